@@ -1,0 +1,199 @@
+//! Everything that can be asked of the core.
+
+use serde::Deserialize;
+
+use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::entry::{Decision, Order};
+use crate::model::visit::Intake;
+
+/// One request. A shell reads it, hands it to [`handle`](super::Steady::handle) and sends back the answer.
+#[derive(Debug, Clone, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(tag = "ask", rename_all = "kebab-case", deny_unknown_fields)]
+pub enum Request {
+    /// What the first screen needs.
+    Home,
+    /// Sets the technician's name, written into every entry from here on.
+    SetTechnician {
+        /// The name.
+        name: String,
+    },
+    /// Remembers a choice of the screens (theme, language ...) by name.
+    SetPreference {
+        /// The preference's name.
+        name: String,
+        /// Its value.
+        value: String,
+    },
+    /// A page of visits, latest first.
+    Visits {
+        /// Words to find in plate, VIN, owner, label or date; empty finds all.
+        #[serde(default)]
+        search: String,
+        /// `next` of the page before.
+        #[serde(default)]
+        after: Option<String>,
+    },
+    /// Opens a visit.
+    Open {
+        /// What is written down.
+        intake: Intake,
+    },
+    /// Writes intake anew.
+    Amend {
+        /// The visit.
+        visit: String,
+        /// The whole intake.
+        intake: Intake,
+    },
+    /// Where a visit stands.
+    Look {
+        /// The visit.
+        visit: String,
+    },
+    /// Chooses which part comes first.
+    ChooseOrder {
+        /// The visit.
+        visit: String,
+        /// The order.
+        order: Order,
+    },
+    /// Confirms one gate.
+    ConfirmGate {
+        /// The visit.
+        visit: String,
+        /// The gate set.
+        set: String,
+        /// The gate.
+        gate: String,
+    },
+    /// Leaves the part that is entered; its gates close.
+    LeavePart {
+        /// The visit.
+        visit: String,
+    },
+    /// Answers a step.
+    Answer {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// The answer.
+        value: AnswerValue,
+        /// Cold or warm, where the step asks.
+        #[serde(default)]
+        temperature: Option<Temperature>,
+        /// Why a DANGER answer is made milder.
+        #[serde(default)]
+        reason: Option<String>,
+    },
+    /// One piece of an upload; pieces arrive in order.
+    Upload {
+        /// A name the screen makes up (UUID).
+        upload: String,
+        /// Index of the piece, from 0.
+        index: u32,
+        /// The bytes, base64; at most 512 KiB of them.
+        base64: String,
+    },
+    /// Makes a finished upload the photo of a step.
+    KeepPhoto {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// The upload.
+        upload: String,
+    },
+    /// A step goes without a photo.
+    WaivePhoto {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// Why: an id of `data/waivers.toml` or own words.
+        reason: String,
+    },
+    /// Takes back the entry that the standing offers to undo.
+    Undo {
+        /// The visit.
+        visit: String,
+        /// Hash of that entry.
+        entry: String,
+        /// Why, where one is needed.
+        #[serde(default)]
+        reason: Option<String>,
+    },
+    /// What the finding says.
+    Finding {
+        /// The visit.
+        visit: String,
+        /// Language, such as `en`.
+        locale: String,
+    },
+    /// What the owner's note says.
+    Note {
+        /// The visit.
+        visit: String,
+        /// Language.
+        locale: String,
+    },
+    /// A paper to print or send.
+    Paper {
+        /// The visit.
+        visit: String,
+        /// Which.
+        paper: PaperKind,
+        /// Language.
+        locale: String,
+        /// Sheet.
+        #[serde(default)]
+        sheet: Sheet,
+    },
+    /// The owner signs that the note was received.
+    Sign {
+        /// The visit.
+        visit: String,
+        /// What they decided.
+        decision: Decision,
+        /// Their name, may be empty.
+        #[serde(default)]
+        name: String,
+        /// Hash of the note they saw, as [`Note`](Request::Note) gave it.
+        note_sha256: String,
+        /// Language they saw it in.
+        locale: String,
+        /// Strokes, coordinates 0 to 1.
+        strokes: Vec<Vec<[f32; 2]>>,
+    },
+    /// The visit's ledger, oldest first.
+    History {
+        /// The visit.
+        visit: String,
+    },
+}
+
+/// The papers.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum PaperKind {
+    /// The finding, PDF.
+    Finding,
+    /// The owner's note, PDF.
+    Note,
+    /// The note as a short text.
+    ShortText,
+}
+
+/// Sheet sizes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Sheet {
+    /// 210 by 297 mm.
+    #[default]
+    A4,
+    /// 8.5 by 11 inches.
+    UsLetter,
+}

@@ -1,0 +1,179 @@
+//! Everything the core can answer.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use crate::content::{finding::Finding, note::Note};
+use crate::model::entry::Decision;
+use crate::model::rating::Word;
+use crate::model::standing::Standing;
+use crate::model::time::Moment;
+
+/// The answer to a request.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "kebab-case")]
+pub enum Response {
+    /// To `home`, `set-technician` and `set-preference`.
+    Home(Home),
+    /// To `visits`.
+    Visits(VisitPage),
+    /// To everything that reads or changes one visit.
+    Visit(Box<Standing>),
+    /// To `upload`.
+    Uploaded {
+        /// Bytes received so far.
+        #[cfg_attr(feature = "bindings", ts(type = "number"))]
+        bytes: u64,
+    },
+    /// To `finding`.
+    Finding(Box<Finding>),
+    /// To `note`.
+    Note(Box<Note>),
+    /// To `paper`.
+    Paper(PaperFile),
+    /// To `history`.
+    History(History),
+}
+
+/// What the first screen needs.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Home {
+    /// The technician's name; empty until set.
+    pub technician: String,
+    /// Remembered choices of the screens.
+    pub preferences: BTreeMap<String, String>,
+    /// Version of the app.
+    pub version: String,
+    /// Version of the trade knowledge.
+    pub knowledge: String,
+    /// Number of visits.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub visits: u64,
+    /// Layouts to choose from at intake.
+    pub layouts: Vec<LayoutChoice>,
+    /// Complaint sounds to choose from, ids of `data/complaints.toml`.
+    pub complaint_sounds: Vec<String>,
+    /// Reasons for no photo, ids of `data/waivers.toml`.
+    pub waivers: Vec<String>,
+    /// Things a person should know, as text ids (`database-set-aside` ...), each with its folder or file.
+    pub notices: Vec<HomeNotice>,
+}
+
+/// A layout to choose at intake.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct LayoutChoice {
+    /// Its id.
+    pub id: String,
+    /// What holds the bearing.
+    pub support: crate::model::standing::Support,
+    /// Name in the workshop's own layout file; shipped layouts are named by the text `layout-ID`.
+    pub own_name: Option<String>,
+    /// Whether `seat` can be given.
+    pub has_seat: bool,
+    /// Whether the maker's movement figure can be given.
+    pub has_maker_figure: bool,
+}
+
+/// Something a person should know.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct HomeNotice {
+    /// Text id.
+    pub id: String,
+    /// File, folder or line it is about.
+    pub detail: String,
+}
+
+/// A page of visits.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct VisitPage {
+    /// Latest first.
+    pub visits: Vec<VisitCard>,
+    /// How many match in all.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub total: u64,
+    /// Give this as `after` for the next page.
+    pub next: Option<String>,
+}
+
+/// A visit in the list.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct VisitCard {
+    /// The visit.
+    pub visit: String,
+    /// Make and model as written.
+    pub label: String,
+    /// Plate.
+    pub plate: String,
+    /// VIN.
+    pub vin: String,
+    /// Owner's name.
+    pub owner: String,
+    /// When it was opened.
+    pub opened_at: Moment,
+    /// Latest entry.
+    pub updated_at: Moment,
+    /// Its rating; none reads NOT YET CHECKED.
+    pub word: Option<Word>,
+    /// Steps answered.
+    pub answered: u32,
+    /// Steps that apply.
+    pub steps: u32,
+    /// What the owner decided when they signed, if they did.
+    pub receipt: Option<Decision>,
+}
+
+/// A paper.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct PaperFile {
+    /// File name without anything a person typed.
+    pub name: String,
+    /// `application/pdf` or `text/plain`.
+    pub mime: String,
+    /// The bytes, base64.
+    pub base64: String,
+    /// The text itself, for `text/plain`.
+    pub text: Option<String>,
+}
+
+/// A visit's ledger for reading.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct History {
+    /// The visit.
+    pub visit: String,
+    /// Oldest first.
+    pub entries: Vec<HistoryLine>,
+}
+
+/// One entry for reading.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct HistoryLine {
+    /// Its place in its chain.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub seq: u64,
+    /// When.
+    pub at: Moment,
+    /// Hash.
+    pub hash: String,
+    /// Kind: the text is `entry-KIND`.
+    pub what: String,
+    /// Step or gate it is about.
+    pub about: Option<String>,
+    /// Answer, if it is one.
+    pub value: Option<crate::model::answer::AnswerValue>,
+    /// Reason or waiver, if it has one.
+    pub reason: Option<String>,
+    /// Who.
+    pub by: String,
+    /// A later entry superseded or withdrew it.
+    pub superseded: bool,
+}

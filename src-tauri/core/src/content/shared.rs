@@ -1,0 +1,72 @@
+//! Parts that a finding and a note have in common.
+
+use serde::Serialize;
+
+/// The urgency band across the top.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Band {
+    /// `danger`, `warning`, `caution`, `notice`, or `unrated`.
+    pub word: String,
+    /// The signal word, or NOT YET CHECKED.
+    pub label: String,
+    /// What it asks for: DO NOT DRIVE ...
+    pub headline: String,
+}
+
+/// A name and its value.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Field {
+    /// Name.
+    pub label: String,
+    /// Value.
+    pub value: String,
+}
+
+/// A cause with what speaks for and against it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct CauseLine {
+    /// Cause id.
+    pub cause: String,
+    /// Its name.
+    pub name: String,
+    /// Probability, 0 to 1.
+    pub probability: f64,
+    /// Probability as printed, rounded.
+    pub percent: String,
+    /// Word of the likelihood scale as printed.
+    pub likelihood: String,
+    /// What speaks for it.
+    #[serde(rename = "for")]
+    pub speaks_for: Vec<String>,
+    /// What speaks against it.
+    pub against: Vec<String>,
+}
+
+/// A photo in a paper.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct PhotoLine {
+    /// File, by SHA-256 in hex.
+    pub sha256: String,
+    /// Caption.
+    pub caption: String,
+    /// The picture in words.
+    pub alt: String,
+}
+
+/// A signed receipt in a paper.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Signed {
+    /// Decision, name and time in words.
+    pub text: String,
+    /// The hash of the note that was signed, in words.
+    pub note_line: String,
+    /// Strokes, coordinates 0 to 1 of a pad twice as wide as high.
+    pub strokes: Vec<Vec<[f32; 2]>>,
+    /// The signature in words.
+    pub alt: String,
+}

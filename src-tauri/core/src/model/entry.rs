@@ -1,0 +1,187 @@
+//! One line of a visit's ledger and what it can say.
+//!
+//! An entry is written once and never changed. How entries are chained and stored is the store's
+//! business (`store::ledger`); what they add up to is the walk's (`walk::record`).
+
+use serde::{Deserialize, Serialize};
+
+use super::answer::{AnswerValue, Temperature};
+use super::time::Moment;
+use super::visit::Intake;
+
+/// A ledger entry as it stands on disk.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Entry {
+    /// The visit it belongs to (UUID version 7).
+    pub visit: String,
+    /// The device that wrote it (UUID version 7).
+    pub device: String,
+    /// Its place in the chain of this visit and device, from 1.
+    pub seq: u64,
+    /// When it was written, by the device's clock.
+    pub at: Moment,
+    /// SHA-256 of the entry before it in the chain, in hex; 64 zeros for the first.
+    pub prev: String,
+    /// SHA-256 over this entry's canonical bytes, in hex.
+    pub hash: String,
+    /// What it says.
+    pub body: EntryBody,
+}
+
+/// What an entry says.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "kind", rename_all = "kebab-case", deny_unknown_fields)]
+pub enum EntryBody {
+    /// The car came in.
+    Opened {
+        /// What was written down.
+        intake: Intake,
+        /// Version of the shipped trade knowledge.
+        knowledge: String,
+        /// Who opened the visit.
+        by: String,
+    },
+    /// Intake was written anew; the latest counts.
+    Amended {
+        /// The whole intake as it now reads.
+        intake: Intake,
+        /// Who changed it.
+        by: String,
+    },
+    /// The technician chose which part comes first.
+    OrderChosen {
+        /// `under-car-first` or `running-first`.
+        order: Order,
+        /// Who chose.
+        by: String,
+    },
+    /// A gate was confirmed.
+    GateConfirmed {
+        /// The gate set: `running`, `creep` or `lift`.
+        set: String,
+        /// The gate.
+        gate: String,
+        /// Who confirmed it.
+        by: String,
+    },
+    /// The part was left; its gates are closed again.
+    PartLeft {
+        /// The gate set that closed.
+        set: String,
+        /// Who left.
+        by: String,
+    },
+    /// A step was answered.
+    Answered {
+        /// The step.
+        step: String,
+        /// The answer.
+        value: AnswerValue,
+        /// Cold or warm, where the step asks.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        temperature: Option<Temperature>,
+        /// Why a DANGER answer was made milder.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        reason: Option<String>,
+        /// Hashes of the answers to this step that it supersedes; those not named still stand.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        supersedes: Vec<String>,
+        /// Who answered.
+        by: String,
+    },
+    /// A photo of a step is on disk.
+    PhotoKept {
+        /// The step.
+        step: String,
+        /// The photo.
+        photo: PhotoRef,
+        /// Who took it.
+        by: String,
+    },
+    /// A step goes without a photo, for a reason.
+    PhotoWaived {
+        /// The step.
+        step: String,
+        /// Why: an id of `data/waivers.toml`, or the technician's own words.
+        reason: String,
+        /// Who waived it.
+        by: String,
+    },
+    /// An earlier entry is taken back; what stood before it stands again.
+    Withdrawn {
+        /// Hash of the entry taken back.
+        entry: String,
+        /// Why, where taking back makes a DANGER answer milder.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        reason: Option<String>,
+        /// Who took it back.
+        by: String,
+    },
+    /// A replayed case left gates or order open and they were filled in.
+    Arranged {
+        /// `gates-confirmed` or `steps-ordered`.
+        what: String,
+        /// Who, always the replay.
+        by: String,
+    },
+    /// The owner signed that the note was received.
+    Received {
+        /// The receipt.
+        receipt: Receipt,
+    },
+}
+
+/// Which part of the walk comes first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Order {
+    /// Under the car before any revving.
+    UnderCarFirst,
+    /// The engine first.
+    RunningFirst,
+}
+
+/// A photo file named by its content.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct PhotoRef {
+    /// SHA-256 of the kept JPEG, hex; also its file name.
+    pub sha256: String,
+    /// SHA-256 of the bytes the camera gave, hex.
+    pub original_sha256: String,
+    /// Width of the kept JPEG, pixels.
+    pub width: u32,
+    /// Height of the kept JPEG, pixels.
+    pub height: u32,
+    /// Capture time as the camera wrote it (EXIF, local time without zone), if it did.
+    pub taken: Option<String>,
+}
+
+/// What the owner put their name to: that they received the note, whatever they decide.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Receipt {
+    /// What they decided.
+    pub decision: Decision,
+    /// Name as they gave it; may be empty.
+    pub name: String,
+    /// SHA-256 of the note's content they saw, hex.
+    pub note_sha256: String,
+    /// Language of the note they saw.
+    pub locale: String,
+    /// The signature: strokes of points, each coordinate 0 to 1 of the pad's width and height.
+    pub strokes: Vec<Vec<[f32; 2]>>,
+}
+
+/// The owner's decision; all are recorded alike.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Decision {
+    /// "I will have it repaired."
+    Repair,
+    /// "I will decide later."
+    DecideLater,
+    /// "I decline."
+    Decline,
+}

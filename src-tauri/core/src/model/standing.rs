@@ -1,0 +1,401 @@
+//! What a visit's ledger adds up to: the one derived picture that screens draw and papers print.
+//!
+//! Never stored. `walk` fills the steps and gates, `sorting` the causes, `urgency` the rating; `app`
+//! puts them together. Everything is ids and numbers; the words for them are in `text/`.
+
+use serde::Serialize;
+
+use super::answer::{AnswerValue, Temperature};
+use super::entry::{Decision, Order, PhotoRef};
+use super::rating::{Urgency, Word};
+use super::time::Moment;
+use super::visit::Intake;
+
+/// Where a visit stands.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Standing {
+    /// The visit's id.
+    pub visit: String,
+    /// When the car came in.
+    pub opened_at: Moment,
+    /// When the latest entry was written.
+    pub updated_at: Moment,
+    /// What was written down at intake, latest version.
+    pub intake: Intake,
+    /// What the VIN's check digit says, as a hint; none without a VIN.
+    pub vin_hint: Option<VinHint>,
+    /// How the car carries its shaft.
+    pub support: Support,
+    /// Which part comes first, as chosen or by the complaint.
+    pub order: Order,
+    /// The gate set whose part is entered, wholly or in part; at most one.
+    pub entered: Option<String>,
+    /// Where the walk goes on.
+    pub position: Position,
+    /// The shaft line, engine end first; the last station stands for the seat and the owner's account.
+    pub stations: Vec<StationStand>,
+    /// The gate sets this car needs, in walk order.
+    pub gate_sets: Vec<GateSetStand>,
+    /// The steps that apply and are not hidden, in walk order.
+    pub steps: Vec<StepStand>,
+    /// The visit's urgency.
+    pub urgency: Urgency,
+    /// The sorted causes.
+    pub sorting: Sorting,
+    /// Rows of roadworthiness law that what was found falls under, for information.
+    pub road_rows: Vec<RoadRow>,
+    /// What "undo" would take back now.
+    pub undo: Option<UndoOffer>,
+    /// The latest receipt.
+    pub receipt: Option<ReceiptStand>,
+    /// The state of the chain.
+    pub ledger: LedgerStand,
+    /// Version of the shipped trade knowledge that derived all this.
+    pub knowledge: String,
+    /// Who opened the visit.
+    pub technician: String,
+}
+
+/// What holds the bearing at the support.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Support {
+    /// Held rigidly; no movement by hand is allowed.
+    Rigid,
+    /// Held in a rubber ring; some give is normal.
+    Rubber,
+    /// Inside a tube; cannot be gripped.
+    Tube,
+}
+
+/// What the check digit of a VIN says. Binding in North America alone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum VinHint {
+    /// Position 9 fits.
+    Fits,
+    /// Position 9 does not fit: look again; not an error outside North America.
+    Differs,
+    /// Not 17 characters, or I, O or Q in it.
+    NotAVin,
+}
+
+/// Where the walk goes on.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(tag = "at", rename_all = "kebab-case")]
+pub enum Position {
+    /// Choose the order: running first makes the exhaust hot.
+    Order,
+    /// Everything behind the entered set is done: leave its part.
+    Leave {
+        /// The gate set to leave.
+        set: String,
+    },
+    /// Confirm the open gates of this set.
+    Gates {
+        /// The gate set.
+        set: String,
+    },
+    /// Do this step.
+    Step {
+        /// The step.
+        step: String,
+    },
+    /// Every step that can be done is answered and pictured.
+    Done,
+}
+
+/// A place along the shaft line where hands and eyes go.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct StationStand {
+    /// Id: `seat`, `support`, `shaft`, `far-end`, `around`, `account`.
+    pub id: String,
+    /// Strongest word of its steps.
+    pub word: Option<Word>,
+    /// Steps answered.
+    pub answered: u32,
+    /// Steps that apply.
+    pub steps: u32,
+}
+
+/// A gate set and its gates.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GateSetStand {
+    /// Id: `running`, `creep` or `lift`.
+    pub id: String,
+    /// All gates are confirmed: its steps are open.
+    pub open: bool,
+    /// Why its gates cannot be confirmed now.
+    pub lock: Option<Lock>,
+    /// Its gates, in order.
+    pub gates: Vec<GateStand>,
+}
+
+/// A safety condition to confirm.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GateStand {
+    /// The gate's id.
+    pub id: String,
+    /// Who confirmed it and when, if it stands.
+    pub confirmed: Option<Confirmed>,
+}
+
+/// A confirmation.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Confirmed {
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// Why something cannot be done now.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(tag = "why", rename_all = "kebab-case")]
+pub enum Lock {
+    /// Gates of the step's own set are open.
+    GatesOpen {
+        /// The set.
+        set: String,
+    },
+    /// Another part is entered and must be left first.
+    OtherPart {
+        /// The set that is entered.
+        set: String,
+    },
+    /// DANGER was found: the engine is not run again.
+    DangerFound {
+        /// The step that found it.
+        step: String,
+    },
+}
+
+/// One step.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct StepStand {
+    /// The step's id.
+    pub id: String,
+    /// The gate set before it; none for the owner's account.
+    pub set: Option<String>,
+    /// Its station.
+    pub station: String,
+    /// What kind of answer it takes.
+    pub form: AnswerForm,
+    /// Play steps at a support record cold or warm.
+    pub asks_temperature: bool,
+    /// The answer that stands, if any.
+    pub answered: Option<Answered>,
+    /// Its own rating; none while it has no answer.
+    pub word: Option<Word>,
+    /// Why it cannot be answered now.
+    pub lock: Option<Lock>,
+    /// Its latest photo.
+    pub photo: Option<PhotoStand>,
+    /// Why it goes without a photo: an id of `data/waivers.toml` or the technician's words.
+    pub waiver: Option<String>,
+}
+
+/// What kind of answer a step takes.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(tag = "form", rename_all = "kebab-case")]
+pub enum AnswerForm {
+    /// Exactly one of these.
+    OneOf {
+        /// The choices, in screen order.
+        choices: Vec<Choice>,
+    },
+    /// Any of these; a `lone` choice stands alone.
+    AnyOf {
+        /// The choices, in screen order.
+        choices: Vec<Choice>,
+    },
+    /// A number.
+    Reading {
+        /// Its unit: `rpm`.
+        unit: String,
+        /// Least accepted.
+        min: f64,
+        /// Greatest accepted.
+        max: f64,
+        /// Where the number pad starts.
+        usual: f64,
+    },
+}
+
+/// One choice.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Choice {
+    /// The answer's id.
+    pub id: String,
+    /// Excludes every other choice of an any-of step (`none`, `sound`).
+    pub lone: bool,
+}
+
+/// An answer that stands.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Answered {
+    /// The answer.
+    pub value: AnswerValue,
+    /// Cold or warm, if recorded.
+    pub temperature: Option<Temperature>,
+    /// Why a DANGER answer was made milder, if this one did.
+    pub reason: Option<String>,
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+    /// Two devices gave different answers without knowing of each other; the worse one is shown.
+    pub disputed: bool,
+    /// Giving a milder answer needs a reason.
+    pub milder_needs_reason: bool,
+}
+
+/// A step's photo.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct PhotoStand {
+    /// The file.
+    pub photo: PhotoRef,
+    /// When it was kept.
+    pub at: Moment,
+}
+
+/// The sorting of causes.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Sorting {
+    /// Every cause of this car and `normal-character`, most likely first.
+    pub causes: Vec<CauseStand>,
+    /// Probability that at least one bearing cause is present.
+    pub bearing_probability: f64,
+    /// The same, with nothing else that was found allowed to explain it away; the urgency reads this.
+    pub bearing_unexcused: f64,
+    /// The next check to do, if any is worth doing.
+    pub next_check: Option<NextCheck>,
+}
+
+/// One cause.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct CauseStand {
+    /// The cause's id, or `normal-character`.
+    pub id: String,
+    /// Its group.
+    pub group: CauseGroup,
+    /// Probability that it is present, 0 to 1.
+    pub probability: f64,
+    /// Word of the IPCC likelihood scale for it (`very-likely` ...).
+    pub likelihood: String,
+    /// Answers that speak for it, heaviest first.
+    #[serde(rename = "for")]
+    pub speaks_for: Vec<Weight>,
+    /// Answers that speak against it, heaviest first.
+    pub against: Vec<Weight>,
+}
+
+/// The groups of causes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum CauseGroup {
+    /// The bearing, its seat or its housing.
+    Bearing,
+    /// Something else.
+    Other,
+    /// None of them: the car's own character.
+    Normal,
+}
+
+/// What one answer weighs for or against one cause.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Weight {
+    /// The step answered.
+    pub step: String,
+    /// The answer, as recorded.
+    pub value: AnswerValue,
+    /// Change of the cause's log-odds by this step's answer, in decibans (10 log10 of the odds factor);
+    /// positive speaks for the cause.
+    pub decibans: f64,
+}
+
+/// The next check to do.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct NextCheck {
+    /// The step.
+    pub step: String,
+    /// Why, as the id of a text: `next-hands-on` or `next-informs`.
+    pub why: String,
+}
+
+/// A row of roadworthiness law, with both outcomes; Steady never chooses between them.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct RoadRow {
+    /// Id of the row; its sentence is the text `road-ID`.
+    pub id: String,
+    /// Row of the UK manual's section 6.1.7.
+    pub uk: String,
+    /// Row of item 6.1.7 of Directive 2014/45/EU, Annex I.
+    pub eu: String,
+}
+
+/// What "undo" would take back.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct UndoOffer {
+    /// Hash of the entry.
+    pub entry: String,
+    /// Its kind (`answered`, `gate-confirmed`, `photo-kept`, `photo-waived`, `order-chosen`).
+    pub what: String,
+    /// Its step, if it has one.
+    pub step: Option<String>,
+    /// Taking it back makes a DANGER answer milder, so a reason is asked for.
+    pub needs_reason: bool,
+}
+
+/// A receipt as shown.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct ReceiptStand {
+    /// The decision.
+    pub decision: Decision,
+    /// Name given.
+    pub name: String,
+    /// Hash of the note that was seen.
+    pub note_sha256: String,
+    /// When.
+    pub at: Moment,
+    /// The signature's strokes, coordinates 0 to 1.
+    pub strokes: Vec<Vec<[f32; 2]>>,
+    /// Something was recorded after it that the signed note may not say.
+    pub outdated: bool,
+}
+
+/// The state of the chain.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct LedgerStand {
+    /// Number of entries.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub entries: u64,
+    /// Hash of the latest entry of this device's chain.
+    pub head: String,
+    /// Sequence number of the first entry that does not fit the chain, if any.
+    #[cfg_attr(feature = "bindings", ts(type = "number | null"))]
+    pub broken_at: Option<u64>,
+}

@@ -1,0 +1,43 @@
+//! Time behind one door: the only file that names `chrono`.
+//!
+//! A [`Moment`] is a UTC instant in whole milliseconds. Rules never ask for one; it is an argument.
+
+use chrono::{DateTime, SecondsFormat, Utc};
+use serde::{Deserialize, Serialize};
+
+/// A UTC instant, whole milliseconds since 1970-01-01.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(transparent)]
+pub struct Moment(#[cfg_attr(feature = "bindings", ts(type = "number"))] pub i64);
+
+impl Moment {
+    /// What the device's clock says. Only shells and tests call this.
+    pub fn now() -> Self {
+        Self(Utc::now().timestamp_millis())
+    }
+
+    /// RFC 3339 in UTC with milliseconds, such as `2026-11-25T09:30:00.000Z`.
+    pub fn rfc3339(self) -> String {
+        self.date_time().to_rfc3339_opts(SecondsFormat::Millis, true)
+    }
+
+    /// The calendar day in UTC, `2026-11-25`.
+    pub fn day(self) -> String {
+        self.date_time().format("%Y-%m-%d").to_string()
+    }
+
+    /// Day and minute in UTC, `2026-11-25 09:30`.
+    pub fn minute(self) -> String {
+        self.date_time().format("%Y-%m-%d %H:%M").to_string()
+    }
+
+    /// Reads what [`Moment::rfc3339`] writes, or any other RFC 3339 instant.
+    pub fn parse(text: &str) -> Option<Self> {
+        DateTime::parse_from_rfc3339(text).ok().map(|at| Self(at.timestamp_millis()))
+    }
+
+    fn date_time(self) -> DateTime<Utc> {
+        DateTime::from_timestamp_millis(self.0).unwrap_or(DateTime::UNIX_EPOCH)
+    }
+}

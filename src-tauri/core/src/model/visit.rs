@@ -1,0 +1,120 @@
+//! What is known at intake: the vehicle, the complaint and the owner. Plain types, no rules.
+//! What is found afterwards is in [`entry`](super::entry).
+
+use serde::{Deserialize, Serialize};
+
+/// What is written down when a car comes in. Only `vehicle.layout` has to be there.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Intake {
+    /// The car.
+    pub vehicle: Vehicle,
+    /// The complaint in the owner's words; may be empty.
+    #[serde(default)]
+    pub complaint: String,
+    /// What the owner says they notice, as ids of `data/complaints.toml` (`buzz`, `rattle` ...).
+    #[serde(default)]
+    pub complaint_sounds: Vec<String>,
+    /// When it happens, in the owner's words.
+    #[serde(default)]
+    pub when: String,
+    /// The owner, if given.
+    #[serde(default)]
+    pub owner: Owner,
+}
+
+/// The car on the lift.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Vehicle {
+    /// How the car carries its shaft: an id of a layout file.
+    pub layout: String,
+    /// Make and model as the shop writes it.
+    #[serde(default)]
+    pub label: String,
+    /// Registration plate.
+    #[serde(default)]
+    pub plate: String,
+    /// Vehicle identification number; its check digit is a hint only.
+    #[serde(default)]
+    pub vin: String,
+    /// Rigid supports: `bare` or `sleeved`.
+    #[serde(default)]
+    pub seat: Option<Seat>,
+    /// Number of cylinders.
+    #[serde(default)]
+    pub cylinders: Option<u8>,
+    /// The gearbox, if known.
+    #[serde(default)]
+    pub gearbox: Option<Gearbox>,
+    /// The maker's idle speed range, rpm, low and high.
+    #[serde(default)]
+    pub idle_rpm: Option<[u32; 2]>,
+    /// Odometer reading with its unit.
+    #[serde(default)]
+    pub odometer: Option<Odometer>,
+    /// Rubber supports: the maker's movement figure, millimetres, if known.
+    #[serde(default)]
+    pub maker_play_mm: Option<f64>,
+}
+
+/// How the bearing sits in an aluminium housing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Seat {
+    /// Straight in the aluminium.
+    Bare,
+    /// In a pressed-in steel sleeve.
+    Sleeved,
+}
+
+/// The kinds of gearbox that change which checks apply.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Gearbox {
+    /// A clutch worked by an actuator.
+    AutomatedClutch,
+    /// A hydraulic converter.
+    TorqueConverter,
+    /// A clutch pedal.
+    Manual,
+}
+
+/// An odometer reading.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Odometer {
+    /// As read.
+    pub value: u32,
+    /// Its unit.
+    pub unit: DistanceUnit,
+}
+
+/// Units an odometer shows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum DistanceUnit {
+    /// Kilometres.
+    Km,
+    /// Statute miles.
+    Miles,
+}
+
+/// The owner, as far as they want to be known.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Owner {
+    /// Name.
+    #[serde(default)]
+    pub name: String,
+    /// Telephone or address for a message.
+    #[serde(default)]
+    pub contact: String,
+}
