@@ -1,0 +1,34 @@
+### Gates: one condition each, confirmed before the steps behind the set open. gates-SET names the set,
+### gates-SET-why says why it is worth the half minute.
+
+gates-running = Before the engine runs
+gates-running-why = A turning shaft catches cloth and pulls a person in. It has killed mechanics.
+gate-wheels-on-floor = All wheels stand on the floor, not on the lift.
+gate-brake-and-chocks = The parking brake is set and the wheels are chocked.
+gate-neutral-or-park = The gearbox is in neutral or park.
+gate-doors-shut = All doors are shut: opening one may start the clutch pump.
+gate-nobody-near = Nobody is under the car or near its shaft and wheels.
+gate-fumes-out = The exhaust is led outside, or the bay doors are open.
+gate-clothing-secured = Loose clothing, cords and hair are tied back.
+
+gates-creep = Before the car may creep
+gates-creep-why = A creeping car does not feel who stands in front of it.
+gate-creep-wheels-on-floor = All wheels stand on the floor, not on the lift.
+gate-creep-chocks-out = The chocks are out and the way ahead is clear.
+gate-creep-foot-over-brake = The driver sits in the seat with a foot over the brake.
+gate-creep-nobody-around = Nobody is ahead of the car, behind it or beneath it.
+gate-creep-fumes-out = The exhaust is led outside, or the bay doors are open.
+
+gates-lift = Before anybody goes under
+gates-lift-why = A car that slips, or a shaft that turns, gives no warning.
+gate-nobody-in-car = Nobody is in the car.
+gate-engine-off = The engine is off and the key or fob is far away. Start-stop, remote start and hybrid "ready" are off.
+gate-shaft-still = The shaft stands still.
+gate-lift-rated = The lift is rated for this car, and its arms are at the maker's lifting points.
+gate-air-suspension = Air suspension, if fitted, is in jack mode or propped.
+gate-shaken-low = The car was shaken while still low, and it sat firm.
+gate-locks-engaged = The lift rests on its locks, or the stands are set.
+gate-platform-chocked = On a platform lift, the wheels are chocked before neutral is chosen.
+gate-heat-judged = The heat of exhaust and shaft was judged without touching.
+gate-eyes-covered = Eye protection is on.
+gate-high-voltage-untouched = Orange high-voltage cables stay untouched: that work is for qualified people.

@@ -1,0 +1,39 @@
+### Reasons for a rating: rule-ID for the trade, rule-ID-owner for the owner, who may not know the parts.
+
+rule-movement-at-support = Movement felt by hand where none is allowed: the shaft moves at its bearing.
+rule-movement-at-support-owner = We felt the shaft move at its bearing. It must not move there at all.
+rule-housing-broken = The bearing housing is cracked, or one of its fasteners is loose.
+rule-housing-broken-owner = The part that holds the bearing is cracked, or a bolt on it is loose.
+rule-coupling-failing = A coupling of the shaft is about to fail.
+rule-coupling-failing-owner = A joint on the shaft is close to breaking.
+rule-shaft-fibre-damaged = The fibre of the shaft is damaged.
+rule-shaft-fibre-damaged-owner = The shaft is made of fibre, and the fibre is hurt. It can break with no sign.
+rule-running-stopped = The engine had to be stopped because of a heavy knock or strong vibration.
+rule-running-stopped-owner = We had to stop the engine because of a heavy knock or a strong shake.
+
+rule-rubber-play = The rubber support gives more than the maker allows, or movement was felt and no figure is known.
+rule-rubber-play-owner = The bearing moves in its rubber ring. It moves more than allowed, or we do not know how much is allowed.
+rule-turns-badly = The shaft turns rough or resists by hand.
+rule-turns-badly-owner = The shaft does not turn freely by hand.
+rule-shaft-damaged = The shaft is dented, or a balance weight is missing.
+rule-shaft-damaged-owner = The shaft has a dent, or a small weight that keeps it in balance is gone.
+rule-far-end-play = Movement at the far end of the shaft was felt or could not be ruled out.
+rule-far-end-play-owner = The shaft may be loose at its far end.
+rule-play-unsure = Movement at the support could not be ruled out: the check was done and left unsure.
+rule-play-unsure-owner = We felt for movement at the bearing and could not rule it out.
+rule-bearing-likely = Taken together, the answers make a bearing cause as likely as not, or more.
+rule-bearing-likely-owner = What we heard and felt points to the bearing.
+
+rule-cause-likely = Likely cause: { $cause }.
+rule-cause-likely-owner = The signs point to another cause. { $about }
+rule-cause-likely-misfire = Likely cause: { $cause }. Unburnt fuel from a misfire can overheat and ruin the catalyst.
+rule-cause-likely-misfire-owner = The signs point to another cause. { $about } If you drive on, it can ruin a costly part of the exhaust.
+rule-finding-unexplained = Something was heard, felt or seen that no cause explains yet.
+rule-finding-unexplained-owner = We heard, felt or saw something that we cannot explain yet.
+rule-cold-check-buzz = A buzz was felt near 2,500 rpm, and no movement with the housing cold. An aluminium seat opens when hot: feel again warm.
+rule-cold-check-buzz-owner = We felt a buzz. We felt for movement with the part cold, but it can work loose when hot.
+
+rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and nothing else was found.
+rule-no-bearing-action-owner = We felt the bearing by hand and found no fault there.
+rule-no-bearing-action-not-reproduced = Not reproduced: nothing was heard, both play checks are good and the shaft turns smooth.
+rule-no-bearing-action-not-reproduced-owner = The noise was not reproduced: it did not show while we had the car. We felt the bearing by hand and found no fault there.

@@ -1,0 +1,88 @@
+### Short words around the walk: signal words, likelihood, stations, layouts, locks, the ledger's entries.
+
+word-danger = DANGER
+word-warning = WARNING
+word-caution = CAUTION
+word-notice = NOTICE
+word-unrated = NOT YET CHECKED
+headline-danger = DO NOT DRIVE
+headline-warning = Move it only to be repaired
+headline-caution = Book the repair
+headline-notice = No bearing action needed
+headline-unrated = The hands-on check is still open
+
+## The IPCC scale of likelihood words.
+likelihood-virtually-certain = Virtually certain
+likelihood-very-likely = Very likely
+likelihood-likely = Likely
+likelihood-about-as-likely-as-not = About as likely as not
+likelihood-unlikely = Unlikely
+likelihood-very-unlikely = Very unlikely
+likelihood-exceptionally-unlikely = Exceptionally unlikely
+
+station-seat = Driver's seat
+station-support = Support
+station-shaft = Shaft
+station-far-end = Far end
+station-around = Around the shaft
+station-account = Owner's account
+
+layout-rigid-engine-speed = Rigid support, engine speed
+layout-rigid-engine-speed-about = One shaft from the engine to a gearbox at the rear axle. It turns with the engine even while the car stands. No movement by hand is allowed.
+layout-rubber-centre = Rubber centre support
+layout-rubber-centre-about = Two-piece shaft behind the gearbox, its centre bearing in a rubber ring. Some give is normal; the maker's figure is the limit.
+layout-torque-tube = Torque tube
+layout-torque-tube-about = Engine-speed shaft inside a tube, on several bearings. It cannot be gripped until the tube is opened by the maker's procedure.
+
+seat-bare = Bare aluminium seat
+seat-sleeved = Steel-sleeved seat
+gearbox-automated-clutch = Automated clutch
+gearbox-torque-converter = Torque converter
+gearbox-manual = Manual
+
+sound-buzz = Buzz
+sound-knock = Knock
+sound-vibration = Vibration
+sound-rattle = Rattle
+sound-pops = Pops
+sound-hiss = Hiss
+sound-whine = Whine
+
+waiver-cannot-reach = The camera cannot reach it
+waiver-too-dark = Too dark for a picture
+waiver-hands-busy = Both hands were needed
+waiver-nothing-to-see = Nothing to see in a picture
+waiver-owner-declined = The owner wants no photos
+waiver-not-in-case = The case file names no photo
+
+decision-repair = I will have it repaired
+decision-decide-later = I will decide later
+decision-decline = I decline
+
+entry-opened = Car came in
+entry-amended = Intake changed
+entry-order-chosen = Order chosen
+entry-gate-confirmed = Gate confirmed
+entry-part-left = Part left, gates closed
+entry-answered = Answered
+entry-photo-kept = Photo kept
+entry-photo-waived = No photo, with a reason
+entry-withdrawn = Taken back
+entry-arranged = Arranged by the replay
+entry-received = Note received and signed
+arranged-gates-confirmed = The case left gates out; the replay confirmed them.
+arranged-steps-ordered = The case gave answers in another order; the replay ordered the steps.
+
+lock-gates-open = Locked: confirm the gates first.
+lock-other-part = Locked: leave the part you are in first.
+lock-danger-found = Locked: DANGER was found, so the engine is not run again.
+
+next-hands-on = Only the hands-on check decides.
+next-informs = This check would tell the most.
+
+part-leave-running = Engine off, leave the seat
+part-leave-creep = Car stopped, brake set
+part-leave-lift = Out from under the car
+
+order-under-car-first = Under the car first
+order-running-first = Engine first
