@@ -1,8 +1,16 @@
 //! The rules, the ledger and the words of Steady. No screen, no network, no Tauri.
 //!
-//! Read in this order: [`model`] (plain types), then [`app`] (the way in and out), then the rooms
-//! between them.
+//! Read in this order: [`model`] (plain types), [`trade`] (the knowledge in `data/`), [`walk`],
+//! [`sorting`] and [`urgency`] (ledger to picture), [`store`] and [`photos`] (what is on disk),
+//! [`words`] and [`content`] (what people read), and [`app`], the way in and out.
 
 pub mod app;
 pub mod content;
 pub mod model;
+pub mod photos;
+pub mod sorting;
+pub mod store;
+pub mod trade;
+pub mod urgency;
+pub mod walk;
+pub mod words;

@@ -1,6 +1,21 @@
 //! The core's whole face: one enum of requests, one of responses, and the function between them.
+//!
+//! A shell opens a [`Steady`] on a data folder and hands it requests. Reading, deciding and writing
+//! happen here, in one transaction; what to write is decided in `decide`, what it adds up to in
+//! `derive`.
 
+mod decide;
+mod derive;
 pub mod failure;
+pub mod fault;
+mod history;
+mod list;
+mod papers;
 pub mod press;
+pub mod replay;
 pub mod request;
 pub mod response;
+mod steady;
+
+pub use crate::store::photo_files::PhotoSize;
+pub use steady::{Setup, Steady};

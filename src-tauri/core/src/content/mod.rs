@@ -1,5 +1,29 @@
 //! What a finding and a note say: content in one language, never layout.
+//!
+//! Types first ([`finding`], [`note`], [`shared`]), then the pure functions that fill them from a
+//! [`Standing`](crate::model::standing::Standing). How they look on paper is the press's business
+//! (`steady-papers`).
 
 pub mod finding;
 pub mod note;
 pub mod shared;
+
+mod canonical;
+mod finding_lines;
+mod open_points;
+mod parts;
+mod said;
+mod short_text;
+mod write_finding;
+mod write_note;
+
+pub use said::{Reader, reason_text};
+pub use write_finding::build_finding;
+pub use write_note::build_note;
+
+#[cfg(test)]
+mod example;
+#[cfg(test)]
+mod readability;
+#[cfg(test)]
+mod tests;

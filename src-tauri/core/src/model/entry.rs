@@ -185,3 +185,19 @@ pub enum Decision {
     /// "I decline."
     Decline,
 }
+
+impl Decision {
+    /// Id used in text keys.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Repair => "repair",
+            Self::DecideLater => "decide-later",
+            Self::Decline => "decline",
+        }
+    }
+
+    /// The decision with this id.
+    pub fn from_id(id: &str) -> Option<Self> {
+        [Self::Repair, Self::DecideLater, Self::Decline].into_iter().find(|decision| decision.id() == id)
+    }
+}

@@ -27,6 +27,11 @@ impl Word {
             Self::Danger => "danger",
         }
     }
+
+    /// The word with this id.
+    pub fn from_id(id: &str) -> Option<Self> {
+        [Self::Notice, Self::Caution, Self::Warning, Self::Danger].into_iter().find(|word| word.id() == id)
+    }
 }
 
 /// One rule that fired.

@@ -193,6 +193,8 @@ pub struct StepStand {
     pub form: AnswerForm,
     /// Play steps at a support record cold or warm.
     pub asks_temperature: bool,
+    /// A photo, or a reason for none, is still wanted or was given.
+    pub wants_photo: bool,
     /// The answer that stands, if any.
     pub answered: Option<Answered>,
     /// Its own rating; none while it has no answer.

@@ -81,3 +81,6 @@ error-internal-help = Nothing half-done was kept. Close Steady, open it again an
 
 ## Something a person should know when Steady opens.
 database-set-aside = A damaged database was set aside with its photos. Nothing was deleted.
+
+error-photo-missing = The photo's file is not there
+error-photo-missing-help = Take the photo again. If more photos are missing, look for a set-aside folder in the data folder.

@@ -37,3 +37,5 @@ rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and 
 rule-no-bearing-action-owner = We felt the bearing by hand and found no fault there.
 rule-no-bearing-action-not-reproduced = Not reproduced: nothing was heard, both play checks are good and the shaft turns smooth.
 rule-no-bearing-action-not-reproduced-owner = The noise was not reproduced: it did not show while we had the car. We felt the bearing by hand and found no fault there.
+rule-no-bearing-action-not-listened = Not reproduced: no running check was done. Both play checks are good and the shaft turns smooth.
+rule-no-bearing-action-not-listened-owner = The noise was not reproduced: we did not run the engine to listen. We felt the bearing by hand and found no fault there.

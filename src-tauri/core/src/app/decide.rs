@@ -1,0 +1,294 @@
+//! From a request that changes a visit to the entries it asks for, or a refusal. Pure: reads the
+//! visit's entries, writes nothing.
+
+use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
+use crate::model::rating::Word;
+use crate::model::standing::{Lock, Standing};
+use crate::model::time::Moment;
+use crate::model::visit::Intake;
+use crate::trade::Trade;
+use crate::trade::rows::{Form, StepRow};
+use crate::walk::record::{self, Record};
+use crate::walk::applies;
+
+use super::derive::step_words;
+use super::fault::Refusal;
+
+/// What a decision may look at.
+#[derive(Clone, Copy)]
+pub struct Scene<'a> {
+    /// The trade's knowledge.
+    pub trade: &'a Trade,
+    /// The visit's entries.
+    pub entries: &'a [Entry],
+    /// Where they stand.
+    pub standing: &'a Standing,
+    /// Who acts.
+    pub by: &'a str,
+}
+
+/// An answer as asked for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct GivenAnswer {
+    /// The step.
+    pub step: String,
+    /// The answer.
+    pub value: AnswerValue,
+    /// Cold or warm.
+    pub temperature: Option<Temperature>,
+    /// Why it is milder.
+    pub reason: Option<String>,
+}
+
+/// An answer to a step.
+///
+/// # Errors
+/// The refusal that fits; see [`Refusal`].
+pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal> {
+    let record = record::read(scene.entries);
+    let row = step_row(scene, &record, &given.step)?;
+    let value = checked_value(row, given.value)?;
+    if let Some(lock) = &shown_lock(scene, &given.step)? {
+        return Err(lock_refusal(lock));
+    }
+    let supersedes = record.answers.get(&given.step);
+    let supersedes = supersedes.into_iter().flatten().map(|answer| answer.entry.clone()).collect();
+    let reason = given.reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
+    let body = EntryBody::Answered {
+        step: given.step.clone(),
+        value,
+        temperature: given.temperature.filter(|_| row.asks_temperature),
+        reason,
+        supersedes,
+        by: scene.by.to_owned(),
+    };
+    needs_no_reason(scene, &given.step, &body)?;
+    Ok(body)
+}
+
+/// Refuses a milder answer in place of a DANGER one unless it says why.
+fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(), Refusal> {
+    if let EntryBody::Answered { reason: Some(_), .. } = body {
+        return Ok(());
+    }
+    if step_words(scene.trade, scene.entries).get(step) != Some(&Word::Danger) {
+        return Ok(());
+    }
+    let mut entries = scene.entries.to_vec();
+    if let Some(last) = entries.last().cloned() {
+        entries.push(Entry { hash: String::new(), body: body.clone(), ..last });
+    }
+    let milder = step_words(scene.trade, &entries).get(step) != Some(&Word::Danger);
+    if milder { Err(Refusal::ReasonNeeded) } else { Ok(()) }
+}
+
+fn step_row<'t>(scene: Scene<'t>, record: &Record, step: &str) -> Result<&'t StepRow, Refusal> {
+    if !scene.trade.steps.iter().any(|row| row.id == step) {
+        return Err(Refusal::UnknownStep);
+    }
+    let vehicle = &record.intake.vehicle;
+    let layout = scene.trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
+    let rows = applies::steps(scene.trade, layout, vehicle.gearbox);
+    let row = rows.into_iter().find(|row| row.id == step).ok_or(Refusal::StepDoesNotApply)?;
+    if applies::hidden(row, record) { Err(Refusal::StepHidden) } else { Ok(row) }
+}
+
+fn shown_lock(scene: Scene<'_>, step: &str) -> Result<Option<Lock>, Refusal> {
+    let stand = scene.standing.steps.iter().find(|stand| stand.id == step).ok_or(Refusal::StepHidden)?;
+    Ok(stand.lock.clone())
+}
+
+fn lock_refusal(lock: &Lock) -> Refusal {
+    match lock {
+        Lock::GatesOpen { .. } => Refusal::GateClosed,
+        Lock::OtherPart { .. } => Refusal::PartEntered,
+        Lock::DangerFound { .. } => Refusal::DangerLocksRunning,
+    }
+}
+
+/// The answer in the step's own form and order, or why it is not one.
+fn checked_value(row: &StepRow, value: AnswerValue) -> Result<AnswerValue, Refusal> {
+    match (row.form, value) {
+        (Form::Reading, AnswerValue::Reading(reading)) if (row.min..=row.max).contains(&reading) => {
+            Ok(AnswerValue::Reading(reading))
+        }
+        (Form::Reading, AnswerValue::Reading(_)) => Err(Refusal::ReadingOutOfRange),
+        (Form::OneOf, AnswerValue::One(one)) => known(row, &one).map(|()| AnswerValue::One(one)),
+        (Form::AnyOf, AnswerValue::One(one)) => any_of(row, &[one]),
+        (Form::AnyOf, AnswerValue::Any(any)) => any_of(row, &any),
+        (Form::Reading | Form::OneOf, AnswerValue::One(_) | AnswerValue::Any(_))
+        | (Form::OneOf | Form::AnyOf, AnswerValue::Reading(_)) => Err(Refusal::WrongKindOfAnswer),
+    }
+}
+
+fn known(row: &StepRow, choice: &str) -> Result<(), Refusal> {
+    if row.reads(choice).is_some() { Ok(()) } else { Err(Refusal::UnknownAnswer) }
+}
+
+fn any_of(row: &StepRow, chosen: &[String]) -> Result<AnswerValue, Refusal> {
+    for choice in chosen {
+        known(row, choice)?;
+    }
+    let kept: Vec<_> = row.answers.iter().filter(|answer| chosen.contains(&answer.id)).collect();
+    let lone_among_others = kept.len() > 1 && kept.iter().any(|answer| answer.lone);
+    if kept.is_empty() || lone_among_others {
+        return Err(Refusal::WrongKindOfAnswer);
+    }
+    Ok(AnswerValue::Any(kept.into_iter().map(|answer| answer.id.clone()).collect()))
+}
+
+/// A gate confirmed; nothing if it stands confirmed already.
+///
+/// # Errors
+/// [`Refusal::UnknownGate`], or why the set is locked.
+pub fn confirm_gate(scene: Scene<'_>, set: &str, gate: &str) -> Result<Option<EntryBody>, Refusal> {
+    let stand = scene.standing.gate_sets.iter().find(|stand| stand.id == set).ok_or(Refusal::UnknownGate)?;
+    let found = stand.gates.iter().find(|stand| stand.id == gate).ok_or(Refusal::UnknownGate)?;
+    if let Some(lock) = &stand.lock {
+        return Err(lock_refusal(lock));
+    }
+    let body = EntryBody::GateConfirmed { set: set.to_owned(), gate: gate.to_owned(), by: scene.by.to_owned() };
+    Ok(found.confirmed.is_none().then_some(body))
+}
+
+/// The entered part left.
+///
+/// # Errors
+/// [`Refusal::PartNotEntered`].
+pub fn leave_part(scene: Scene<'_>) -> Result<EntryBody, Refusal> {
+    let set = scene.standing.entered.clone().ok_or(Refusal::PartNotEntered)?;
+    Ok(EntryBody::PartLeft { set, by: scene.by.to_owned() })
+}
+
+/// The order chosen.
+pub fn choose_order(scene: Scene<'_>, order: Order) -> EntryBody {
+    EntryBody::OrderChosen { order, by: scene.by.to_owned() }
+}
+
+/// A step that photos and waivers can belong to.
+///
+/// # Errors
+/// The refusal that fits.
+pub fn check_step(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
+    step_row(scene, &record::read(scene.entries), step).map(|_| ())
+}
+
+/// A step without a photo.
+///
+/// # Errors
+/// [`Refusal::WaiverEmpty`], or the step's own refusal.
+pub fn waive_photo(scene: Scene<'_>, step: &str, reason: &str) -> Result<EntryBody, Refusal> {
+    check_step(scene, step)?;
+    let reason = reason.trim().to_owned();
+    if reason.is_empty() {
+        return Err(Refusal::WaiverEmpty);
+    }
+    Ok(EntryBody::PhotoWaived { step: step.to_owned(), reason, by: scene.by.to_owned() })
+}
+
+/// The offered entry taken back.
+///
+/// # Errors
+/// [`Refusal::NothingToUndo`], [`Refusal::UndoOutOfDate`] or [`Refusal::ReasonNeeded`].
+pub fn undo(scene: Scene<'_>, entry: &str, reason: Option<String>) -> Result<EntryBody, Refusal> {
+    let offer = scene.standing.undo.as_ref().ok_or(Refusal::NothingToUndo)?;
+    if offer.entry != entry {
+        return Err(Refusal::UndoOutOfDate);
+    }
+    let reason = reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
+    if offer.needs_reason && reason.is_none() {
+        return Err(Refusal::ReasonNeeded);
+    }
+    Ok(EntryBody::Withdrawn { entry: entry.to_owned(), reason, by: scene.by.to_owned() })
+}
+
+/// A receipt as asked for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct GivenReceipt {
+    /// What the owner decided.
+    pub decision: Decision,
+    /// Their name.
+    pub name: String,
+    /// The note they saw.
+    pub note_sha256: String,
+    /// Its language.
+    pub locale: String,
+    /// Their signature.
+    pub strokes: Vec<Vec<[f32; 2]>>,
+}
+
+/// The note received; `current` is the hash of the note as it reads now.
+///
+/// # Errors
+/// [`Refusal::NoteChanged`] or [`Refusal::SignatureEmpty`].
+pub fn sign(given: GivenReceipt, current: &str) -> Result<EntryBody, Refusal> {
+    if given.note_sha256 != current {
+        return Err(Refusal::NoteChanged);
+    }
+    let points = || given.strokes.iter().flatten();
+    let on_pad = |point: &[f32; 2]| point.iter().all(|part| (0.0..=1.0).contains(part));
+    if points().count() < 2 || points().count() > MAX_POINTS || !points().all(on_pad) {
+        return Err(Refusal::SignatureEmpty);
+    }
+    let GivenReceipt { decision, name, note_sha256, locale, strokes } = given;
+    let receipt = Receipt { decision, name: name.trim().to_owned(), note_sha256, locale, strokes };
+    Ok(EntryBody::Received { receipt })
+}
+
+/// More points than any hand draws on a pad.
+const MAX_POINTS: usize = 20_000;
+
+/// Intake that can be written down.
+///
+/// # Errors
+/// [`Refusal::UnknownLayout`] or [`Refusal::IntakeRefused`].
+pub fn check_intake(trade: &Trade, intake: &Intake) -> Result<(), Refusal> {
+    let vehicle = &intake.vehicle;
+    let layout = trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
+    let idle = |[low, high]: [u32; 2]| (200..=9_000).contains(&low) && (low..=9_000).contains(&high);
+    let short = [&vehicle.label, &vehicle.plate, &vehicle.vin, &intake.owner.name, &intake.owner.contact];
+    let fits = vehicle.seat.is_none_or(|seat| layout.seats.contains(&seat))
+        && vehicle.cylinders.is_none_or(|cylinders| (1..=16).contains(&cylinders))
+        && vehicle.idle_rpm.is_none_or(idle)
+        && vehicle.maker_play_mm.is_none_or(|figure| figure > 0.0 && figure < 50.0)
+        && short.iter().all(|text| text.chars().count() <= MAX_FIELD)
+        && [&intake.complaint, &intake.when].iter().all(|text| text.chars().count() <= MAX_TEXT)
+        && intake.complaint_sounds.iter().all(|sound| trade.sounds.iter().any(|row| &row.id == sound));
+    if fits { Ok(()) } else { Err(Refusal::IntakeRefused) }
+}
+
+/// Longest name, plate, label or contact, characters.
+const MAX_FIELD: usize = 200;
+/// Longest complaint, characters.
+const MAX_TEXT: usize = 10_000;
+
+/// Intake written anew. The layout cannot change under answers that were given for another.
+///
+/// # Errors
+/// As [`check_intake`]; [`Refusal::IntakeRefused`] for a changed layout once steps are answered.
+pub fn amend(scene: Scene<'_>, intake: Intake) -> Result<EntryBody, Refusal> {
+    check_intake(scene.trade, &intake)?;
+    let record = record::read(scene.entries);
+    let changed = record.intake.vehicle.layout != intake.vehicle.layout;
+    if changed && !record.answers.is_empty() {
+        return Err(Refusal::IntakeRefused);
+    }
+    Ok(EntryBody::Amended { intake, by: scene.by.to_owned() })
+}
+
+/// The gate set of a gate, among those this car needs.
+pub fn set_of_gate(standing: &Standing, gate: &str) -> Option<String> {
+    let set = standing.gate_sets.iter().find(|set| set.gates.iter().any(|stand| stand.id == gate))?;
+    Some(set.id.clone())
+}
+
+/// Whether the part behind a set is open in the standing.
+pub fn is_open(standing: &Standing, set: &str) -> bool {
+    standing.gate_sets.iter().any(|stand| stand.id == set && stand.open)
+}
+
+/// The moment a new entry is dated: never before the latest of its chain, whatever the clock says.
+pub fn dated(entries: &[Entry], now: Moment) -> Moment {
+    entries.iter().map(|entry| entry.at).max().map_or(now, |latest| latest.max(now))
+}

@@ -1,0 +1,223 @@
+//! From a visit's entries to its [`Standing`]: hands the walk's result to the sorting, and both to the
+//! urgency. Pure; nothing here is stored.
+
+use std::collections::BTreeMap;
+
+use crate::model::case::Case;
+use crate::model::entry::{Entry, EntryBody};
+use crate::model::rating::Word;
+use crate::model::standing::{
+    AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RoadRow, Standing,
+    StationStand, StepStand, UndoOffer,
+};
+use crate::model::time::Moment;
+use crate::sorting::next::OpenStep;
+use crate::sorting::sort::sort;
+use crate::trade::Trade;
+use crate::trade::rows::{Form, Layout, StepRow};
+use crate::urgency::rating;
+use crate::walk::record::{self, Record, StandingAnswer};
+use crate::walk::{applies, case, locks, order, position, undo, vin};
+
+use super::fault::Refusal;
+
+/// A visit's entries and what is known of their chain.
+#[derive(Debug, Clone, Copy)]
+pub struct Visit<'a> {
+    /// The visit's id.
+    pub id: &'a str,
+    /// Its entries, in order.
+    pub entries: &'a [Entry],
+    /// Place of the first entry that does not fit its chain.
+    pub broken_at: Option<u64>,
+    /// This device.
+    pub device: &'a str,
+}
+
+/// Where a visit stands.
+///
+/// # Errors
+/// [`Refusal::UnknownVisit`] without entries, [`Refusal::UnknownLayout`] if its layout file is gone.
+pub fn standing(trade: &Trade, visit: Visit<'_>) -> Result<Standing, Refusal> {
+    if visit.entries.is_empty() {
+        return Err(Refusal::UnknownVisit);
+    }
+    let record = record::read(visit.entries);
+    let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
+    let case = case::case(trade, layout, &record);
+    let danger = rating::danger_step(&case);
+    let rows = shown_steps(trade, layout, &record);
+    let steps = steps(trade, &record, &case, &rows, danger.as_deref());
+    let sorting = sort(trade, &case, &open_steps(&case, &rows, danger.is_some()));
+    let order = order::order(trade, &record);
+    let sets = position::sets_in_order(order, &steps);
+    Ok(Standing {
+        visit: visit.id.to_owned(),
+        opened_at: record.opened_at.unwrap_or(Moment(0)),
+        updated_at: record.updated_at.unwrap_or(Moment(0)),
+        vin_hint: vin::hint(&record.intake.vehicle.vin),
+        support: layout.support,
+        order,
+        entered: record.entered.clone(),
+        position: position::position(trade, &record, &steps, danger.is_some()),
+        stations: stations(&steps),
+        gate_sets: locks::gate_sets(trade, &record, &sets, danger.as_deref()),
+        urgency: rating::rate(&case, &sorting),
+        sorting,
+        road_rows: road_rows(trade, &case),
+        undo: undo_offer(trade, layout, &record, visit),
+        receipt: receipt(&record),
+        ledger: ledger(visit),
+        knowledge: trade.version.clone(),
+        technician: record.opened_by.clone(),
+        intake: record.intake,
+        steps,
+    })
+}
+
+/// Steps that apply and are not hidden, in walk order.
+pub fn shown_steps<'t>(trade: &'t Trade, layout: &Layout, record: &Record) -> Vec<&'t StepRow> {
+    let mut rows = applies::steps(trade, layout, record.intake.vehicle.gearbox);
+    rows.retain(|row| !applies::hidden(row, record));
+    rows
+}
+
+/// Each step's own rating as the entries have it.
+pub fn step_words(trade: &Trade, entries: &[Entry]) -> BTreeMap<String, Word> {
+    let record = record::read(entries);
+    let layout = trade.layout(&record.intake.vehicle.layout);
+    layout.map(|layout| rating::rate_steps(&case::case(trade, layout, &record))).unwrap_or_default()
+}
+
+fn steps(
+    trade: &Trade,
+    record: &Record,
+    case: &Case,
+    rows: &[&StepRow],
+    danger: Option<&str>,
+) -> Vec<StepStand> {
+    let words = rating::rate_steps(case);
+    let stand = |row: &&StepRow| {
+        let word = words.get(&row.id).copied();
+        let counts = case.answer(&row.id);
+        StepStand {
+            id: row.id.clone(),
+            set: row.set.clone(),
+            station: row.station.clone(),
+            form: form(row),
+            asks_temperature: row.asks_temperature,
+            wants_photo: row.pictured && counts.is_none_or(|answer| !answer.open),
+            answered: answered(record, row, case, word),
+            word,
+            lock: locks::step_lock(trade, record, row, danger),
+            photo: photo(record, &row.id),
+            waiver: record.waivers.get(&row.id).cloned(),
+        }
+    };
+    rows.iter().map(stand).collect()
+}
+
+fn form(row: &StepRow) -> AnswerForm {
+    let choices = || row.answers.iter().map(|answer| Choice { id: answer.id.clone(), lone: answer.lone }).collect();
+    match row.form {
+        Form::OneOf => AnswerForm::OneOf { choices: choices() },
+        Form::AnyOf => AnswerForm::AnyOf { choices: choices() },
+        Form::Reading => {
+            AnswerForm::Reading { unit: row.unit.clone(), min: row.min, max: row.max, usual: row.usual }
+        }
+    }
+}
+
+/// The answer shown is the one that counts; time and name are those of the latest that stands.
+fn answered(record: &Record, row: &StepRow, case: &Case, word: Option<Word>) -> Option<Answered> {
+    let standing = record.answers.get(&row.id)?;
+    let latest: &StandingAnswer = standing.last()?;
+    let counts = case.answer(&row.id)?;
+    let chosen = standing.iter().find(|answer| answer.value == counts.value).unwrap_or(latest);
+    Some(Answered {
+        value: counts.value.clone(),
+        temperature: counts.temperature,
+        reason: chosen.reason.clone(),
+        by: chosen.by.clone(),
+        at: chosen.at,
+        disputed: standing.iter().any(|answer| answer.value != chosen.value),
+        milder_needs_reason: word == Some(Word::Danger),
+    })
+}
+
+fn photo(record: &Record, step: &str) -> Option<PhotoStand> {
+    let (photo, at) = record.photos.get(step)?.last()?;
+    Some(PhotoStand { photo: photo.clone(), at: *at })
+}
+
+/// Steps worth recommending: not looked at, and not forbidden by a DANGER found.
+fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], danger: bool) -> Vec<OpenStep<'t>> {
+    let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
+    let open = |row: &&&'t StepRow| !case.looked(&row.id) && !(danger && engine(row));
+    rows.iter().filter(open).map(|row| OpenStep { row }).collect()
+}
+
+/// Stations in the order the steps name them, with the seat and the account at the end of the line.
+fn stations(steps: &[StepStand]) -> Vec<StationStand> {
+    const LINE: [&str; 6] = ["support", "shaft", "far-end", "around", "seat", "account"];
+    let stand = |id: &&str| {
+        let here: Vec<&StepStand> = steps.iter().filter(|step| step.station == **id).collect();
+        let count = |steps: usize| u32::try_from(steps).unwrap_or(u32::MAX);
+        StationStand {
+            id: (*id).to_owned(),
+            word: here.iter().filter_map(|step| step.word).max(),
+            answered: count(here.iter().filter(|step| step.answered.is_some()).count()),
+            steps: count(here.len()),
+        }
+    };
+    LINE.iter().map(stand).filter(|station| station.steps > 0).collect()
+}
+
+fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {
+    let falls = |when: &crate::trade::rows::StepAnswers| {
+        when.any.iter().any(|choice| case.has(&when.step, choice))
+    };
+    trade.road.iter().filter(|row| row.when.iter().any(falls)).map(|row| row.shown()).collect()
+}
+
+fn undo_offer(trade: &Trade, layout: &Layout, record: &Record, visit: Visit<'_>) -> Option<UndoOffer> {
+    let mut offer = undo::offer(visit.entries, record, visit.device)?;
+    if let Some(step) = &offer.step {
+        let now = rating::rate_steps(&case::case(trade, layout, record)).get(step).copied();
+        if now == Some(Word::Danger) {
+            let then = step_words(trade, &with_withdrawal(visit.entries, &offer.entry)).get(step).copied();
+            offer.needs_reason = then != now;
+        }
+    }
+    Some(offer)
+}
+
+/// The entries as they would read with one more withdrawal.
+fn with_withdrawal(entries: &[Entry], hash: &str) -> Vec<Entry> {
+    let mut entries = entries.to_vec();
+    if let Some(last) = entries.last().cloned() {
+        let body = EntryBody::Withdrawn { entry: hash.to_owned(), reason: None, by: String::new() };
+        entries.push(Entry { hash: String::new(), body, ..last });
+    }
+    entries
+}
+
+fn receipt(record: &Record) -> Option<ReceiptStand> {
+    let (receipt, at) = record.receipt.as_ref()?;
+    Some(ReceiptStand {
+        decision: receipt.decision,
+        name: receipt.name.clone(),
+        note_sha256: receipt.note_sha256.clone(),
+        at: *at,
+        strokes: receipt.strokes.clone(),
+        outdated: record.after_receipt,
+    })
+}
+
+fn ledger(visit: Visit<'_>) -> LedgerStand {
+    LedgerStand {
+        entries: u64::try_from(visit.entries.len()).unwrap_or(u64::MAX),
+        head: visit.entries.last().map(|entry| entry.hash.clone()).unwrap_or_default(),
+        broken_at: visit.broken_at,
+    }
+}

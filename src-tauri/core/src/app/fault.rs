@@ -1,0 +1,139 @@
+//! Why a request was refused or failed, inside; [`Failure`] is what leaves. One exhaustive match turns
+//! the one into the other: the sentences are the texts `error-CODE` and `error-CODE-help`.
+
+use crate::app::failure::Failure;
+use crate::app::press::PressError;
+use crate::photos::intake::PhotoFault;
+use crate::store::fault::StoreFault;
+use crate::words::{Words, WordsError};
+
+/// A refusal or failure.
+#[derive(Debug, thiserror::Error)]
+pub enum Fault {
+    /// The request itself was wrong.
+    #[error("refused: {0:?}")]
+    Refused(Refusal),
+    /// Storage failed.
+    #[error(transparent)]
+    Store(#[from] StoreFault),
+    /// A photo was not taken in.
+    #[error(transparent)]
+    Photo(#[from] PhotoFault),
+    /// A paper was not printed.
+    #[error(transparent)]
+    Press(#[from] PressError),
+    /// No texts in the language asked for.
+    #[error(transparent)]
+    Words(#[from] WordsError),
+    /// Something that cannot happen did.
+    #[error("internal: {0}")]
+    Internal(String),
+}
+
+/// What was wrong with a request.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[expect(missing_docs, reason = "each variant is its own code, explained by the text error-CODE")]
+pub enum Refusal {
+    UnknownRequest,
+    UnknownVisit,
+    UnknownStep,
+    UnknownAnswer,
+    WrongKindOfAnswer,
+    StepDoesNotApply,
+    StepHidden,
+    ReadingOutOfRange,
+    GateClosed,
+    UnknownGate,
+    PartEntered,
+    PartNotEntered,
+    DangerLocksRunning,
+    ReasonNeeded,
+    NothingToUndo,
+    UndoOutOfDate,
+    UnknownLayout,
+    IntakeRefused,
+    TechnicianMissing,
+    UploadTooLarge,
+    WaiverEmpty,
+    NoteChanged,
+    SignatureEmpty,
+    CaseUnreadable,
+}
+
+impl From<Refusal> for Fault {
+    fn from(refusal: Refusal) -> Self {
+        Self::Refused(refusal)
+    }
+}
+
+impl Refusal {
+    fn code(self) -> &'static str {
+        match self {
+            Self::UnknownRequest => "unknown-request",
+            Self::UnknownVisit => "unknown-visit",
+            Self::UnknownStep => "unknown-step",
+            Self::UnknownAnswer => "unknown-answer",
+            Self::WrongKindOfAnswer => "wrong-kind-of-answer",
+            Self::StepDoesNotApply => "step-does-not-apply",
+            Self::StepHidden => "step-hidden",
+            Self::ReadingOutOfRange => "reading-out-of-range",
+            Self::GateClosed => "gate-closed",
+            Self::UnknownGate => "unknown-gate",
+            Self::PartEntered => "part-entered",
+            Self::PartNotEntered => "part-not-entered",
+            Self::DangerLocksRunning => "danger-locks-running",
+            Self::ReasonNeeded => "reason-needed",
+            Self::NothingToUndo => "nothing-to-undo",
+            Self::UndoOutOfDate => "undo-out-of-date",
+            Self::UnknownLayout => "unknown-layout",
+            Self::IntakeRefused => "intake-refused",
+            Self::TechnicianMissing => "technician-missing",
+            Self::UploadTooLarge => "upload-too-large",
+            Self::WaiverEmpty => "waiver-empty",
+            Self::NoteChanged => "note-changed",
+            Self::SignatureEmpty => "signature-empty",
+            Self::CaseUnreadable => "case-unreadable",
+        }
+    }
+}
+
+impl Fault {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Refused(refusal) => refusal.code(),
+            Self::Store(fault) => store_code(fault),
+            Self::Photo(PhotoFault::NotAnImage) => "photo-not-an-image",
+            Self::Photo(PhotoFault::Format) => "photo-format",
+            Self::Photo(PhotoFault::TooLarge) => "photo-too-large",
+            Self::Press(_) => "paper-failed",
+            Self::Words(WordsError::UnknownLocale) => "unknown-locale",
+            Self::Words(WordsError::Faulty(_) | WordsError::Missing(_) | WordsError::Unfilled(_))
+            | Self::Internal(_) => "internal",
+        }
+    }
+
+    /// What a shell sees, in the language of `words`.
+    pub fn shown(&self, words: &Words) -> Failure {
+        let code = self.code();
+        Failure {
+            code: code.to_owned(),
+            message: words.text(&format!("error-{code}")),
+            help: words.text(&format!("error-{code}-help")),
+        }
+    }
+}
+
+fn store_code(fault: &StoreFault) -> &'static str {
+    match fault {
+        StoreFault::Unwritable(_) => "data-folder-unwritable",
+        StoreFault::Full => "disk-full",
+        StoreFault::InUse => "in-use",
+        StoreFault::Newer { .. } => "newer-data",
+        StoreFault::Damaged => "database-damaged",
+        StoreFault::PhotoMissing => "photo-missing",
+        StoreFault::UploadOrder => "upload-out-of-order",
+        StoreFault::UploadUnknown => "upload-unknown",
+        StoreFault::UploadTooLarge => "photo-too-large",
+        StoreFault::File(_) | StoreFault::Sql { .. } => "storage-failed",
+    }
+}

@@ -1,0 +1,64 @@
+//! A visit's ledger for reading.
+
+use crate::model::answer::AnswerValue;
+use crate::model::entry::{Entry, EntryBody};
+use crate::walk::record::{self, Record};
+
+use super::fault::Fault;
+use super::response::{History, HistoryLine, Response};
+use super::steady::Inner;
+
+pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
+    let chain = inner.chain(visit)?;
+    let record = record::read(&chain.entries);
+    let entries = chain.entries.iter().map(|entry| line(entry, &record)).collect();
+    Ok(Response::History(History { visit: visit.to_owned(), entries }))
+}
+
+fn line(entry: &Entry, record: &Record) -> HistoryLine {
+    let said = said(&entry.body);
+    HistoryLine {
+        seq: entry.seq,
+        at: entry.at,
+        hash: entry.hash.clone(),
+        what: said.what.to_owned(),
+        about: said.about.map(str::to_owned),
+        value: said.value.cloned(),
+        reason: said.reason.map(str::to_owned),
+        by: said.by.to_owned(),
+        superseded: record.withdrawn.contains(&entry.hash) || record.superseded.contains(&entry.hash),
+    }
+}
+
+#[derive(Default)]
+struct Said<'a> {
+    what: &'static str,
+    about: Option<&'a str>,
+    value: Option<&'a AnswerValue>,
+    reason: Option<&'a str>,
+    by: &'a str,
+}
+
+fn said(body: &EntryBody) -> Said<'_> {
+    let plain = |what: &'static str, by| Said { what, by, ..Said::default() };
+    match body {
+        EntryBody::Opened { by, .. } => plain("opened", by),
+        EntryBody::Amended { by, .. } => plain("amended", by),
+        EntryBody::OrderChosen { by, .. } => plain("order-chosen", by),
+        EntryBody::GateConfirmed { gate, by, .. } => Said { about: Some(gate), ..plain("gate-confirmed", by) },
+        EntryBody::PartLeft { set, by } => Said { about: Some(set), ..plain("part-left", by) },
+        EntryBody::Answered { step, value, reason, by, .. } => Said {
+            about: Some(step),
+            value: Some(value),
+            reason: reason.as_deref(),
+            ..plain("answered", by)
+        },
+        EntryBody::PhotoKept { step, by, .. } => Said { about: Some(step), ..plain("photo-kept", by) },
+        EntryBody::PhotoWaived { step, reason, by } => {
+            Said { about: Some(step), reason: Some(reason), ..plain("photo-waived", by) }
+        }
+        EntryBody::Withdrawn { reason, by, .. } => Said { reason: reason.as_deref(), ..plain("withdrawn", by) },
+        EntryBody::Arranged { what, by } => Said { about: Some(what), ..plain("arranged", by) },
+        EntryBody::Received { receipt } => Said { about: Some(receipt.decision.id()), ..plain("received", &receipt.name) },
+    }
+}

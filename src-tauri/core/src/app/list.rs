@@ -1,0 +1,102 @@
+//! The first screen and the list of visits.
+
+use std::collections::BTreeMap;
+
+use crate::model::entry::Decision;
+use crate::model::rating::Word;
+use crate::model::standing::{Standing, Support};
+use crate::model::time::Moment;
+use crate::store::cards::{CardRow, haystack};
+
+use super::fault::{Fault, Refusal};
+use super::response::{Home, LayoutChoice, Response, VisitCard, VisitPage};
+use super::steady::Inner;
+
+pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
+    let settings = inner.store.settings()?;
+    let preference = |(name, value): (&String, &String)| Some((name.strip_prefix("pref.")?.to_owned(), value.clone()));
+    let preferences: BTreeMap<String, String> = settings.iter().filter_map(preference).collect();
+    Ok(Response::Home(Home {
+        technician: settings.get("technician").cloned().unwrap_or_default(),
+        preferences,
+        version: env!("CARGO_PKG_VERSION").to_owned(),
+        knowledge: inner.trade.version.clone(),
+        visits: inner.store.visits()?,
+        layouts: layouts(inner),
+        complaint_sounds: inner.trade.sounds.iter().map(|sound| sound.id.clone()).collect(),
+        waivers: inner.trade.waivers.iter().filter(|row| row.offered).map(|row| row.id.clone()).collect(),
+        notices: inner.notices.clone(),
+    }))
+}
+
+fn layouts(inner: &Inner) -> Vec<LayoutChoice> {
+    let choice = |layout: &crate::trade::rows::Layout| LayoutChoice {
+        id: layout.id.clone(),
+        support: layout.support,
+        own_name: layout.name.clone(),
+        has_seat: !layout.seats.is_empty(),
+        has_maker_figure: layout.support == Support::Rubber,
+    };
+    inner.trade.layouts.iter().map(choice).collect()
+}
+
+pub(super) fn set_technician(inner: &mut Inner, name: &str) -> Result<Response, Fault> {
+    let name = name.trim();
+    if name.is_empty() || name.chars().count() > 100 {
+        return Err(Refusal::TechnicianMissing.into());
+    }
+    inner.store.set("technician", name)?;
+    home(inner)
+}
+
+pub(super) fn set_preference(inner: &mut Inner, name: &str, value: &str) -> Result<Response, Fault> {
+    let plain = !name.is_empty() && name.len() <= 40 && name.bytes().all(|byte| byte.is_ascii_lowercase() || byte == b'-');
+    if !plain || value.chars().count() > 200 {
+        return Err(Refusal::UnknownRequest.into());
+    }
+    inner.store.set(&format!("pref.{name}"), value)?;
+    home(inner)
+}
+
+pub(super) fn visits(inner: &Inner, search: &str, after: Option<&str>) -> Result<Response, Fault> {
+    let page = inner.store.cards(search, after)?;
+    let visits = page.cards.into_iter().map(shown).collect();
+    Ok(Response::Visits(VisitPage { visits, total: page.total, next: page.next }))
+}
+
+/// The card of a visit, derived from where it stands.
+pub(super) fn card(standing: &Standing) -> CardRow {
+    let vehicle = &standing.intake.vehicle;
+    let owner = &standing.intake.owner.name;
+    let count = |steps: usize| u32::try_from(steps).unwrap_or(u32::MAX);
+    CardRow {
+        visit: standing.visit.clone(),
+        label: vehicle.label.clone(),
+        plate: vehicle.plate.clone(),
+        vin: vehicle.vin.clone(),
+        owner: owner.clone(),
+        opened_at: standing.opened_at.0,
+        updated_at: standing.updated_at.0,
+        word: standing.urgency.word.map(|word| word.id().to_owned()),
+        answered: count(standing.steps.iter().filter(|step| step.answered.is_some()).count()),
+        steps: count(standing.steps.len()),
+        receipt: standing.receipt.as_ref().map(|receipt| receipt.decision.id().to_owned()),
+        haystack: haystack(&[&vehicle.label, &vehicle.plate, &vehicle.vin, owner], &standing.opened_at.day()),
+    }
+}
+
+fn shown(card: CardRow) -> VisitCard {
+    VisitCard {
+        word: card.word.as_deref().and_then(Word::from_id),
+        receipt: card.receipt.as_deref().and_then(Decision::from_id),
+        visit: card.visit,
+        label: card.label,
+        plate: card.plate,
+        vin: card.vin,
+        owner: card.owner,
+        opened_at: Moment(card.opened_at),
+        updated_at: Moment(card.updated_at),
+        answered: card.answered,
+        steps: card.steps,
+    }
+}

@@ -1,0 +1,306 @@
+//! Drives a written case through the same requests a screen makes, and reports where it ends.
+//!
+//! A case that names gates is taken word for word, in its own order. One that names none may give its
+//! answers in any order: the gates are confirmed and the steps ordered here, and the ledger says so.
+//! A case is rehearsed in a scratch folder first, so that a refused one leaves the ledger as it was.
+
+use std::path::{Path, PathBuf};
+
+use serde::Deserialize;
+use serde_json::{Value, json};
+use uuid::Uuid;
+
+use crate::content::{Reader, reason_text};
+use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::standing::{Standing, StepStand};
+use crate::model::visit::{Intake, Owner, Vehicle};
+use crate::words::Words;
+
+use super::decide::{is_open, set_of_gate};
+use super::failure::Failure;
+use super::fault::{Fault, Refusal};
+use super::request::Request;
+use super::response::Response;
+use super::steady::{Setup, Steady, shown};
+
+/// A case that was driven through.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Replayed {
+    /// The visit it made.
+    pub visit: String,
+    /// Where the visit stands, as printed by `--json`; the papers are the shell's to add.
+    pub report: Value,
+}
+
+/// Replays a case. Photo paths are relative to `base_dir`.
+///
+/// # Errors
+/// `case-unreadable`, or what a screen would have been told; the ledger is as it was.
+pub fn replay(steady: &Steady, case_json: &str, base_dir: &Path) -> Result<Replayed, Failure> {
+    let case: Case =
+        serde_json::from_str(case_json).map_err(|_| shown(&Refusal::CaseUnreadable.into(), "en"))?;
+    rehearse(steady, &case, base_dir)?;
+    drive(steady, &case, base_dir)
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Case {
+    vehicle: Vehicle,
+    #[serde(default)]
+    complaint: String,
+    #[serde(default)]
+    complaint_sounds: Vec<String>,
+    #[serde(default)]
+    when: String,
+    #[serde(default)]
+    owner: Owner,
+    #[serde(default)]
+    technician: Option<String>,
+    #[serde(default)]
+    answers: Vec<Item>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(untagged)]
+enum Item {
+    Gate(GateItem),
+    Answer(AnswerItem),
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct GateItem {
+    gate: String,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AnswerItem {
+    step: String,
+    value: AnswerValue,
+    #[serde(default)]
+    temperature: Option<Temperature>,
+    #[serde(default)]
+    reason: Option<String>,
+    #[serde(default)]
+    photo: Option<PathBuf>,
+    #[serde(default)]
+    waiver: Option<String>,
+}
+
+/// Who acts where the case does not say.
+const REPLAY: &str = "case file";
+
+fn rehearse(steady: &Steady, case: &Case, base_dir: &Path) -> Result<(), Failure> {
+    let scratch = std::env::temp_dir().join(format!("steady-rehearsal-{}", Uuid::now_v7()));
+    let (press, clock) = steady.press_and_clock()?;
+    let rehearsed = Steady::open(Setup { data_dir: scratch.clone(), press, clock })
+        .and_then(|steady| drive(&steady, case, base_dir));
+    // A left-over scratch folder harms nothing.
+    let _ = std::fs::remove_dir_all(&scratch);
+    rehearsed.map(|_| ())
+}
+
+fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Failure> {
+    let stage = Stage { steady, by: case.technician.as_deref().unwrap_or(REPLAY), base_dir };
+    let opened = stage.ask(Request::Open { intake: intake(case) })?;
+    let visit = opened.visit.clone();
+    let given: Vec<&Item> = case.answers.iter().collect();
+    if given.iter().any(|item| matches!(item, Item::Gate(_))) {
+        for item in given {
+            stage.as_given(&visit, item)?;
+        }
+    } else {
+        stage.arranged(&opened, &given)?;
+    }
+    let standing = stage.ask(Request::Look { visit: visit.clone() })?;
+    Ok(Replayed { report: report(&standing)?, visit })
+}
+
+fn intake(case: &Case) -> Intake {
+    Intake {
+        vehicle: case.vehicle.clone(),
+        complaint: case.complaint.clone(),
+        complaint_sounds: case.complaint_sounds.clone(),
+        when: case.when.clone(),
+        owner: case.owner.clone(),
+    }
+}
+
+struct Stage<'a> {
+    steady: &'a Steady,
+    by: &'a str,
+    base_dir: &'a Path,
+}
+
+impl Stage<'_> {
+    fn ask(&self, request: Request) -> Result<Standing, Failure> {
+        visit(self.steady.handle_as(request, Some(self.by))?)
+    }
+
+    /// One item word for word. Naming a gate of another part says that the part before was left.
+    fn as_given(&self, visit: &str, item: &Item) -> Result<(), Failure> {
+        match item {
+            Item::Answer(answer) => self.answer(visit, answer),
+            Item::Gate(GateItem { gate }) => {
+                let standing = self.ask(Request::Look { visit: visit.to_owned() })?;
+                let set = set_of_gate(&standing, gate).ok_or_else(|| refused(Refusal::UnknownGate))?;
+                self.leave_unless(&standing, &set)?;
+                self.confirm(visit, &set, gate)
+            }
+        }
+    }
+
+    /// Answers in an order that opens each part once: the account, the engine, then under the car, so
+    /// that a DANGER found beneath does not lock what was heard before.
+    fn arranged(&self, opened: &Standing, given: &[&Item]) -> Result<(), Failure> {
+        let mut answers: Vec<&AnswerItem> = given.iter().filter_map(|item| item.answer()).collect();
+        answers.sort_by_key(|answer| place(opened, &answer.step));
+        let visit = &opened.visit;
+        let moved = !given.iter().filter_map(|item| item.answer()).map(|answer| &answer.step).eq(answers.iter().map(|answer| &answer.step));
+        if moved {
+            visit_of(self.steady.note_arranged(visit, "steps-ordered", REPLAY))?;
+        }
+        let mut confirmed = false;
+        for answer in answers {
+            confirmed |= self.open_for(visit, &answer.step, confirmed)?;
+            self.answer(visit, answer)?;
+        }
+        Ok(())
+    }
+
+    /// Confirms what stands between here and a step; says in the ledger, once, that the replay did.
+    fn open_for(&self, visit: &str, step: &str, said: bool) -> Result<bool, Failure> {
+        let standing = self.ask(Request::Look { visit: visit.to_owned() })?;
+        let Some(stand) = standing.steps.iter().find(|stand| stand.id == step) else { return Ok(false) };
+        let Some(set) = stand.set.clone().filter(|_| stand.lock.is_some()) else { return Ok(false) };
+        if is_open(&standing, &set) || blocked(&standing, &set) {
+            return Ok(false);
+        }
+        if !said {
+            visit_of(self.steady.note_arranged(visit, "gates-confirmed", REPLAY))?;
+        }
+        self.leave_unless(&standing, &set)?;
+        let gates = standing.gate_sets.iter().filter(|stand| stand.id == set).flat_map(|stand| &stand.gates);
+        for gate in gates {
+            self.confirm(visit, &set, &gate.id)?;
+        }
+        Ok(true)
+    }
+
+    fn leave_unless(&self, standing: &Standing, set: &str) -> Result<(), Failure> {
+        if standing.entered.as_deref().is_some_and(|entered| entered != set) {
+            self.ask(Request::LeavePart { visit: standing.visit.clone() })?;
+        }
+        Ok(())
+    }
+
+    fn confirm(&self, visit: &str, set: &str, gate: &str) -> Result<(), Failure> {
+        let request =
+            Request::ConfirmGate { visit: visit.to_owned(), set: set.to_owned(), gate: gate.to_owned() };
+        self.ask(request).map(|_| ())
+    }
+
+    fn answer(&self, visit: &str, item: &AnswerItem) -> Result<(), Failure> {
+        let AnswerItem { step, value, temperature, reason, .. } = item.clone();
+        self.ask(Request::Answer { visit: visit.to_owned(), step: step.clone(), value, temperature, reason })?;
+        match &item.photo {
+            Some(path) => {
+                let bytes = std::fs::read(self.base_dir.join(path)).map_err(|_| photo_unreadable())?;
+                visit_of(self.steady.keep_photo_bytes(visit, &step, &bytes, self.by))
+            }
+            None => {
+                let reason = item.waiver.clone().unwrap_or_else(|| "not-in-case".to_owned());
+                self.ask(Request::WaivePhoto { visit: visit.to_owned(), step, reason }).map(|_| ())
+            }
+        }
+    }
+}
+
+impl Item {
+    fn answer(&self) -> Option<&AnswerItem> {
+        if let Self::Answer(answer) = self { Some(answer) } else { None }
+    }
+}
+
+/// Place of a step in an arranged case: parts in order, walk order within, the stop last of the engine's.
+fn place(standing: &Standing, step: &str) -> (u8, usize) {
+    let within = standing.steps.iter().position(|stand| stand.id == step).unwrap_or(usize::MAX);
+    let part = match standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.set.as_deref()) {
+        _ if step == crate::model::ids::step::RUNNING_STOP => 3,
+        None => 0,
+        Some("running") => 1,
+        Some("creep") => 2,
+        Some(_) => 4,
+    };
+    (part, within)
+}
+
+fn blocked(standing: &Standing, set: &str) -> bool {
+    let found = |lock: &crate::model::standing::Lock| matches!(lock, crate::model::standing::Lock::DangerFound { .. });
+    standing.gate_sets.iter().any(|stand| stand.id == set && stand.lock.as_ref().is_some_and(found))
+}
+
+fn visit(response: Response) -> Result<Standing, Failure> {
+    match response {
+        Response::Visit(standing) => Ok(*standing),
+        _ => Err(shown(&Fault::Internal("no standing in reply".to_owned()), "en")),
+    }
+}
+
+fn visit_of(response: Result<Response, Failure>) -> Result<(), Failure> {
+    response.and_then(visit).map(|_| ())
+}
+
+fn refused(refusal: Refusal) -> Failure {
+    shown(&refusal.into(), "en")
+}
+
+fn photo_unreadable() -> Failure {
+    shown(&crate::store::fault::StoreFault::PhotoMissing.into(), "en")
+}
+
+/// The printed object.
+fn report(standing: &Standing) -> Result<Value, Failure> {
+    let words = Words::of("en").map_err(|fault| shown(&fault.into(), "en"))?;
+    let urgency = &standing.urgency;
+    let reasons = urgency.reasons.iter().map(|reason| {
+        json!({ "rule": reason.rule, "text": reason_text(words, standing, reason, Reader::Trade) })
+    });
+    let causes = standing.sorting.causes.iter().map(|cause| {
+        json!({ "id": cause.id, "group": cause.group, "probability": cause.probability })
+    });
+    let steps = standing.steps.iter().filter(|step| step.answered.is_some()).map(step_report);
+    Ok(json!({
+        "visit": standing.visit,
+        "urgency": {
+            "word": urgency.word,
+            "do_not_drive": urgency.do_not_drive,
+            "complete": urgency.complete,
+            "missing": urgency.missing,
+            "reasons": reasons.collect::<Vec<_>>(),
+        },
+        "steps": steps.collect::<Vec<_>>(),
+        "causes": causes.collect::<Vec<_>>(),
+        "bearing_probability": standing.sorting.bearing_probability,
+        "next_check": standing.sorting.next_check.as_ref().map(|next| json!({ "step": next.step })),
+        "ledger": { "entries": standing.ledger.entries, "head": standing.ledger.head },
+    }))
+}
+
+fn step_report(step: &StepStand) -> Value {
+    let mut report = json!({
+        "step": step.id,
+        "value": step.answered.as_ref().map(|answer| &answer.value),
+        "word": step.word,
+    });
+    let (key, value) = match (&step.photo, &step.waiver) {
+        (Some(photo), _) => ("photo", json!(photo.photo.sha256)),
+        (None, waiver) => ("waiver", json!(waiver)),
+    };
+    if let Some(object) = report.as_object_mut() {
+        object.insert(key.to_owned(), value);
+    }
+    report
+}

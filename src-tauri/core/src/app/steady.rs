@@ -1,0 +1,335 @@
+//! An open data folder that answers requests, one at a time.
+
+use std::path::PathBuf;
+use std::sync::{Arc, Mutex, MutexGuard};
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use uuid::Uuid;
+
+use crate::model::entry::{EntryBody, PhotoRef};
+use crate::model::standing::Standing;
+use crate::model::time::Moment;
+use crate::model::visit::Intake;
+use crate::photos::intake::take_in;
+use crate::store::ledger::{Chain, hex, next_entry};
+use crate::store::open::{Store, open};
+use crate::store::photo_files::PhotoSize;
+use crate::store::uploads::MAX_PIECE_BYTES;
+use crate::trade::{self, Trade};
+use crate::words::Words;
+
+use super::decide::{self, GivenAnswer, GivenReceipt, Scene};
+use super::derive;
+use super::failure::Failure;
+use super::fault::{Fault, Refusal};
+use super::press::Press;
+use super::request::Request;
+use super::response::{HomeNotice, Response};
+use super::{history, list, papers};
+
+/// What a shell gives to open a data folder.
+pub struct Setup {
+    /// The data folder; made if it is not there.
+    pub data_dir: PathBuf,
+    /// Prints the papers.
+    pub press: Arc<dyn Press>,
+    /// Tells the time; [`Moment::now`] but in tests.
+    pub clock: fn() -> Moment,
+}
+
+/// An open data folder.
+pub struct Steady {
+    inner: Mutex<Inner>,
+}
+
+pub(super) struct Inner {
+    pub(super) store: Store,
+    pub(super) trade: Trade,
+    pub(super) press: Arc<dyn Press>,
+    pub(super) clock: fn() -> Moment,
+    pub(super) device: String,
+    pub(super) notices: Vec<HomeNotice>,
+    /// The visit at hand, so that an answer need not read the whole ledger again.
+    at_hand: Option<(String, Chain)>,
+}
+
+impl Steady {
+    /// Opens a data folder for this process alone.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do; nothing was changed then.
+    pub fn open(setup: Setup) -> Result<Self, Failure> {
+        Inner::open(setup).map(|inner| Self { inner: Mutex::new(inner) }).map_err(|fault| shown(&fault, "en"))
+    }
+
+    /// Answers one request. A refused request leaves the ledger as it was.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do.
+    pub fn handle(&self, request: Request) -> Result<Response, Failure> {
+        self.handle_as(request, None)
+    }
+
+    /// As [`Steady::handle`], with the name of who acts in place of the technician's.
+    pub(super) fn handle_as(&self, request: Request, by: Option<&str>) -> Result<Response, Failure> {
+        let mut inner = self.lock()?;
+        inner.handle(request, by).map_err(|fault| shown(&fault, &inner.locale()))
+    }
+
+    /// JSON in, JSON of a [`Response`] or of a [`Failure`] out.
+    ///
+    /// # Errors
+    /// The failure as JSON.
+    pub fn handle_json(&self, request: &str) -> Result<String, String> {
+        let answer = match serde_json::from_str::<Request>(request) {
+            Ok(request) => self.handle(request),
+            Err(_) => Err(shown(&Refusal::UnknownRequest.into(), "en")),
+        };
+        let json = |value: serde_json::Result<String>| value.unwrap_or_else(|_| "{}".to_owned());
+        answer.map(|response| json(serde_json::to_string(&response))).map_err(|failure| json(serde_json::to_string(&failure)))
+    }
+
+    /// A photo's JPEG bytes by its SHA-256 in hex.
+    ///
+    /// # Errors
+    /// `photo-missing`.
+    pub fn photo(&self, sha256: &str, size: PhotoSize) -> Result<Vec<u8>, Failure> {
+        let inner = self.lock()?;
+        inner.store.photo(sha256, size).map_err(|fault| shown(&fault.into(), &inner.locale()))
+    }
+
+    fn lock(&self) -> Result<MutexGuard<'_, Inner>, Failure> {
+        self.inner.lock().map_err(|_| shown(&Fault::Internal("a request panicked".to_owned()), "en"))
+    }
+}
+
+/// A fault in the language of the screens.
+pub(super) fn shown(fault: &Fault, locale: &str) -> Failure {
+    let words = Words::of(locale).or_else(|_| Words::of("en"));
+    words.map(|words| fault.shown(words)).unwrap_or_else(|_| Failure {
+        code: "internal".to_owned(),
+        message: "the texts cannot be read".to_owned(),
+        help: "install Steady again; the data stays where it is".to_owned(),
+    })
+}
+
+impl Inner {
+    fn open(setup: Setup) -> Result<Self, Fault> {
+        let now = (setup.clock)();
+        let mut opened = open(&setup.data_dir, now)?;
+        let (trade, refused) = trade::load(&opened.store.own_layouts()).map_err(Fault::Internal)?;
+        let mut notices: Vec<HomeNotice> = refused
+            .into_iter()
+            .map(|refused| HomeNotice {
+                id: "layout-file-refused".to_owned(),
+                detail: format!("{}: {}", refused.file, refused.reason),
+            })
+            .collect();
+        notices.extend(opened.set_aside.take().map(|folder| HomeNotice {
+            id: "database-set-aside".to_owned(),
+            detail: folder.display().to_string(),
+        }));
+        let device = device(&mut opened.store)?;
+        let Setup { press, clock, .. } = setup;
+        Ok(Self { store: opened.store, trade, press, clock, device, notices, at_hand: None })
+    }
+
+    fn locale(&self) -> String {
+        let settings = self.store.settings().unwrap_or_default();
+        settings.get("pref.locale").cloned().unwrap_or_else(|| "en".to_owned())
+    }
+
+    fn technician(&self, by: Option<&str>) -> Result<String, Fault> {
+        if let Some(by) = by {
+            return Ok(by.to_owned());
+        }
+        let name = self.store.settings()?.remove("technician").unwrap_or_default();
+        if name.is_empty() { Err(Refusal::TechnicianMissing.into()) } else { Ok(name) }
+    }
+
+    fn handle(&mut self, request: Request, by: Option<&str>) -> Result<Response, Fault> {
+        match request {
+            Request::Home => list::home(self),
+            Request::SetTechnician { name } => list::set_technician(self, &name),
+            Request::SetPreference { name, value } => list::set_preference(self, &name, &value),
+            Request::Visits { search, after } => list::visits(self, &search, after.as_deref()),
+            Request::Open { intake } => self.open_visit(intake, by),
+            Request::Look { visit } => self.look(&visit),
+            Request::Upload { upload, index, base64 } => self.upload(&upload, index, &base64),
+            Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
+            Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
+            Request::Note { visit, locale } => papers::note(self, &visit, &locale),
+            Request::Paper { visit, paper, locale, sheet } => papers::paper(self, &visit, paper, &locale, sheet),
+            Request::History { visit } => history::history(self, &visit),
+            Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
+                let current = papers::note_sha256(self, &visit, &locale)?;
+                let given = GivenReceipt { decision, name, note_sha256, locale, strokes };
+                self.change(&visit, Some("owner"), |_| decide::sign(given, &current).map(Some))
+            }
+            Request::Amend { visit, intake } => {
+                self.change(&visit, by, |scene| decide::amend(scene, intake).map(Some))
+            }
+            Request::ChooseOrder { visit, order } => {
+                self.change(&visit, by, |scene| Ok(Some(decide::choose_order(scene, order))))
+            }
+            Request::ConfirmGate { visit, set, gate } => {
+                self.change(&visit, by, |scene| decide::confirm_gate(scene, &set, &gate))
+            }
+            Request::LeavePart { visit } => {
+                self.change(&visit, by, |scene| decide::leave_part(scene).map(Some))
+            }
+            Request::Answer { visit, step, value, temperature, reason } => {
+                let given = GivenAnswer { step, value, temperature, reason };
+                self.change(&visit, by, |scene| decide::answer(scene, given).map(Some))
+            }
+            Request::WaivePhoto { visit, step, reason } => {
+                self.change(&visit, by, |scene| decide::waive_photo(scene, &step, &reason).map(Some))
+            }
+            Request::Undo { visit, entry, reason } => {
+                self.change(&visit, by, |scene| decide::undo(scene, &entry, reason).map(Some))
+            }
+        }
+    }
+
+    /// Where a visit stands, from the entries at hand or from disk.
+    pub(super) fn standing(&mut self, visit: &str) -> Result<Standing, Fault> {
+        self.take_in_hand(visit)?;
+        let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
+        Ok(derived(&self.trade, visit, chain, &self.device)?)
+    }
+
+    /// The visit's entries.
+    pub(super) fn chain(&mut self, visit: &str) -> Result<&Chain, Fault> {
+        self.take_in_hand(visit)?;
+        match &self.at_hand {
+            Some((_, chain)) if !chain.entries.is_empty() => Ok(chain),
+            _ => Err(Refusal::UnknownVisit.into()),
+        }
+    }
+
+    fn take_in_hand(&mut self, visit: &str) -> Result<(), Fault> {
+        if self.at_hand.as_ref().is_none_or(|(at_hand, _)| at_hand != visit) {
+            self.at_hand = Some((visit.to_owned(), self.store.chain(visit)?));
+        }
+        Ok(())
+    }
+
+    fn look(&mut self, visit: &str) -> Result<Response, Fault> {
+        Ok(Response::Visit(Box::new(self.standing(visit)?)))
+    }
+
+    fn open_visit(&mut self, intake: Intake, by: Option<&str>) -> Result<Response, Fault> {
+        decide::check_intake(&self.trade, &intake)?;
+        let by = self.technician(by)?;
+        let visit = Uuid::now_v7().to_string();
+        let body = EntryBody::Opened { intake, knowledge: self.trade.version.clone(), by };
+        self.at_hand = Some((visit.clone(), Chain::default()));
+        self.write(&visit, body)
+    }
+
+    /// Reads, decides and writes; a request that changes nothing writes nothing.
+    pub(super) fn change(
+        &mut self,
+        visit: &str,
+        by: Option<&str>,
+        decide: impl FnOnce(Scene<'_>) -> Result<Option<EntryBody>, Refusal>,
+    ) -> Result<Response, Fault> {
+        let by = self.technician(by)?;
+        let standing = self.standing(visit)?;
+        let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
+        let scene = Scene { trade: &self.trade, entries: &chain.entries, standing: &standing, by: &by };
+        match decide(scene)? {
+            Some(body) => self.write(visit, body),
+            None => Ok(Response::Visit(Box::new(standing))),
+        }
+    }
+
+    /// Appends one entry and its card, synced, then says where the visit stands.
+    fn write(&mut self, visit: &str, body: EntryBody) -> Result<Response, Fault> {
+        let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
+        let at = decide::dated(&chain.entries, (self.clock)());
+        let entry = next_entry(&chain.entries, visit, &self.device, at, body);
+        let mut grown = chain.clone();
+        grown.entries.push(entry.clone());
+        let standing = derived(&self.trade, visit, &grown, &self.device)?;
+        let written = self.store.append(&[entry], &list::card(&standing));
+        // After a failure what is on disk decides, not what was at hand.
+        self.at_hand = written.is_ok().then(|| (visit.to_owned(), grown));
+        written?;
+        Ok(Response::Visit(Box::new(standing)))
+    }
+
+    fn upload(&mut self, upload: &str, index: u32, base64: &str) -> Result<Response, Fault> {
+        let piece = STANDARD.decode(base64).map_err(|_| Refusal::UnknownRequest)?;
+        if piece.len() as u64 > MAX_PIECE_BYTES {
+            return Err(Refusal::UploadTooLarge.into());
+        }
+        Ok(Response::Uploaded { bytes: self.store.add_piece(upload, index, &piece)? })
+    }
+
+    fn keep_photo(&mut self, visit: &str, step: &str, upload: &str, by: Option<&str>) -> Result<Response, Fault> {
+        let bytes = self.store.upload(upload)?;
+        let response = self.keep_bytes(visit, step, &bytes, by)?;
+        self.store.drop_upload(upload);
+        Ok(response)
+    }
+
+    fn keep_bytes(&mut self, visit: &str, step: &str, bytes: &[u8], by: Option<&str>) -> Result<Response, Fault> {
+        let by = self.technician(by)?;
+        let standing = self.standing(visit)?;
+        let entries = &self.chain(visit)?.entries.clone();
+        decide::check_step(Scene { trade: &self.trade, entries, standing: &standing, by: &by }, step)?;
+        let taken = take_in(bytes)?;
+        let sha256 = self.store.keep_photo(&taken.full, &taken.thumb)?;
+        let photo = PhotoRef {
+            sha256,
+            original_sha256: hex(&taken.original_sha256),
+            width: taken.width,
+            height: taken.height,
+            taken: taken.taken,
+        };
+        self.write(visit, EntryBody::PhotoKept { step: step.to_owned(), photo, by })
+    }
+
+    /// Notes in the ledger what a replay filled in.
+    pub(super) fn arranged(&mut self, visit: &str, what: &str, by: &str) -> Result<Response, Fault> {
+        let what = what.to_owned();
+        self.change(visit, Some(by), |scene| Ok(Some(EntryBody::Arranged { what, by: scene.by.to_owned() })))
+    }
+}
+
+impl Steady {
+    /// Keeps a photo from bytes at hand, for a replayed case.
+    pub(super) fn keep_photo_bytes(&self, visit: &str, step: &str, bytes: &[u8], by: &str) -> Result<Response, Failure> {
+        let mut inner = self.lock()?;
+        inner.keep_bytes(visit, step, bytes, Some(by)).map_err(|fault| shown(&fault, &inner.locale()))
+    }
+
+    /// Notes in the ledger what a replay filled in.
+    pub(super) fn note_arranged(&self, visit: &str, what: &str, by: &str) -> Result<Response, Failure> {
+        let mut inner = self.lock()?;
+        inner.arranged(visit, what, by).map_err(|fault| shown(&fault, &inner.locale()))
+    }
+
+    /// What a rehearsal of the same kind of device needs: the press and the clock.
+    pub(super) fn press_and_clock(&self) -> Result<(Arc<dyn Press>, fn() -> Moment), Failure> {
+        let inner = self.lock()?;
+        Ok((Arc::clone(&inner.press), inner.clock))
+    }
+}
+
+fn derived(trade: &Trade, visit: &str, chain: &Chain, device: &str) -> Result<Standing, Refusal> {
+    let visit = derive::Visit { id: visit, entries: &chain.entries, broken_at: chain.broken_at, device };
+    derive::standing(trade, visit)
+}
+
+/// This device's id, made once.
+fn device(store: &mut Store) -> Result<String, Fault> {
+    if let Some(device) = store.settings()?.remove("device") {
+        return Ok(device);
+    }
+    let device = Uuid::now_v7().to_string();
+    store.set("device", &device)?;
+    Ok(device)
+}

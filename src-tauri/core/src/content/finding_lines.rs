@@ -1,0 +1,237 @@
+//! The finding's tables: vehicle, complaint, reasons, steps, causes and the foot.
+
+use std::collections::BTreeSet;
+
+use crate::model::answer::Temperature;
+use crate::model::rating::Reason;
+use crate::model::standing::{Answered, CauseStand, Standing, StepStand, Weight};
+use crate::model::visit::{DistanceUnit, Gearbox, Seat, Vehicle};
+use crate::words::Words;
+
+use super::finding::{ReasonLine, StepLine};
+use super::parts::{answer_of, field, photo};
+use super::said::{self, Reader};
+use super::shared::{CauseLine, Field};
+
+/// Weight from which an answer counts as strong evidence: it turns the odds tenfold.
+const STRONG_DECIBANS: f64 = 10.0;
+/// Weight from which an answer counts as clear evidence: it doubles the odds.
+const CLEAR_DECIBANS: f64 = 3.0;
+
+/// Vehicle and visit.
+pub fn vehicle(standing: &Standing, words: &Words) -> Vec<Field> {
+    let intake = &standing.intake;
+    let car = &intake.vehicle;
+    let layout = words.find(&format!("layout-{}", car.layout)).unwrap_or_else(|| car.layout.clone());
+    let fields = [
+        field(words, "label", car.label.as_str()),
+        field(words, "plate", car.plate.as_str()),
+        field(words, "vin", car.vin.as_str()),
+        field(words, "layout", layout),
+        field(words, "seat", car.seat.map(|seat| words.text(seat_text(seat))).unwrap_or_default()),
+        field(words, "gearbox", car.gearbox.map(|it| words.text(gearbox_text(it))).unwrap_or_default()),
+        field(words, "cylinders", car.cylinders.map(|count| count.to_string()).unwrap_or_default()),
+        field(words, "idle", idle_range(car, words)),
+        field(words, "odometer", odometer(car, words)),
+        field(words, "maker-play", maker_play(car, words)),
+        field(words, "owner", intake.owner.name.as_str()),
+        field(words, "contact", intake.owner.contact.as_str()),
+        field(words, "opened", words.time(standing.opened_at)),
+    ];
+    fields.into_iter().flatten().collect()
+}
+
+/// The complaint, whole and in the owner's words.
+pub fn complaint(standing: &Standing, words: &Words) -> Vec<Field> {
+    let intake = &standing.intake;
+    let sounds: Vec<String> =
+        intake.complaint_sounds.iter().map(|id| words.text(&format!("sound-{id}"))).collect();
+    let told = if intake.complaint.trim().is_empty() {
+        words.text("field-complaint-none")
+    } else {
+        intake.complaint.clone()
+    };
+    let fields = [
+        field(words, "complaint", told),
+        field(words, "sounds", words.list(&sounds)),
+        field(words, "when", intake.when.as_str()),
+    ];
+    fields.into_iter().flatten().collect()
+}
+
+/// Every rule that fired, with the answers it rests on.
+pub fn reasons(standing: &Standing, words: &Words) -> Vec<ReasonLine> {
+    standing.urgency.reasons.iter().map(|reason| reason_line(standing, words, reason)).collect()
+}
+
+/// Every step, those without an answer too.
+pub fn steps(standing: &Standing, words: &Words) -> Vec<StepLine> {
+    standing.steps.iter().map(|step| step_line(step, words)).collect()
+}
+
+/// Every cause of this car.
+pub fn causes(standing: &Standing, words: &Words) -> Vec<CauseLine> {
+    standing.sorting.causes.iter().map(|cause| cause_line(cause, words)).collect()
+}
+
+/// Who checked, when, and what the ledger stands at.
+pub fn foot(standing: &Standing, words: &Words) -> Vec<Field> {
+    let ledger = &standing.ledger;
+    let kept = words.with(
+        "field-ledger-value",
+        &[("entries", ledger.entries.into()), ("head", ledger.head.as_str().into())],
+    );
+    let broken = ledger.broken_at.map(|at| words.with("field-ledger-broken-value", &[("at", at.into())]));
+    let fields = [
+        field(words, "technician", technicians(standing, words)),
+        field(words, "checked", words.time(last_checked(standing))),
+        field(words, "visit", standing.visit.as_str()),
+        field(words, "ledger", kept),
+        field(words, "ledger-broken", broken.unwrap_or_default()),
+        field(words, "knowledge", standing.knowledge.as_str()),
+    ];
+    fields.into_iter().flatten().collect()
+}
+
+/// When the latest standing answer was given; when the car came in, if there is none. A receipt does not
+/// move it, so a note reads the same before and after it is signed.
+pub fn last_checked(standing: &Standing) -> crate::model::time::Moment {
+    let answers = standing.steps.iter().filter_map(|step| step.answered.as_ref());
+    answers.map(|given| given.at).max().unwrap_or(standing.opened_at)
+}
+
+fn technicians(standing: &Standing, words: &Words) -> String {
+    let mut names: BTreeSet<&str> = standing
+        .steps
+        .iter()
+        .filter_map(|step| step.answered.as_ref())
+        .map(|given| given.by.as_str())
+        .collect();
+    names.insert(standing.technician.as_str());
+    let names: Vec<String> = names.into_iter().filter(|name| !name.is_empty()).map(str::to_owned).collect();
+    words.list(&names)
+}
+
+fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLine {
+    let sentence = said::reason_text(words, standing, reason, Reader::Workshop);
+    let answers: Vec<String> = standing
+        .steps
+        .iter()
+        .filter(|step| reason.steps.contains(&step.id))
+        .filter_map(|step| Some(said::answer_at(words, &step.id, &step.answered.as_ref()?.value)))
+        .collect();
+    let text = if answers.is_empty() {
+        sentence
+    } else {
+        let answers = words.list(&answers);
+        words.with("reason-rests-on", &[("reason", sentence.into()), ("answers", answers.into())])
+    };
+    let word = reason.word.id();
+    ReasonLine { word: word.to_owned(), label: words.text(&format!("word-{word}")), text }
+}
+
+fn step_line(step: &StepStand, words: &Words) -> StepLine {
+    let label = step.word.map_or("word-none-yet".to_owned(), |word| format!("word-{}", word.id()));
+    StepLine {
+        step: step.id.clone(),
+        title: said::step(words, &step.id),
+        how: words.text(&format!("step-{}-do", step.id)),
+        answer: answer_of(step, words),
+        word: step.word.map(|word| word.id().to_owned()),
+        label: words.text(&label),
+        details: step.answered.as_ref().map(|given| details(step, given, words)).unwrap_or_default(),
+        photo: photo(step, words),
+        waiver: step.waiver.as_deref().filter(|_| step.photo.is_none()).map(|why| waiver(why, words)),
+    }
+}
+
+fn details(step: &StepStand, given: &Answered, words: &Words) -> Vec<String> {
+    let by = [("at", words.time(given.at).into()), ("by", given.by.as_str().into())];
+    let mut lines = vec![words.with("detail-answered", &by)];
+    if let Some(temperature) = given.temperature {
+        lines.push(words.text(match temperature {
+            Temperature::Cold => "detail-cold",
+            Temperature::Warm => "detail-warm",
+        }));
+    } else if step.asks_temperature && !given.value.has(crate::model::ids::answer::NOT_DONE) {
+        lines.push(words.text("detail-no-temperature"));
+    }
+    if let Some(reason) = &given.reason {
+        lines.push(words.with("detail-milder", &[("reason", reason.as_str().into())]));
+    }
+    if given.disputed {
+        lines.push(words.text("detail-disputed"));
+    }
+    lines
+}
+
+/// The text of a shipped reason, or the technician's own words.
+fn waiver(why: &str, words: &Words) -> String {
+    let reason = words.find(&format!("waiver-{why}")).unwrap_or_else(|| why.to_owned());
+    words.with("photo-none", &[("reason", reason.into())])
+}
+
+fn cause_line(cause: &CauseStand, words: &Words) -> CauseLine {
+    CauseLine {
+        cause: cause.id.clone(),
+        name: said::cause(words, &cause.id),
+        probability: cause.probability,
+        percent: words.percent(cause.probability),
+        likelihood: words.text(&format!("likelihood-{}", cause.likelihood)),
+        speaks_for: cause.speaks_for.iter().map(|weight| weight_line(weight, words)).collect(),
+        against: cause.against.iter().map(|weight| weight_line(weight, words)).collect(),
+    }
+}
+
+fn weight_line(weight: &Weight, words: &Words) -> String {
+    let decibans = weight.decibans.abs();
+    let strength = if decibans >= STRONG_DECIBANS {
+        "weight-strong"
+    } else if decibans >= CLEAR_DECIBANS {
+        "weight-clear"
+    } else {
+        "weight-slight"
+    };
+    words.with(strength, &[("answer", said::answer_at(words, &weight.step, &weight.value).into())])
+}
+
+fn idle_range(car: &Vehicle, words: &Words) -> String {
+    let range = car.idle_rpm.map(|[low, high]| {
+        let (low, high) = (words.number(f64::from(low)), words.number(f64::from(high)));
+        words.with("field-idle-value", &[("low", low.into()), ("high", high.into())])
+    });
+    range.unwrap_or_default()
+}
+
+fn odometer(car: &Vehicle, words: &Words) -> String {
+    let reading = car.odometer.map(|it| {
+        let id = match it.unit {
+            DistanceUnit::Km => "field-odometer-km",
+            DistanceUnit::Miles => "field-odometer-miles",
+        };
+        words.with(id, &[("value", words.number(f64::from(it.value)).into())])
+    });
+    reading.unwrap_or_default()
+}
+
+fn maker_play(car: &Vehicle, words: &Words) -> String {
+    let figure = car
+        .maker_play_mm
+        .map(|mm| words.with("field-maker-play-value", &[("value", words.number(mm).into())]));
+    figure.unwrap_or_default()
+}
+
+fn seat_text(seat: Seat) -> &'static str {
+    match seat {
+        Seat::Bare => "seat-bare",
+        Seat::Sleeved => "seat-sleeved",
+    }
+}
+
+fn gearbox_text(gearbox: Gearbox) -> &'static str {
+    match gearbox {
+        Gearbox::AutomatedClutch => "gearbox-automated-clutch",
+        Gearbox::TorqueConverter => "gearbox-torque-converter",
+        Gearbox::Manual => "gearbox-manual",
+    }
+}

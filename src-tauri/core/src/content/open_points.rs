@@ -1,0 +1,135 @@
+//! What stays open in a visit: checks not done, answers left unsure, a noise that never showed.
+//!
+//! It finds the points; the two papers word them, each for its reader.
+
+use crate::model::answer::Temperature;
+use crate::model::ids::{answer, step};
+use crate::model::rating::Reason;
+use crate::model::standing::{Standing, StepStand};
+
+/// Answers that mean nobody looked.
+pub const OPEN_ANSWERS: [&str; 4] = [answer::NOT_DONE, "not-tried", "not-read", "unknown"];
+/// The steps at which somebody listens or feels for the noise.
+const LISTENING_STEPS: [&str; 3] = ["idle-noise", step::NEUTRAL_2500_BUZZ, "creep-noise"];
+/// The steps that decide.
+pub const HANDS_ON: [&str; 4] =
+    [step::PLAY_VERTICAL, step::PLAY_LATERAL, step::TUBE_OPEN_CHECK, step::TURN_BY_HAND];
+/// The rule that asks for a second feel with the housing warm.
+const COLD_CHECK: &str = "cold-check-buzz";
+
+/// Whether the noise showed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Listening {
+    /// Something was heard or felt with the engine running.
+    Heard,
+    /// Listened for, and nothing heard.
+    Silent,
+    /// No running check says anything.
+    NotDone,
+}
+
+/// One thing that is not known.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum OpenPoint<'a> {
+    /// A hands-on step without a result.
+    HandsOn(&'a str),
+    /// A step done and left unsure.
+    Unsure(&'a str),
+    /// A step at which two devices disagree.
+    Disputed(&'a str),
+    /// Other steps without a result.
+    Others(Vec<&'a str>),
+    /// A buzz, and movement felt for only with the housing cold.
+    ColdCheck,
+    /// Listened for, and nothing heard.
+    NotReproduced,
+    /// Not listened for.
+    NotListened,
+    /// The chain of entries does not fit from here on.
+    LedgerBroken(u64),
+}
+
+/// Whether the noise showed while the engine ran.
+pub fn listening(standing: &Standing) -> Listening {
+    let stopped = said(standing, step::RUNNING_STOP).is_some_and(|choices| !choices.contains(&answer::NONE));
+    let heard: Vec<&str> = LISTENING_STEPS
+        .iter()
+        .filter_map(|id| said(standing, id))
+        .flatten()
+        .filter(|id| !is_open(id))
+        .collect();
+    if stopped || heard.iter().any(|id| *id != answer::NONE) {
+        Listening::Heard
+    } else if heard.is_empty() {
+        Listening::NotDone
+    } else {
+        Listening::Silent
+    }
+}
+
+/// Everything that is not known, weightiest first.
+pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
+    let mut points: Vec<OpenPoint<'_>> =
+        hands_on_missing(standing).into_iter().map(OpenPoint::HandsOn).collect();
+    points.extend(which(standing, |step| has(step, answer::UNSURE)).map(OpenPoint::Unsure));
+    points.extend(
+        which(standing, |step| step.answered.as_ref().is_some_and(|it| it.disputed)).map(OpenPoint::Disputed),
+    );
+    if cold_check(standing) {
+        points.push(OpenPoint::ColdCheck);
+    }
+    let others: Vec<&str> = which(standing, without_result).filter(|id| !HANDS_ON.contains(id)).collect();
+    if !others.is_empty() {
+        points.push(OpenPoint::Others(others));
+    }
+    match listening(standing) {
+        Listening::Heard => {}
+        Listening::Silent => points.push(OpenPoint::NotReproduced),
+        Listening::NotDone => points.push(OpenPoint::NotListened),
+    }
+    points.extend(standing.ledger.broken_at.map(OpenPoint::LedgerBroken));
+    points
+}
+
+/// The hands-on steps without a result, those the rating waits for first.
+pub fn hands_on_missing(standing: &Standing) -> Vec<&str> {
+    let mut missing: Vec<&str> = standing.urgency.missing.iter().map(String::as_str).collect();
+    let open: Vec<&str> =
+        which(standing, without_result).filter(|id| HANDS_ON.contains(id) && !missing.contains(id)).collect();
+    missing.extend(open);
+    missing
+}
+
+/// Whether a buzz stands against a check that was only done cold.
+fn cold_check(standing: &Standing) -> bool {
+    let by_rule = |reason: &Reason| reason.rule == COLD_CHECK;
+    let buzz = said(standing, step::NEUTRAL_2500_BUZZ).is_some_and(|choices| choices.contains(&answer::FELT));
+    let cold_none = |step: &StepStand| {
+        step.asks_temperature
+            && has(step, answer::NONE)
+            && step.answered.as_ref().is_some_and(|it| it.temperature == Some(Temperature::Cold))
+    };
+    let moved = standing.steps.iter().any(|step| step.asks_temperature && has(step, answer::FELT));
+    standing.urgency.reasons.iter().any(by_rule) || (buzz && !moved && standing.steps.iter().any(cold_none))
+}
+
+fn without_result(step: &StepStand) -> bool {
+    step.answered.as_ref().is_none_or(|it| it.value.choices().into_iter().any(is_open))
+}
+
+fn is_open(choice: &str) -> bool {
+    OPEN_ANSWERS.contains(&choice)
+}
+
+fn has(step: &StepStand, choice: &str) -> bool {
+    step.answered.as_ref().is_some_and(|it| it.value.has(choice))
+}
+
+fn said<'a>(standing: &'a Standing, id: &str) -> Option<Vec<&'a str>> {
+    let step = standing.steps.iter().find(|step| step.id == id)?;
+    step.answered.as_ref().map(|it| it.value.choices())
+}
+
+fn which<'a>(standing: &'a Standing, wanted: impl Fn(&StepStand) -> bool) -> impl Iterator<Item = &'a str> {
+    standing.steps.iter().filter(move |step| wanted(step)).map(|step| step.id.as_str())
+}

@@ -1,0 +1,77 @@
+//! Parts that both papers fill in the same way: the band, a photo, a signed receipt.
+
+use crate::model::entry::Decision;
+use crate::model::standing::{ReceiptStand, Standing, StepStand};
+use crate::words::Words;
+
+use super::said;
+use super::shared::{Band, Field, PhotoLine, Signed};
+
+/// The urgency band.
+pub fn band(standing: &Standing, words: &Words) -> Band {
+    let word = said::urgency_id(standing.urgency.word);
+    Band {
+        word: word.to_owned(),
+        label: words.text(&format!("word-{word}")),
+        headline: words.text(&format!("headline-{word}")),
+    }
+}
+
+/// A field under the text `field-NAME`, unless its value is empty.
+pub fn field(words: &Words, name: &str, value: impl Into<String>) -> Option<Field> {
+    let value = value.into();
+    (!value.trim().is_empty()).then(|| Field { label: words.text(&format!("field-{name}")), value })
+}
+
+/// A step's photo, if one was kept.
+pub fn photo(step: &StepStand, words: &Words) -> Option<PhotoLine> {
+    let kept = step.photo.as_ref()?;
+    let args = [("step", said::step(words, &step.id).into()), ("answer", answer_of(step, words).into())];
+    Some(PhotoLine {
+        sha256: kept.photo.sha256.clone(),
+        caption: words.with("photo-caption", &args),
+        alt: words.with("photo-alt", &args),
+    })
+}
+
+/// What was recorded at a step, or that nothing was.
+pub fn answer_of(step: &StepStand, words: &Words) -> String {
+    match &step.answered {
+        Some(given) => said::answer(words, &step.id, &given.value),
+        None => words.text("answer-missing"),
+    }
+}
+
+/// The receipt, if the note was signed.
+pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
+    let receipt = standing.receipt.as_ref()?;
+    let mut text = signed_text(receipt, words);
+    if receipt.outdated {
+        text = format!("{text} {}", words.text("signed-outdated"));
+    }
+    Some(Signed {
+        text,
+        note_line: words.with("signed-note", &[("hash", receipt.note_sha256.as_str().into())]),
+        strokes: receipt.strokes.clone(),
+        alt: words.text("signed-alt"),
+    })
+}
+
+/// Text id of a decision, after `decision-`.
+pub fn decision_id(decision: Decision) -> &'static str {
+    match decision {
+        Decision::Repair => "repair",
+        Decision::DecideLater => "decide-later",
+        Decision::Decline => "decline",
+    }
+}
+
+fn signed_text(receipt: &ReceiptStand, words: &Words) -> String {
+    let decision = words.text(&format!("decision-{}", decision_id(receipt.decision)));
+    let name = receipt.name.trim();
+    let id = if name.is_empty() { "signed-text-nameless" } else { "signed-text" };
+    words.with(
+        id,
+        &[("decision", decision.into()), ("at", words.time(receipt.at).into()), ("name", name.into())],
+    )
+}

@@ -1,0 +1,104 @@
+//! Ids in words: a step, an answer, a cause, and the reason behind a rating. Shared by both papers.
+
+use crate::model::answer::AnswerValue;
+use crate::model::rating::{Reason, Word};
+use crate::model::standing::Standing;
+use crate::words::Words;
+
+use super::open_points::{Listening, listening};
+
+/// The rule whose sentence depends on whether anything was listened for.
+const NO_ACTION: &str = "no-bearing-action";
+/// The rule that names a cause.
+const CAUSE_LIKELY: &str = "cause-likely";
+/// The cause that can ruin the catalyst if the car is driven on.
+const MISFIRE: &str = "misfire";
+
+/// Who reads a sentence.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Reader {
+    /// Technician and service writer.
+    Workshop,
+    /// The owner.
+    Owner,
+}
+
+/// A step's title.
+pub fn step(words: &Words, id: &str) -> String {
+    words.text(&format!("step-{id}"))
+}
+
+/// The titles of several steps, in a row.
+pub fn steps<S: AsRef<str>>(words: &Words, ids: &[S]) -> String {
+    let titles: Vec<String> = ids.iter().map(|id| step(words, id.as_ref())).collect();
+    words.list(&titles)
+}
+
+/// An answer in the step's own wording.
+pub fn answer(words: &Words, at: &str, value: &AnswerValue) -> String {
+    if let Some(reading) = value.reading() {
+        return words.with("reading-rpm", &[("value", words.number(reading).into())]);
+    }
+    let choices: Vec<String> = value.choices().into_iter().map(|id| choice(words, at, id)).collect();
+    words.list(&choices)
+}
+
+/// "Step: answer".
+pub fn answer_at(words: &Words, at: &str, value: &AnswerValue) -> String {
+    words.with(
+        "answer-at-step",
+        &[("step", step(words, at).into()), ("answer", answer(words, at, value).into())],
+    )
+}
+
+/// A cause's name.
+pub fn cause(words: &Words, id: &str) -> String {
+    words.text(&format!("cause-{id}"))
+}
+
+/// Id of the urgency in texts: the word's, or `unrated`.
+pub fn urgency_id(word: Option<Word>) -> &'static str {
+    word.map_or("unrated", Word::id)
+}
+
+/// The sentence of a rule that fired.
+pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: Reader) -> String {
+    let id = rule_text(standing, reason);
+    let named = reason.cause.as_deref();
+    let args = [
+        ("cause", named.map(|id| cause(words, id)).unwrap_or_default().into()),
+        ("about", named.map(|id| words.text(&format!("cause-{id}-about"))).unwrap_or_default().into()),
+    ];
+    match reader {
+        Reader::Workshop => words.with(&format!("rule-{id}"), &args),
+        Reader::Owner => words.with(&format!("rule-{id}-owner"), &args),
+    }
+}
+
+/// The sentence on what could happen if this reason is left alone.
+pub fn could_happen(words: &Words, reason: Option<&Reason>) -> String {
+    match reason {
+        None => words.text("note-could-unrated"),
+        Some(reason) if names_misfire(reason) => words.text("note-could-cause-likely-misfire"),
+        Some(reason) => words.text(&format!("note-could-{}", reason.rule)),
+    }
+}
+
+fn rule_text(standing: &Standing, reason: &Reason) -> String {
+    if names_misfire(reason) {
+        return format!("{CAUSE_LIKELY}-{MISFIRE}");
+    }
+    match listening(standing) {
+        Listening::Silent if reason.rule == NO_ACTION => format!("{NO_ACTION}-not-reproduced"),
+        Listening::NotDone if reason.rule == NO_ACTION => format!("{NO_ACTION}-not-listened"),
+        _ => reason.rule.clone(),
+    }
+}
+
+fn names_misfire(reason: &Reason) -> bool {
+    reason.rule == CAUSE_LIKELY && reason.cause.as_deref() == Some(MISFIRE)
+}
+
+fn choice(words: &Words, at: &str, id: &str) -> String {
+    words.find(&format!("answer-{at}-{id}")).unwrap_or_else(|| words.text(&format!("answer-{id}")))
+}

@@ -1,0 +1,64 @@
+//! The note as a message: at most 480 characters, no links, and it ends on a whole sentence.
+//!
+//! It leaves sentences out rather than cutting one, and says when it did.
+
+use crate::model::standing::Standing;
+use crate::words::Words;
+
+use super::finding_lines::last_checked;
+use super::parts::band;
+use super::said;
+use super::write_note::{found, not_known};
+
+/// Longest message, characters.
+pub const LONGEST: usize = 480;
+/// Longest plate or name of a car that the message repeats, characters.
+const LONGEST_NAME: usize = 24;
+
+/// The message: rating and what to do always, then what was found and what is open as far as it fits.
+pub fn short_text(standing: &Standing, words: &Words) -> String {
+    let word = said::urgency_id(standing.urgency.word);
+    let mut text = format!("{} {}", head(standing, words), words.text(&format!("short-now-{word}")));
+    let more = words.text("short-more");
+    let mut rest = found(standing, words);
+    rest.extend(not_known(standing, words));
+    let mut left_out = false;
+    for sentence in rest {
+        if length(&text) + 1 + length(&sentence) + 1 + length(&more) <= LONGEST {
+            text = format!("{text} {sentence}");
+        } else {
+            left_out = true;
+        }
+    }
+    if left_out { format!("{text} {more}") } else { text }
+}
+
+fn head(standing: &Standing, words: &Words) -> String {
+    let band = band(standing, words);
+    let name = car_name(standing);
+    let id = if name.is_some() { "short-head" } else { "short-head-nameless" };
+    words.with(
+        id,
+        &[
+            ("vehicle", name.unwrap_or_default().into()),
+            ("date", words.date(last_checked(standing)).into()),
+            ("label", band.label.into()),
+            ("headline", band.headline.into()),
+        ],
+    )
+}
+
+/// Plate, or make and model, where it is short and cannot turn into a link in the reader's phone.
+fn car_name(standing: &Standing) -> Option<&str> {
+    let car = &standing.intake.vehicle;
+    let plain = |name: &&str| {
+        !name.is_empty()
+            && length(name) <= LONGEST_NAME
+            && name.chars().all(|sign| sign.is_alphanumeric() || matches!(sign, ' ' | '-'))
+    };
+    [car.plate.trim(), car.label.trim()].into_iter().find(plain)
+}
+
+fn length(text: &str) -> usize {
+    text.chars().count()
+}

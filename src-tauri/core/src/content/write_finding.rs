@@ -1,0 +1,137 @@
+//! Fills the service writer's finding from where a visit stands. Its tables are in `finding_lines`.
+
+use crate::model::rating::Word;
+use crate::model::standing::{CauseGroup, Standing};
+use crate::words::Words;
+
+use super::finding::{Finding, FindingHeadings};
+use super::finding_lines::{causes, complaint, foot, reasons, steps, vehicle};
+use super::open_points::{OpenPoint, hands_on_missing, open_points};
+use super::parts::{band, signed};
+use super::said::{self, Reader};
+
+/// Probability from which a cause is named in the ten-second answer; the same as the urgency's.
+pub const NAMED_FROM: f64 = 0.5;
+
+/// What the finding says. The same standing and words give the same finding.
+pub fn build_finding(standing: &Standing, words: &Words) -> Finding {
+    Finding {
+        locale: words.locale().to_owned(),
+        title: words.text("finding-title"),
+        band: band(standing, words),
+        answer: answer(standing, words),
+        next: next(standing, words),
+        vehicle: vehicle(standing, words),
+        complaint: complaint(standing, words),
+        reasons: reasons(standing, words),
+        steps: steps(standing, words),
+        causes: causes(standing, words),
+        unknown: open_points(standing).iter().map(|point| unknown(point, words)).collect(),
+        road: standing.road_rows.iter().map(|row| words.text(&format!("road-{}", row.id))).collect(),
+        cautions: ["scope", "sorting", "maker", "quote"]
+            .map(|id| words.text(&format!("caution-{id}")))
+            .into(),
+        signed: signed(standing, words),
+        foot: foot(standing, words),
+        page_foot: words.with("finding-foot", &[("visit", standing.visit.as_str().into())]),
+        headings: headings(words),
+    }
+}
+
+/// The answer in ten seconds: rating, strongest reason, causes, and what is still open.
+fn answer(standing: &Standing, words: &Words) -> Vec<String> {
+    let urgency = &standing.urgency;
+    let mut sentences = vec![words.text(&format!("finding-sum-{}", said::urgency_id(urgency.word)))];
+    sentences
+        .extend(urgency.reasons.first().map(|it| said::reason_text(words, standing, it, Reader::Workshop)));
+    sentences.push(sorted(standing, words));
+    let missing = hands_on_missing(standing);
+    if !missing.is_empty() {
+        let missing = said::steps(words, &missing);
+        sentences.push(words.with("finding-sum-still", &[("steps", missing.into())]));
+    }
+    sentences
+}
+
+/// The likely causes in one sentence. Without a rating nothing is said to be absent: that would read as cleared.
+fn sorted(standing: &Standing, words: &Words) -> String {
+    if standing.steps.iter().all(|step| step.answered.is_none()) {
+        return words.text("finding-sum-nothing-yet");
+    }
+    let likely: Vec<String> = standing
+        .sorting
+        .causes
+        .iter()
+        .filter(|cause| cause.probability >= NAMED_FROM)
+        .filter(|cause| standing.urgency.word.is_some() || cause.group != CauseGroup::Normal)
+        .map(|cause| {
+            let percent = words.percent(cause.probability);
+            let args = [("cause", said::cause(words, &cause.id).into()), ("percent", percent.into())];
+            words.with("finding-cause-share", &args)
+        })
+        .collect();
+    let id = if likely.is_empty() { "finding-sum-no-cause" } else { "finding-sum-likely" };
+    let bearing = words.percent(standing.sorting.bearing_probability);
+    words.with(id, &[("causes", words.list(&likely).into()), ("bearing", bearing.into())])
+}
+
+/// What to do next, first thing first.
+fn next(standing: &Standing, words: &Words) -> Vec<String> {
+    let word = said::urgency_id(standing.urgency.word);
+    let mut lines = vec![words.text(&format!("finding-next-{word}"))];
+    let missing = hands_on_missing(standing);
+    if !missing.is_empty() {
+        let missing = said::steps(words, &missing);
+        lines.push(words.with("finding-next-finish", &[("steps", missing.into())]));
+    }
+    if let Some(check) = &standing.sorting.next_check {
+        let args = [("step", said::step(words, &check.step).into()), ("why", words.text(&check.why).into())];
+        lines.push(words.with("finding-next-check", &args));
+    }
+    lines.push(words.text(&format!("finding-next-{word}-owner")));
+    if repair_ahead(standing) {
+        lines.push(words.text("finding-next-maker"));
+    }
+    lines
+}
+
+/// Whether a repair is likely to follow.
+fn repair_ahead(standing: &Standing) -> bool {
+    let likely =
+        |group: CauseGroup, probability: f64| group != CauseGroup::Normal && probability >= NAMED_FROM;
+    standing.urgency.word >= Some(Word::Caution)
+        || standing.sorting.causes.iter().any(|cause| likely(cause.group, cause.probability))
+}
+
+fn unknown(point: &OpenPoint<'_>, words: &Words) -> String {
+    let at = |id: &str, step: &str| words.with(id, &[("step", said::step(words, step).into())]);
+    match point {
+        OpenPoint::HandsOn(step) => at("unknown-hands-on", step),
+        OpenPoint::Unsure(step) => at("unknown-unsure", step),
+        OpenPoint::Disputed(step) => at("unknown-disputed", step),
+        OpenPoint::Others(steps) => {
+            words.with("unknown-open", &[("steps", said::steps(words, steps).into())])
+        }
+        OpenPoint::ColdCheck => words.text("unknown-cold"),
+        OpenPoint::NotReproduced => words.text("unknown-not-reproduced"),
+        OpenPoint::NotListened => words.text("unknown-not-listened"),
+        OpenPoint::LedgerBroken(at) => words.with("unknown-ledger", &[("at", (*at).into())]),
+    }
+}
+
+fn headings(words: &Words) -> FindingHeadings {
+    let heading = |part: &str| words.text(&format!("finding-heading-{part}"));
+    FindingHeadings {
+        next: heading("next"),
+        vehicle: heading("vehicle"),
+        complaint: heading("complaint"),
+        reasons: heading("reasons"),
+        steps: heading("steps"),
+        causes: heading("causes"),
+        unknown: heading("unknown"),
+        road: heading("road"),
+        cautions: heading("cautions"),
+        signed: heading("signed"),
+        page: heading("page"),
+    }
+}

@@ -1,0 +1,199 @@
+//! Fills the owner's note from where a visit stands. The note as a message is in `short_text`.
+
+use crate::model::rating::Word;
+use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
+use crate::words::Words;
+
+use super::canonical::sha256;
+use super::finding_lines::last_checked;
+use super::note::{DecisionLine, Note, NoteSection};
+use super::open_points::{OpenPoint, hands_on_missing, open_points};
+use super::parts::{band, field, photo, signed};
+use super::said::{self, Reader};
+use super::shared::Field;
+use super::short_text::short_text;
+use super::write_finding::NAMED_FROM;
+
+/// Reasons the note spells out; it has one page.
+const REASONS_SHOWN: usize = 4;
+
+/// What the note says. The same standing and words give the same note and hash, signed or not.
+pub fn build_note(standing: &Standing, words: &Words) -> Note {
+    let support = drawing(standing.support);
+    let mut note = Note {
+        locale: words.locale().to_owned(),
+        title: words.text("note-title"),
+        band: band(standing, words),
+        vehicle: vehicle(standing, words),
+        sections: sections(standing, words),
+        photo: worst_photo(standing).and_then(|step| photo(step, words)),
+        drawing: support.to_owned(),
+        drawing_words: words.text(&format!("drawing-{support}")),
+        receipt_heading: words.text("note-receipt-heading"),
+        receipt_text: words.text("note-receipt-text"),
+        decisions: decisions(words),
+        signed: None,
+        page_foot: words.text("note-foot"),
+        short_text: short_text(standing, words),
+        sha256: String::new(),
+    };
+    note.sha256 = content_hash(&note);
+    note.signed = signed(standing, words);
+    note
+}
+
+/// The sentences of what was found, strongest first and each once.
+pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
+    let mut sentences = Vec::new();
+    if standing.urgency.word.is_none() {
+        sentences.push(words.text("note-found-unrated"));
+    }
+    for reason in &standing.urgency.reasons {
+        let sentence = said::reason_text(words, standing, reason, Reader::Owner);
+        if !sentences.contains(&sentence) {
+            sentences.push(sentence);
+        }
+    }
+    sentences
+}
+
+/// The sentences of what is not known.
+pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
+    let points = open_points(standing);
+    points.iter().filter(|point| matters(point, standing)).map(|point| open_sentence(point, words)).collect()
+}
+
+fn sections(standing: &Standing, words: &Words) -> Vec<NoteSection> {
+    let word = said::urgency_id(standing.urgency.word);
+    let strongest = standing.urgency.reasons.first().filter(|_| standing.urgency.word.is_some());
+    let parts = [
+        ("found", found_on_page(standing, words)),
+        ("means", means(standing, words)),
+        ("could-happen", vec![said::could_happen(words, strongest)]),
+        ("do-now", vec![words.text(&format!("note-now-{word}"))]),
+        ("not-known", not_known_on_page(standing, words)),
+        ("ask", ask(standing, words)),
+    ];
+    parts
+        .into_iter()
+        .map(|(id, text)| NoteSection {
+            id: id.to_owned(),
+            heading: words.text(&format!("note-heading-{id}")),
+            text,
+        })
+        .collect()
+}
+
+fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
+    let mut sentences = found(standing, words);
+    let more = sentences.len().saturating_sub(REASONS_SHOWN);
+    sentences.truncate(REASONS_SHOWN);
+    if more > 0 {
+        sentences.push(words.with("note-found-more", &[("count", more.into())]));
+    }
+    if standing.urgency.word.is_some() && !hands_on_missing(standing).is_empty() {
+        sentences.push(words.text("note-found-rest-open"));
+    }
+    sentences
+}
+
+fn means(standing: &Standing, words: &Words) -> Vec<String> {
+    let word = said::urgency_id(standing.urgency.word);
+    let mut sentences = vec![words.text("note-means-shaft"), words.text(&format!("note-means-{word}"))];
+    sentences.extend(likely_cause(standing, words));
+    sentences
+}
+
+/// The likeliest cause in plain words, where the rating stands and no reason names it already.
+fn likely_cause(standing: &Standing, words: &Words) -> Option<String> {
+    standing.urgency.word?;
+    let top = standing.sorting.causes.first()?;
+    let named = standing.urgency.reasons.iter().any(|reason| reason.cause.as_ref() == Some(&top.id));
+    if named || top.group == CauseGroup::Normal || top.probability < NAMED_FROM {
+        return None;
+    }
+    let about = words.text(&format!("cause-{}-about", top.id));
+    Some(words.with("note-likely", &[("about", about.into())]))
+}
+
+fn not_known_on_page(standing: &Standing, words: &Words) -> Vec<String> {
+    let sentences = not_known(standing, words);
+    if sentences.is_empty() { vec![words.text("note-open-none")] } else { sentences }
+}
+
+fn ask(standing: &Standing, words: &Words) -> Vec<String> {
+    let technician = standing.technician.trim();
+    let who = if technician.is_empty() {
+        words.text("note-ask-workshop")
+    } else {
+        words.with("note-ask-technician", &[("technician", technician.into())])
+    };
+    vec![who, words.text("note-ask-second")]
+}
+
+/// Whether the owner needs to read of this point. That nothing was listened for matters only where the
+/// noise is still the question and no reason says so already.
+fn matters(point: &OpenPoint<'_>, standing: &Standing) -> bool {
+    match point {
+        OpenPoint::NotReproduced | OpenPoint::NotListened => {
+            matches!(standing.urgency.word, None | Some(Word::Caution))
+        }
+        _ => true,
+    }
+}
+
+fn open_sentence(point: &OpenPoint<'_>, words: &Words) -> String {
+    match point {
+        OpenPoint::HandsOn(step) => words.text(&format!("note-open-{step}")),
+        OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{step}")),
+        OpenPoint::Disputed(_) => words.text("note-disputed"),
+        OpenPoint::Others(steps) => words.with("note-open-others", &[("count", steps.len().into())]),
+        OpenPoint::ColdCheck => words.text("note-cold"),
+        OpenPoint::NotReproduced => words.text("note-not-reproduced"),
+        OpenPoint::NotListened => words.text("note-not-listened"),
+        OpenPoint::LedgerBroken(_) => words.text("note-ledger"),
+    }
+}
+
+fn vehicle(standing: &Standing, words: &Words) -> Vec<Field> {
+    let car = &standing.intake.vehicle;
+    let vin = if car.plate.trim().is_empty() { car.vin.as_str() } else { "" };
+    let fields = [
+        field(words, "vehicle", car.label.as_str()),
+        field(words, "plate", car.plate.as_str()),
+        field(words, "vin", vin),
+        field(words, "date", words.date(last_checked(standing))),
+    ];
+    fields.into_iter().flatten().collect()
+}
+
+/// The photographed step with the worst rating; the first of equals.
+fn worst_photo(standing: &Standing) -> Option<&StepStand> {
+    let mut pictured = standing.steps.iter().filter(|step| step.photo.is_some());
+    let first = pictured.next()?;
+    Some(pictured.fold(first, |worst, step| if step.word > worst.word { step } else { worst }))
+}
+
+fn drawing(support: Support) -> &'static str {
+    match support {
+        Support::Rigid => "rigid",
+        Support::Rubber => "rubber",
+        Support::Tube => "tube",
+    }
+}
+
+fn decisions(words: &Words) -> Vec<DecisionLine> {
+    ["repair", "decide-later", "decline"]
+        .map(|id| DecisionLine { id: id.to_owned(), label: words.text(&format!("decision-{id}")) })
+        .into()
+}
+
+/// Hash over everything the owner reads before signing.
+fn content_hash(note: &Note) -> String {
+    let mut value = serde_json::to_value(note).unwrap_or_default();
+    if let Some(fields) = value.as_object_mut() {
+        fields.remove("signed");
+        fields.remove("sha256");
+    }
+    sha256(&value)
+}

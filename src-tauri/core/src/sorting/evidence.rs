@@ -1,0 +1,82 @@
+//! From answers to evidence: what each answer says of each sign, as a pair of likelihoods. An answer
+//! that decides nothing is left out.
+
+use crate::model::answer::AnswerValue;
+use crate::model::case::Case;
+use crate::trade::Trade;
+use crate::trade::rows::{ReadingSign, SignRow};
+
+use super::network::Network;
+
+/// What was observed of one sign: P(answer | sign present) and P(answer | sign absent).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Observation {
+    /// Index of the sign in the network.
+    pub sign: usize,
+    /// P(answer | sign present).
+    pub if_present: f64,
+    /// P(answer | sign absent).
+    pub if_absent: f64,
+}
+
+impl Observation {
+    /// The sign was seen.
+    pub fn present(sign: usize) -> Self {
+        Self { sign, if_present: 1.0, if_absent: 0.0 }
+    }
+
+    /// The sign was looked for and not there.
+    pub fn absent(sign: usize) -> Self {
+        Self { sign, if_present: 0.0, if_absent: 1.0 }
+    }
+}
+
+/// The observations in a case, in sign order whatever the order of the answers.
+pub fn observations(trade: &Trade, network: &Network, case: &Case) -> Vec<Observation> {
+    let observe = |(index, row): (usize, &SignRow)| observe(row, index, case);
+    rows(trade, network).filter_map(observe).collect()
+}
+
+/// The signs of a network with their data rows.
+pub fn rows<'t>(trade: &'t Trade, network: &'t Network) -> impl Iterator<Item = (usize, &'t SignRow)> {
+    network
+        .signs
+        .iter()
+        .enumerate()
+        .filter_map(|(index, sign)| trade.signs.get(sign.row).map(|row| (index, row)))
+}
+
+fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
+    if let Some(reading) = row.reading {
+        return reading_observation(reading, row, sign, case);
+    }
+    let answers: Vec<&AnswerValue> =
+        row.steps.iter().filter_map(|step| case.answer(step)).map(|answer| &answer.value).collect();
+    let holds = |choices: &[String]| answers.iter().any(|value| choices.iter().any(|choice| value.has(choice)));
+    if holds(&row.present) {
+        return Some(Observation::present(sign));
+    }
+    if let Some(soft) = row.soft.iter().find(|soft| answers.iter().any(|value| value.has(&soft.answer))) {
+        return Some(Observation { sign, if_present: soft.present, if_absent: soft.absent });
+    }
+    let says_absent = |value: &&AnswerValue| match value {
+        AnswerValue::Any(_) => true,
+        value => row.absent.iter().any(|choice| value.has(choice)),
+    };
+    let all = answers.len() == row.steps.len() && answers.iter().all(says_absent);
+    all.then(|| Observation::absent(sign))
+}
+
+/// Spread of an idle reading around the edge of the maker's range, rpm: workshop judgement.
+const IDLE_SPREAD_RPM: f64 = 25.0;
+
+/// A reading speaks by how far it is from the edge of the range, not by a cut-off: the log-odds of
+/// "below range" grow with the distance below the edge. Without a range it says nothing.
+fn reading_observation(reading: ReadingSign, row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
+    let ReadingSign::BelowRange = reading;
+    let rpm = row.steps.iter().find_map(|step| case.answer(step)).and_then(|answer| answer.value.reading())?;
+    let [low, _] = case.idle_rpm?;
+    let below = (f64::from(low) - rpm) / IDLE_SPREAD_RPM;
+    let if_present = 1.0 / (1.0 + (-below).exp());
+    Some(Observation { sign, if_present: if_present.clamp(1e-4, 1.0 - 1e-4), if_absent: (1.0 - if_present).clamp(1e-4, 1.0 - 1e-4) })
+}

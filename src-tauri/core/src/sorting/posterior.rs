@@ -1,0 +1,147 @@
+//! Exact inference. Signs that were absent factor into the causes one by one; the combinations of the
+//! causes that touch the other observed signs are enumerated, and nothing else is.
+//!
+//! Each observed sign contributes `if_present + (if_absent - if_present) * P(absent | causes)`, which is
+//! `P(absent)` or `1 - P(absent)` for a plain observation. Every factor is divided by its greatest value,
+//! so that forty signs do not underflow. The order of work is the order of the data, never of the answers.
+
+use super::evidence::Observation;
+use super::network::Network;
+use crate::model::standing::CauseGroup;
+
+/// What the evidence leaves of each cause.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Posterior {
+    /// Probability of each cause, in network order.
+    pub causes: Vec<f64>,
+    /// Probability that no cause at all is present.
+    pub none: f64,
+    /// Probability that no bearing cause is present.
+    pub no_bearing: f64,
+    /// Natural logarithm of the probability of the evidence.
+    pub log_evidence: f64,
+}
+
+/// More enumerated causes than this would take too long on a phone; the data checks keep below it.
+pub const MAX_ENUMERATED: usize = 20;
+
+/// The exact posterior.
+pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
+    let mut odds = Odds::beforehand(network);
+    let mut rest = Vec::new();
+    for observation in evidence {
+        if observation.if_present == 0.0 { odds.absent(network, observation) } else { rest.push(*observation) }
+    }
+    let touched: Vec<usize> =
+        (0..network.causes.len()).filter(|cause| rest.iter().any(|one| touches(network, one, *cause))).collect();
+    debug_assert!(touched.len() <= MAX_ENUMERATED, "the network is too wide to enumerate");
+    let (weights, log_scale) = weights(network, &rest, &touched, &odds);
+    let total: f64 = weights.iter().sum();
+    summarise(network, &odds, &touched, &weights, total, log_scale)
+}
+
+fn touches(network: &Network, observation: &Observation, cause: usize) -> bool {
+    network.signs.get(observation.sign).is_some_and(|sign| sign.links(cause))
+}
+
+/// Weight of each cause when present, against its weight when absent, after the absent signs.
+struct Odds {
+    present: Vec<f64>,
+    absent: Vec<f64>,
+    log_scale: f64,
+}
+
+impl Odds {
+    fn beforehand(network: &Network) -> Self {
+        let present = network.causes.iter().map(|cause| cause.prior).collect();
+        let absent = network.causes.iter().map(|cause| 1.0 - cause.prior).collect();
+        Self { present, absent, log_scale: 0.0 }
+    }
+
+    fn absent(&mut self, network: &Network, observation: &Observation) {
+        let Some(sign) = network.signs.get(observation.sign) else { return };
+        for (present, miss) in self.present.iter_mut().zip(&sign.miss) {
+            *present *= miss;
+        }
+        self.log_scale += (observation.if_absent * (1.0 - sign.leak)).ln();
+    }
+
+    fn share(&self, cause: usize) -> f64 {
+        let (present, absent) = self.pair(cause);
+        present / (present + absent)
+    }
+
+    fn pair(&self, cause: usize) -> (f64, f64) {
+        (self.present.get(cause).copied().unwrap_or(0.0), self.absent.get(cause).copied().unwrap_or(1.0))
+    }
+}
+
+/// The weight of every combination of the touched causes, bit `i` standing for `touched[i]`, and the
+/// logarithm of what was divided out.
+fn weights(network: &Network, rest: &[Observation], touched: &[usize], odds: &Odds) -> (Vec<f64>, f64) {
+    let mut log_scale = odds.log_scale;
+    let mut weights = vec![1.0];
+    for (cause, _) in network.causes.iter().enumerate().filter(|(cause, _)| !touched.contains(cause)) {
+        let (present, absent) = odds.pair(cause);
+        log_scale += (present + absent).ln();
+    }
+    for cause in touched {
+        let (present, absent) = odds.pair(*cause);
+        double(&mut weights, absent, present);
+    }
+    for observation in rest {
+        let Some(sign) = network.signs.get(observation.sign) else { continue };
+        let mut factors = vec![1.0 - sign.leak];
+        for cause in touched {
+            double(&mut factors, 1.0, sign.miss.get(*cause).copied().unwrap_or(1.0));
+        }
+        for factor in &mut factors {
+            *factor = observation.if_present + (observation.if_absent - observation.if_present) * *factor;
+        }
+        let greatest = factors.iter().copied().fold(f64::MIN_POSITIVE, f64::max);
+        log_scale += greatest.ln();
+        for (weight, factor) in weights.iter_mut().zip(&factors) {
+            *weight *= factor / greatest;
+        }
+    }
+    (weights, log_scale)
+}
+
+/// Adds one bit: the lower half times `clear`, the upper half times `set`.
+fn double(values: &mut Vec<f64>, clear: f64, set: f64) {
+    let upper: Vec<f64> = values.iter().map(|value| value * set).collect();
+    for value in values.iter_mut() {
+        *value *= clear;
+    }
+    values.extend(upper);
+}
+
+fn summarise(
+    network: &Network,
+    odds: &Odds,
+    touched: &[usize],
+    weights: &[f64],
+    total: f64,
+    log_scale: f64,
+) -> Posterior {
+    let where_mask = |keep: &dyn Fn(usize) -> bool| {
+        weights.iter().enumerate().filter(|(mask, _)| keep(*mask)).map(|(_, weight)| weight).sum::<f64>() / total
+    };
+    let bit = |cause: usize| touched.iter().position(|one| *one == cause);
+    let cause_probability = |cause: usize| match bit(cause) {
+        Some(bit) => where_mask(&|mask| mask & (1 << bit) != 0),
+        None => odds.share(cause),
+    };
+    let clear_of = |concerns: &dyn Fn(usize) -> bool| {
+        let bits: usize = touched.iter().enumerate().filter(|(_, cause)| concerns(**cause)).map(|(bit, _)| 1 << bit).sum();
+        let untouched = (0..network.causes.len()).filter(|cause| concerns(*cause) && bit(*cause).is_none());
+        where_mask(&|mask| mask & bits == 0) * untouched.map(|cause| 1.0 - odds.share(cause)).product::<f64>()
+    };
+    let bearing = |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
+    Posterior {
+        causes: (0..network.causes.len()).map(cause_probability).collect(),
+        none: clear_of(&|_| true),
+        no_bearing: clear_of(&bearing),
+        log_evidence: log_scale + total.ln(),
+    }
+}

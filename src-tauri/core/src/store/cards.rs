@@ -1,0 +1,172 @@
+//! The list of visits: one derived card each, its page and its search.
+
+use rusqlite::{Connection, Row, params};
+
+use super::fault::StoreFault;
+use super::open::Store;
+
+/// A visit's card as stored. `word` and `receipt` hold the ids used in text keys.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct CardRow {
+    /// The visit.
+    pub visit: String,
+    /// Make and model as written.
+    pub label: String,
+    /// Plate.
+    pub plate: String,
+    /// VIN.
+    pub vin: String,
+    /// Owner's name.
+    pub owner: String,
+    /// Milliseconds since 1970.
+    pub opened_at: i64,
+    /// Milliseconds since 1970.
+    pub updated_at: i64,
+    /// The rating's id, if there is one.
+    pub word: Option<String>,
+    /// Steps answered.
+    pub answered: u32,
+    /// Steps that apply.
+    pub steps: u32,
+    /// The decision's id, if the note was signed for.
+    pub receipt: Option<String>,
+    /// What the search looks in: [`haystack`] of the fields.
+    pub haystack: String,
+}
+
+/// A page of cards.
+#[derive(Debug, Clone, Default)]
+pub struct CardPage {
+    /// Latest first.
+    pub cards: Vec<CardRow>,
+    /// How many match in all.
+    pub total: u64,
+    /// Where the next page starts.
+    pub next: Option<String>,
+}
+
+/// Cards on a page.
+pub const PAGE: usize = 30;
+
+/// What the search looks in: the fields in lower case, with plate and VIN also without their spaces
+/// and hyphens, and the day of opening.
+pub fn haystack(fields: &[&str], day: &str) -> String {
+    let mut text = day.to_owned();
+    for field in fields {
+        let lower = field.to_lowercase();
+        let packed: String = lower.chars().filter(|letter| letter.is_alphanumeric()).collect();
+        for form in [&lower, &packed] {
+            text.push('\n');
+            text.push_str(form);
+        }
+    }
+    text
+}
+
+pub(super) fn write(connection: &Connection, card: &CardRow) -> Result<(), rusqlite::Error> {
+    let mut statement = connection.prepare_cached(
+        "INSERT INTO card (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)
+         ON CONFLICT (visit) DO UPDATE SET label = excluded.label, plate = excluded.plate, vin = excluded.vin,
+             owner = excluded.owner, opened_at = excluded.opened_at, updated_at = excluded.updated_at,
+             word = excluded.word, answered = excluded.answered, steps = excluded.steps,
+             receipt = excluded.receipt, haystack = excluded.haystack",
+    )?;
+    statement.execute(params![
+        card.visit,
+        card.label,
+        card.plate,
+        card.vin,
+        card.owner,
+        card.opened_at,
+        card.updated_at,
+        card.word,
+        card.answered,
+        card.steps,
+        card.receipt,
+        card.haystack
+    ])?;
+    Ok(())
+}
+
+impl Store {
+    /// A page of cards whose haystack holds every word of `search`, after the card `after` names.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn cards(&self, search: &str, after: Option<&str>) -> Result<CardPage, StoreFault> {
+        page(&self.connection, search, after).map_err(StoreFault::sql("list visits"))
+    }
+
+    /// Number of visits.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn visits(&self) -> Result<u64, StoreFault> {
+        count(&self.connection, &[]).map_err(StoreFault::sql("count visits"))
+    }
+}
+
+/// One condition a word; `?1` and `?2` belong to the place in the list.
+fn conditions(words: &[String], first: usize) -> String {
+    (0..words.len()).map(|index| format!(" AND haystack LIKE ?{} ESCAPE '\\'", index + first)).collect()
+}
+
+fn count(connection: &Connection, words: &[String]) -> Result<u64, rusqlite::Error> {
+    let sql = format!("SELECT count(*) FROM card WHERE 1{}", conditions(words, 1));
+    let total: i64 =
+        connection.prepare_cached(&sql)?.query_row(rusqlite::params_from_iter(words), |row| row.get(0))?;
+    Ok(u64::try_from(total).unwrap_or(0))
+}
+
+fn page(connection: &Connection, search: &str, after: Option<&str>) -> Result<CardPage, rusqlite::Error> {
+    let words: Vec<String> = search.split_whitespace().take(8).map(pattern).collect();
+    let (opened_at, visit) = after.and_then(place).unwrap_or((i64::MAX, String::new()));
+    let sql = format!(
+        "SELECT visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack
+         FROM card WHERE (opened_at, visit) < (?1, ?2){} ORDER BY opened_at DESC, visit DESC LIMIT {}",
+        conditions(&words, 3),
+        PAGE + 1
+    );
+    let mut values: Vec<&dyn rusqlite::ToSql> = vec![&opened_at, &visit];
+    values.extend(words.iter().map(|word| word as &dyn rusqlite::ToSql));
+    let mut statement = connection.prepare_cached(&sql)?;
+    let rows = statement.query_map(values.as_slice(), card)?;
+    let mut cards: Vec<CardRow> = rows.collect::<Result<_, _>>()?;
+    let more = cards.len() > PAGE;
+    cards.truncate(PAGE);
+    let next = cards.last().filter(|_| more).map(|card| format!("{}/{}", card.opened_at, card.visit));
+    Ok(CardPage { cards, total: count(connection, &words)?, next })
+}
+
+fn place(after: &str) -> Option<(i64, String)> {
+    let (opened_at, visit) = after.split_once('/')?;
+    Some((opened_at.parse().ok()?, visit.to_owned()))
+}
+
+/// A word as a LIKE pattern; its own wildcards are plain letters.
+fn pattern(word: &str) -> String {
+    let escaped: String = word
+        .to_lowercase()
+        .chars()
+        .flat_map(|letter| if matches!(letter, '%' | '_' | '\\') { vec!['\\', letter] } else { vec![letter] })
+        .collect();
+    format!("%{escaped}%")
+}
+
+fn card(row: &Row<'_>) -> Result<CardRow, rusqlite::Error> {
+    Ok(CardRow {
+        visit: row.get("visit")?,
+        label: row.get("label")?,
+        plate: row.get("plate")?,
+        vin: row.get("vin")?,
+        owner: row.get("owner")?,
+        opened_at: row.get("opened_at")?,
+        updated_at: row.get("updated_at")?,
+        word: row.get("word")?,
+        answered: row.get("answered")?,
+        steps: row.get("steps")?,
+        receipt: row.get("receipt")?,
+        haystack: row.get("haystack")?,
+    })
+}

@@ -1,0 +1,76 @@
+//! Why storage failed, sorted once by what a person would do differently.
+
+use rusqlite::ErrorCode;
+
+/// A storage fault. Its text names no value, only the operation.
+#[derive(Debug, thiserror::Error)]
+pub enum StoreFault {
+    /// The data folder cannot be made or written.
+    #[error("the data folder cannot be written")]
+    Unwritable(#[source] std::io::Error),
+    /// No room left.
+    #[error("the disk is full")]
+    Full,
+    /// Another process works on the same data.
+    #[error("another Steady is using this data folder")]
+    InUse,
+    /// The file was written by a newer Steady.
+    #[error("the data is of version {found}, this Steady knows version {known}")]
+    Newer {
+        /// Version of the file.
+        found: i64,
+        /// Greatest version this program knows.
+        known: i64,
+    },
+    /// The database does not read as one.
+    #[error("the database is damaged")]
+    Damaged,
+    /// A photo file is not there.
+    #[error("the photo's file is missing")]
+    PhotoMissing,
+    /// Pieces of an upload came out of order.
+    #[error("a piece of the upload is missing or came twice")]
+    UploadOrder,
+    /// An upload that nobody started.
+    #[error("the upload is not known")]
+    UploadUnknown,
+    /// An upload beyond the greatest size.
+    #[error("the upload is too large")]
+    UploadTooLarge,
+    /// Reading or writing a file failed.
+    #[error("a file could not be read or written")]
+    File(#[source] std::io::Error),
+    /// SQLite refused a statement.
+    #[error("the database refused to {doing}")]
+    Sql {
+        /// What was being done.
+        doing: &'static str,
+        /// SQLite's own account.
+        #[source]
+        source: rusqlite::Error,
+    },
+}
+
+impl StoreFault {
+    /// Sorts an SQLite error, saying what was being done.
+    pub fn sql(doing: &'static str) -> impl FnOnce(rusqlite::Error) -> Self {
+        move |source| match source.sqlite_error_code() {
+            Some(ErrorCode::DiskFull) => Self::Full,
+            Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => Self::Damaged,
+            Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::InUse,
+            Some(ErrorCode::ReadOnly | ErrorCode::CannotOpen | ErrorCode::PermissionDenied) => {
+                Self::Unwritable(std::io::Error::other("SQLite cannot write"))
+            }
+            _ => Self::Sql { doing, source },
+        }
+    }
+
+    /// Sorts a file error.
+    pub fn file(source: std::io::Error) -> Self {
+        match source.kind() {
+            std::io::ErrorKind::StorageFull | std::io::ErrorKind::QuotaExceeded => Self::Full,
+            std::io::ErrorKind::PermissionDenied | std::io::ErrorKind::ReadOnlyFilesystem => Self::Unwritable(source),
+            _ => Self::File(source),
+        }
+    }
+}

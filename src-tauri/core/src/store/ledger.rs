@@ -1,0 +1,178 @@
+//! Entries on disk: appending in one transaction, reading back, and the chain of hashes.
+//!
+//! Each entry carries the SHA-256 of the one before it by the same device in the same visit, so that a
+//! changed, lost or slipped-in line shows. A broken chain is reported, never hidden.
+
+use rusqlite::{Connection, Row, TransactionBehavior, params};
+use sha2::{Digest, Sha256};
+
+use super::cards::{self, CardRow};
+use super::fault::StoreFault;
+use super::open::Store;
+use crate::model::entry::{Entry, EntryBody};
+use crate::model::time::Moment;
+
+/// Hash before the first entry of a chain.
+pub const NO_HASH: &str = "0000000000000000000000000000000000000000000000000000000000000000";
+
+/// A visit's entries as read, and where the chain breaks.
+#[derive(Debug, Clone, Default)]
+pub struct Chain {
+    /// Entries, by time, then device, then place in the chain.
+    pub entries: Vec<Entry>,
+    /// Place of the first entry that does not fit its chain.
+    pub broken_at: Option<u64>,
+}
+
+/// The next entry of a device's chain, hashed and ready to append.
+pub fn next_entry(entries: &[Entry], visit: &str, device: &str, at: Moment, body: EntryBody) -> Entry {
+    let last = entries.iter().filter(|entry| entry.device == device).max_by_key(|entry| entry.seq);
+    let seq = last.map_or(1, |entry| entry.seq + 1);
+    let prev = last.map_or_else(|| NO_HASH.to_owned(), |entry| entry.hash.clone());
+    let text = body_text(&body);
+    let hash = hash(visit, device, seq, at, &prev, &text);
+    Entry { visit: visit.to_owned(), device: device.to_owned(), seq, at, prev, hash, body }
+}
+
+fn body_text(body: &EntryBody) -> String {
+    serde_json::to_string(body).unwrap_or_default()
+}
+
+/// SHA-256, hex, over the entry's fields, a line each.
+fn hash(visit: &str, device: &str, seq: u64, at: Moment, prev: &str, body: &str) -> String {
+    let bytes = format!("steady entry 1\n{visit}\n{device}\n{seq}\n{}\n{prev}\n{body}", at.0);
+    hex(&Sha256::digest(bytes.as_bytes()))
+}
+
+/// Lower-case hexadecimal.
+pub fn hex(bytes: &[u8]) -> String {
+    use std::fmt::Write;
+    let mut text = String::with_capacity(bytes.len() * 2);
+    for byte in bytes {
+        // Writing to a String cannot fail.
+        let _ = write!(text, "{byte:02x}");
+    }
+    text
+}
+
+impl Store {
+    /// Appends entries of one visit and rewrites its card, all or nothing, synced before it returns.
+    ///
+    /// # Errors
+    /// What SQLite says; nothing was written then.
+    pub fn append(&mut self, entries: &[Entry], card: &CardRow) -> Result<(), StoreFault> {
+        let done = append(&mut self.connection, entries, card).map_err(StoreFault::sql("append"));
+        done.map_err(|fault| self.noted(fault))
+    }
+
+    /// Reads a visit's entries and checks their chains. Empty for an unknown visit.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn chain(&self, visit: &str) -> Result<Chain, StoreFault> {
+        let rows = read(&self.connection, visit).map_err(StoreFault::sql("read a visit"));
+        Ok(checked(rows.map_err(|fault| self.noted(fault))?))
+    }
+}
+
+fn append(connection: &mut Connection, entries: &[Entry], card: &CardRow) -> Result<(), rusqlite::Error> {
+    let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+    for entry in entries {
+        insert(&transaction, entry)?;
+    }
+    cards::write(&transaction, card)?;
+    transaction.commit()
+}
+
+fn insert(connection: &Connection, entry: &Entry) -> Result<(), rusqlite::Error> {
+    let mut statement = connection.prepare_cached(
+        "INSERT INTO entry (visit, device, seq, at, prev, hash, body) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+    )?;
+    let seq = i64::try_from(entry.seq).unwrap_or(i64::MAX);
+    let body = body_text(&entry.body);
+    statement.execute(params![entry.visit, entry.device, seq, entry.at.0, entry.prev, entry.hash, body])?;
+    Ok(())
+}
+
+/// A row before its body is read: the hash is over the text as it stands.
+struct Raw {
+    visit: String,
+    device: String,
+    seq: u64,
+    at: Moment,
+    prev: String,
+    hash: String,
+    body: String,
+}
+
+fn read(connection: &Connection, visit: &str) -> Result<Vec<Raw>, rusqlite::Error> {
+    let mut statement = connection.prepare_cached(
+        "SELECT visit, device, seq, at, prev, hash, body FROM entry WHERE visit = ?1 ORDER BY at, device, seq",
+    )?;
+    let rows = statement.query_map([visit], raw)?;
+    rows.collect()
+}
+
+fn raw(row: &Row<'_>) -> Result<Raw, rusqlite::Error> {
+    Ok(Raw {
+        visit: row.get("visit")?,
+        device: row.get("device")?,
+        seq: u64::try_from(row.get::<_, i64>("seq")?).unwrap_or(0),
+        at: Moment(row.get("at")?),
+        prev: row.get("prev")?,
+        hash: row.get("hash")?,
+        body: row.get("body")?,
+    })
+}
+
+/// Keeps every entry that can be read and marks the first that does not fit.
+fn checked(mut rows: Vec<Raw>) -> Chain {
+    rows.sort_by(|a, b| (&a.device, a.seq).cmp(&(&b.device, b.seq)));
+    let mut broken_at = None;
+    let mut before = Before::default();
+    let mut timed = Vec::new();
+    for row in rows {
+        before = before.or_start(&row.device);
+        let body = serde_json::from_str::<EntryBody>(&row.body);
+        if body.is_err() || !before.fits(&row) {
+            broken_at = broken_at.or(Some(row.seq));
+        }
+        before = before.then(&row);
+        if let Ok(body) = body {
+            let Raw { visit, device, seq, prev, hash, at, .. } = row;
+            timed.push((before.latest, Entry { visit, device, seq, at, prev, hash, body }));
+        }
+    }
+    // A device whose clock was set back still reads in the order it wrote.
+    timed.sort_by(|(a_time, a), (b_time, b)| (a_time, &a.device, a.seq).cmp(&(b_time, &b.device, b.seq)));
+    Chain { entries: timed.into_iter().map(|(_, entry)| entry).collect(), broken_at }
+}
+
+/// The end of one device's chain so far.
+struct Before {
+    device: String,
+    seq: u64,
+    hash: String,
+    latest: Moment,
+}
+
+impl Default for Before {
+    fn default() -> Self {
+        Self { device: String::new(), seq: 0, hash: NO_HASH.to_owned(), latest: Moment(i64::MIN) }
+    }
+}
+
+impl Before {
+    fn or_start(self, device: &str) -> Self {
+        if self.device == device { self } else { Self { device: device.to_owned(), ..Self::default() } }
+    }
+
+    fn fits(&self, row: &Raw) -> bool {
+        let right = hash(&row.visit, &row.device, row.seq, row.at, &row.prev, &row.body);
+        row.seq == self.seq + 1 && row.prev == self.hash && row.hash == right
+    }
+
+    fn then(self, row: &Raw) -> Self {
+        Self { seq: row.seq, hash: row.hash.clone(), latest: self.latest.max(row.at), ..self }
+    }
+}

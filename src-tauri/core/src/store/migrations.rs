@@ -1,0 +1,35 @@
+//! Numbered steps from an empty file to the current schema. A released step never changes; a new one is
+//! added at the end. A newer file is refused untouched.
+
+use rusqlite::{Connection, TransactionBehavior};
+
+use super::fault::StoreFault;
+
+/// Every step in order; the file's `user_version` counts those it has.
+const STEPS: [&str; 1] = [include_str!("../../sql/0001_ledger.sql")];
+
+/// Brings a database to the current schema, all missing steps in one transaction.
+///
+/// # Errors
+/// [`StoreFault::Newer`] for a file of a later program, or what SQLite says.
+pub fn migrate(connection: &mut Connection) -> Result<(), StoreFault> {
+    let sql = StoreFault::sql("migrate");
+    let found: i64 = connection.query_row("PRAGMA user_version", [], |row| row.get(0)).map_err(sql)?;
+    let known = i64::try_from(STEPS.len()).unwrap_or(i64::MAX);
+    if found > known {
+        return Err(StoreFault::Newer { found, known });
+    }
+    if found == known {
+        return Ok(());
+    }
+    apply(connection, usize::try_from(found).unwrap_or(0), known).map_err(StoreFault::sql("migrate"))
+}
+
+fn apply(connection: &mut Connection, done: usize, known: i64) -> Result<(), rusqlite::Error> {
+    let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+    for step in STEPS.iter().skip(done) {
+        transaction.execute_batch(step)?;
+    }
+    transaction.pragma_update(None, "user_version", known)?;
+    transaction.commit()
+}

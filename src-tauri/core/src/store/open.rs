@@ -1,0 +1,138 @@
+//! Opening a data folder: one process at a time, damaged data set aside and never deleted, newer data
+//! refused untouched.
+
+use std::fs::{File, OpenOptions, TryLockError};
+use std::path::{Path, PathBuf};
+
+use rusqlite::{Connection, OpenFlags};
+
+use super::fault::StoreFault;
+use super::migrations;
+use crate::model::time::Moment;
+
+/// An open data folder.
+#[derive(Debug)]
+pub struct Store {
+    /// The one connection; the app serialises its use.
+    pub(super) connection: Connection,
+    /// The data folder.
+    pub(super) folder: PathBuf,
+    /// Held for as long as the store is open.
+    _lock: File,
+}
+
+/// A store and what a person should know of how it opened.
+#[derive(Debug)]
+pub struct Opened {
+    /// The store.
+    pub store: Store,
+    /// Folder into which damaged data was set aside, if it was.
+    pub set_aside: Option<PathBuf>,
+}
+
+const DATABASE: &str = "steady.db";
+/// Left behind when SQLite reported damage in the middle of work; the next start then looks closely.
+const SUSPECT: &str = "suspect";
+
+/// Opens a data folder, making it if need be.
+///
+/// # Errors
+/// [`StoreFault::Unwritable`], [`StoreFault::InUse`], [`StoreFault::Newer`], or what SQLite says.
+pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
+    std::fs::create_dir_all(folder.join("photos")).map_err(StoreFault::Unwritable)?;
+    let lock = lock(folder)?;
+    let (connection, set_aside) = match connect(folder) {
+        Err(StoreFault::Damaged) => {
+            let aside = set_aside(folder, now)?;
+            (connect(folder)?, Some(aside))
+        }
+        other => (other?, None),
+    };
+    let store = Store { connection, folder: folder.to_owned(), _lock: lock };
+    store.clear_uploads();
+    Ok(Opened { store, set_aside })
+}
+
+fn lock(folder: &Path) -> Result<File, StoreFault> {
+    let path = folder.join("lock");
+    let file = OpenOptions::new().create(true).truncate(false).write(true).open(path);
+    let file = file.map_err(StoreFault::Unwritable)?;
+    match file.try_lock() {
+        Ok(()) => Ok(file),
+        Err(TryLockError::WouldBlock) => Err(StoreFault::InUse),
+        Err(TryLockError::Error(fault)) => Err(StoreFault::Unwritable(fault)),
+    }
+}
+
+fn connect(folder: &Path) -> Result<Connection, StoreFault> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let mut connection =
+        Connection::open_with_flags(folder.join(DATABASE), flags).map_err(StoreFault::sql("open"))?;
+    prepare(&connection).map_err(StoreFault::sql("prepare"))?;
+    if folder.join(SUSPECT).exists() {
+        look_closely(&connection, folder)?;
+    }
+    migrations::migrate(&mut connection)?;
+    Ok(connection)
+}
+
+fn prepare(connection: &Connection) -> Result<(), rusqlite::Error> {
+    // Readers and the writer do not wait for each other, and a crash leaves whole transactions.
+    connection.pragma_update(None, "journal_mode", "WAL")?;
+    // WAL with NORMAL may lose the last commits on power loss; a reply promises that they are on disk.
+    connection.pragma_update(None, "synchronous", "FULL")?;
+    // A system SQLite may have it off.
+    connection.pragma_update(None, "foreign_keys", true)?;
+    // Nothing in a foreign schema may run code.
+    connection.pragma_update(None, "trusted_schema", false)?;
+    connection.busy_timeout(std::time::Duration::from_secs(5))
+}
+
+fn look_closely(connection: &Connection, folder: &Path) -> Result<(), StoreFault> {
+    let verdict: String =
+        connection.query_row("PRAGMA quick_check(1)", [], |row| row.get(0)).map_err(StoreFault::sql("check"))?;
+    if verdict != "ok" {
+        return Err(StoreFault::Damaged);
+    }
+    std::fs::remove_file(folder.join(SUSPECT)).map_err(StoreFault::file)
+}
+
+/// Moves the database and the photos into a folder of their own, whole.
+fn set_aside(folder: &Path, now: Moment) -> Result<PathBuf, StoreFault> {
+    let stamp = now.rfc3339().replace([':', '.'], "-");
+    let aside = folder.join(format!("set-aside-{stamp}"));
+    std::fs::create_dir(&aside).map_err(StoreFault::file)?;
+    for name in [DATABASE, "steady.db-wal", "steady.db-shm", "photos", SUSPECT] {
+        let from = folder.join(name);
+        if from.exists() {
+            std::fs::rename(from, aside.join(name)).map_err(StoreFault::file)?;
+        }
+    }
+    std::fs::create_dir_all(folder.join("photos")).map_err(StoreFault::file)?;
+    Ok(aside)
+}
+
+impl Store {
+    /// Notes a fault; damage makes the next start look closely. Gives the fault back.
+    pub fn noted(&self, fault: StoreFault) -> StoreFault {
+        if matches!(fault, StoreFault::Damaged) {
+            // If even this cannot be written the next start still sees what SQLite says.
+            let _ = std::fs::write(self.folder.join(SUSPECT), b"");
+        }
+        fault
+    }
+
+    /// The workshop's own layout files: file name and text, in name order.
+    pub fn own_layouts(&self) -> Vec<(String, String)> {
+        let Ok(files) = std::fs::read_dir(self.folder.join("layouts")) else { return Vec::new() };
+        let mut paths: Vec<PathBuf> = files.flatten().map(|file| file.path()).collect();
+        paths.retain(|path| path.extension().is_some_and(|ending| ending == "toml"));
+        paths.sort();
+        let named = |path: &PathBuf| {
+            let name = path.file_name()?.to_string_lossy().into_owned();
+            let text = std::fs::read(path).map(|bytes| String::from_utf8_lossy(&bytes).into_owned()).ok()?;
+            Some((name, text))
+        };
+        paths.iter().filter_map(named).collect()
+    }
+}

@@ -1,0 +1,67 @@
+//! Photo files, named by the SHA-256 of their bytes. A file is whole and synced under its name before
+//! any entry names it.
+
+use std::fs::{self, File};
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+use sha2::{Digest, Sha256};
+
+use super::fault::StoreFault;
+use super::ledger::hex;
+use super::open::Store;
+
+/// Which of a photo's two files.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PhotoSize {
+    /// For lists and papers' margins.
+    Thumb,
+    /// For reading.
+    Full,
+}
+
+impl Store {
+    /// Keeps a photo and its thumbnail; gives back the photo's SHA-256 in hex.
+    ///
+    /// # Errors
+    /// [`StoreFault::Full`] or what the file system says.
+    pub fn keep_photo(&self, full: &[u8], thumb: &[u8]) -> Result<String, StoreFault> {
+        let sha256 = hex(&Sha256::digest(full));
+        write_synced(&self.photo_path(&sha256, PhotoSize::Thumb), thumb)?;
+        write_synced(&self.photo_path(&sha256, PhotoSize::Full), full)?;
+        Ok(sha256)
+    }
+
+    /// A photo's JPEG bytes.
+    ///
+    /// # Errors
+    /// [`StoreFault::PhotoMissing`] if there is no such file.
+    pub fn photo(&self, sha256: &str, size: PhotoSize) -> Result<Vec<u8>, StoreFault> {
+        let named = sha256.len() == 64 && sha256.bytes().all(|byte| matches!(byte, b'0'..=b'9' | b'a'..=b'f'));
+        if !named {
+            return Err(StoreFault::PhotoMissing);
+        }
+        fs::read(self.photo_path(sha256, size)).map_err(|_| StoreFault::PhotoMissing)
+    }
+
+    fn photo_path(&self, sha256: &str, size: PhotoSize) -> PathBuf {
+        let ending = match size {
+            PhotoSize::Thumb => "thumb.jpg",
+            PhotoSize::Full => "jpg",
+        };
+        self.folder.join("photos").join(format!("{sha256}.{ending}"))
+    }
+}
+
+/// Writes under a temporary name, syncs, renames, and syncs the folder.
+fn write_synced(path: &Path, bytes: &[u8]) -> Result<(), StoreFault> {
+    let part = path.with_extension("part");
+    let write = || {
+        let mut file = File::create(&part)?;
+        file.write_all(bytes)?;
+        file.sync_all()?;
+        fs::rename(&part, path)?;
+        path.parent().map_or(Ok(()), |folder| File::open(folder)?.sync_all())
+    };
+    write().map_err(StoreFault::file)
+}

@@ -1,0 +1,69 @@
+//! Photos on their way in: pieces gathered in a file until a step takes them. What is left from an
+//! earlier run is cleared at the start; the camera's own copy is still on the phone.
+
+use std::fs::{self, OpenOptions};
+use std::io::Write;
+use std::path::PathBuf;
+
+use super::fault::StoreFault;
+use super::open::Store;
+
+/// Greatest size of one photo as the camera gives it, bytes.
+pub const MAX_PHOTO_BYTES: u64 = 60 * 1024 * 1024;
+
+/// Greatest size of one piece, bytes.
+pub const MAX_PIECE_BYTES: u64 = 512 * 1024;
+
+impl Store {
+    /// Adds a piece; piece 0 starts the upload anew. Gives back the bytes received so far.
+    ///
+    /// # Errors
+    /// [`StoreFault::UploadOrder`], [`StoreFault::UploadTooLarge`], or what the file system says.
+    pub fn add_piece(&self, upload: &str, index: u32, piece: &[u8]) -> Result<u64, StoreFault> {
+        let path = self.upload_path(upload)?;
+        fs::create_dir_all(self.folder.join("incoming")).map_err(StoreFault::file)?;
+        let count = path.with_extension("count");
+        let expected: u32 = fs::read_to_string(&count).ok().and_then(|text| text.parse().ok()).unwrap_or(0);
+        if index != 0 && index != expected {
+            return Err(StoreFault::UploadOrder);
+        }
+        let mut options = OpenOptions::new();
+        let file = if index == 0 { options.write(true).create(true).truncate(true) } else { options.append(true) };
+        let mut file = file.open(&path).map_err(StoreFault::file)?;
+        file.write_all(piece).map_err(StoreFault::file)?;
+        let bytes = file.metadata().map_err(StoreFault::file)?.len();
+        if bytes > MAX_PHOTO_BYTES {
+            self.drop_upload(upload);
+            return Err(StoreFault::UploadTooLarge);
+        }
+        fs::write(count, (index + 1).to_string()).map_err(StoreFault::file)?;
+        Ok(bytes)
+    }
+
+    /// The bytes of an upload.
+    ///
+    /// # Errors
+    /// [`StoreFault::UploadUnknown`] if nothing came under that name.
+    pub fn upload(&self, upload: &str) -> Result<Vec<u8>, StoreFault> {
+        fs::read(self.upload_path(upload)?).map_err(|_| StoreFault::UploadUnknown)
+    }
+
+    /// Forgets an upload.
+    pub fn drop_upload(&self, upload: &str) {
+        if let Ok(path) = self.upload_path(upload) {
+            // Left-overs are cleared at the next start.
+            let _ = fs::remove_file(path.with_extension("count"));
+            let _ = fs::remove_file(path);
+        }
+    }
+
+    pub(super) fn clear_uploads(&self) {
+        // Nothing in there is named by an entry.
+        let _ = fs::remove_dir_all(self.folder.join("incoming"));
+    }
+
+    fn upload_path(&self, upload: &str) -> Result<PathBuf, StoreFault> {
+        let id = uuid::Uuid::try_parse(upload).map_err(|_| StoreFault::UploadUnknown)?;
+        Ok(self.folder.join("incoming").join(id.simple().to_string()))
+    }
+}

@@ -1,0 +1,160 @@
+//! The checks that data must pass before any rule reads it: ids that meet, numbers in range, a basis
+//! on every row.
+
+use std::collections::BTreeSet;
+
+use crate::model::standing::CauseGroup;
+
+use super::load::Trade;
+use super::rows::{Form, Layout, SignRow, StepRow};
+
+/// Checks everything that is shipped.
+///
+/// # Errors
+/// The first fault, naming the row.
+pub fn check_trade(trade: &Trade) -> Result<(), String> {
+    for step in &trade.steps {
+        check_step(trade, step)?;
+    }
+    for gate in &trade.gates {
+        basis("gate", &gate.id, &gate.basis)?;
+    }
+    for sound in &trade.sounds {
+        basis("sound", &sound.id, &sound.basis)?;
+    }
+    for waiver in &trade.waivers {
+        basis("waiver", &waiver.id, &waiver.basis)?;
+    }
+    check_causes(trade)?;
+    for sign in &trade.signs {
+        check_sign(trade, sign)?;
+    }
+    for row in &trade.road {
+        basis("road row", &row.id, &row.basis)?;
+        for when in &row.when {
+            check_answers(trade, &when.step, &when.any)?;
+        }
+    }
+    let mut seen = Trade { layouts: Vec::new(), ..trade.clone() };
+    for layout in &trade.layouts {
+        check_layout(&seen, layout)?;
+        seen.layouts.push(layout.clone());
+    }
+    Ok(())
+}
+
+/// Checks one layout against the rest of the data.
+///
+/// # Errors
+/// What is wrong with it.
+pub fn check_layout(trade: &Trade, layout: &Layout) -> Result<(), String> {
+    basis("layout", &layout.id, &layout.basis)?;
+    if layout.id.is_empty() || !layout.id.bytes().all(|byte| byte.is_ascii_lowercase() || byte == b'-') {
+        return Err("id: lower-case letters and hyphens only".to_owned());
+    }
+    if trade.layout(&layout.id).is_some() {
+        return Err("id: this layout exists already; choose another id".to_owned());
+    }
+    let unique: BTreeSet<&String> = layout.causes.iter().collect();
+    if unique.len() != layout.causes.len() {
+        return Err("causes: one is listed twice".to_owned());
+    }
+    if !layout.causes.iter().all(|id| trade.causes.iter().any(|cause| &cause.id == id)) {
+        return Err("causes: one is not in causes.toml".to_owned());
+    }
+    let bearing = |id: &String| {
+        trade.causes.iter().any(|cause| &cause.id == id && cause.group == CauseGroup::Bearing)
+    };
+    if !layout.causes.iter().any(bearing) {
+        return Err("causes: at least one bearing cause is needed".to_owned());
+    }
+    Ok(())
+}
+
+fn check_step(trade: &Trade, step: &StepRow) -> Result<(), String> {
+    basis("step", &step.id, &step.basis)?;
+    let named = |what: &str| format!("step {}: {what}", step.id);
+    if step.form == Form::Reading {
+        if !(step.min < step.usual && step.usual < step.max) {
+            return Err(named("min, usual and max must rise"));
+        }
+    } else if step.answers.is_empty() {
+        return Err(named("answers are missing"));
+    }
+    for set in step.set.iter().chain(&step.also_in) {
+        if !trade.gates.iter().any(|gate| &gate.set == set) {
+            return Err(named("its gate set has no gates"));
+        }
+    }
+    for condition in step.needs.iter().flatten() {
+        check_answers(trade, &condition.step, &condition.any)?;
+    }
+    if step.minutes.is_nan() || step.minutes <= 0.0 || !(0.0..=1.0).contains(&step.hazard) {
+        return Err(named("minutes must be above 0 and hazard between 0 and 1"));
+    }
+    Ok(())
+}
+
+fn check_causes(trade: &Trade) -> Result<(), String> {
+    let unique: BTreeSet<&String> = trade.causes.iter().map(|cause| &cause.id).collect();
+    if unique.len() != trade.causes.len() {
+        return Err("causes: an id stands twice".to_owned());
+    }
+    for cause in &trade.causes {
+        basis("cause", &cause.id, &cause.basis)?;
+        probability(&format!("cause {}: prior", cause.id), cause.prior)?;
+        weight(&format!("cause {}", cause.id), cause.weight)?;
+    }
+    Ok(())
+}
+
+fn check_sign(trade: &Trade, sign: &SignRow) -> Result<(), String> {
+    basis("sign", &sign.id, &sign.basis)?;
+    let name = format!("sign {}", sign.id);
+    probability(&format!("{name}: leak"), sign.leak)?;
+    weight(&name, sign.weight)?;
+    for link in &sign.links {
+        probability(&format!("{name}: link"), link.p)?;
+        if !trade.causes.iter().any(|cause| cause.id == link.cause) {
+            return Err(format!("{name}: a linked cause is unknown"));
+        }
+    }
+    for step in &sign.steps {
+        for answers in [&sign.present, &sign.absent] {
+            check_answers(trade, step, answers)?;
+        }
+    }
+    for soft in &sign.soft {
+        probability(&format!("{name}: soft"), soft.present)?;
+        probability(&format!("{name}: soft"), soft.absent)?;
+    }
+    Ok(())
+}
+
+fn check_answers(trade: &Trade, step: &str, answers: &[String]) -> Result<(), String> {
+    let rows: Vec<&StepRow> = trade.steps.iter().filter(|row| row.id == step).collect();
+    if rows.is_empty() {
+        return Err(format!("step {step} is unknown"));
+    }
+    match answers.iter().find(|answer| rows.iter().all(|row| row.reads(answer).is_none())) {
+        Some(answer) => Err(format!("step {step} has no answer {answer}")),
+        None => Ok(()),
+    }
+}
+
+fn basis(table: &str, id: &str, basis: &str) -> Result<(), String> {
+    if basis.trim().is_empty() { Err(format!("{table} {id}: its basis is missing")) } else { Ok(()) }
+}
+
+/// A probability that evidence can move: strictly between 0 and 1.
+fn probability(name: &str, value: f64) -> Result<(), String> {
+    if value > 0.0 && value < 1.0 {
+        Ok(())
+    } else {
+        Err(format!("{name} must be above 0 and below 1, so that evidence can move it"))
+    }
+}
+
+fn weight(name: &str, value: f64) -> Result<(), String> {
+    if value.is_finite() && value > 0.0 { Ok(()) } else { Err(format!("{name}: weight must be above 0")) }
+}

@@ -1,0 +1,140 @@
+//! Reads the shipped data and a workshop's own layout files into one [`Trade`].
+
+use serde::Deserialize;
+use sha2::{Digest, Sha256};
+
+use super::check::{check_layout, check_trade};
+use super::rows::{CauseRow, GateRow, Layout, RoadDataRow, SignRow, SoundRow, StepRow, WaiverRow};
+
+/// Everything the trade knows, checked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Trade {
+    /// Version: the first 12 hex digits of the SHA-256 over the shipped files.
+    pub version: String,
+    /// Layouts, shipped ones first.
+    pub layouts: Vec<Layout>,
+    /// Steps, in walk order within their set.
+    pub steps: Vec<StepRow>,
+    /// Gates, in order.
+    pub gates: Vec<GateRow>,
+    /// Complaint sounds.
+    pub sounds: Vec<SoundRow>,
+    /// Reasons for no photo.
+    pub waivers: Vec<WaiverRow>,
+    /// Causes.
+    pub causes: Vec<CauseRow>,
+    /// Signs.
+    pub signs: Vec<SignRow>,
+    /// Roadworthiness rows.
+    pub road: Vec<RoadDataRow>,
+}
+
+impl Trade {
+    /// The layout with this id.
+    pub fn layout(&self, id: &str) -> Option<&Layout> {
+        self.layouts.iter().find(|layout| layout.id == id)
+    }
+}
+
+/// A workshop's file that was not taken, and why.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Refused {
+    /// File name.
+    pub file: String,
+    /// Line and reason.
+    pub reason: String,
+}
+
+/// Reads the shipped data, then adds the workshop's own layout files (`name`, `text`).
+///
+/// A bad own file is refused by name and the rest keeps working; an own layout never replaces a
+/// shipped one.
+///
+/// # Errors
+/// The first fault of the shipped data: a fault of the build, caught by the tests.
+pub fn load(own_layouts: &[(String, String)]) -> Result<(Trade, Vec<Refused>), String> {
+    let mut trade = shipped()?;
+    let mut refused = Vec::new();
+    for (file, text) in own_layouts {
+        match own_layout(&trade, text) {
+            Ok(layout) => trade.layouts.push(layout),
+            Err(reason) => refused.push(Refused { file: file.clone(), reason }),
+        }
+    }
+    Ok((trade, refused))
+}
+
+fn own_layout(trade: &Trade, text: &str) -> Result<Layout, String> {
+    let layout: Layout = toml::from_str(text).map_err(|fault| located(&fault, text))?;
+    check_layout(trade, &layout)?;
+    Ok(layout)
+}
+
+/// Line and message of a TOML fault, without repeating the file's text.
+fn located(fault: &toml::de::Error, text: &str) -> String {
+    let at = fault.span().map_or(0, |span| span.start);
+    let line = text.bytes().take(at).filter(|byte| *byte == b'\n').count() + 1;
+    format!("line {line}: {}", fault.message())
+}
+
+const LAYOUTS: [&str; 3] = [
+    include_str!("../../data/layouts/rigid-engine-speed.toml"),
+    include_str!("../../data/layouts/rubber-centre.toml"),
+    include_str!("../../data/layouts/torque-tube.toml"),
+];
+const STEPS: &str = include_str!("../../data/steps.toml");
+const GATES: &str = include_str!("../../data/gates.toml");
+const COMPLAINTS: &str = include_str!("../../data/complaints.toml");
+const WAIVERS: &str = include_str!("../../data/waivers.toml");
+const CAUSES: &str = include_str!("../../data/causes.toml");
+const SIGNS: &str = include_str!("../../data/signs.toml");
+const ROAD: &str = include_str!("../../data/road.toml");
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Tables {
+    #[serde(default)]
+    step: Vec<StepRow>,
+    #[serde(default)]
+    gate: Vec<GateRow>,
+    #[serde(default)]
+    sound: Vec<SoundRow>,
+    #[serde(default)]
+    waiver: Vec<WaiverRow>,
+    #[serde(default)]
+    cause: Vec<CauseRow>,
+    #[serde(default)]
+    sign: Vec<SignRow>,
+    #[serde(default)]
+    row: Vec<RoadDataRow>,
+}
+
+fn shipped() -> Result<Trade, String> {
+    let layouts =
+        LAYOUTS.iter().map(|text| read::<Layout>("layouts", text)).collect::<Result<Vec<_>, String>>()?;
+    let trade = Trade {
+        version: version(),
+        layouts,
+        steps: read::<Tables>("steps", STEPS)?.step,
+        gates: read::<Tables>("gates", GATES)?.gate,
+        sounds: read::<Tables>("complaints", COMPLAINTS)?.sound,
+        waivers: read::<Tables>("waivers", WAIVERS)?.waiver,
+        causes: read::<Tables>("causes", CAUSES)?.cause,
+        signs: read::<Tables>("signs", SIGNS)?.sign,
+        road: read::<Tables>("road", ROAD)?.row,
+    };
+    check_trade(&trade)?;
+    Ok(trade)
+}
+
+fn read<'a, T: Deserialize<'a>>(file: &str, text: &'a str) -> Result<T, String> {
+    toml::from_str(text).map_err(|fault| format!("{file}.toml: {}", located(&fault, text)))
+}
+
+fn version() -> String {
+    let mut hasher = Sha256::new();
+    for text in LAYOUTS.iter().chain(&[STEPS, GATES, COMPLAINTS, WAIVERS, CAUSES, SIGNS, ROAD]) {
+        hasher.update(text.as_bytes());
+    }
+    hasher.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect()
+}

@@ -1,0 +1,7 @@
+//! Trade knowledge: reads `data/` once, checks it, and hands out plain rows. Holds no rule of its own.
+
+pub mod check;
+pub mod load;
+pub mod rows;
+
+pub use load::{Refused, Trade, load};

@@ -1,0 +1,319 @@
+//! The rows of `data/`, one struct a table. Numbers and ids only; the words are in `text/`.
+
+use serde::Deserialize;
+
+use crate::model::standing::{CauseGroup, RoadRow, Support};
+use crate::model::visit::{Gearbox, Seat};
+
+/// What an answer means to the rules.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Reads {
+    /// Looked, and nothing there.
+    Clear,
+    /// Says something, but neither good nor bad by itself.
+    Neutral,
+    /// Not looked.
+    Open,
+    /// Looked, and not decided.
+    Unsure,
+    /// Something found.
+    Found,
+}
+
+/// What turns the shaft.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Speed {
+    /// Engine speed, even at standstill.
+    Engine,
+    /// Gearbox output: still while the car stands.
+    Output,
+}
+
+/// How a car carries its shaft.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Layout {
+    /// Its id.
+    pub id: String,
+    /// Name, in a workshop's own file; shipped layouts are named in `text/`.
+    #[serde(default)]
+    pub name: Option<String>,
+    /// What holds the bearing at the support.
+    pub support: Support,
+    /// What turns the shaft.
+    pub speed: Speed,
+    /// Seats it can have.
+    #[serde(default)]
+    pub seats: Vec<Seat>,
+    /// What movement is allowed.
+    pub allowed_movement: AllowedMovement,
+    /// The causes that exist on it.
+    pub causes: Vec<String>,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+/// What movement by hand a layout allows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum AllowedMovement {
+    /// None at all.
+    None,
+    /// Up to the maker's figure, if it is known.
+    MakerFigure,
+}
+
+/// One answer of a step.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct AnswerRow {
+    /// Its id.
+    pub id: String,
+    /// What it means to the rules.
+    pub reads: Reads,
+    /// Excludes the other answers of an any-of step.
+    #[serde(default)]
+    pub lone: bool,
+}
+
+/// A step and answers, any of which will do.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct StepAnswers {
+    /// The step.
+    pub step: String,
+    /// The answers.
+    pub any: Vec<String>,
+}
+
+/// The kinds of answer a step takes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Form {
+    /// Exactly one.
+    OneOf,
+    /// Any number.
+    AnyOf,
+    /// A number in a unit.
+    Reading,
+}
+
+/// One row of `steps.toml`. A step may have several rows for different supports.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct StepRow {
+    /// The step's id.
+    pub id: String,
+    /// Gate set before it; none for the owner's account.
+    #[serde(default)]
+    pub set: Option<String>,
+    /// Other gate sets in which it can be answered too.
+    #[serde(default)]
+    pub also_in: Vec<String>,
+    /// Station.
+    pub station: String,
+    /// Kind of answer.
+    pub form: Form,
+    /// Answers, for one-of and any-of.
+    #[serde(default)]
+    pub answers: Vec<AnswerRow>,
+    /// Unit of a reading.
+    #[serde(default)]
+    pub unit: String,
+    /// Least accepted reading.
+    #[serde(default)]
+    pub min: f64,
+    /// Greatest accepted reading.
+    #[serde(default)]
+    pub max: f64,
+    /// Where the number pad starts.
+    #[serde(default)]
+    pub usual: f64,
+    /// Supports it applies to; empty: all.
+    #[serde(default)]
+    pub supports: Vec<Support>,
+    /// Shaft speed it needs.
+    #[serde(default)]
+    pub speed: Option<Speed>,
+    /// Gearboxes it applies to; empty: all. An unknown gearbox keeps the step.
+    #[serde(default)]
+    pub gearboxes: Vec<Gearbox>,
+    /// Hidden unless one condition of every group holds or is unanswered.
+    #[serde(default)]
+    pub needs: Vec<Vec<StepAnswers>>,
+    /// Part of the check that decides.
+    #[serde(default)]
+    pub hands_on: bool,
+    /// Records cold or warm.
+    #[serde(default)]
+    pub asks_temperature: bool,
+    /// A photo, or a reason for none, belongs to it.
+    #[serde(default = "yes")]
+    pub pictured: bool,
+    /// Usual working time, minutes.
+    pub minutes: f64,
+    /// Cost of the risk in doing it, 0 to 1.
+    pub hazard: f64,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+fn yes() -> bool {
+    true
+}
+
+impl StepRow {
+    /// What a choice means to the rules; `None` for an answer this step does not have.
+    pub fn reads(&self, choice: &str) -> Option<Reads> {
+        self.answers.iter().find(|row| row.id == choice).map(|row| row.reads)
+    }
+}
+
+/// One row of `gates.toml`.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct GateRow {
+    /// The gate's id.
+    pub id: String,
+    /// Its set: `running`, `creep` or `lift`.
+    pub set: String,
+    /// Gearboxes it applies to; empty: all. An unknown gearbox keeps the gate.
+    #[serde(default)]
+    pub gearboxes: Vec<Gearbox>,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+/// One row of `complaints.toml`.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SoundRow {
+    /// The sound's id.
+    pub id: String,
+    /// Look from beneath before any revving.
+    pub under_car_first: bool,
+    /// Beginnings of words that say so, lower case.
+    pub words: Vec<String>,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+/// One row of `waivers.toml`.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WaiverRow {
+    /// The reason's id.
+    pub id: String,
+    /// Whether a screen offers it.
+    #[serde(default = "yes")]
+    pub offered: bool,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+/// One row of `causes.toml`.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CauseRow {
+    /// The cause's id.
+    pub id: String,
+    /// Its group.
+    pub group: CauseGroup,
+    /// Gearboxes it exists with; empty: all. An unknown gearbox keeps it.
+    #[serde(default)]
+    pub gearboxes: Vec<Gearbox>,
+    /// Probability before any check, between 0 and 1, both excluded.
+    pub prior: f64,
+    /// Cars' worth of experience behind it.
+    pub weight: f64,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+/// One row of `signs.toml`.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SignRow {
+    /// The sign's id.
+    pub id: String,
+    /// Steps that decide it.
+    pub steps: Vec<String>,
+    /// Supports it applies to; empty: all.
+    #[serde(default)]
+    pub supports: Vec<Support>,
+    /// For a reading: how it is turned into a likelihood.
+    #[serde(default)]
+    pub reading: Option<ReadingSign>,
+    /// Answers that say it is present.
+    #[serde(default)]
+    pub present: Vec<String>,
+    /// Answers that say it is absent.
+    #[serde(default)]
+    pub absent: Vec<String>,
+    /// Answers that do not decide it, with their likelihoods.
+    #[serde(default)]
+    pub soft: Vec<SoftAnswer>,
+    /// Probability of the sign without any linked cause.
+    pub leak: f64,
+    /// Cars' worth of experience behind each number.
+    pub weight: f64,
+    /// The causes that bring it about.
+    pub links: Vec<Link>,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+/// How a reading becomes a likelihood.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum ReadingSign {
+    /// How far the reading is below the maker's range.
+    BelowRange,
+}
+
+/// An answer with its likelihood when the sign is present and when it is absent.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SoftAnswer {
+    /// The answer.
+    pub answer: String,
+    /// P(answer | sign present).
+    pub present: f64,
+    /// P(answer | sign absent).
+    pub absent: f64,
+}
+
+/// A cause that brings a sign about.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Link {
+    /// The cause.
+    pub cause: String,
+    /// Probability that it alone brings the sign about.
+    pub p: f64,
+}
+
+/// One row of `road.toml`.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RoadDataRow {
+    /// The row's id.
+    pub id: String,
+    /// UK manual.
+    pub uk: String,
+    /// Directive; empty where it has none.
+    pub eu: String,
+    /// Answers that fall under it.
+    pub when: Vec<StepAnswers>,
+    /// Where the row comes from.
+    pub basis: String,
+}
+
+impl RoadDataRow {
+    /// The row as shown.
+    pub fn shown(&self) -> RoadRow {
+        RoadRow { id: self.id.clone(), uk: self.uk.clone(), eu: self.eu.clone() }
+    }
+}

@@ -1,0 +1,71 @@
+//! The visit's urgency and each step's own rating, from the rules' reasons.
+
+use std::collections::BTreeMap;
+
+use crate::model::case::Case;
+use crate::model::ids::step;
+use crate::model::rating::{Reason, Urgency, Word};
+use crate::model::standing::Sorting;
+
+use super::RULES;
+use super::rule::Look;
+
+/// The visit's urgency.
+pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
+    let reasons = reasons(case, Some(sorting));
+    let missing: Vec<String> = case.hands_on.iter().filter(|step| !case.looked(step)).cloned().collect();
+    let word = word(&reasons, &missing);
+    Urgency {
+        word,
+        do_not_drive: word.map(|word| word == Word::Danger),
+        complete: missing.is_empty(),
+        reasons,
+        missing,
+    }
+}
+
+/// The strongest word, unless the hands-on check is open. DANGER stands whatever is missing; a turn by
+/// hand alone may be missing where the rating is stronger than NOTICE anyway.
+fn word(reasons: &[Reason], missing: &[String]) -> Option<Word> {
+    let strongest = reasons.iter().map(|reason| reason.word).max();
+    if strongest == Some(Word::Danger) || missing.is_empty() {
+        return strongest;
+    }
+    let only_turn = missing.iter().all(|step| step == step::TURN_BY_HAND);
+    strongest.filter(|word| only_turn && *word > Word::Notice)
+}
+
+fn reasons(case: &Case, sorting: Option<&Sorting>) -> Vec<Reason> {
+    let mut reasons: Vec<Reason> = Vec::new();
+    for rule in RULES {
+        let covered: Vec<String> = reasons
+            .iter()
+            .filter(|reason| reason.word > rule.word)
+            .flat_map(|reason| reason.steps.clone())
+            .collect();
+        let stronger = reasons.iter().any(|reason| reason.word > rule.word);
+        reasons.extend(rule.reasons(&Look { case, sorting, covered: &covered, stronger }));
+    }
+    reasons
+}
+
+/// Each answered step's own rating, by the rules that look at answers. A step that was not looked at
+/// has none; one that was, with nothing to say, is a NOTICE.
+pub fn rate_steps(case: &Case) -> BTreeMap<String, Word> {
+    let mut words: BTreeMap<String, Word> =
+        case.answers.iter().filter(|(_, answer)| !answer.open).map(|(step, _)| (step.clone(), Word::Notice)).collect();
+    for reason in reasons(case, None) {
+        for step in &reason.steps {
+            if let Some(word) = words.get_mut(step) {
+                *word = reason.word.max(*word);
+            }
+        }
+    }
+    words
+}
+
+/// The step whose finding forbids running the engine, if there is one.
+pub fn danger_step(case: &Case) -> Option<String> {
+    let danger = |reason: &Reason| reason.word == Word::Danger;
+    reasons(case, None).into_iter().find(danger).and_then(|reason| reason.steps.into_iter().next())
+}

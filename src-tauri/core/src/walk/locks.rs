@@ -1,0 +1,64 @@
+//! What is locked and why. At most one part is entered at a time: either somebody may be under the
+//! car or the engine may run, never both.
+
+use crate::model::standing::{GateSetStand, GateStand, Lock};
+use crate::trade::Trade;
+use crate::trade::rows::{GateRow, StepRow};
+
+use super::applies;
+use super::record::Record;
+
+/// The gate set behind which hands and heads go under the car.
+pub const LIFT: &str = "lift";
+/// The gate sets behind which the engine may run.
+pub const ENGINE_SETS: [&str; 2] = ["running", "creep"];
+
+/// Every gate set this car needs, `sets` in walk order.
+pub fn gate_sets(trade: &Trade, record: &Record, sets: &[String], danger: Option<&str>) -> Vec<GateSetStand> {
+    let stand = |set: &String| GateSetStand {
+        id: set.clone(),
+        open: is_open(trade, record, set),
+        lock: set_lock(record, set, danger),
+        gates: gates_of(trade, record, set).into_iter().map(|gate| gate_stand(record, gate)).collect(),
+    };
+    sets.iter().map(stand).collect()
+}
+
+/// Whether every gate of a set is confirmed and its part not left since.
+pub fn is_open(trade: &Trade, record: &Record, set: &str) -> bool {
+    record.entered.as_deref() == Some(set)
+        && gates_of(trade, record, set).iter().all(|gate| record.confirmed.contains_key(&gate.id))
+}
+
+/// Why the gates of a set cannot be confirmed now.
+pub fn set_lock(record: &Record, set: &str, danger: Option<&str>) -> Option<Lock> {
+    if let (true, Some(step)) = (ENGINE_SETS.contains(&set), danger) {
+        return Some(Lock::DangerFound { step: step.to_owned() });
+    }
+    match &record.entered {
+        Some(entered) if entered != set => Some(Lock::OtherPart { set: entered.clone() }),
+        _ => None,
+    }
+}
+
+/// Why a step cannot be answered now. A step that found DANGER with the engine running can still be
+/// answered, so that the finding itself can be put right.
+pub fn step_lock(trade: &Trade, record: &Record, step: &StepRow, danger: Option<&str>) -> Option<Lock> {
+    let set = step.set.as_ref()?;
+    let danger = danger.filter(|found| *found != step.id);
+    let sets = || std::iter::once(set).chain(&step.also_in);
+    if sets().any(|set| is_open(trade, record, set) && set_lock(record, set, danger).is_none()) {
+        return None;
+    }
+    set_lock(record, set, danger).or_else(|| Some(Lock::GatesOpen { set: set.clone() }))
+}
+
+fn gates_of<'t>(trade: &'t Trade, record: &Record, set: &str) -> Vec<&'t GateRow> {
+    applies::gates(trade, set, record.intake.vehicle.gearbox)
+}
+
+fn gate_stand(record: &Record, gate: &GateRow) -> GateStand {
+    let entered = record.entered.as_deref() == Some(gate.set.as_str());
+    let confirmed = if entered { record.confirmed.get(&gate.id).cloned() } else { None };
+    GateStand { id: gate.id.clone(), confirmed }
+}

@@ -1,0 +1,68 @@
+//! Where the walk goes on: the first thing, in the order that holds, that is still to do.
+
+use crate::model::entry::Order;
+use crate::model::standing::{Position, StepStand};
+use crate::trade::Trade;
+
+use super::locks::{ENGINE_SETS, LIFT, is_open};
+use super::order;
+use super::record::Record;
+
+/// The gate sets of a walk in the order that holds; only those that have steps.
+pub fn sets_in_order(order: Order, steps: &[StepStand]) -> Vec<String> {
+    let [running, creep] = ENGINE_SETS;
+    let all = match order {
+        Order::UnderCarFirst => [LIFT, running, creep],
+        Order::RunningFirst => [running, creep, LIFT],
+    };
+    let used = |set: &&str| steps.iter().any(|step| step.set.as_deref() == Some(*set));
+    all.into_iter().filter(used).map(str::to_owned).collect()
+}
+
+/// Where the walk goes on. `danger` is set where the engine must not run again.
+pub fn position(trade: &Trade, record: &Record, steps: &[StepStand], danger: bool) -> Position {
+    let holds = order::order(trade, record);
+    if let Some(step) = steps.iter().find(|step| step.set.is_none() && !done(step)) {
+        return Position::Step { step: step.id.clone() };
+    }
+    if offer_order(record, holds, danger) {
+        return Position::Order;
+    }
+    let open_sets = |set: &&String| !(danger && ENGINE_SETS.contains(&set.as_str()));
+    let sets = sets_in_order(holds, steps);
+    if let Some(entered) = &record.entered {
+        return inside(trade, record, steps, entered, danger);
+    }
+    for set in sets.iter().filter(open_sets) {
+        if steps.iter().any(|step| step.set.as_ref() == Some(set) && !done(step)) {
+            return Position::Gates { set: set.clone() };
+        }
+    }
+    Position::Done
+}
+
+/// A step is done when it is answered and pictured, or has a reason for no picture, or was not done.
+pub fn done(step: &StepStand) -> bool {
+    step.answered.is_some() && (step.photo.is_some() || step.waiver.is_some() || !step.wants_photo)
+}
+
+/// Running first makes the exhaust hot: until something was entered or chosen, offer the choice.
+fn offer_order(record: &Record, holds: Order, danger: bool) -> bool {
+    let begun = record.entered.is_some() || record.answers.keys().any(|step| step != "road-speed-vibration");
+    record.order.is_none() && holds == Order::RunningFirst && !begun && !danger
+}
+
+fn inside(trade: &Trade, record: &Record, steps: &[StepStand], entered: &str, danger: bool) -> Position {
+    let set = entered.to_owned();
+    if danger && ENGINE_SETS.contains(&entered) {
+        return Position::Leave { set };
+    }
+    let Some(step) = steps.iter().find(|step| step.set.as_deref() == Some(entered) && !done(step)) else {
+        return Position::Leave { set };
+    };
+    if is_open(trade, record, entered) {
+        Position::Step { step: step.id.clone() }
+    } else {
+        Position::Gates { set }
+    }
+}

@@ -1,0 +1,142 @@
+//! The ledger read once, front to back: what stands after supersession and withdrawal.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
+use crate::model::standing::Confirmed;
+use crate::model::time::Moment;
+use crate::model::visit::Intake;
+
+/// What a visit's entries add up to before any rule looks at it.
+#[derive(Debug, Clone, Default)]
+pub struct Record {
+    /// Latest intake.
+    pub intake: Intake,
+    /// Who opened the visit.
+    pub opened_by: String,
+    /// When it was opened.
+    pub opened_at: Option<Moment>,
+    /// When the latest entry was written.
+    pub updated_at: Option<Moment>,
+    /// Order chosen by the technician.
+    pub order: Option<Order>,
+    /// Confirmed gates of the entered set, by gate. Empty when nobody is in a part.
+    pub confirmed: BTreeMap<String, Confirmed>,
+    /// The entered gate set.
+    pub entered: Option<String>,
+    /// Answers that stand, by step; more than one where devices disagree.
+    pub answers: BTreeMap<String, Vec<StandingAnswer>>,
+    /// Photos kept, by step, oldest first.
+    pub photos: BTreeMap<String, Vec<(PhotoRef, Moment)>>,
+    /// Reasons for no photo, by step.
+    pub waivers: BTreeMap<String, String>,
+    /// Latest receipt and when it was signed.
+    pub receipt: Option<(Receipt, Moment)>,
+    /// Something was recorded after the receipt.
+    pub after_receipt: bool,
+    /// Hashes of entries that were withdrawn.
+    pub withdrawn: BTreeSet<String>,
+    /// Hashes of answers that a later answer superseded.
+    pub superseded: BTreeSet<String>,
+}
+
+/// An answer that neither was superseded nor withdrawn.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StandingAnswer {
+    /// Hash of its entry.
+    pub entry: String,
+    /// The answer.
+    pub value: AnswerValue,
+    /// Cold or warm.
+    pub temperature: Option<Temperature>,
+    /// Why a DANGER answer was made milder.
+    pub reason: Option<String>,
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// Reads entries in their stored order.
+pub fn read(entries: &[Entry]) -> Record {
+    let withdrawn: BTreeSet<String> = entries.iter().filter_map(withdrawn_entry).collect();
+    let live = || entries.iter().filter(|entry| !withdrawn.contains(&entry.hash));
+    let superseded: BTreeSet<String> = live().flat_map(superseded_answers).cloned().collect();
+    let mut record = Record { superseded, ..Record::default() };
+    for entry in live() {
+        record.take(entry);
+    }
+    record.updated_at = entries.iter().map(|entry| entry.at).max();
+    record.withdrawn = withdrawn;
+    record
+}
+
+fn withdrawn_entry(entry: &Entry) -> Option<String> {
+    if let EntryBody::Withdrawn { entry, .. } = &entry.body { Some(entry.clone()) } else { None }
+}
+
+fn superseded_answers(entry: &Entry) -> &[String] {
+    if let EntryBody::Answered { supersedes, .. } = &entry.body { supersedes } else { &[] }
+}
+
+impl Record {
+    fn take(&mut self, entry: &Entry) {
+        self.after_receipt |= self.receipt.is_some();
+        match &entry.body {
+            EntryBody::Opened { intake, by, .. } => {
+                self.intake = intake.clone();
+                self.opened_by.clone_from(by);
+                self.opened_at = Some(entry.at);
+            }
+            EntryBody::Amended { intake, .. } => self.intake = intake.clone(),
+            EntryBody::OrderChosen { order, .. } => self.order = Some(*order),
+            EntryBody::GateConfirmed { set, gate, by } => self.confirm(set, gate, by, entry.at),
+            EntryBody::PartLeft { .. } => self.leave(),
+            EntryBody::Answered { step, .. } => self.answer(step, entry),
+            EntryBody::PhotoKept { step, photo, .. } => {
+                self.photos.entry(step.clone()).or_default().push((photo.clone(), entry.at));
+                self.waivers.remove(step);
+            }
+            EntryBody::PhotoWaived { step, reason, .. } => {
+                self.waivers.insert(step.clone(), reason.clone());
+            }
+            EntryBody::Withdrawn { .. } | EntryBody::Arranged { .. } => {}
+            EntryBody::Received { receipt } => {
+                self.receipt = Some((receipt.clone(), entry.at));
+                self.after_receipt = false;
+            }
+        }
+    }
+
+    /// Two devices may confirm gates of different sets without knowing of each other. Only the later
+    /// set's gates count then, and it starts unconfirmed where they differ: nobody is both at the seat
+    /// and under the car.
+    fn confirm(&mut self, set: &str, gate: &str, by: &str, at: Moment) {
+        if self.entered.as_deref() != Some(set) {
+            self.leave();
+            self.entered = Some(set.to_owned());
+        }
+        self.confirmed.insert(gate.to_owned(), Confirmed { by: by.to_owned(), at });
+    }
+
+    fn leave(&mut self) {
+        self.entered = None;
+        self.confirmed.clear();
+    }
+
+    fn answer(&mut self, step: &str, entry: &Entry) {
+        let EntryBody::Answered { value, temperature, reason, by, .. } = &entry.body else { return };
+        if self.superseded.contains(&entry.hash) {
+            return;
+        }
+        self.answers.entry(step.to_owned()).or_default().push(StandingAnswer {
+            entry: entry.hash.clone(),
+            value: value.clone(),
+            temperature: *temperature,
+            reason: reason.clone(),
+            by: by.clone(),
+            at: entry.at,
+        });
+    }
+}

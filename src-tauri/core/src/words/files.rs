@@ -1,0 +1,26 @@
+//! The text files that are compiled in. The screens' own file, `screens.ftl`, is read by the screens alone.
+
+/// One language and its files, each with its name.
+pub struct Locale {
+    /// Language tag.
+    pub tag: &'static str,
+    /// File name and text.
+    pub files: &'static [(&'static str, &'static str)],
+}
+
+/// Every language.
+pub const LOCALES: &[Locale] = &[Locale {
+    tag: "en",
+    files: &[
+        ("en/answers.ftl", include_str!("../../text/en/answers.ftl")),
+        ("en/causes.ftl", include_str!("../../text/en/causes.ftl")),
+        ("en/drawings.ftl", include_str!("../../text/en/drawings.ftl")),
+        ("en/errors.ftl", include_str!("../../text/en/errors.ftl")),
+        ("en/gates.ftl", include_str!("../../text/en/gates.ftl")),
+        ("en/papers.ftl", include_str!("../../text/en/papers.ftl")),
+        ("en/road.ftl", include_str!("../../text/en/road.ftl")),
+        ("en/rules.ftl", include_str!("../../text/en/rules.ftl")),
+        ("en/signals.ftl", include_str!("../../text/en/signals.ftl")),
+        ("en/steps.ftl", include_str!("../../text/en/steps.ftl")),
+    ],
+}];

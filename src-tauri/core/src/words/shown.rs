@@ -1,0 +1,69 @@
+//! How numbers, shares and dates read in a language. The signs and month names are texts like any other.
+
+use super::Words;
+use crate::model::time::Moment;
+
+impl Words {
+    /// A number as printed: digits in groups of three, as many decimals as it has.
+    pub fn number(&self, value: f64) -> String {
+        let plain = format!("{}", value.abs());
+        let (whole, decimals) = plain.split_once('.').unwrap_or((&plain, ""));
+        let sign = if value < 0.0 { "-" } else { "" };
+        let grouped = self.grouped(whole);
+        if decimals.is_empty() {
+            format!("{sign}{grouped}")
+        } else {
+            format!("{sign}{grouped}{}{decimals}", self.text("number-point"))
+        }
+    }
+
+    /// A probability as a whole percentage. It never reads as certain, either way.
+    pub fn percent(&self, probability: f64) -> String {
+        let percent = (probability * 100.0).round();
+        if percent < 1.0 {
+            self.with("percent-below", &[("number", "1".into())])
+        } else if percent > 99.0 {
+            self.with("percent-above", &[("number", "99".into())])
+        } else {
+            self.with("percent", &[("number", self.number(percent).into())])
+        }
+    }
+
+    /// The calendar day in UTC, in words.
+    pub fn date(&self, at: Moment) -> String {
+        let day = at.day();
+        let mut parts = day.rsplitn(3, '-').map(|part| part.trim_start_matches('0'));
+        let (day, month, year) = (parts.next(), parts.next(), parts.next());
+        let month = self.text(&format!("month-{}", month.unwrap_or_default()));
+        self.with(
+            "date-day",
+            &[
+                ("day", day.unwrap_or_default().into()),
+                ("month", month.into()),
+                ("year", year.unwrap_or_default().into()),
+            ],
+        )
+    }
+
+    /// Day and minute, marked as UTC.
+    pub fn time(&self, at: Moment) -> String {
+        self.with("time-utc", &[("minute", at.minute().into())])
+    }
+
+    /// Several things one after the other.
+    pub fn list(&self, items: &[String]) -> String {
+        items.join(&self.text("list-joint"))
+    }
+
+    fn grouped(&self, digits: &str) -> String {
+        let mark = self.text("number-group");
+        let mut out = String::new();
+        for (at, digit) in digits.chars().enumerate() {
+            if at > 0 && (digits.len() - at).is_multiple_of(3) {
+                out.push_str(&mark);
+            }
+            out.push(digit);
+        }
+        out
+    }
+}

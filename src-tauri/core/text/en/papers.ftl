@@ -1,0 +1,223 @@
+### The sentences of the finding (for the trade) and of the note (for the owner), and how numbers and dates read.
+
+number-group = { "," }
+number-point = { "." }
+list-joint = { ", " }
+reading-rpm = { $value } rpm
+percent = { $number }%
+percent-below = under { $number }%
+percent-above = over { $number }%
+date-day = { $day } { $month } { $year }
+month-1 = January
+month-2 = February
+month-3 = March
+month-4 = April
+month-5 = May
+month-6 = June
+month-7 = July
+month-8 = August
+month-9 = September
+month-10 = October
+month-11 = November
+month-12 = December
+time-utc = { $minute } UTC
+answer-missing = Not checked
+word-none-yet = none yet
+
+## The finding.
+
+finding-title = Finding: prop shaft and its support bearing
+finding-heading-next = What to do next
+finding-heading-vehicle = Vehicle and visit
+finding-heading-complaint = Complaint
+finding-heading-reasons = Why this rating
+finding-heading-steps = What was checked
+finding-heading-causes = Likely causes
+finding-heading-unknown = What is not known
+finding-heading-road = Roadworthiness rows, for information
+finding-heading-cautions = Cautions
+finding-heading-signed = Receipt of the owner's note
+finding-heading-page = Page { "{page}" } of { "{pages}" }
+
+finding-sum-danger = DANGER: do not drive this car.
+finding-sum-warning = WARNING: move this car only to be repaired.
+finding-sum-caution = CAUTION: book the repair.
+finding-sum-notice = NOTICE: no bearing action is needed.
+finding-sum-unrated = NOT YET CHECKED: the hands-on check is open, so there is no rating.
+finding-sum-still = The rest of the check is still open: { $steps }.
+finding-sum-likely = Most likely: { $causes }. At least one bearing cause: { $bearing }.
+finding-sum-no-cause = No single cause stands out. At least one bearing cause: { $bearing }.
+finding-sum-nothing-yet = Nothing was recorded yet, so the causes are not sorted.
+finding-cause-share = { $cause } ({ $percent })
+
+finding-next-danger = Do not drive it, do not road-test it, do not run the engine again. If it must move, have it carried.
+finding-next-danger-owner = Tell the owner today, and have them sign that they received the note.
+finding-next-warning = Do not hand it back for normal use. Move it only to where it is repaired.
+finding-next-warning-owner = Give the owner the note, and quote the repair.
+finding-next-caution = Book the repair, and quote what was found.
+finding-next-caution-owner = Give the owner the note. Ask for the car back if noise or vibration grows.
+finding-next-notice = Quote no bearing work.
+finding-next-notice-owner = Give the owner the note. Ask for the car back if the noise returns or changes.
+finding-next-unrated = Give no all-clear and condemn nothing: sound and feel only raise suspicion.
+finding-next-unrated-owner = Quote a repair only after the hands-on check.
+finding-next-finish = Finish the check: { $steps }.
+finding-next-check = Next check: { $step }. { $why }
+finding-next-maker = Before any repair, read the maker's procedure for this car.
+
+field-label = Make and model
+field-plate = Plate
+field-vin = VIN
+field-layout = Shaft layout
+field-seat = Bearing seat
+field-gearbox = Gearbox
+field-cylinders = Cylinders
+field-idle = Idle range
+field-idle-value = { $low } to { $high } rpm
+field-odometer = Odometer
+field-odometer-km = { $value } km
+field-odometer-miles = { $value } miles
+field-maker-play = Maker's movement figure
+field-maker-play-value = { $value } mm
+field-owner = Owner
+field-contact = Contact
+field-vehicle = Vehicle
+field-opened = Car came in
+field-checked = Last checked
+field-date = Date (UTC)
+field-technician = Technician
+field-visit = Visit
+field-ledger = Ledger
+field-ledger-value = { $entries ->
+    [one] { $entries } entry, latest hash { $head }
+   *[other] { $entries } entries, latest hash { $head }
+}
+field-ledger-broken = Ledger fault
+field-ledger-broken-value = From entry { $at } on, the chain does not fit. Entries may be changed or missing.
+field-knowledge = Trade knowledge
+field-complaint = In the owner's words
+field-complaint-none = None written down
+field-sounds = What the owner notices
+field-when = When it happens
+
+reason-rests-on = { $reason } Rests on: { $answers }.
+answer-at-step = { $step }: { $answer }
+weight-strong = { $answer } (strong)
+weight-clear = { $answer } (clear)
+weight-slight = { $answer } (slight)
+
+detail-answered = { $at }, by { $by }
+detail-cold = Felt with the housing cold
+detail-warm = Felt with the housing warm
+detail-no-temperature = Cold or warm was not recorded
+detail-milder = Changed from a DANGER answer. Reason given: { $reason }
+detail-disputed = Two devices recorded different answers. The worse one counts.
+photo-caption = { $step }: { $answer }
+photo-alt = Photo taken at the step "{ $step }". Recorded answer: { $answer }.
+photo-none = No photo: { $reason }
+
+unknown-hands-on = { $step }: not done. Only the hands-on check decides.
+unknown-unsure = { $step }: done, and left unsure. Unsure never reads as good.
+unknown-disputed = { $step }: two devices recorded different answers.
+unknown-open = Not done or not read: { $steps }.
+unknown-cold = Buzz with a cold check: an aluminium seat can open when hot. Feel for movement again with the housing warm.
+unknown-not-reproduced = Not reproduced: nothing was heard while running.
+unknown-not-listened = Not reproduced: no running check was done, so nothing was listened for.
+unknown-ledger = The ledger does not fit from entry { $at } on.
+
+caution-scope = This finding covers what was checked, as it was on that day. Parts not named were not checked.
+caution-sorting = Probabilities are sorted from workshop judgement, not measured. Only the hands-on check decides about the bearing.
+caution-maker = The maker's procedures and your local law come before this finding.
+caution-quote = This is not a quote and not an expert report for a court.
+
+signed-text = { $decision }. Note received on { $at } by { $name }.
+signed-text-nameless = { $decision }. Note received on { $at }; no name was given.
+signed-outdated = Something was recorded after this was signed: the signed note may not say it.
+signed-note = Signed for the note with SHA-256 { $hash }.
+signed-alt = Signature, drawn by hand.
+
+finding-foot = Finding, visit { $visit }. What is not named was not checked.
+
+## The note. Short words and short sentences: an owner under stress reads it once.
+
+note-title = What we found on your car
+note-heading-found = What we found
+note-heading-means = What it means
+note-heading-could-happen = What could happen
+note-heading-do-now = What to do now
+note-heading-not-known = What we do not know yet
+note-heading-ask = Who to ask
+
+note-found-unrated = We have not done the full check by hand yet.
+note-found-rest-open = The rest of the check is still open.
+note-found-more = { $count ->
+    [one] There is one more point. The workshop can show it to you.
+   *[other] There are { $count } more points. The workshop can show them to you.
+}
+
+note-means-shaft = The prop shaft brings the engine's power to the wheels. A bearing holds the shaft steady.
+note-means-danger = This is our highest rating. The car must not be driven.
+note-means-warning = This is our second highest rating. The car should move only to be fixed.
+note-means-caution = Something needs a repair or a closer look. Do not put it off.
+note-means-notice = We found no reason to work on the bearing now.
+note-means-unrated = There is no rating yet. A sound can hint at a fault, but only a check by hand can decide.
+note-likely = The most likely cause: { $about }
+
+note-could-movement-at-support = The shaft can break loose while you drive. It can hit the floor of the car or the road. You could lose control.
+note-could-housing-broken = The bearing can come away while you drive. Then the shaft can hit the floor of the car or the road. You could lose control.
+note-could-coupling-failing = The joint can break while you drive. Then the shaft can hit the floor of the car or the road. You could lose control.
+note-could-shaft-fibre-damaged = The shaft can break while you drive. Parts can hit the floor of the car or the road. You could lose control.
+note-could-running-stopped = A part may be about to break. If it breaks while you drive, you could lose control.
+note-could-rubber-play = The rubber can tear more. Then the shaft can swing, hit the floor, and harm other parts.
+note-could-turns-badly = The bearing can get hot and lock up or break. Then the shaft can come loose.
+note-could-shaft-damaged = The shaft can shake more and more. The shaking can break its bearing and its joints.
+note-could-far-end-play = The joint can wear more until the shaft comes loose.
+note-could-play-unsure = If the bearing is loose, the shaft can come loose while you drive.
+note-could-bearing-likely = If the bearing fails, the shaft can come loose while you drive.
+note-could-cause-likely = The fault can get worse and harm other parts.
+note-could-cause-likely-misfire = The fault can get worse. It can overheat a part of the exhaust, and that part costs a lot.
+note-could-finding-unexplained = We cannot say yet. A sound or mark like this can be the start of a fault.
+note-could-cold-check-buzz = If the bearing works loose when hot, the shaft can come loose while you drive.
+note-could-no-bearing-action = The noise may come back. Any part can wear with time.
+note-could-unrated = We cannot say yet. If the bearing is loose, the shaft can come loose while you drive.
+
+note-now-danger = Do not drive the car, not even home. Leave it here, or have it carried on a truck. Ask us for a price to fix it.
+note-now-warning = Do not use the car for your daily trips. Move it only to get it fixed, and best on a truck. Stop at once if it knocks or shakes.
+note-now-caution = Book the repair. If the noise grows, or if the car starts to shake, stop and call us.
+note-now-notice = There is no bearing work to do now. Come back if the noise comes back or sounds different.
+note-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car. If it knocks or shakes, stop and call us.
+
+note-open-none = We left no part of this check open. We looked only at the parts named in our finding.
+note-open-play-vertical = We have not felt if the shaft moves up and down.
+note-open-play-lateral = We have not felt if the shaft moves from side to side.
+note-open-tube-open-check = We have not opened the tube to feel the bearings in it.
+note-open-turn-by-hand = We have not turned the shaft by hand.
+note-unsure-play-vertical = We felt for movement up and down, but we are not sure.
+note-unsure-play-lateral = We felt for movement from side to side, but we are not sure.
+note-unsure-play-far-end = We felt for movement at the far end, but we are not sure.
+note-unsure-tube-open-check = We felt the bearings in the tube, but we are not sure.
+note-disputed = Two of our records do not agree. We count the worse one.
+note-open-others = { $count ->
+    [one] One other check was not done.
+   *[other] { $count } other checks were not done.
+}
+note-cold = We felt for movement with the part cold. It may be loose when it is hot.
+note-not-reproduced = The noise did not show while we ran the engine, so it was not reproduced.
+note-not-listened = We did not run the engine to listen, so the noise was not reproduced.
+note-ledger = Our record of this check has a gap. Ask the workshop about it.
+
+note-ask-technician = Ask { $technician }, who took in your car, or the workshop that gave you this note.
+note-ask-workshop = Ask the workshop that gave you this note.
+note-ask-second = You may ask another workshop to look too. The maker's rules and your local law come first.
+
+note-receipt-heading = Your receipt
+note-receipt-text = You sign only that you got this note. You can choose any of these, and you can change your mind.
+note-foot = Note for the owner. It covers what was checked, as it was on that day.
+
+short-head = { $vehicle }, { $date }: { $label }. { $headline }.
+short-head-nameless = Your car, { $date }: { $label }. { $headline }.
+short-now-danger = Do not drive the car, not even home. Leave it here, or have it carried on a truck.
+short-now-warning = Move it only to get it fixed, and best on a truck.
+short-now-caution = If the noise grows, or if the car starts to shake, stop and call us.
+short-now-notice = Come back if the noise comes back or sounds different.
+short-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car.
+short-more = There is more in the full note: ask us for it.
