@@ -3,8 +3,10 @@
 use std::collections::BTreeSet;
 
 use crate::model::answer::Temperature;
+use crate::model::ids::answer;
 use crate::model::rating::Reason;
 use crate::model::standing::{Answered, CauseStand, Standing, StepStand, Weight};
+use crate::model::time::Moment;
 use crate::model::visit::{DistanceUnit, Gearbox, Seat, Vehicle};
 use crate::words::Words;
 
@@ -95,7 +97,7 @@ pub fn foot(standing: &Standing, words: &Words) -> Vec<Field> {
 
 /// When the latest standing answer was given; when the car came in, if there is none. A receipt does not
 /// move it, so a note reads the same before and after it is signed.
-pub fn last_checked(standing: &Standing) -> crate::model::time::Moment {
+pub fn last_checked(standing: &Standing) -> Moment {
     let answers = standing.steps.iter().filter_map(|step| step.answered.as_ref());
     answers.map(|given| given.at).max().unwrap_or(standing.opened_at)
 }
@@ -113,7 +115,7 @@ fn technicians(standing: &Standing, words: &Words) -> String {
 }
 
 fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLine {
-    let sentence = said::reason_text(words, standing, reason, Reader::Workshop);
+    let sentence = said::reason_text(words, standing, reason, Reader::Trade);
     let answers: Vec<String> = standing
         .steps
         .iter()
@@ -153,7 +155,7 @@ fn details(step: &StepStand, given: &Answered, words: &Words) -> Vec<String> {
             Temperature::Cold => "detail-cold",
             Temperature::Warm => "detail-warm",
         }));
-    } else if step.asks_temperature && !given.value.has(crate::model::ids::answer::NOT_DONE) {
+    } else if step.asks_temperature && !given.value.has(answer::NOT_DONE) {
         lines.push(words.text("detail-no-temperature"));
     }
     if let Some(reason) = &given.reason {

@@ -1,6 +1,5 @@
 //! Parts that both papers fill in the same way: the band, a photo, a signed receipt.
 
-use crate::model::entry::Decision;
 use crate::model::standing::{ReceiptStand, Standing, StepStand};
 use crate::words::Words;
 
@@ -57,17 +56,8 @@ pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
     })
 }
 
-/// Text id of a decision, after `decision-`.
-pub fn decision_id(decision: Decision) -> &'static str {
-    match decision {
-        Decision::Repair => "repair",
-        Decision::DecideLater => "decide-later",
-        Decision::Decline => "decline",
-    }
-}
-
 fn signed_text(receipt: &ReceiptStand, words: &Words) -> String {
-    let decision = words.text(&format!("decision-{}", decision_id(receipt.decision)));
+    let decision = words.text(&format!("decision-{}", receipt.decision.id()));
     let name = receipt.name.trim();
     let id = if name.is_empty() { "signed-text-nameless" } else { "signed-text" };
     words.with(

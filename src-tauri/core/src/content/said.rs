@@ -18,7 +18,7 @@ const MISFIRE: &str = "misfire";
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Reader {
     /// Technician and service writer.
-    Workshop,
+    Trade,
     /// The owner.
     Owner,
 }
@@ -70,7 +70,7 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
         ("about", named.map(|id| words.text(&format!("cause-{id}-about"))).unwrap_or_default().into()),
     ];
     match reader {
-        Reader::Workshop => words.with(&format!("rule-{id}"), &args),
+        Reader::Trade => words.with(&format!("rule-{id}"), &args),
         Reader::Owner => words.with(&format!("rule-{id}-owner"), &args),
     }
 }

@@ -1,5 +1,6 @@
 //! Fills the owner's note from where a visit stands. The note as a message is in `short_text`.
 
+use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
 use crate::words::Words;
@@ -183,8 +184,11 @@ fn drawing(support: Support) -> &'static str {
 }
 
 fn decisions(words: &Words) -> Vec<DecisionLine> {
-    ["repair", "decide-later", "decline"]
-        .map(|id| DecisionLine { id: id.to_owned(), label: words.text(&format!("decision-{id}")) })
+    [Decision::Repair, Decision::DecideLater, Decision::Decline]
+        .map(|decision| DecisionLine {
+            id: decision.id().to_owned(),
+            label: words.text(&format!("decision-{}", decision.id())),
+        })
         .into()
 }
 
