@@ -1,0 +1,16 @@
+//! The suite: everything checked from outside the core, in one binary. Modules mirror the core's rooms.
+
+#![expect(clippy::unwrap_used, clippy::indexing_slicing, clippy::print_stdout, reason = "a test may fail loudly")]
+
+mod bad_input;
+mod bench_tools;
+mod cases;
+mod gates;
+mod kills;
+mod ledger;
+mod monotone;
+mod photos;
+mod published;
+mod sorting;
+mod tidy;
+mod bindings;

@@ -1,0 +1,97 @@
+//! What every test needs: a scratch data folder, a press that prints nothing, a case in one line.
+
+use std::path::Path;
+use std::sync::Arc;
+
+use serde_json::{Value, json};
+use steady_core::app::press::{Paper, Press, PressError, PrintRun};
+use steady_core::app::replay::replay;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::app::{Setup, Steady, failure::Failure};
+use steady_core::model::standing::Standing;
+use steady_core::model::time::Moment;
+use tempfile::TempDir;
+
+/// A press that prints the title: for tests that are not about paper.
+pub struct PlainPress;
+
+impl Press for PlainPress {
+    fn print(&self, paper: Paper<'_>, _run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
+        Ok(match paper {
+            Paper::Finding(finding) => finding.title.clone().into_bytes(),
+            Paper::Note(note) => note.title.clone().into_bytes(),
+        })
+    }
+}
+
+/// 25 November 2026, 09:30 UTC.
+pub const MORNING: Moment = Moment(1_795_599_000_000);
+
+/// Opens a data folder with a fixed clock.
+pub fn open(folder: &Path) -> Result<Steady, Failure> {
+    Steady::open(Setup { data_dir: folder.to_owned(), press: Arc::new(PlainPress), clock: || MORNING })
+}
+
+/// A scratch folder with an open Steady in it and a technician at work.
+pub fn scratch() -> (TempDir, Steady) {
+    let folder = tempfile::tempdir().unwrap();
+    let steady = open(folder.path()).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    (folder, steady)
+}
+
+/// Asks in JSON and expects a standing.
+#[track_caller]
+pub fn ask(steady: &Steady, request: Value) -> Standing {
+    let request: Request = serde_json::from_value(request).unwrap();
+    match steady.handle(request).unwrap() {
+        Response::Visit(standing) => *standing,
+        other => panic!("no standing but {other:?}"),
+    }
+}
+
+/// Asks in JSON and gives back the error code, or `ok`.
+#[track_caller]
+pub fn code(steady: &Steady, request: Value) -> String {
+    let request: Request = serde_json::from_value(request).unwrap();
+    steady.handle(request).err().map_or_else(|| "ok".to_owned(), |failure| failure.code)
+}
+
+/// A case: layout and answers as `step=value` pairs, values of any-of steps joined by `+`.
+pub fn case(layout: &str, answers: &str) -> Value {
+    let answers: Vec<Value> = answers.split_whitespace().map(answer).collect();
+    let vehicle = match layout {
+        "rigid-engine-speed" => json!({
+            "layout": layout, "seat": "bare", "gearbox": "automated-clutch", "cylinders": 6, "idle_rpm": [700, 800]
+        }),
+        _ => json!({ "layout": layout, "gearbox": "automated-clutch", "cylinders": 6, "idle_rpm": [700, 800] }),
+    };
+    json!({ "vehicle": vehicle, "complaint": "it makes a noise", "answers": answers })
+}
+
+/// One `step=value`, with `@cold` or `@warm` behind it where wanted.
+pub fn answer(text: &str) -> Value {
+    let (step, value) = text.split_once('=').unwrap();
+    let (value, temperature) = value.split_once('@').map_or((value, None), |(value, at)| (value, Some(at)));
+    let value = match value.parse::<f64>() {
+        Ok(reading) => json!(reading),
+        Err(_) if ["idle-noise", "housing-look"].contains(&step) => json!(value.split('+').collect::<Vec<_>>()),
+        Err(_) => json!(value),
+    };
+    json!({ "step": step, "value": value, "temperature": temperature })
+}
+
+/// Replays a case in a scratch folder and gives back its report.
+#[track_caller]
+pub fn report(case: &Value) -> Value {
+    let (_folder, steady) = scratch();
+    replay(&steady, &case.to_string(), Path::new(".")).unwrap().report
+}
+
+/// Probability of a cause in a report.
+#[track_caller]
+pub fn probability(report: &Value, cause: &str) -> f64 {
+    let causes = report["causes"].as_array().unwrap();
+    causes.iter().find(|row| row["id"] == cause).unwrap()["probability"].as_f64().unwrap()
+}

@@ -1,0 +1,244 @@
+//! The cases of the trade that must come out, each through `replay` as the command line drives it.
+//! Probabilities are bounds: workshop judgement, `common practice, no source`.
+
+use serde_json::{Value, json};
+
+use crate::bench_tools::{case, probability, report};
+
+const RIGID: &str = "rigid-engine-speed";
+
+/// What a case must come to.
+struct Expect<'a> {
+    layout: &'a str,
+    answers: &'a str,
+    word: Option<&'a str>,
+    first: Option<&'a str>,
+    /// Cause and least probability.
+    at_least: &'a [(&'a str, f64)],
+    /// Greatest probability of the bearing group.
+    bearing_at_most: f64,
+}
+
+const ANY: Expect<'static> =
+    Expect { layout: RIGID, answers: "", word: None, first: None, at_least: &[], bearing_at_most: 1.0 };
+
+#[track_caller]
+fn check(expect: &Expect<'_>) -> Value {
+    let report = report(&case(expect.layout, expect.answers));
+    assert_eq!(report["urgency"]["word"], json!(expect.word), "{report:#}");
+    let drive = expect.word.map(|word| word == "DANGER");
+    assert_eq!(report["urgency"]["do_not_drive"], json!(drive));
+    if let Some(first) = expect.first {
+        assert_eq!(report["causes"][0]["id"], first, "{report:#}");
+    }
+    for (cause, bound) in expect.at_least {
+        let found = probability(&report, cause);
+        assert!(found >= *bound, "{cause} at {found}, wanted at least {bound}");
+    }
+    let bearing = report["bearing_probability"].as_f64().unwrap();
+    assert!(bearing <= expect.bearing_at_most, "bearing group at {bearing}");
+    report
+}
+
+#[test]
+fn low_idle_rattle_is_not_the_bearing() {
+    check(&Expect {
+        answers: "idle-speed=560 idle-noise=rattle idle-raise-effect=gone play-vertical=none play-lateral=none turn-by-hand=smooth",
+        word: Some("CAUTION"),
+        first: Some("low-idle"),
+        at_least: &[("low-idle", 0.7)],
+        bearing_at_most: 0.1,
+        ..ANY
+    });
+}
+
+#[test]
+fn creep_rattle_with_raised_setting_is_early_engagement() {
+    check(&Expect {
+        answers: "creep-noise=rattle engagement-setting=raised engagement-reset-effect=gone play-vertical=none play-lateral=none turn-by-hand=smooth",
+        word: Some("CAUTION"),
+        first: Some("early-engagement"),
+        ..ANY
+    });
+}
+
+#[test]
+fn pops_with_counts_are_a_misfire() {
+    let report = check(&Expect {
+        answers: "idle-noise=pops misfire-evidence=counts play-vertical=none play-lateral=none turn-by-hand=smooth",
+        word: Some("CAUTION"),
+        first: Some("misfire"),
+        ..ANY
+    });
+    let reasons = report["urgency"]["reasons"].as_array().unwrap();
+    let catalyst = |reason: &Value| reason["text"].as_str().unwrap().to_lowercase().contains("catalyst");
+    assert!(reasons.iter().any(|reason| reason["rule"] == "cause-likely" && catalyst(reason)));
+}
+
+#[test]
+fn buzz_and_vertical_play_condemn_the_seat() {
+    let report = check(&Expect {
+        answers: "neutral-2500-buzz=felt play-vertical=felt",
+        word: Some("DANGER"),
+        first: Some("loose-seat"),
+        at_least: &[("loose-seat", 0.9)],
+        ..ANY
+    });
+    assert_eq!(report["urgency"]["complete"], false);
+    assert_eq!(report["urgency"]["missing"], json!(["play-lateral", "turn-by-hand"]));
+}
+
+#[test]
+fn hiss_and_resistance_without_play_is_a_squeezed_bearing() {
+    check(&Expect {
+        answers: "idle-noise=hiss play-vertical=none play-lateral=none turn-by-hand=resists air-leak-test=none",
+        word: Some("WARNING"),
+        first: Some("squeezed-bearing"),
+        ..ANY
+    });
+}
+
+#[test]
+fn buzz_without_hands_has_no_rating() {
+    let report = check(&Expect { answers: "neutral-2500-buzz=felt", ..ANY });
+    let next = report["next_check"]["step"].as_str().unwrap();
+    assert!(["play-vertical", "play-lateral"].contains(&next), "next is {next}");
+    assert_eq!(report["urgency"]["do_not_drive"], Value::Null);
+}
+
+#[test]
+fn misfire_does_not_clear_a_bearing() {
+    check(&Expect {
+        answers: "idle-noise=pops misfire-evidence=counts play-lateral=felt",
+        word: Some("DANGER"),
+        at_least: &[("misfire", 0.8), ("loose-seat", 0.8)],
+        ..ANY
+    });
+}
+
+#[test]
+fn nothing_heard_and_nothing_found_is_normal_character() {
+    let report = check(&Expect {
+        answers: "road-speed-vibration=none idle-speed=750 idle-noise=none misfire-evidence=none air-leak-test=none \
+                  engagement-setting=standard neutral-2500-buzz=none running-stop=none creep-noise=none \
+                  housing-look=sound play-vertical=none play-lateral=none play-far-end=none turn-by-hand=smooth \
+                  coupling-look=sound shaft-look=sound shield-and-mounts=sound",
+        word: Some("NOTICE"),
+        first: Some("normal-character"),
+        ..ANY
+    });
+    assert_eq!(report["next_check"], Value::Null);
+    let text = report["urgency"]["reasons"][0]["text"].as_str().unwrap().to_lowercase();
+    assert!(text.contains("not reproduced"), "{text}");
+}
+
+#[test]
+fn unsure_and_not_tried_never_read_as_safe() {
+    let unsure = "road-speed-vibration=not-tried misfire-evidence=not-read air-leak-test=not-tried engagement-setting=unknown \
+                  neutral-2500-buzz=not-tried creep-noise=not-tried play-vertical=unsure play-lateral=unsure play-far-end=unsure";
+    for (turn, word) in [("", "WARNING"), (" turn-by-hand=not-done", "WARNING"), (" turn-by-hand=smooth", "WARNING")] {
+        check(&Expect { answers: &format!("{unsure}{turn}"), word: Some(word), ..ANY });
+    }
+    check(&Expect { answers: "neutral-2500-buzz=not-tried play-vertical=not-done play-lateral=not-done", ..ANY });
+}
+
+#[test]
+fn rubber_within_its_figure_is_no_bearing() {
+    for seat in ["none", "within-figure"] {
+        let report = check(&Expect {
+            layout: "rubber-centre",
+            answers: &format!("play-vertical={seat} play-lateral=within-figure turn-by-hand=smooth"),
+            word: Some("NOTICE"),
+            bearing_at_most: 0.2,
+            ..ANY
+        });
+        assert_eq!(report["urgency"]["complete"], true);
+    }
+}
+
+#[test]
+fn rough_or_stiff_turning_without_play_leads_to_a_bearing() {
+    for turn in ["rough", "resists"] {
+        let report = check(&Expect {
+            answers: &format!("play-vertical=none play-lateral=none turn-by-hand={turn}"),
+            word: Some("WARNING"),
+            ..ANY
+        });
+        assert_eq!(report["causes"][0]["group"], "bearing", "{report:#}");
+    }
+}
+
+#[test]
+fn rubber_play_is_a_warning() {
+    for play in ["felt", "beyond-figure", "unsure"] {
+        check(&Expect {
+            layout: "rubber-centre",
+            answers: &format!("play-vertical={play} play-lateral=none turn-by-hand=smooth"),
+            word: Some("WARNING"),
+            ..ANY
+        });
+    }
+}
+
+#[test]
+fn opened_tube_decides_where_nothing_can_be_gripped() {
+    let tube = |answers: &str, word| check(&Expect { layout: "torque-tube", answers, word, ..ANY });
+    tube("neutral-2500-buzz=felt turn-by-hand=smooth", None);
+    tube("tube-open-check=felt", Some("DANGER"));
+    tube("tube-open-check=unsure turn-by-hand=smooth", Some("WARNING"));
+    tube("tube-open-check=none turn-by-hand=smooth", Some("NOTICE"));
+}
+
+#[test]
+fn missing_turn_holds_back_a_notice_only() {
+    let plays = "play-vertical=none play-lateral=none";
+    let report = check(&Expect { answers: plays, ..ANY });
+    assert_eq!(report["urgency"]["missing"], json!(["turn-by-hand"]));
+    check(&Expect { answers: &format!("{plays} turn-by-hand=not-done"), ..ANY });
+    check(&Expect { answers: &format!("{plays} misfire-evidence=code"), word: Some("CAUTION"), ..ANY });
+    check(&Expect { answers: &format!("{plays} shaft-look=dented"), word: Some("WARNING"), ..ANY });
+}
+
+#[test]
+fn danger_stands_without_the_hands_on_check() {
+    for found in ["housing-look=cracked", "housing-look=marks+fastener-loose", "coupling-look=about-to-fail", "shaft-look=fibre-damage", "running-stop=heavy-knock", "running-stop=strong-vibration"] {
+        check(&Expect { answers: found, word: Some("DANGER"), ..ANY });
+    }
+}
+
+#[test]
+fn cold_none_never_clears_a_buzz() {
+    let checked = "play-vertical=none@AT play-lateral=none@AT turn-by-hand=smooth";
+    for (temperature, word) in [("cold", "CAUTION"), ("warm", "NOTICE")] {
+        let mut case = case(RIGID, &checked.replace("AT", temperature));
+        case["complaint"] = json!("there is a buzz at some speed");
+        assert_eq!(report(&case)["urgency"]["word"], word);
+    }
+    check(&Expect {
+        answers: "neutral-2500-buzz=felt play-vertical=none@warm play-lateral=none@warm turn-by-hand=smooth",
+        word: Some("CAUTION"),
+        ..ANY
+    });
+}
+
+#[test]
+fn each_step_carries_its_own_word() {
+    let report = check(&Expect {
+        answers: "idle-noise=rattle misfire-evidence=not-read play-vertical=none play-lateral=unsure shaft-look=dented housing-look=cracked",
+        word: Some("DANGER"),
+        ..ANY
+    });
+    let word = |step: &str| {
+        report["steps"].as_array().unwrap().iter().find(|row| row["step"] == step).unwrap()["word"].clone()
+    };
+    for (step, expected) in [
+        ("idle-noise", json!("CAUTION")),
+        ("misfire-evidence", Value::Null),
+        ("play-vertical", json!("NOTICE")),
+        ("play-lateral", json!("WARNING")),
+        ("shaft-look", json!("WARNING")),
+        ("housing-look", json!("DANGER")),
+    ] {
+        assert_eq!(word(step), expected, "{step}");
+    }
+}
