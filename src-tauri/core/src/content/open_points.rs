@@ -130,6 +130,6 @@ fn said<'a>(standing: &'a Standing, id: &str) -> Option<Vec<&'a str>> {
     step.answered.as_ref().map(|it| it.value.choices())
 }
 
-fn which<'a>(standing: &'a Standing, wanted: impl Fn(&StepStand) -> bool) -> impl Iterator<Item = &'a str> {
+fn which(standing: &Standing, wanted: impl Fn(&StepStand) -> bool) -> impl Iterator<Item = &str> {
     standing.steps.iter().filter(move |step| wanted(step)).map(|step| step.id.as_str())
 }

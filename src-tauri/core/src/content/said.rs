@@ -75,9 +75,10 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
     }
 }
 
-/// The sentence on what could happen if this reason is left alone.
-pub fn could_happen(words: &Words, reason: Option<&Reason>) -> String {
-    match reason {
+/// What could happen if the strongest reason is left alone; without a rating, that it cannot be said.
+pub fn could_happen(words: &Words, standing: &Standing) -> String {
+    let urgency = &standing.urgency;
+    match urgency.reasons.first().filter(|_| urgency.word.is_some()) {
         None => words.text("note-could-unrated"),
         Some(reason) if names_misfire(reason) => words.text("note-could-cause-likely-misfire"),
         Some(reason) => words.text(&format!("note-could-{}", reason.rule)),

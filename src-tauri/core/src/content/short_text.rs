@@ -15,12 +15,14 @@ pub const LONGEST: usize = 480;
 /// Longest plate or name of a car that the message repeats, characters.
 const LONGEST_NAME: usize = 24;
 
-/// The message: rating and what to do always, then what was found and what is open as far as it fits.
+/// The message: rating and what to do always, then what was found, what could happen and what is
+/// open, as far as it fits.
 pub fn short_text(standing: &Standing, words: &Words) -> String {
     let word = said::urgency_id(standing.urgency.word);
     let mut text = format!("{} {}", head(standing, words), words.text(&format!("short-now-{word}")));
     let more = words.text("short-more");
     let mut rest = found(standing, words);
+    rest.push(said::could_happen(words, standing));
     rest.extend(not_known(standing, words));
     let mut left_out = false;
     for sentence in rest {

@@ -42,8 +42,7 @@ pub fn build_finding(standing: &Standing, words: &Words) -> Finding {
 fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let urgency = &standing.urgency;
     let mut sentences = vec![words.text(&format!("finding-sum-{}", said::urgency_id(urgency.word)))];
-    sentences
-        .extend(urgency.reasons.first().map(|it| said::reason_text(words, standing, it, Reader::Trade)));
+    sentences.extend(urgency.reasons.first().map(|it| said::reason_text(words, standing, it, Reader::Trade)));
     sentences.push(sorted(standing, words));
     let missing = hands_on_missing(standing);
     if !missing.is_empty() {

@@ -66,11 +66,10 @@ pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
 
 fn sections(standing: &Standing, words: &Words) -> Vec<NoteSection> {
     let word = said::urgency_id(standing.urgency.word);
-    let strongest = standing.urgency.reasons.first().filter(|_| standing.urgency.word.is_some());
     let parts = [
         ("found", found_on_page(standing, words)),
         ("means", means(standing, words)),
-        ("could-happen", vec![said::could_happen(words, strongest)]),
+        ("could-happen", vec![said::could_happen(words, standing)]),
         ("do-now", vec![words.text(&format!("note-now-{word}"))]),
         ("not-known", not_known_on_page(standing, words)),
         ("ask", ask(standing, words)),

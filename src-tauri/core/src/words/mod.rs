@@ -90,13 +90,7 @@ impl Words {
 
     /// The text with this id, filled in; a missing one as in [`Words::text`].
     pub fn with(&self, id: &str, args: &[(&str, FluentValue<'_>)]) -> String {
-        match self.get(id, args) {
-            Ok(text) => text,
-            Err(fault) => {
-                assert!(!cfg!(test), "{fault:?}");
-                id.to_owned()
-            }
-        }
+        self.get(id, args).unwrap_or_else(|fault| in_place_of_text(id, &fault))
     }
 
     fn read(locale: &Locale) -> Result<Self, WordsError> {
@@ -111,6 +105,16 @@ impl Words {
         }
         Ok(Self { tag: locale.tag, bundle })
     }
+}
+
+#[cfg(not(test))]
+fn in_place_of_text(id: &str, _: &WordsError) -> String {
+    id.to_owned()
+}
+
+#[cfg(test)]
+fn in_place_of_text(_: &str, fault: &WordsError) -> String {
+    panic!("{fault:?}")
 }
 
 #[cfg(test)]

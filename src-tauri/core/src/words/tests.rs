@@ -24,9 +24,8 @@ fn messages(text: &str) -> BTreeMap<String, BTreeSet<String>> {
             id.clone_into(&mut current);
             found.entry(current.clone()).or_insert_with(BTreeSet::new);
         }
-        for (at, _) in line.match_indices('$') {
-            let name =
-                line[at + 1..].chars().take_while(|c| c.is_ascii_alphanumeric() || *c == '-').collect();
+        for rest in line.split('$').skip(1) {
+            let name = rest.chars().take_while(|c| c.is_ascii_alphanumeric() || *c == '-').collect();
             found.get_mut(&current).expect("a variable stands in a message").insert(name);
         }
     }
