@@ -8,7 +8,7 @@ use crate::words::Words;
 use super::finding_lines::last_checked;
 use super::parts::band;
 use super::said;
-use super::write_note::{found, not_known};
+use super::write_note::{found, not_known, rest_open};
 
 /// Longest message, characters.
 pub const LONGEST: usize = 480;
@@ -21,18 +21,17 @@ pub fn short_text(standing: &Standing, words: &Words) -> String {
     let word = said::urgency_id(standing.urgency.word);
     let mut text = format!("{} {}", head(standing, words), words.text(&format!("short-now-{word}")));
     let more = words.text("short-more");
-    let mut rest = found(standing, words);
+    let mut rest: Vec<String> = rest_open(standing, words).into_iter().collect();
+    rest.extend(found(standing, words));
     rest.push(said::could_happen(words, standing));
     rest.extend(not_known(standing, words));
-    let mut left_out = false;
     for sentence in rest {
-        if length(&text) + 1 + length(&sentence) + 1 + length(&more) <= LONGEST {
-            text = format!("{text} {sentence}");
-        } else {
-            left_out = true;
+        if length(&text) + length(&sentence) + length(&more) + 2 > LONGEST {
+            return format!("{text} {more}");
         }
+        text = format!("{text} {sentence}");
     }
-    if left_out { format!("{text} {more}") } else { text }
+    text
 }
 
 fn head(standing: &Standing, words: &Words) -> String {

@@ -34,7 +34,7 @@ pub fn build_finding(standing: &Standing, words: &Words) -> Finding {
         signed: signed(standing, words),
         foot: foot(standing, words),
         page_foot: words.with("finding-foot", &[("visit", standing.visit.as_str().into())]),
-        headings: headings(words),
+        headings: headings(standing, words),
     }
 }
 
@@ -42,7 +42,13 @@ pub fn build_finding(standing: &Standing, words: &Words) -> Finding {
 fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let urgency = &standing.urgency;
     let mut sentences = vec![words.text(&format!("finding-sum-{}", said::urgency_id(urgency.word)))];
-    sentences.extend(urgency.reasons.first().map(|it| said::reason_text(words, standing, it, Reader::Trade)));
+    if let Some(reason) = urgency.reasons.first() {
+        let reason = said::reason_text(words, standing, reason, Reader::Trade);
+        sentences.push(match urgency.word {
+            Some(_) => reason,
+            None => words.with("finding-sum-suspicion", &[("reason", reason.into())]),
+        });
+    }
     sentences.push(sorted(standing, words));
     let missing = hands_on_missing(standing);
     if !missing.is_empty() {
@@ -74,10 +80,13 @@ fn sorted(standing: &Standing, words: &Words) -> String {
     words.with(id, &[("causes", words.list(&likely).into()), ("bearing", bearing.into())])
 }
 
-/// What to do next, first thing first.
+/// What to do next, first thing first: with a rating what it asks for, without one the check itself.
 fn next(standing: &Standing, words: &Words) -> Vec<String> {
     let word = said::urgency_id(standing.urgency.word);
-    let mut lines = vec![words.text(&format!("finding-next-{word}"))];
+    let rule = words.text(&format!("finding-next-{word}"));
+    let rated = standing.urgency.word.is_some();
+    let mut lines = Vec::new();
+    lines.extend(rated.then(|| rule.clone()));
     let missing = hands_on_missing(standing);
     if !missing.is_empty() {
         let missing = said::steps(words, &missing);
@@ -87,6 +96,7 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
         let args = [("step", said::step(words, &check.step).into()), ("why", words.text(&check.why).into())];
         lines.push(words.with("finding-next-check", &args));
     }
+    lines.extend((!rated).then_some(rule));
     lines.push(words.text(&format!("finding-next-{word}-owner")));
     if repair_ahead(standing) {
         lines.push(words.text("finding-next-maker"));
@@ -118,13 +128,13 @@ fn unknown(point: &OpenPoint<'_>, words: &Words) -> String {
     }
 }
 
-fn headings(words: &Words) -> FindingHeadings {
+fn headings(standing: &Standing, words: &Words) -> FindingHeadings {
     let heading = |part: &str| words.text(&format!("finding-heading-{part}"));
     FindingHeadings {
         next: heading("next"),
         vehicle: heading("vehicle"),
         complaint: heading("complaint"),
-        reasons: heading("reasons"),
+        reasons: heading(if standing.urgency.word.is_some() { "reasons" } else { "suspicion" }),
         steps: heading("steps"),
         causes: heading("causes"),
         unknown: heading("unknown"),

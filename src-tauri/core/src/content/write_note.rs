@@ -50,7 +50,12 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
         sentences.push(words.text("note-found-unrated"));
     }
     for reason in &standing.urgency.reasons {
-        let sentence = said::reason_text(words, standing, reason, Reader::Owner);
+        // Without a rating the sorting only raises suspicion: it must not name a part to the owner.
+        let sentence = if standing.urgency.word.is_none() && reason.steps.is_empty() {
+            words.text("note-found-suspicion")
+        } else {
+            said::reason_text(words, standing, reason, Reader::Owner)
+        };
         if !sentences.contains(&sentence) {
             sentences.push(sentence);
         }
@@ -84,6 +89,12 @@ fn sections(standing: &Standing, words: &Words) -> Vec<NoteSection> {
         .collect()
 }
 
+/// That the hands-on check is not finished, where there is a rating all the same.
+pub fn rest_open(standing: &Standing, words: &Words) -> Option<String> {
+    let open = standing.urgency.word.is_some() && !hands_on_missing(standing).is_empty();
+    open.then(|| words.text("note-found-rest-open"))
+}
+
 fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
     let mut sentences = found(standing, words);
     let more = sentences.len().saturating_sub(REASONS_SHOWN);
@@ -91,9 +102,7 @@ fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
     if more > 0 {
         sentences.push(words.with("note-found-more", &[("count", more.into())]));
     }
-    if standing.urgency.word.is_some() && !hands_on_missing(standing).is_empty() {
-        sentences.push(words.text("note-found-rest-open"));
-    }
+    sentences.extend(rest_open(standing, words));
     sentences
 }
 

@@ -31,6 +31,7 @@ finding-heading-next = What to do next
 finding-heading-vehicle = Vehicle and visit
 finding-heading-complaint = Complaint
 finding-heading-reasons = Why this rating
+finding-heading-suspicion = What raises suspicion
 finding-heading-steps = What was checked
 finding-heading-causes = Likely causes
 finding-heading-unknown = What is not known
@@ -44,6 +45,7 @@ finding-sum-warning = WARNING: move this car only to be repaired.
 finding-sum-caution = CAUTION: book the repair.
 finding-sum-notice = NOTICE: no bearing action is needed.
 finding-sum-unrated = NOT YET CHECKED: the hands-on check is open, so there is no rating.
+finding-sum-suspicion = Suspicion only: { $reason }
 finding-sum-still = The rest of the check is still open: { $steps }.
 finding-sum-likely = Most likely: { $causes }. At least one bearing cause: { $bearing }.
 finding-sum-no-cause = No single cause stands out. At least one bearing cause: { $bearing }.
@@ -148,6 +150,7 @@ note-heading-not-known = What we do not know yet
 note-heading-ask = Who to ask
 
 note-found-unrated = We have not done the full check by hand yet.
+note-found-suspicion = Some signs raise a suspicion. Only the check by hand can tell.
 note-found-rest-open = The rest of the check is still open.
 note-found-more = { $count ->
     [one] There is one more point. The workshop can show it to you.
@@ -175,7 +178,7 @@ note-could-play-unsure = If the bearing is loose, the shaft can come loose while
 note-could-bearing-likely = If the bearing fails, the shaft can come loose while you drive.
 note-could-cause-likely = The fault can get worse and harm other parts.
 note-could-cause-likely-misfire = The fault can get worse. It can overheat a part of the exhaust, and that part costs a lot.
-note-could-finding-unexplained = We cannot say yet. A sound or mark like this can be the start of a fault.
+note-could-finding-unexplained = We cannot say for sure. It can be the start of a fault that gets worse.
 note-could-cold-check-buzz = If the bearing works loose when hot, the shaft can come loose while you drive.
 note-could-no-bearing-action = The noise may come back. Any part can wear with time.
 note-could-unrated = We cannot say yet. If the bearing is loose, the shaft can come loose while you drive.
@@ -205,7 +208,7 @@ note-not-reproduced = The noise did not show while we ran the engine, so it was 
 note-not-listened = We did not run the engine to listen, so the noise was not reproduced.
 note-ledger = Our record of this check has a gap. Ask the workshop about it.
 
-note-ask-technician = Ask { $technician }, who took in your car, or the workshop that gave you this note.
+note-ask-technician = Ask the workshop that gave you this note. Name on the check: { $technician }.
 note-ask-workshop = Ask the workshop that gave you this note.
 note-ask-second = You may ask another workshop to look too. The maker's rules and your local law come first.
 

@@ -25,11 +25,11 @@ rule-bearing-likely = Taken together, the answers make a bearing cause as likely
 rule-bearing-likely-owner = What we heard and felt points to the bearing.
 
 rule-cause-likely = Likely cause: { $cause }.
-rule-cause-likely-owner = The signs point to another cause. { $about }
+rule-cause-likely-owner = A likely fault: { $about }
 rule-cause-likely-misfire = Likely cause: { $cause }. Unburnt fuel from a misfire can overheat and ruin the catalyst.
-rule-cause-likely-misfire-owner = The signs point to another cause. { $about } If you drive on, it can ruin a costly part of the exhaust.
-rule-finding-unexplained = Something was heard, felt or seen that no cause explains yet.
-rule-finding-unexplained-owner = We heard, felt or saw something that we cannot explain yet.
+rule-cause-likely-misfire-owner = A likely fault: { $about } A misfire can ruin a costly part of the exhaust.
+rule-finding-unexplained = Something was heard, felt or seen that no stronger reason covers: look closer.
+rule-finding-unexplained-owner = We heard, felt or saw something that needs a closer look.
 rule-cold-check-buzz = A buzz was felt near 2,500 rpm, and no movement with the housing cold. An aluminium seat opens when hot: feel again warm.
 rule-cold-check-buzz-owner = We felt a buzz. We felt for movement with the part cold, but it can work loose when hot.
 

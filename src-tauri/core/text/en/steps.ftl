@@ -33,7 +33,7 @@ step-neutral-2500-buzz = Buzz near 2,500 rpm
 step-neutral-2500-buzz-do = In neutral, raise the engine slowly to about 2,500 rpm. Hold it under ten seconds. Feel the floor under the driver's feet.
 step-neutral-2500-buzz-watch = The shaft turns at engine speed though the car stands. Knock or strong vibration: stop the engine now. The maker's procedure comes first.
 
-step-running-stop = Did the run have to stop?
+step-running-stop = Engine run broken off
 step-running-stop-do = Say whether you had to stop the engine. If so, say why.
 step-running-stop-watch = After a heavy knock or strong vibration do not run the engine again. Go to the hands-on check. The maker's procedure comes first.
 
