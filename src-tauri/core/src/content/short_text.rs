@@ -11,27 +11,38 @@ use super::said;
 use super::write_note::{found, not_known, rest_open};
 
 /// Longest message, characters.
-pub const LONGEST: usize = 480;
+const LONGEST: usize = 480;
 /// Longest plate or name of a car that the message repeats, characters.
 const LONGEST_NAME: usize = 24;
 
-/// The message: rating and what to do always, then what was found, what could happen and what is
-/// open, as far as it fits.
+/// The message: rating and what to do always, then the other sentences as far as they fit.
 pub fn short_text(standing: &Standing, words: &Words) -> String {
     let word = said::urgency_id(standing.urgency.word);
     let mut text = format!("{} {}", head(standing, words), words.text(&format!("short-now-{word}")));
     let more = words.text("short-more");
-    let mut rest: Vec<String> = rest_open(standing, words).into_iter().collect();
-    rest.extend(found(standing, words));
-    rest.push(said::could_happen(words, standing));
-    rest.extend(not_known(standing, words));
-    for sentence in rest {
+    for sentence in by_weight(standing, words) {
         if length(&text) + length(&sentence) + length(&more) + 2 > LONGEST {
             return format!("{text} {more}");
         }
         text = format!("{text} {sentence}");
     }
     text
+}
+
+/// Everything else the note says, weightiest first: with a rating the strongest reason and what it can lead
+/// to, without one what is still to be checked.
+fn by_weight(standing: &Standing, words: &Words) -> Vec<String> {
+    let could = said::could_happen(words, standing);
+    let mut sentences = found(standing, words);
+    if standing.urgency.word.is_none() {
+        sentences.extend(not_known(standing, words));
+        sentences.push(could);
+        return sentences;
+    }
+    sentences.insert(sentences.len().min(1), could);
+    sentences.splice(0..0, rest_open(standing, words));
+    sentences.extend(not_known(standing, words));
+    sentences
 }
 
 fn head(standing: &Standing, words: &Words) -> String {
