@@ -1,1 +1,45 @@
-fn main() {}
+//! The binary `steady`: a loopback desk for a browser, and the command line.
+//!
+//! Holds no rule of the trade and no SQL: every request goes to [`steady_core::app::Steady`] as it
+//! came. The phone app's shell, the other way in, is the folder above.
+
+mod args;
+mod fault;
+mod house;
+mod replay;
+mod say;
+mod serve;
+
+use std::process::ExitCode;
+
+use args::Command;
+use steady_core::app::failure::Failure;
+
+/// Status of everything refused: bad arguments, bad input, a folder that cannot be used.
+const REFUSED: u8 = 2;
+
+fn main() -> ExitCode {
+    fault::keep_panics_short();
+    match args::read(lexopt::Parser::from_env()).and_then(run) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(failure) => {
+            say::failure(&failure);
+            ExitCode::from(REFUSED)
+        }
+    }
+}
+
+fn run(command: Command) -> Result<(), Failure> {
+    match command {
+        Command::Help => {
+            say::line(args::HELP);
+            Ok(())
+        }
+        Command::Version => {
+            say::line(concat!("steady ", env!("CARGO_PKG_VERSION")));
+            Ok(())
+        }
+        Command::Serve(how) => serve::run(&how),
+        Command::Replay(how) => replay::run(&how),
+    }
+}

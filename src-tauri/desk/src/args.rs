@@ -1,0 +1,196 @@
+//! The command line's grammar: words in, [`Command`] out. Runs nothing.
+
+use std::ffi::OsString;
+use std::path::PathBuf;
+
+use lexopt::{Arg, Parser};
+use steady_core::app::failure::Failure;
+
+use crate::fault;
+
+/// What `--help` prints.
+pub const HELP: &str = "\
+Steady: checks the bearing that steadies a prop shaft, and carries what was found to the owner.
+
+Usage
+  steady serve [--data DIR] [--port N] [--no-open]
+      Serves the screens to a browser on this computer alone.
+  steady replay CASE.json [--data DIR] [--out DIR] [--json]
+      Drives a written case through the core, as a screen would.
+
+Options
+  --data DIR   Folder of the visits. serve: the platform's data folder if not given.
+               replay: a folder that is removed at the end if not given.
+  --port N     Port on 127.0.0.1; a free one if not given.
+  --no-open    Only print the address.
+  --out DIR    Write finding.pdf, note.pdf and note.txt there.
+  --json       Print one JSON object instead of a summary.
+  --help, --version
+
+Exit status: 0 done; 2 refused, with `code: message` and what to do on standard error.";
+
+/// What was asked for.
+#[derive(Debug, PartialEq, Eq)]
+pub enum Command {
+    /// Print the help.
+    Help,
+    /// Print the version.
+    Version,
+    /// Serve the screens.
+    Serve(Serve),
+    /// Replay a case.
+    Replay(Replay),
+}
+
+/// How to serve.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Serve {
+    /// Data folder, if given.
+    pub data: Option<PathBuf>,
+    /// Port; 0 takes a free one.
+    pub port: u16,
+    /// Do not open a browser.
+    pub no_open: bool,
+}
+
+/// What to replay and what to do with it.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Replay {
+    /// The case file.
+    pub case: PathBuf,
+    /// Data folder, if given.
+    pub data: Option<PathBuf>,
+    /// Folder for the papers, if they are wanted.
+    pub out: Option<PathBuf>,
+    /// Print one JSON object.
+    pub json: bool,
+}
+
+/// Reads the command line.
+pub fn read(mut words: Parser) -> Result<Command, Failure> {
+    let command = match words.next().map_err(|_| unknown())? {
+        Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
+        Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
+        Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
+        Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
+        Some(_) => return Err(unknown()),
+    };
+    Ok(command)
+}
+
+fn serve(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Serve::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("data") => how.data = Some(folder(words)?),
+            Arg::Long("port") => how.port = port(&value(words)?)?,
+            Arg::Long("no-open") => how.no_open = true,
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            _ => return Err(unknown()),
+        }
+    }
+    Ok(Command::Serve(how))
+}
+
+fn replay(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Replay::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("data") => how.data = Some(folder(words)?),
+            Arg::Long("out") => how.out = Some(folder(words)?),
+            Arg::Long("json") => how.json = true,
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Value(case) if how.case.as_os_str().is_empty() => how.case = case.into(),
+            _ => return Err(unknown()),
+        }
+    }
+    if how.case.as_os_str().is_empty() {
+        return Err(fault::failure(
+            "no-case",
+            "replay needs a case file",
+            "Name one: steady replay CASE.json",
+        ));
+    }
+    Ok(Command::Replay(how))
+}
+
+fn folder(words: &mut Parser) -> Result<PathBuf, Failure> {
+    value(words).map(PathBuf::from)
+}
+
+fn value(words: &mut Parser) -> Result<OsString, Failure> {
+    words
+        .value()
+        .ok()
+        .filter(|value| !value.is_empty())
+        .ok_or_else(|| fault::failure("missing-value", "an option lacks its value", "See steady --help."))
+}
+
+fn port(word: &OsString) -> Result<u16, Failure> {
+    word.to_str().and_then(|word| word.parse().ok()).ok_or_else(|| {
+        fault::failure(
+            "bad-port",
+            "the port is not a number from 0 to 65535",
+            "Give another, or leave --port out.",
+        )
+    })
+}
+
+/// The word itself is not repeated: it may be a name or a plate.
+fn unknown() -> Failure {
+    fault::failure("unknown-argument", "there is an argument that Steady does not know", "See steady --help.")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Command, Replay, Serve, read};
+    use lexopt::Parser;
+
+    fn words(line: &str) -> Parser {
+        Parser::from_args(line.split_whitespace())
+    }
+
+    #[track_caller]
+    fn check(line: &str, expected: Command) {
+        assert_eq!(read(words(line)).expect("the line is read"), expected, "{line}");
+    }
+
+    #[track_caller]
+    fn refused(line: &str, code: &str) {
+        assert_eq!(read(words(line)).expect_err("the line is refused").code, code, "{line}");
+    }
+
+    #[test]
+    fn options_stand_in_any_order() {
+        check("", Command::Help);
+        check("--version", Command::Version);
+        check("serve", Command::Serve(Serve::default()));
+        check(
+            "serve --no-open --port 8123 --data here",
+            Command::Serve(Serve { data: Some("here".into()), port: 8123, no_open: true }),
+        );
+        let whole = || {
+            Command::Replay(Replay {
+                case: "a.json".into(),
+                data: Some("d".into()),
+                out: Some("o".into()),
+                json: true,
+            })
+        };
+        check("replay a.json --data d --out o --json", whole());
+        check("replay --json --out=o --data=d a.json", whole());
+        check("serve --port 1 --help", Command::Help);
+    }
+
+    #[test]
+    fn what_is_not_understood_is_refused() {
+        refused("start", "unknown-argument");
+        refused("serve extra", "unknown-argument");
+        refused("serve --out o", "unknown-argument");
+        refused("replay a.json b.json", "unknown-argument");
+        refused("replay", "no-case");
+        refused("serve --data", "missing-value");
+        refused("serve --port 65536", "bad-port");
+        refused("serve --port -1", "bad-port");
+    }
+}

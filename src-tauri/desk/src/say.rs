@@ -1,0 +1,22 @@
+//! What the binary tells the person at the terminal; the one place that writes to it.
+//!
+//! A closed pipe (`steady replay ... | head`) is no error: nobody is left to tell.
+
+use std::io::{Write as _, stderr, stdout};
+
+use steady_core::app::failure::Failure;
+
+/// One line on standard output.
+pub fn line(text: &str) {
+    let _ = writeln!(stdout().lock(), "{text}").and_then(|()| stdout().flush());
+}
+
+/// One line on standard error, for something that is not an answer.
+pub fn aside(text: &str) {
+    let _ = writeln!(stderr().lock(), "{text}");
+}
+
+/// A failure on standard error: `code: message`, and below it what to do.
+pub fn failure(failure: &Failure) {
+    aside(&format!("{}: {}\n{}", failure.code, failure.message, failure.help));
+}

@@ -1,0 +1,126 @@
+//! The desk's four addresses: `POST /api`, `GET /photo/SHA256/SIZE`, and the UI's page and files.
+//!
+//! Each handler unpacks, makes one core call and packs. The core is called on a thread for blocking
+//! work, since it waits for the disk.
+
+use std::sync::Arc;
+
+use http_body_util::{BodyExt as _, LengthLimitError, Limited};
+use hyper::body::Incoming;
+use hyper::header::CONTENT_TYPE;
+use hyper::{Method, Request, StatusCode};
+use steady_core::app::PhotoSize;
+use steady_core::app::failure::Failure;
+
+use super::reply::{self, Reply};
+use super::{Desk, files};
+use crate::fault;
+
+/// Largest request body. The largest request is one piece of an upload, 512 KiB as base64.
+const LARGEST_BODY: usize = 1024 * 1024;
+
+/// Answers one request.
+pub async fn answer(desk: &Arc<Desk>, request: Request<Incoming>) -> Reply {
+    if !desk.guard.knows_host(request.headers()) {
+        return refuse(StatusCode::MISDIRECTED_REQUEST, "foreign-host", "the request names another host");
+    }
+    if !desk.guard.knows_origin(request.headers()) {
+        return refuse(StatusCode::FORBIDDEN, "foreign-origin", "the request comes from another page");
+    }
+    let path = request.uri().path().to_owned();
+    match (request.method(), path.as_str()) {
+        (&Method::POST, "/api") => ask(desk, request).await,
+        (&Method::GET, path) if path.starts_with("/photo/") => photo(desk, &request, path).await,
+        (&Method::GET, "/api") => {
+            refuse(StatusCode::METHOD_NOT_ALLOWED, "wrong-method", "requests are posted")
+        }
+        (&Method::GET, path) => files::reply(path),
+        _ => refuse(StatusCode::METHOD_NOT_ALLOWED, "wrong-method", "nothing here takes that method"),
+    }
+}
+
+async fn ask(desk: &Arc<Desk>, request: Request<Incoming>) -> Reply {
+    if !desk.guard.has_key(request.headers()) {
+        return no_key();
+    }
+    if request.headers().get(CONTENT_TYPE).is_none_or(|kind| kind != "application/json") {
+        return refuse(StatusCode::UNSUPPORTED_MEDIA_TYPE, "not-json", "the request is not JSON");
+    }
+    let body = match Limited::new(request.into_body(), LARGEST_BODY).collect().await {
+        Ok(body) => body.to_bytes(),
+        Err(error) if error.is::<LengthLimitError>() => {
+            return refuse(StatusCode::PAYLOAD_TOO_LARGE, "request-too-large", "the request is over 1 MiB");
+        }
+        Err(_) => return refuse(StatusCode::BAD_REQUEST, "request-cut-short", "the request broke off"),
+    };
+    let desk = Arc::clone(desk);
+    // Bytes that are no text are no request either; the core says so.
+    let asked = move || desk.steady.handle_json(&String::from_utf8_lossy(&body));
+    match tokio::task::spawn_blocking(asked).await {
+        Ok(Ok(response)) => reply::json(StatusCode::OK, response),
+        Ok(Err(failure)) => reply::json(StatusCode::UNPROCESSABLE_ENTITY, failure),
+        Err(_) => reply::failure(StatusCode::INTERNAL_SERVER_ERROR, &fault::internal()),
+    }
+}
+
+async fn photo(desk: &Arc<Desk>, request: &Request<Incoming>, path: &str) -> Reply {
+    let guard = &desk.guard;
+    if !guard.has_key(request.headers()) && !guard.has_key_in_query(request.uri().query()) {
+        return no_key();
+    }
+    let Some((sha256, size)) = photo_named(path) else { return not_found() };
+    let desk = Arc::clone(desk);
+    match tokio::task::spawn_blocking(move || desk.steady.photo(&sha256, size)).await {
+        Ok(Ok(jpeg)) => reply::with(StatusCode::OK, "image/jpeg", jpeg),
+        Ok(Err(failure)) => reply::failure(StatusCode::NOT_FOUND, &failure),
+        Err(_) => reply::failure(StatusCode::INTERNAL_SERVER_ERROR, &fault::internal()),
+    }
+}
+
+/// Reads `/photo/SHA256/SIZE`.
+fn photo_named(path: &str) -> Option<(String, PhotoSize)> {
+    let (sha256, size) = path.strip_prefix("/photo/")?.split_once('/')?;
+    let size = match size {
+        "thumb" => PhotoSize::Thumb,
+        "full" => PhotoSize::Full,
+        _ => return None,
+    };
+    let is_hash = sha256.len() == 64 && sha256.bytes().all(|digit| digit.is_ascii_hexdigit());
+    is_hash.then(|| (sha256.to_owned(), size))
+}
+
+/// What is not there.
+pub fn not_found() -> Reply {
+    refuse(StatusCode::NOT_FOUND, "not-found", "there is nothing at this address")
+}
+
+fn no_key() -> Reply {
+    refuse(StatusCode::UNAUTHORIZED, "no-key", "the key is missing or belongs to an earlier start")
+}
+
+fn refuse(status: StatusCode, code: &str, message: &str) -> Reply {
+    let failure: Failure = fault::failure(code, message, "Open the address that steady serve printed.");
+    reply::failure(status, &failure)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::photo_named;
+
+    #[test]
+    fn a_photo_is_named_by_hash_and_size() {
+        let hash = "0123456789abcdef".repeat(4);
+        assert!(photo_named(&format!("/photo/{hash}/thumb")).is_some());
+        assert!(photo_named(&format!("/photo/{hash}/full")).is_some());
+        for wrong in [
+            format!("/photo/{hash}"),
+            format!("/photo/{hash}/huge"),
+            format!("/photo/{hash}/full/"),
+            format!("/photo/{}/full", hash.trim_end_matches('f')),
+            format!("/photo/{}/full", hash.replace('f', "g")),
+            "/photo/../ledger.sqlite/full".to_owned(),
+        ] {
+            assert!(photo_named(&wrong).is_none(), "{wrong}");
+        }
+    }
+}

@@ -1,0 +1,135 @@
+//! The desk from outside: the binary is started, and asked over its port and its arguments.
+//!
+//! What the core answers is tested in the suite; here it is who gets an answer at all.
+
+#[cfg(test)]
+#[path = "desk/support.rs"]
+mod support;
+
+#[cfg(test)]
+mod tests {
+    use super::support::{Desk, refused};
+    use std::fs;
+
+    #[test]
+    fn a_request_with_the_key_reaches_the_core() {
+        let desk = Desk::start();
+        let reply = desk.post(&desk.key, r#"{"ask":"home"}"#);
+        assert_eq!(reply.status, 200, "{}", reply.body);
+        assert!(reply.body.contains(r#""is":"home""#), "{}", reply.body);
+        let reply = desk.post(&desk.key, r#"{"ask":"look","visit":"nowhere"}"#);
+        assert_eq!(reply.status, 422, "{}", reply.body);
+        let reply = desk.post(&desk.key, "not JSON");
+        assert_eq!(reply.status, 422, "{}", reply.body);
+        assert_eq!(reply.code(), "unknown-request");
+    }
+
+    #[test]
+    fn a_request_without_the_key_is_refused() {
+        let desk = Desk::start();
+        for key in ["", "0", &"0".repeat(64)] {
+            let reply = desk.post(key, r#"{"ask":"home"}"#);
+            assert_eq!((reply.status, reply.code().as_str()), (401, "no-key"), "{key}");
+        }
+        let hash = "0".repeat(64);
+        let reply = desk.get(&format!("/photo/{hash}/thumb?key=wrong"), &desk.host, "");
+        assert_eq!((reply.status, reply.code().as_str()), (401, "no-key"));
+    }
+
+    #[test]
+    fn another_host_or_page_is_refused() {
+        let desk = Desk::start();
+        let port = desk.port();
+        for host in ["bay.example".to_owned(), format!("bay.example:{port}"), "127.0.0.1:1".to_owned()] {
+            let reply = desk.get("/", &host, "");
+            assert_eq!((reply.status, reply.code().as_str()), (421, "foreign-host"), "{host}");
+        }
+        for origin in ["null", "http://bay.example", "http://127.0.0.1:1"] {
+            let reply = desk.get("/", &desk.host, &format!("Origin: {origin}\r\n"));
+            assert_eq!((reply.status, reply.code().as_str()), (403, "foreign-origin"), "{origin}");
+        }
+        let own = desk.get("/", &format!("localhost:{port}"), &format!("Origin: http://{}\r\n", desk.host));
+        assert!(![421, 403].contains(&own.status), "{}", own.body);
+    }
+
+    #[test]
+    fn every_reply_carries_the_strict_headers() {
+        let desk = Desk::start();
+        for path in ["/", "/nothing-here", "/../Cargo.toml", "/photo/x/full", "/api"] {
+            let head = desk.get(path, &desk.host, "").head.to_lowercase();
+            for wanted in [
+                "content-security-policy: default-src 'none'; script-src 'self';",
+                "cache-control: no-store",
+                "x-content-type-options: nosniff",
+                "referrer-policy: no-referrer",
+            ] {
+                assert!(head.contains(wanted), "{path}: {wanted} in {head}");
+            }
+            assert!(!head.contains("access-control-"), "{path}: {head}");
+        }
+    }
+
+    #[test]
+    fn a_body_over_the_limit_is_refused() {
+        let desk = Desk::start();
+        let reply = desk.post(&desk.key, &" ".repeat(1024 * 1024 + 1));
+        assert_eq!((reply.status, reply.code().as_str()), (413, "request-too-large"));
+        let reply = desk.post(&desk.key, &" ".repeat(1024 * 1024));
+        assert_eq!((reply.status, reply.code().as_str()), (422, "unknown-request"));
+    }
+
+    #[test]
+    fn a_photo_nobody_kept_is_not_found() {
+        let desk = Desk::start();
+        let path = format!("/photo/{}/full?key={}", "0".repeat(64), desk.key);
+        assert_eq!(desk.get(&path, &desk.host, "").status, 404);
+    }
+
+    #[test]
+    fn each_start_has_another_key() {
+        assert_ne!(Desk::start().key, Desk::start().key);
+    }
+
+    #[test]
+    fn a_second_process_on_the_same_data_is_refused() {
+        let desk = Desk::start();
+        let folder = desk.folder().to_owned();
+        refused(&["serve", "--no-open", "--data", &folder], "in-use");
+        let case = format!("{folder}/case.json");
+        fs::write(&case, r#"{"vehicle":{"layout":"torque-tube"},"answers":[]}"#)
+            .expect("the case is written");
+        refused(&["replay", &case, "--data", &folder], "in-use");
+    }
+
+    #[test]
+    fn a_taken_port_is_named() {
+        let desk = Desk::start();
+        let other = tempfile::tempdir().expect("a temporary folder");
+        let folder = other.path().display().to_string();
+        refused(&["serve", "--no-open", "--data", &folder, "--port", &desk.port()], "port-taken");
+    }
+
+    #[test]
+    fn a_bad_case_is_refused_with_its_code() {
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let path = |name: &str| folder.path().join(name).display().to_string();
+        let case = path("case.json");
+        refused(&["replay", &case], "case-unreadable");
+        let whole = r#"{"vehicle":{"layout":"rigid-engine-speed"},"answers":[]}"#;
+        for (text, code) in [
+            (whole.strip_suffix("]}").expect("the end of the case"), "case-unreadable"),
+            (r#"{"vehicle":{"layout":"two-wheeler"},"answers":[]}"#, "unknown-layout"),
+            (
+                r#"{"vehicle":{"layout":"torque-tube"},"answers":[{"step":"taste","value":"none"}]}"#,
+                "unknown-step",
+            ),
+        ] {
+            fs::write(&case, text).expect("the case is written");
+            refused(&["replay", &case], code);
+        }
+        fs::write(&case, whole).expect("the case is written");
+        fs::write(path("file"), "").expect("a file is written");
+        refused(&["replay", &case, "--out", &path("file")], "out-unwritable");
+        refused(&["replay", &case, "--data", &path("file")], "data-unwritable");
+    }
+}
