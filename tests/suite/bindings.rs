@@ -1,0 +1,45 @@
+//! The TypeScript of the boundary types is generated from Rust and committed. This test fails when it
+//! is stale; `STEADY_WRITE_BINDINGS=1 cargo test -p suite bindings` writes it anew.
+
+use std::collections::BTreeMap;
+use std::path::Path;
+
+use steady_core::app::failure::Failure;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use ts_rs::{Config, TS};
+
+#[test]
+fn typescript_of_the_boundary_is_fresh() {
+    let committed = Path::new(env!("CARGO_MANIFEST_DIR")).join("../ui/src/types");
+    let fresh = tempfile::tempdir().unwrap();
+    let config = Config::new().with_out_dir(fresh.path());
+    Request::export_all(&config).unwrap();
+    Response::export_all(&config).unwrap();
+    Failure::export_all(&config).unwrap();
+    if std::env::var_os("STEADY_WRITE_BINDINGS").is_some() {
+        std::fs::remove_dir_all(&committed).ok();
+        std::fs::create_dir_all(&committed).unwrap();
+        for (name, text) in files(fresh.path()) {
+            std::fs::write(committed.join(name), text).unwrap();
+        }
+    }
+    let fresh = files(fresh.path());
+    assert!(fresh.len() > 30, "too few types to be the boundary: {}", fresh.len());
+    let committed = files(&committed);
+    for (name, text) in &fresh {
+        let same = committed.get(name) == Some(text);
+        assert!(same, "{name} is stale: run STEADY_WRITE_BINDINGS=1 cargo test -p suite bindings");
+    }
+    let left_over: Vec<&String> = committed.keys().filter(|name| !fresh.contains_key(*name)).collect();
+    assert!(left_over.is_empty(), "no longer generated: {left_over:?}");
+}
+
+/// File name and text of every generated file.
+fn files(folder: &Path) -> BTreeMap<String, String> {
+    let files = std::fs::read_dir(folder).unwrap().flatten();
+    let named = |file: std::fs::DirEntry| {
+        (file.file_name().to_string_lossy().into_owned(), std::fs::read_to_string(file.path()).unwrap())
+    };
+    files.filter(|file| file.path().is_file()).map(named).collect()
+}

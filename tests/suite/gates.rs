@@ -1,0 +1,222 @@
+//! No order of requests opens an under-car step while the engine may run, nor a running step while
+//! somebody may be under the car. Checked against a shadow that only watches which requests succeed.
+
+use std::collections::BTreeSet;
+
+use proptest::prelude::{ProptestConfig, any, prop_assert, proptest};
+use serde_json::{Value, json};
+use steady_core::app::Steady;
+use steady_core::model::standing::{Lock, Position, Standing};
+
+use crate::bench_tools::{ask, code, scratch};
+
+const SETS: [&str; 3] = ["running", "creep", "lift"];
+
+fn opened(steady: &Steady, gearbox: &str, complaint: &str) -> Standing {
+    ask(steady, json!({ "ask": "open", "intake": {
+        "vehicle": { "layout": "rigid-engine-speed", "gearbox": gearbox }, "complaint": complaint } }))
+}
+
+fn gates(standing: &Standing, set: &str) -> Vec<String> {
+    let set = standing.gate_sets.iter().find(|stand| stand.id == set).unwrap();
+    set.gates.iter().map(|gate| gate.id.clone()).collect()
+}
+
+#[track_caller]
+fn enter(steady: &Steady, standing: &Standing, set: &str) {
+    for gate in gates(standing, set) {
+        ask(steady, json!({ "ask": "confirm-gate", "visit": standing.visit, "set": set, "gate": gate }));
+    }
+}
+
+fn answer(visit: &str, step: &str, value: &str) -> Value {
+    json!({ "ask": "answer", "visit": visit, "step": step, "value": value })
+}
+
+#[test]
+fn steps_stay_shut_until_every_gate_is_confirmed() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "automated-clutch", "");
+    for (set, step, value) in [("lift", "play-vertical", "none"), ("running", "misfire-evidence", "none"), ("creep", "creep-noise", "none")] {
+        let gates = gates(&standing, set);
+        for gate in &gates {
+            assert_eq!(code(&steady, answer(&standing.visit, step, value)), "gate-closed", "{set} before {gate}");
+            ask(&steady, json!({ "ask": "confirm-gate", "visit": standing.visit, "set": set, "gate": gate }));
+        }
+        assert_eq!(code(&steady, answer(&standing.visit, step, value)), "ok", "{set}");
+        ask(&steady, json!({ "ask": "leave-part", "visit": standing.visit }));
+        assert_eq!(code(&steady, answer(&standing.visit, step, value)), "gate-closed", "{set} after leaving");
+    }
+}
+
+#[test]
+fn gates_record_who_and_when() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "manual", "");
+    enter(&steady, &standing, "lift");
+    let standing = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
+    let lift = standing.gate_sets.iter().find(|set| set.id == "lift").unwrap();
+    assert!(lift.open && lift.gates.len() >= 9);
+    for gate in &lift.gates {
+        assert_eq!(gate.confirmed.as_ref().unwrap().by, "Kim Marsh", "{}", gate.id);
+    }
+}
+
+#[test]
+fn danger_locks_the_engine_and_leaves_the_finding_open() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "automated-clutch", "");
+    enter(&steady, &standing, "running");
+    let found = ask(&steady, answer(&standing.visit, "running-stop", "heavy-knock"));
+    assert_eq!(found.position, Position::Leave { set: "running".to_owned() });
+    assert_eq!(code(&steady, answer(&standing.visit, "misfire-evidence", "none")), "danger-locks-running");
+    assert_eq!(code(&steady, answer(&standing.visit, "running-stop", "none")), "reason-needed");
+    ask(&steady, json!({ "ask": "leave-part", "visit": standing.visit }));
+    for set in ["running", "creep"] {
+        let gate = gates(&standing, set)[0].clone();
+        let request = json!({ "ask": "confirm-gate", "visit": standing.visit, "set": set, "gate": gate });
+        assert_eq!(code(&steady, request), "danger-locks-running");
+    }
+    enter(&steady, &standing, "lift");
+    assert_eq!(code(&steady, answer(&standing.visit, "play-vertical", "none")), "ok");
+}
+
+#[test]
+fn danger_found_beneath_locks_what_runs() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "automated-clutch", "knock under load");
+    assert_eq!(standing.position, Position::Step { step: "road-speed-vibration".to_owned() });
+    enter(&steady, &standing, "lift");
+    let standing = ask(&steady, answer(&standing.visit, "play-lateral", "felt"));
+    let running = standing.steps.iter().find(|step| step.id == "idle-speed").unwrap();
+    assert_eq!(running.lock, Some(Lock::DangerFound { step: "play-lateral".to_owned() }));
+    assert_eq!(standing.sorting.next_check.unwrap().step, "play-vertical");
+}
+
+#[test]
+fn milder_answer_to_a_danger_needs_a_reason() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "automated-clutch", "");
+    enter(&steady, &standing, "lift");
+    ask(&steady, answer(&standing.visit, "play-lateral", "felt"));
+    assert_eq!(code(&steady, answer(&standing.visit, "play-lateral", "none")), "reason-needed");
+    let mut blank = answer(&standing.visit, "play-lateral", "none");
+    blank["reason"] = json!("   ");
+    assert_eq!(code(&steady, blank), "reason-needed");
+    let mut told = answer(&standing.visit, "play-lateral", "none");
+    told["reason"] = json!("hand was on the mount");
+    let standing = ask(&steady, told);
+    let play = standing.steps.iter().find(|step| step.id == "play-lateral").unwrap();
+    assert_eq!(play.answered.as_ref().unwrap().reason.as_deref(), Some("hand was on the mount"));
+}
+
+#[test]
+fn undo_brings_back_what_stood_and_asks_why_after_danger() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "manual", "");
+    enter(&steady, &standing, "lift");
+    ask(&steady, answer(&standing.visit, "turn-by-hand", "rough"));
+    ask(&steady, answer(&standing.visit, "turn-by-hand", "smooth"));
+    let undo = |standing: &Standing| json!({ "ask": "undo", "visit": standing.visit, "entry": standing.undo.as_ref().unwrap().entry });
+    let look = || ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
+    let back = ask(&steady, undo(&look()));
+    let turn = back.steps.iter().find(|step| step.id == "turn-by-hand").unwrap();
+    assert!(turn.answered.as_ref().unwrap().value.has("rough"));
+    ask(&steady, answer(&standing.visit, "play-vertical", "felt"));
+    let danger = look();
+    assert!(danger.undo.as_ref().unwrap().needs_reason);
+    assert_eq!(code(&steady, undo(&danger)), "reason-needed");
+    assert_eq!(code(&steady, undo(&back)), "undo-out-of-date");
+}
+
+#[test]
+fn complaint_chooses_the_order() {
+    let (_folder, steady) = scratch();
+    for (complaint, first) in [("buzzing at 2,500", "lift"), ("knocks", "lift"), ("vibrates on the motorway", "lift")] {
+        let standing = opened(&steady, "manual", complaint);
+        let standing = ask(&steady, answer(&standing.visit, "road-speed-vibration", "not-tried"));
+        assert_eq!(standing.position, Position::Gates { set: first.to_owned() }, "{complaint}");
+    }
+    let standing = opened(&steady, "manual", "rattles when setting off");
+    let standing = ask(&steady, answer(&standing.visit, "road-speed-vibration", "not-tried"));
+    assert_eq!(standing.position, Position::Order);
+    let chosen = ask(&steady, json!({ "ask": "choose-order", "visit": standing.visit, "order": "running-first" }));
+    assert_eq!(chosen.position, Position::Gates { set: "running".to_owned() });
+}
+
+/// What the requests that succeeded say about people and engine.
+#[derive(Default)]
+struct Shadow {
+    set: Option<String>,
+    confirmed: BTreeSet<String>,
+    /// Gates confirmed since the last thing that undo cannot reach behind; `None` for other entries.
+    undoable: Vec<Option<String>>,
+}
+
+impl Shadow {
+    fn may_answer(&self, gates: &[String], set: &str) -> bool {
+        self.set.as_deref() == Some(set) && gates.iter().all(|gate| self.confirmed.contains(gate))
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 60, ..ProptestConfig::default() })]
+
+    #[test]
+    fn nobody_is_under_a_running_engine(moves in proptest::collection::vec((0_u8..12, any::<u16>()), 40..90)) {
+        let (_folder, steady) = scratch();
+        let first = opened(&steady, "automated-clutch", "");
+        let visit = first.visit.clone();
+        let all: Vec<(String, Vec<String>)> = SETS.iter().map(|set| ((*set).to_owned(), gates(&first, set))).collect();
+        let mut shadow = Shadow::default();
+        for (kind, pick) in moves {
+            let (set, gates) = &all[pick as usize % 3];
+            match kind {
+                0..=3 => {
+                    // Mostly go on with the set that is entered, so that sets do open.
+                    let (set, gates) = all.iter().find(|(id, _)| kind > 0 && shadow.set.as_ref() == Some(id)).unwrap_or(&all[pick as usize % 3]);
+                    for gate in gates.iter().take(1 + pick as usize % gates.len().max(1) + usize::from(kind == 3) * 20) {
+                        let request = json!({ "ask": "confirm-gate", "visit": visit, "set": set, "gate": gate });
+                        if code(&steady, request) == "ok" {
+                            prop_assert!(shadow.set.is_none() || shadow.set.as_ref() == Some(set));
+                            shadow.set = Some(set.clone());
+                            if shadow.confirmed.insert(gate.clone()) {
+                                shadow.undoable.push(Some(gate.clone()));
+                            }
+                        }
+                    }
+                }
+                4 => {
+                    if code(&steady, json!({ "ask": "leave-part", "visit": visit })) == "ok" {
+                        shadow = Shadow::default();
+                    }
+                }
+                5 => {
+                    let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
+                    if let Some(offer) = standing.undo {
+                        let request = json!({ "ask": "undo", "visit": visit, "entry": offer.entry, "reason": "slip" });
+                        prop_assert!(code(&steady, request) == "ok");
+                        if let Some(Some(gate)) = shadow.undoable.pop() {
+                            shadow.confirmed.remove(&gate);
+                        }
+                        if shadow.confirmed.is_empty() {
+                            shadow.set = None;
+                        }
+                    }
+                }
+                _ => {
+                    let (step, value) = match set.as_str() {
+                        "lift" => [("play-vertical", "none"), ("turn-by-hand", "smooth"), ("shaft-look", "dented")][pick as usize / 3 % 3],
+                        "running" => [("misfire-evidence", "none"), ("neutral-2500-buzz", "felt"), ("air-leak-test", "none")][pick as usize / 3 % 3],
+                        _ => ("creep-noise", "none"),
+                    };
+                    let ok = code(&steady, answer(&visit, step, value)) == "ok";
+                    prop_assert!(ok == shadow.may_answer(gates, set), "{step} in {:?} with {:?}", shadow.set, shadow.confirmed);
+                    if ok {
+                        shadow.undoable.push(None);
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,158 @@
+//! The ledger on disk: only ever added to, chained, set aside when damaged, refused when newer.
+
+use rusqlite::Connection;
+use serde_json::json;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::model::rating::Word;
+
+use crate::bench_tools::{ask, code, open, scratch};
+
+#[test]
+fn entries_cannot_be_changed_or_removed() {
+    let (folder, steady) = scratch();
+    ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } }));
+    drop(steady);
+    let database = Connection::open(folder.path().join("steady.db")).unwrap();
+    for statement in ["UPDATE entry SET body = '{}'", "DELETE FROM entry"] {
+        let fault = database.execute(statement, []).unwrap_err().to_string();
+        assert!(fault.contains("only grows"), "{statement}: {fault}");
+    }
+}
+
+#[test]
+fn broken_chain_is_shown() {
+    let (folder, steady) = scratch();
+    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } }));
+    ask(&steady, json!({ "ask": "answer", "visit": standing.visit, "step": "road-speed-vibration", "value": "none" }));
+    drop(steady);
+    let database = Connection::open(folder.path().join("steady.db")).unwrap();
+    database.execute_batch("DROP TRIGGER entry_is_never_changed").unwrap();
+    database.execute("UPDATE entry SET body = replace(body, '\"none\"', '\"not-tried\"') WHERE seq = 2", []).unwrap();
+    drop(database);
+    let steady = open(folder.path()).unwrap();
+    let standing = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
+    assert_eq!(standing.ledger.broken_at, Some(2));
+    assert!(standing.steps.iter().any(|step| step.answered.is_some()), "the entry must stay readable");
+}
+
+#[test]
+fn everything_is_there_after_opening_again() {
+    let (folder, steady) = scratch();
+    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" }, "complaint": "buzz" } }));
+    let before = ask(&steady, json!({ "ask": "answer", "visit": standing.visit, "step": "road-speed-vibration", "value": "none" }));
+    drop(steady);
+    let steady = open(folder.path()).unwrap();
+    let after = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
+    assert_eq!(after, before);
+}
+
+#[test]
+fn damaged_database_is_set_aside_with_its_photos() {
+    let (folder, steady) = scratch();
+    ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } }));
+    drop(steady);
+    std::fs::write(folder.path().join("photos/abc.jpg"), b"picture").unwrap();
+    std::fs::remove_file(folder.path().join("steady.db-wal")).ok();
+    std::fs::write(folder.path().join("steady.db"), vec![7_u8; 8192]).unwrap();
+    let steady = open(folder.path()).unwrap();
+    let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
+    assert_eq!(home.visits, 0);
+    assert_eq!(home.notices[0].id, "database-set-aside");
+    let aside = std::path::PathBuf::from(&home.notices[0].detail);
+    assert_eq!(std::fs::read(aside.join("photos/abc.jpg")).unwrap(), b"picture");
+    assert_eq!(std::fs::read(aside.join("steady.db")).unwrap(), vec![7_u8; 8192]);
+}
+
+#[test]
+fn newer_data_is_refused_untouched() {
+    let (folder, steady) = scratch();
+    drop(steady);
+    let path = folder.path().join("steady.db");
+    Connection::open(&path).unwrap().pragma_update(None, "user_version", 99).unwrap();
+    let failure = open(folder.path()).err().unwrap();
+    assert_eq!(failure.code, "newer-data");
+    let version: i64 = Connection::open(&path).unwrap().query_row("PRAGMA user_version", [], |row| row.get(0)).unwrap();
+    assert_eq!(version, 99);
+}
+
+/// Two devices answered without knowing of each other: both stand and the worse counts.
+#[test]
+fn devices_that_disagree_both_stand_and_the_worse_counts() {
+    use steady_core::model::answer::AnswerValue;
+    use steady_core::model::entry::EntryBody;
+    use steady_core::model::time::Moment;
+    use steady_core::store::ledger::next_entry;
+    let (folder, steady) = scratch();
+    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
+    for gate in &standing.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
+        ask(&steady, json!({ "ask": "confirm-gate", "visit": standing.visit, "set": "lift", "gate": gate.id }));
+    }
+    ask(&steady, json!({ "ask": "answer", "visit": standing.visit, "step": "play-vertical", "value": "none" }));
+    drop(steady);
+    let body = EntryBody::Answered {
+        step: "play-vertical".to_owned(),
+        value: AnswerValue::One("felt".to_owned()),
+        temperature: None,
+        reason: None,
+        supersedes: Vec::new(),
+        by: "Robin Vale".to_owned(),
+    };
+    let entry = next_entry(&[], &standing.visit, "other-device", Moment(1), body);
+    let database = Connection::open(folder.path().join("steady.db")).unwrap();
+    let body = serde_json::to_string(&entry.body).unwrap();
+    database.execute(
+        "INSERT INTO entry (visit, device, seq, at, prev, hash, body) VALUES (?1, ?2, 1, 1, ?3, ?4, ?5)",
+        rusqlite::params![entry.visit, entry.device, entry.prev, entry.hash, body],
+    ).unwrap();
+    drop(database);
+    let steady = open(folder.path()).unwrap();
+    let standing = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
+    assert_eq!(standing.ledger.broken_at, None);
+    assert_eq!(standing.urgency.word, Some(Word::Danger));
+    let play = standing.steps.iter().find(|step| step.id == "play-vertical").unwrap();
+    assert!(play.answered.as_ref().unwrap().disputed);
+    let milder = json!({ "ask": "answer", "visit": standing.visit, "step": "play-vertical", "value": "none" });
+    assert_eq!(code(&steady, milder), "reason-needed");
+}
+
+#[test]
+fn list_is_found_by_plate_vin_owner_and_date() {
+    let (_folder, steady) = scratch();
+    for (plate, vin, owner) in [("TR 4417", "1M8GDM9AXKP042788", "Åsa Björk"), ("QX 100%", "", "Lee O'Brien")] {
+        ask(&steady, json!({ "ask": "open", "intake": {
+            "vehicle": { "layout": "torque-tube", "plate": plate, "vin": vin }, "owner": { "name": owner } } }));
+    }
+    let found = |search: &str| {
+        let request = Request::Visits { search: search.to_owned(), after: None };
+        let Response::Visits(page) = steady.handle(request).unwrap() else { panic!("no page") };
+        page.visits.iter().map(|card| card.plate.clone()).collect::<Vec<_>>()
+    };
+    for (search, plates) in [
+        ("tr4417", vec!["TR 4417"]), ("tr 44", vec!["TR 4417"]), ("042788", vec!["TR 4417"]), ("åsa", vec!["TR 4417"]),
+        ("o'brien", vec!["QX 100%"]), ("100%", vec!["QX 100%"]), ("%", vec!["QX 100%"]), ("_", vec![]),
+        ("2026-11-25", vec!["QX 100%", "TR 4417"]), ("", vec!["QX 100%", "TR 4417"]), ("nobody", vec![]),
+    ] {
+        assert_eq!(found(search), plates, "{search}");
+    }
+}
+
+#[test]
+fn pages_hold_every_visit_once() {
+    let (_folder, steady) = scratch();
+    for _ in 0..75 {
+        ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } }));
+    }
+    let mut seen = std::collections::BTreeSet::new();
+    let mut after = None;
+    loop {
+        let Response::Visits(page) = steady.handle(Request::Visits { search: String::new(), after }).unwrap() else { panic!("no page") };
+        assert_eq!(page.total, 75);
+        for card in page.visits {
+            assert!(seen.insert(card.visit), "a visit came twice");
+        }
+        after = page.next;
+        if after.is_none() { break; }
+    }
+    assert_eq!(seen.len(), 75);
+}

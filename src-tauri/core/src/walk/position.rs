@@ -21,18 +21,18 @@ pub fn sets_in_order(order: Order, steps: &[StepStand]) -> Vec<String> {
 
 /// Where the walk goes on. `danger` is set where the engine must not run again.
 pub fn position(trade: &Trade, record: &Record, steps: &[StepStand], danger: bool) -> Position {
-    let holds = order::order(trade, record);
+    if let Some(entered) = &record.entered {
+        return inside(trade, record, steps, entered, danger);
+    }
     if let Some(step) = steps.iter().find(|step| step.set.is_none() && !done(step)) {
         return Position::Step { step: step.id.clone() };
     }
-    if offer_order(record, holds, danger) {
+    let holds = order::order(trade, record);
+    if offer_order(record, steps, holds, danger) {
         return Position::Order;
     }
     let open_sets = |set: &&String| !(danger && ENGINE_SETS.contains(&set.as_str()));
     let sets = sets_in_order(holds, steps);
-    if let Some(entered) = &record.entered {
-        return inside(trade, record, steps, entered, danger);
-    }
     for set in sets.iter().filter(open_sets) {
         if steps.iter().any(|step| step.set.as_ref() == Some(set) && !done(step)) {
             return Position::Gates { set: set.clone() };
@@ -46,9 +46,9 @@ pub fn done(step: &StepStand) -> bool {
     step.answered.is_some() && (step.photo.is_some() || step.waiver.is_some() || !step.wants_photo)
 }
 
-/// Running first makes the exhaust hot: until something was entered or chosen, offer the choice.
-fn offer_order(record: &Record, holds: Order, danger: bool) -> bool {
-    let begun = record.entered.is_some() || record.answers.keys().any(|step| step != "road-speed-vibration");
+/// Running first makes the exhaust hot: until a part was begun or an order chosen, offer the choice.
+fn offer_order(record: &Record, steps: &[StepStand], holds: Order, danger: bool) -> bool {
+    let begun = steps.iter().any(|step| step.set.is_some() && step.answered.is_some());
     record.order.is_none() && holds == Order::RunningFirst && !begun && !danger
 }
 

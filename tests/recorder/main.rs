@@ -1,0 +1,47 @@
+//! Records answers as fast as it can and prints each entry's hash once the reply says it is on disk.
+//! The kill test starts it and kills it. Arguments: data folder.
+
+#![expect(clippy::unwrap_used, clippy::print_stdout, reason = "a test tool may fail loudly")]
+
+use std::io::Write;
+use std::sync::Arc;
+
+use steady_core::app::press::{Paper, Press, PressError, PrintRun};
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::app::{Setup, Steady};
+use steady_core::model::answer::AnswerValue;
+use steady_core::model::time::Moment;
+use steady_core::model::visit::{Intake, Vehicle};
+
+struct NoPress;
+
+impl Press for NoPress {
+    fn print(&self, _paper: Paper<'_>, _run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
+        Ok(Vec::new())
+    }
+}
+
+fn main() {
+    let folder = std::env::args().nth(1).unwrap();
+    let setup = Setup { data_dir: folder.into(), press: Arc::new(NoPress), clock: Moment::now };
+    let steady = Steady::open(setup).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    let vehicle = Vehicle { layout: "torque-tube".to_owned(), ..Vehicle::default() };
+    let mut reply = steady.handle(Request::Open { intake: Intake { vehicle, ..Intake::default() } }).unwrap();
+    for turn in 0.. {
+        let Response::Visit(standing) = reply else { panic!("no standing") };
+        println!("{} {}", standing.visit, standing.ledger.head);
+        std::io::stdout().flush().unwrap();
+        let value = AnswerValue::One(["none", "grows-with-speed"][turn % 2].to_owned());
+        reply = steady
+            .handle(Request::Answer {
+                visit: standing.visit,
+                step: "road-speed-vibration".to_owned(),
+                value,
+                temperature: None,
+                reason: None,
+            })
+            .unwrap();
+    }
+}
