@@ -1,1 +1,55 @@
-fn main() {}
+//! Set-up, run, test, bench and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
+//!
+//! Holds no checks of its own: tidy rules and stale bindings are ordinary tests of the suite. No
+//! dependency either, so that the first thing a newcomer waits for is small.
+
+mod bench;
+mod debian;
+mod demo;
+mod icons;
+mod node;
+mod rooms;
+mod run;
+mod say;
+mod start;
+mod tally;
+mod test;
+
+use std::process::ExitCode;
+
+/// Why a command stopped: one sentence, with what to do where something can be done.
+pub type Outcome<T> = Result<T, String>;
+
+const HELP: &str = "\
+cargo xtask run [--window] [--port N] [--no-open]
+    Builds everything, makes the demo workshop's visits, and opens them in a browser
+    (or, with --window, in the app's own window).
+cargo xtask test [STAGE...]
+    Runs every test, or the named stages only.
+cargo xtask bench
+    Measures.
+cargo xtask icons
+    Draws the icon sizes from icons/steady.svg.";
+
+fn main() -> ExitCode {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let outcome = match words.split_first() {
+        Some((&"run", rest)) => run::run(rest),
+        Some((&"test", rest)) => test::run(rest),
+        Some((&"bench", [])) => bench::run(),
+        Some((&"icons", [])) => icons::run(),
+        Some((&("help" | "--help" | "-h"), _)) | None => {
+            say::line(HELP);
+            Ok(())
+        }
+        Some(_) => Err(format!("there is no such command\n{HELP}")),
+    };
+    match outcome {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(reason) => {
+            say::error(&reason);
+            ExitCode::FAILURE
+        }
+    }
+}

@@ -1,0 +1,23 @@
+//! Where things lie: the repository's folders and the programs that cargo builds.
+
+use std::env;
+use std::path::{Path, PathBuf};
+
+use crate::Outcome;
+
+/// The repository's top folder.
+pub fn top() -> &'static Path {
+    let here = Path::new(env!("CARGO_MANIFEST_DIR"));
+    here.ancestors().nth(2).unwrap_or(here)
+}
+
+/// The demo workshop's data folder.
+pub fn demo() -> PathBuf {
+    top().join("target/demo")
+}
+
+/// A program of this workspace. Cargo puts it beside this one, whatever the target folder is.
+pub fn program(name: &str) -> Outcome<PathBuf> {
+    let own = env::current_exe().map_err(|error| format!("xtask does not know where it is: {error}"))?;
+    Ok(own.with_file_name(format!("{name}{}", env::consts::EXE_SUFFIX)))
+}

@@ -1,0 +1,111 @@
+//! `cargo xtask test`: every test there is, in stages; stops at the first that fails.
+//!
+//! Quick checks come first. Everything is a debug build in one target folder, and the programs that
+//! the journeys drive are built in the same go as the tests, so that nothing is compiled twice.
+
+use std::process::Command;
+use std::time::{Duration, Instant};
+
+use crate::tally::Tally;
+use crate::{Outcome, debian, node, rooms, say, start};
+
+type Stage = (&'static str, fn(&mut Tally) -> Outcome<()>);
+
+const STAGES: &[Stage] = &[
+    ("packages", packages),
+    ("screens", screens),
+    ("form", form),
+    ("lints", lints),
+    ("build", build),
+    ("suite", suite),
+    ("browser", browser),
+    ("window", window),
+];
+
+/// Runs the command; with names, only those stages.
+pub fn run(names: &[&str]) -> Outcome<()> {
+    if let Some(odd) = names.iter().find(|name| STAGES.iter().all(|(stage, _)| stage != *name)) {
+        let known: Vec<&str> = STAGES.iter().map(|(name, _)| *name).collect();
+        return Err(format!("there is no stage {odd}; the stages are {}", known.join(", ")));
+    }
+    let mut tally = Tally::default();
+    let mut times = Vec::new();
+    let mut outcome = Ok(());
+    for (name, stage) in STAGES.iter().filter(|(name, _)| names.is_empty() || names.contains(name)) {
+        say::step(&format!("stage {name}"));
+        let begun = Instant::now();
+        outcome = stage(&mut tally).map_err(|reason| format!("stage {name}: {reason}"));
+        times.push((*name, begun.elapsed()));
+        if outcome.is_err() {
+            break;
+        }
+    }
+    report(&times, &tally);
+    outcome
+}
+
+fn report(times: &[(&str, Duration)], tally: &Tally) {
+    say::step("stage times");
+    for (name, time) in times {
+        say::line(&format!("{name:<10}{:>7.1} s", time.as_secs_f64()));
+    }
+    let total: Duration = times.iter().map(|(_, time)| *time).sum();
+    say::line(&format!("{:<10}{:>7.1} s", "total", total.as_secs_f64()));
+    say::line(&tally.to_string());
+}
+
+fn packages(_: &mut Tally) -> Outcome<()> {
+    if cfg!(target_os = "linux") {
+        debian::ensure(&[debian::WINDOW, debian::TESTS].concat())?;
+    }
+    node::check()?;
+    ["ui", "tests/browser"].into_iter().try_for_each(node::install)
+}
+
+fn screens(tally: &mut Tally) -> Outcome<()> {
+    start::to_the_end(&mut node::npm("ui", &["run", "check"]))?;
+    start::counted(&mut node::npm("ui", &["test"]), tally)?;
+    start::to_the_end(&mut node::npm("ui", &["run", "build"]))
+}
+
+fn form(_: &mut Tally) -> Outcome<()> {
+    start::to_the_end(&mut start::cargo(&["fmt", "--all", "--check"]))
+}
+
+fn lints(_: &mut Tally) -> Outcome<()> {
+    start::to_the_end(&mut start::cargo(&[
+        "clippy",
+        "--workspace",
+        "--all-targets",
+        "--",
+        "--deny",
+        "warnings",
+    ]))
+}
+
+fn build(_: &mut Tally) -> Outcome<()> {
+    start::to_the_end(&mut start::cargo(&["build", "--workspace", "--bins", "--tests"]))
+}
+
+fn suite(tally: &mut Tally) -> Outcome<()> {
+    start::counted(&mut start::cargo(&["test", "--workspace", "--no-fail-fast"]), tally)
+}
+
+fn browser(tally: &mut Tally) -> Outcome<()> {
+    start::counted(&mut journey("tests/browser/", &[])?, tally)
+}
+
+fn window(tally: &mut Tally) -> Outcome<()> {
+    let display = ["xvfb-run", "--auto-servernum", "--server-args=-screen 0 1280x1024x24"];
+    start::counted(&mut journey("tests/window/", &display)?, tally)
+}
+
+/// Node's test runner on a folder, told where the programs are.
+fn journey(folder: &str, before: &[&str]) -> Outcome<Command> {
+    let node = ["node", "--test", "--test-reporter=spec", folder];
+    let words = [before, node.as_slice()].concat();
+    let (name, words) = words.split_first().ok_or("nothing to start")?;
+    let mut command = start::program(name, words);
+    command.env("STEADY_DESK", rooms::program("steady")?).env("STEADY_APP", rooms::program("steady-app")?);
+    Ok(command)
+}
