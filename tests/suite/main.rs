@@ -5,6 +5,7 @@
 mod bad_input;
 mod bench_tools;
 mod cases;
+mod demo;
 mod gates;
 mod kills;
 mod ledger;

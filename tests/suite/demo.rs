@@ -1,0 +1,36 @@
+//! The demo workshop is test data too, so it cannot rot.
+
+use std::path::{Path, PathBuf};
+
+use serde_json::{Value, json};
+use steady_core::app::replay::replay;
+
+use crate::bench_tools::scratch;
+
+fn folder() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data")
+}
+
+#[test]
+fn every_demo_visit_replays_to_its_rating() {
+    let (_folder, steady) = scratch();
+    let expected = [
+        ("01", json!("CAUTION")), ("02", json!("CAUTION")), ("03", json!("DANGER")), ("04", json!("DANGER")),
+        ("05", json!("WARNING")), ("06", Value::Null), ("07", json!("NOTICE")), ("08", json!("WARNING")),
+        ("09", Value::Null), ("10", Value::Null),
+    ];
+    let files = std::fs::read_dir(folder()).unwrap().flatten().map(|file| file.path());
+    let mut cases: Vec<PathBuf> = files.filter(|path| path.extension().is_some_and(|ending| ending == "json")).collect();
+    cases.sort();
+    assert_eq!(cases.len(), expected.len());
+    for (path, (number, word)) in cases.iter().zip(expected) {
+        let name = path.file_name().unwrap().to_string_lossy().into_owned();
+        assert!(name.starts_with(number), "{name}");
+        let case = std::fs::read_to_string(path).unwrap();
+        let replayed = replay(&steady, &case, &folder()).unwrap_or_else(|failure| panic!("{name}: {failure:?}"));
+        assert_eq!(replayed.report["urgency"]["word"], word, "{name}: {:#}", replayed.report);
+        let given: Value = serde_json::from_str(&case).unwrap();
+        let photos = |steps: &Value| steps.as_array().unwrap().iter().filter(|step| step.get("photo").is_some()).count();
+        assert_eq!(photos(&replayed.report["steps"]), photos(&given["answers"]), "{name}");
+    }
+}
