@@ -1,0 +1,176 @@
+//! Measurements, side by side with a peer in one run; `cargo xtask bench` starts it in a release build.
+//! Prints a table; asserts nothing and is never part of the tests.
+
+#![expect(clippy::unwrap_used, clippy::print_stdout, clippy::indexing_slicing, reason = "a bench prints and may fail loudly")]
+
+use std::path::Path;
+use std::sync::Arc;
+use std::time::{Duration, Instant};
+
+use rusqlite::Connection;
+use steady_core::app::press::{Paper, Press, PressError, PrintRun};
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::app::{Setup, Steady};
+use steady_core::model::answer::AnswerValue;
+use steady_core::model::standing::Standing;
+use steady_core::model::time::Moment;
+use steady_core::model::visit::{Gearbox, Intake, Owner, Vehicle};
+
+struct NoPress;
+
+impl Press for NoPress {
+    fn print(&self, _paper: Paper<'_>, _run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
+        Ok(Vec::new())
+    }
+}
+
+fn main() {
+    // `cargo bench` passes --bench; nothing here takes arguments.
+    let folder = tempfile::tempdir_in(env!("CARGO_TARGET_TMPDIR")).unwrap();
+    answers_beside_bare_inserts(folder.path());
+    visit_of_500_entries(folder.path());
+    list_of_10_000_visits(folder.path());
+    sizes();
+}
+
+fn open(folder: &Path) -> Steady {
+    let setup = Setup { data_dir: folder.to_owned(), press: Arc::new(NoPress), clock: Moment::now };
+    let steady = Steady::open(setup).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady
+}
+
+fn intake(number: usize) -> Intake {
+    Intake {
+        vehicle: Vehicle {
+            layout: "rigid-engine-speed".to_owned(),
+            label: "demo tourer".to_owned(),
+            plate: format!("TR {number:05}"),
+            gearbox: Some(Gearbox::AutomatedClutch),
+            idle_rpm: Some([700, 800]),
+            ..Vehicle::default()
+        },
+        owner: Owner { name: format!("Owner {number}"), contact: String::new() },
+        ..Intake::default()
+    }
+}
+
+fn standing(response: Response) -> Standing {
+    let Response::Visit(standing) = response else { panic!("no standing") };
+    *standing
+}
+
+fn answer(visit: &str, turn: usize) -> Request {
+    Request::Answer {
+        visit: visit.to_owned(),
+        step: "road-speed-vibration".to_owned(),
+        value: AnswerValue::One(["none", "grows-with-speed"][turn % 2].to_owned()),
+        temperature: None,
+        reason: None,
+    }
+}
+
+fn report(what: &str, mut times: Vec<Duration>) {
+    times.sort();
+    let at = |share: f64| times[((times.len() - 1) as f64 * share) as usize].as_secs_f64() * 1e3;
+    println!("{what:<58} p50 {:>8.3} ms   p99 {:>8.3} ms   n {}", at(0.5), at(0.99), times.len());
+}
+
+fn timed<T>(times: &mut Vec<Duration>, work: impl FnOnce() -> T) -> T {
+    let start = Instant::now();
+    let done = work();
+    times.push(start.elapsed());
+    done
+}
+
+/// One answer from request to synced reply, taking turns with a bare insert with the same pragmas.
+fn answers_beside_bare_inserts(folder: &Path) {
+    let steady = open(&folder.join("answers"));
+    let visit = standing(steady.handle(Request::Open { intake: intake(1) }).unwrap()).visit;
+    let bare = Connection::open(folder.join("bare.db")).unwrap();
+    bare.pragma_update(None, "journal_mode", "WAL").unwrap();
+    bare.pragma_update(None, "synchronous", "FULL").unwrap();
+    bare.execute_batch("CREATE TABLE entry (id INTEGER PRIMARY KEY AUTOINCREMENT, body TEXT NOT NULL) STRICT").unwrap();
+    let body = "x".repeat(300);
+    let (mut ours, mut theirs) = (Vec::new(), Vec::new());
+    for turn in 0..300 {
+        timed(&mut theirs, || bare.execute("INSERT INTO entry (body) VALUES (?1)", [&body]).unwrap());
+        timed(&mut ours, || steady.handle(answer(&visit, turn)).unwrap());
+    }
+    report("one answer, request to synced reply (visit of 1 to 300)", ours);
+    report("  peer: bare SQLite insert, same pragmas, same disk", theirs);
+}
+
+fn visit_of_500_entries(folder: &Path) {
+    let data = folder.join("long");
+    let steady = open(&data);
+    let visit = standing(steady.handle(Request::Open { intake: intake(1) }).unwrap()).visit;
+    for turn in 0..499 {
+        steady.handle(answer(&visit, turn)).unwrap();
+    }
+    let other = standing(steady.handle(Request::Open { intake: intake(2) }).unwrap()).visit;
+    let look = |visit: &str| steady.handle(Request::Look { visit: visit.to_owned() }).unwrap();
+    let mut times = Vec::new();
+    for _ in 0..50 {
+        look(&other);
+        timed(&mut times, || look(&visit));
+    }
+    report("opening a visit of 500 entries, chain checked", times);
+    let mut times = Vec::new();
+    for turn in 0..50 {
+        timed(&mut times, || steady.handle(answer(&visit, turn)).unwrap());
+    }
+    report("one answer in a visit of 500 entries", times);
+    let mut times = Vec::new();
+    for _ in 0..50 {
+        timed(&mut times, || look(&visit));
+    }
+    report("  of which: deriving where it stands, sorting included", times);
+}
+
+fn list_of_10_000_visits(folder: &Path) {
+    let data = folder.join("list");
+    let steady = open(&data);
+    let first = standing(steady.handle(Request::Open { intake: intake(0) }).unwrap()).visit;
+    drop(steady);
+    copy_cards(&data.join("steady.db"), &first);
+    let steady = open(&data);
+    let mut page = |what: &str, search: &str| {
+        let mut times = Vec::new();
+        for _ in 0..50 {
+            let request = Request::Visits { search: search.to_owned(), after: None };
+            timed(&mut times, || steady.handle(request).unwrap());
+        }
+        report(what, times);
+    };
+    page("a page of the list out of 10,000 visits", "");
+    page("search in 10,000 visits: one plate", "tr09876");
+    page("search in 10,000 visits: nothing found", "nobody there");
+}
+
+/// 9,999 more cards like the first: the list reads nothing else.
+fn copy_cards(database: &Path, first: &str) {
+    let connection = Connection::open(database).unwrap();
+    connection
+        .execute(
+            "WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 9999)
+             INSERT INTO card (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack)
+             SELECT visit || '-' || i, label, plate, vin, owner, opened_at + i, updated_at, word, answered, steps, receipt,
+                 replace(haystack, '00000', printf('%05d', i))
+             FROM card, n WHERE visit = ?1",
+            [first],
+        )
+        .unwrap();
+}
+
+/// Sizes of what is shipped, where they have been built.
+fn sizes() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
+    for name in ["target/release/steady", "target/release/steady-app"] {
+        match std::fs::metadata(root.join(name)) {
+            Ok(file) => println!("{name:<58} {:>8.1} MB", file.len() as f64 / 1e6),
+            Err(_) => println!("{name:<58} not built"),
+        }
+    }
+}
