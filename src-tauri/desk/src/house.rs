@@ -6,7 +6,7 @@ use std::sync::Arc;
 use steady_core::app::failure::Failure;
 use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
-use steady_papers::TypstPress;
+use steady_papers::press;
 
 use crate::fault;
 
@@ -15,11 +15,8 @@ const APP_FOLDER: &str = "app.steady.bay";
 
 /// Opens the core on a data folder.
 pub fn open(data_dir: &Path) -> Result<Steady, Failure> {
-    Steady::open(Setup {
-        data_dir: data_dir.to_owned(),
-        press: Arc::new(TypstPress::new()),
-        clock: Moment::now,
-    })
+    let press = Arc::new(press().map_err(|_| fault::internal())?);
+    Steady::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })
 }
 
 /// The folder given with `--data`, or the platform's.

@@ -130,6 +130,6 @@ mod tests {
         fs::write(&case, whole).expect("the case is written");
         fs::write(path("file"), "").expect("a file is written");
         refused(&["replay", &case, "--out", &path("file")], "out-unwritable");
-        refused(&["replay", &case, "--data", &path("file")], "data-unwritable");
+        refused(&["replay", &case, "--data", &path("file")], "data-folder-unwritable");
     }
 }
