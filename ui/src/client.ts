@@ -1,0 +1,120 @@
+// The one door to the core. In the app's window a request goes through Tauri, in a browser to the
+// loopback desk; everything else in ui/ calls `ask` and knows neither.
+
+import type { Failure } from './types/Failure.ts';
+import type { Request } from './types/Request.ts';
+import type { Response } from './types/Response.ts';
+
+type Replies = {
+  home: 'home';
+  'set-technician': 'home';
+  'set-preference': 'home';
+  visits: 'visits';
+  open: 'visit';
+  amend: 'visit';
+  look: 'visit';
+  'choose-order': 'visit';
+  'confirm-gate': 'visit';
+  'leave-part': 'visit';
+  answer: 'visit';
+  upload: 'uploaded';
+  'keep-photo': 'visit';
+  'waive-photo': 'visit';
+  undo: 'visit';
+  finding: 'finding';
+  note: 'note';
+  paper: 'paper';
+  sign: 'visit';
+  history: 'history';
+};
+
+/** What the core answers to a request of this name. */
+export type ReplyTo<Ask extends Request['ask']> = Extract<Response, { is: Replies[Ask] }>;
+
+/** A request that the core refused, or that never reached it (`code` is then `no-core`). */
+export class Refusal extends Error {
+  readonly failure: Failure;
+
+  constructor(failure: Failure) {
+    super(failure.message);
+    this.failure = failure;
+  }
+}
+
+interface TauriInternals {
+  invoke(command: string, args: unknown): Promise<unknown>;
+  convertFileSrc(path: string, protocol: string): string;
+}
+
+const KEY_STORE = 'steady.key';
+const KEY_FRAGMENT = /^#(?:\/?\?)?key=([^&]+)/;
+
+/**
+ * Takes the page's secret out of the address and keeps it for this tab alone.
+ * Without one in the address, an earlier one of this tab stays.
+ */
+export function adoptKey(): void {
+  const found = KEY_FRAGMENT.exec(location.hash);
+  if (!found?.[1]) return;
+  sessionStorage.setItem(KEY_STORE, decodeURIComponent(found[1]));
+  history.replaceState(history.state, '', location.pathname + location.search);
+}
+
+/** Hands one request to the core. */
+export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask']>> {
+  const window = tauri();
+  const reply = window ? await throughWindow(window, request) : await throughDesk(request);
+  return reply as ReplyTo<Q['ask']>;
+}
+
+/** Where a kept photo is shown from. */
+export function photoUrl(sha256: string, size: 'thumb' | 'full'): string {
+  const window = tauri();
+  if (window) return window.convertFileSrc(`${sha256}/${size}`, 'photo');
+  return `/photo/${sha256}/${size}?key=${encodeURIComponent(key())}`;
+}
+
+/** Whether a caught value is a refusal with this code. */
+export function hasCode(problem: unknown, code: string): boolean {
+  return problem instanceof Refusal && problem.failure.code === code;
+}
+
+function tauri(): TauriInternals | undefined {
+  return (globalThis as { __TAURI_INTERNALS__?: TauriInternals }).__TAURI_INTERNALS__;
+}
+
+function key(): string {
+  return sessionStorage.getItem(KEY_STORE) ?? '';
+}
+
+async function throughWindow(window: TauriInternals, request: Request): Promise<unknown> {
+  try {
+    return await window.invoke('ask', { request });
+  } catch (problem) {
+    throw refusalFrom(problem);
+  }
+}
+
+async function throughDesk(request: Request): Promise<unknown> {
+  let answer: globalThis.Response;
+  try {
+    answer = await fetch('/api', {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json', 'X-Steady-Key': key() },
+      body: JSON.stringify(request),
+    });
+  } catch {
+    throw refusalFrom(undefined);
+  }
+  const body: unknown = await answer.json().catch(() => undefined);
+  if (!answer.ok || body === undefined) throw refusalFrom(body);
+  return body;
+}
+
+function refusalFrom(problem: unknown): Refusal {
+  const failure = problem as Partial<Failure> | undefined | null;
+  if (failure && typeof failure.code === 'string' && typeof failure.message === 'string') {
+    return new Refusal({ code: failure.code, message: failure.message, help: failure.help ?? '' });
+  }
+  return new Refusal({ code: 'no-core', message: '', help: '' });
+}

@@ -1,0 +1,15 @@
+// Where the page starts: take the secret out of the address, come back to the screen that was open,
+// draw.
+
+import { mount } from 'svelte';
+import App from './App.svelte';
+import { adoptKey } from './client.ts';
+import { resume } from './resume.ts';
+import './tokens.css';
+import './base.css';
+import './drawings/drawings.css';
+
+adoptKey();
+resume();
+const target = document.getElementById('app');
+if (target) mount(App, { target });

@@ -1,0 +1,63 @@
+// A photo on its way from the camera to the core: shrunk and turned upright here, then handed over in
+// pieces. What the page cannot decode goes as it is, and the core says what it thinks of it.
+
+import { ask } from './client.ts';
+
+const LONG_SIDE = 2560;
+const QUALITY = 0.85;
+const PIECE = 256 * 1024;
+
+/** Sends a photo; gives the upload's name for `keep-photo`. */
+export async function upload(file: Blob): Promise<string> {
+  const photo = await shrink(file);
+  const name = crypto.randomUUID();
+  for (let index = 0; index === 0 || index * PIECE < photo.size; index += 1) {
+    const piece = photo.slice(index * PIECE, (index + 1) * PIECE);
+    await ask({ ask: 'upload', upload: name, index, base64: await base64(piece) });
+  }
+  return name;
+}
+
+/** The size a picture is kept at: its long side at most 2,560 pixels, never enlarged. */
+export function keptSize(width: number, height: number): { width: number; height: number } {
+  const scale = Math.min(1, LONG_SIDE / Math.max(width, height, 1));
+  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+async function shrink(file: Blob): Promise<Blob> {
+  let bitmap: ImageBitmap;
+  try {
+    bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });
+  } catch {
+    return file;
+  }
+  try {
+    const size = keptSize(bitmap.width, bitmap.height);
+    const canvas = document.createElement('canvas');
+    canvas.width = size.width;
+    canvas.height = size.height;
+    const pen = canvas.getContext('2d');
+    if (!pen) return file;
+    pen.imageSmoothingQuality = 'high';
+    pen.drawImage(bitmap, 0, 0, size.width, size.height);
+    return (await jpeg(canvas)) ?? file;
+  } finally {
+    bitmap.close();
+  }
+}
+
+function jpeg(canvas: HTMLCanvasElement): Promise<Blob | null> {
+  return new Promise((done) => canvas.toBlob(done, 'image/jpeg', QUALITY));
+}
+
+function base64(piece: Blob): Promise<string> {
+  return new Promise((done, fail) => {
+    const reader = new FileReader();
+    reader.onerror = () => fail(reader.error);
+    reader.onload = () => {
+      const address = String(reader.result);
+      done(address.slice(address.indexOf(',') + 1));
+    };
+    reader.readAsDataURL(piece);
+  });
+}

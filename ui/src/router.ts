@@ -1,0 +1,59 @@
+// Addresses of the screens, kept in the part of the address after `#`. Every `go` is an entry of the
+// browser's history, so the phone's Back goes one screen back.
+
+export type Place =
+  | { screen: 'home' }
+  | { screen: 'intake'; visit: string | null }
+  | { screen: 'walk'; visit: string }
+  | { screen: 'step'; visit: string; step: string }
+  | { screen: 'gates'; visit: string; set: string }
+  | { screen: 'leave'; visit: string; set: string }
+  | { screen: 'order'; visit: string }
+  | { screen: 'result' | 'finding' | 'note' | 'ledger'; visit: string };
+
+const ID = '([A-Za-z0-9-]+)';
+const STEP = new RegExp(`^#/visit/${ID}/(step|gates|leave)/${ID}$`);
+const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger))?$`);
+
+/** Reads an address; one that leads nowhere leads home. */
+export function read(hash: string): Place {
+  if (hash === '#/new') return { screen: 'intake', visit: null };
+  const [, at, screen, about] = STEP.exec(hash) ?? [];
+  if (at && about) {
+    if (screen === 'step') return { screen, visit: at, step: about };
+    if (screen === 'gates' || screen === 'leave') return { screen, visit: at, set: about };
+  }
+  const [, visit, inside] = VISIT.exec(hash) ?? [];
+  if (!visit) return { screen: 'home' };
+  return { screen: (inside ?? 'walk') as 'walk' | 'intake' | 'order' | 'result', visit };
+}
+
+/** Writes an address; `read` gives the same place back. */
+export function write(place: Place): string {
+  switch (place.screen) {
+    case 'home':
+      return '#/';
+    case 'intake':
+      return place.visit === null ? '#/new' : `#/visit/${place.visit}/intake`;
+    case 'walk':
+      return `#/visit/${place.visit}`;
+    case 'step':
+      return `#/visit/${place.visit}/step/${place.step}`;
+    case 'gates':
+    case 'leave':
+      return `#/visit/${place.visit}/${place.screen}/${place.set}`;
+    default:
+      return `#/visit/${place.visit}/${place.screen}`;
+  }
+}
+
+/** Goes to a screen and leaves the one before reachable by Back. */
+export function go(place: Place): void {
+  if (location.hash !== write(place)) location.hash = write(place);
+}
+
+/** Goes to a screen in place of the one shown, so that Back skips it. */
+export function goInstead(place: Place): void {
+  history.replaceState(history.state, '', write(place));
+  globalThis.dispatchEvent(new HashChangeEvent('hashchange'));
+}

@@ -1,0 +1,140 @@
+// What the screens share: the answer to `home`, the theme, and the visit that is open. Everything here
+// is a copy of what the core last said; nothing is worked out.
+
+import { ask, Refusal } from './client.ts';
+import { go, type Place } from './router.ts';
+import { chooseLocale, locale } from './text.svelte.ts';
+import type { Failure } from './types/Failure.ts';
+import type { Home } from './types/Home.ts';
+import type { Request } from './types/Request.ts';
+import type { Standing } from './types/Standing.ts';
+
+export type Theme = 'system' | 'dark' | 'daylight';
+
+/** Requests that the core answers with the visit's standing. */
+type VisitRequest = Extract<
+  Request,
+  {
+    ask:
+      | 'look'
+      | 'open'
+      | 'amend'
+      | 'choose-order'
+      | 'confirm-gate'
+      | 'leave-part'
+      | 'answer'
+      | 'keep-photo'
+      | 'waive-photo'
+      | 'undo'
+      | 'sign';
+  }
+>;
+
+export const shop = $state<{ home: Home | null; problem: Failure | null; theme: Theme }>({
+  home: null,
+  problem: null,
+  theme: 'system',
+});
+
+export const open = $state<{ standing: Standing | null; problem: Failure | null; busy: boolean }>({
+  standing: null,
+  problem: null,
+  busy: false,
+});
+
+/** Asks for everything the first screen needs. */
+export async function loadHome(): Promise<void> {
+  shop.problem = null;
+  try {
+    takeHome(await ask({ ask: 'home' }));
+  } catch (problem) {
+    shop.problem = failureOf(problem);
+  }
+}
+
+/** Writes the technician's name; throws a refusal. */
+export async function nameTechnician(name: string): Promise<void> {
+  takeHome(await ask({ ask: 'set-technician', name }));
+}
+
+/** Shows a theme at once and remembers it. */
+export async function chooseTheme(theme: Theme): Promise<void> {
+  shop.theme = theme;
+  showTheme();
+  try {
+    takeHome(await ask({ ask: 'set-preference', name: 'theme', value: theme }));
+  } catch (problem) {
+    shop.problem = failureOf(problem);
+  }
+}
+
+/** Puts the chosen theme, or the system's, on the page. */
+export function showTheme(): void {
+  const bright = matchMedia('(prefers-color-scheme: light)').matches;
+  const theme = shop.theme === 'system' ? (bright ? 'daylight' : 'dark') : shop.theme;
+  document.documentElement.dataset.theme = theme;
+}
+
+/** Opens a visit for the screens to draw; keeps what is shown if it is that visit already. */
+export async function look(visit: string): Promise<void> {
+  if (open.standing?.visit !== visit) open.standing = null;
+  await act({ ask: 'look', visit });
+}
+
+/**
+ * Sends one request about a visit and shows what the core makes of it. True if it was taken; if not,
+ * `open.problem` says why. A second request while one is on its way is dropped: gloves tap twice.
+ */
+export async function act(request: VisitRequest): Promise<boolean> {
+  if (open.busy) return false;
+  open.busy = true;
+  open.problem = null;
+  try {
+    open.standing = await ask(request);
+    return true;
+  } catch (problem) {
+    open.problem = failureOf(problem);
+    return false;
+  } finally {
+    open.busy = false;
+  }
+}
+
+/** The place where a visit's walk goes on. */
+export function placeOf(standing: Standing): Place {
+  const visit = standing.visit;
+  const position = standing.position;
+  switch (position.at) {
+    case 'order':
+      return { screen: 'order', visit };
+    case 'gates':
+      return { screen: 'gates', visit, set: position.set };
+    case 'leave':
+      return { screen: 'leave', visit, set: position.set };
+    case 'step':
+      return { screen: 'step', visit, step: position.step };
+    case 'done':
+      return { screen: 'result', visit };
+  }
+}
+
+/** Goes on with the walk. */
+export function goOn(standing: Standing): void {
+  go(placeOf(standing));
+}
+
+/** What to show of a caught problem. */
+export function failureOf(problem: unknown): Failure {
+  if (problem instanceof Refusal) return problem.failure;
+  return { code: 'screen', message: '', help: '' };
+}
+
+function takeHome(home: Home): void {
+  shop.home = home;
+  const theme = home.preferences.theme;
+  shop.theme = theme === 'dark' || theme === 'daylight' ? theme : 'system';
+  showTheme();
+  const language = home.preferences.language;
+  chooseLocale(language ? [language] : navigator.languages);
+  document.documentElement.lang = locale();
+}
