@@ -33,7 +33,7 @@ fn main() {
         let Response::Visit(standing) = reply else { panic!("no standing") };
         println!("{} {}", standing.visit, standing.ledger.head);
         std::io::stdout().flush().unwrap();
-        let value = AnswerValue::One(["none", "grows-with-speed"][turn % 2].to_owned());
+        let value = AnswerValue::One(if turn % 2 == 0 { "none" } else { "grows-with-speed" }.to_owned());
         reply = steady
             .handle(Request::Answer {
                 visit: standing.visit,

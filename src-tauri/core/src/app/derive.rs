@@ -12,7 +12,7 @@ use crate::model::standing::{
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::sort;
+use crate::sorting::sort::{as_judged, sort};
 use crate::trade::Trade;
 use crate::trade::rows::{Form, Layout, StepRow};
 use crate::urgency::rating;
@@ -62,7 +62,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>) -> Result<Standing, Refusal> {
         position: position::position(trade, &record, &steps, danger.is_some()),
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, &record, &sets, danger.as_deref()),
-        urgency: rating::rate(&case, &sorting),
+        urgency: rating::rate(&case, &as_judged(trade, &case)),
         sorting,
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, &record, visit),
@@ -153,7 +153,7 @@ fn photo(record: &Record, step: &str) -> Option<PhotoStand> {
 /// Steps worth recommending: not looked at, and not forbidden by a DANGER found.
 fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], danger: bool) -> Vec<OpenStep<'t>> {
     let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
-    let open = |row: &&&'t StepRow| !case.looked(&row.id) && !(danger && engine(row));
+    let open = |row: &&&'t StepRow| !(case.looked(&row.id) || danger && engine(row));
     rows.iter().filter(open).map(|row| OpenStep { row }).collect()
 }
 

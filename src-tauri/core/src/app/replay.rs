@@ -21,7 +21,7 @@ use super::failure::Failure;
 use super::fault::{Fault, Refusal};
 use super::request::Request;
 use super::response::Response;
-use super::steady::{Setup, Steady, shown};
+use super::steady::{Steady, shown};
 
 /// A case that was driven through.
 #[derive(Debug, Clone, PartialEq)]
@@ -94,9 +94,8 @@ const REPLAY: &str = "case file";
 
 fn rehearse(steady: &Steady, case: &Case, base_dir: &Path) -> Result<(), Failure> {
     let scratch = std::env::temp_dir().join(format!("steady-rehearsal-{}", Uuid::now_v7()));
-    let (press, clock) = steady.press_and_clock()?;
-    let rehearsed = Steady::open(Setup { data_dir: scratch.clone(), press, clock })
-        .and_then(|steady| drive(&steady, case, base_dir));
+    let setup = steady.setup_for(scratch.clone())?;
+    let rehearsed = Steady::open(setup).and_then(|steady| drive(&steady, case, base_dir));
     // A left-over scratch folder harms nothing.
     let _ = std::fs::remove_dir_all(&scratch);
     rehearsed.map(|_| ())
@@ -264,12 +263,9 @@ fn photo_unreadable() -> Failure {
 /// The printed object.
 fn report(standing: &Standing) -> Result<Value, Failure> {
     let words = Words::of("en").map_err(|fault| shown(&fault.into(), "en"))?;
-    let urgency = &standing.urgency;
+    let (urgency, sorting) = (&standing.urgency, &standing.sorting);
     let reasons = urgency.reasons.iter().map(|reason| {
         json!({ "rule": reason.rule, "text": reason_text(words, standing, reason, Reader::Trade) })
-    });
-    let causes = standing.sorting.causes.iter().map(|cause| {
-        json!({ "id": cause.id, "group": cause.group, "probability": cause.probability })
     });
     let steps = standing.steps.iter().filter(|step| step.answered.is_some()).map(step_report);
     Ok(json!({
@@ -282,9 +278,15 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
             "reasons": reasons.collect::<Vec<_>>(),
         },
         "steps": steps.collect::<Vec<_>>(),
-        "causes": causes.collect::<Vec<_>>(),
-        "bearing_probability": standing.sorting.bearing_probability,
-        "next_check": standing.sorting.next_check.as_ref().map(|next| json!({ "step": next.step })),
+        "causes": sorting.causes,
+        "bearing_probability": sorting.bearing_probability,
+        "bearing_interval": sorting.bearing_interval,
+        "next_check": sorting.next_check,
+        "next_none": sorting.next_none,
+        "surprise": sorting.surprise,
+        "judgements": sorting.judgements,
+        "turn": sorting.turn,
+        "knowledge": standing.knowledge,
         "ledger": { "entries": standing.ledger.entries, "head": standing.ledger.head },
     }))
 }

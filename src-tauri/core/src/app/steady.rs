@@ -312,10 +312,10 @@ impl Steady {
         inner.arranged(visit, what, by).map_err(|fault| shown(&fault, &inner.locale()))
     }
 
-    /// What a rehearsal of the same kind of device needs: the press and the clock.
-    pub(super) fn press_and_clock(&self) -> Result<(Arc<dyn Press>, fn() -> Moment), Failure> {
+    /// The same press and clock on another data folder: the place of a rehearsal.
+    pub(super) fn setup_for(&self, data_dir: PathBuf) -> Result<Setup, Failure> {
         let inner = self.lock()?;
-        Ok((Arc::clone(&inner.press), inner.clock))
+        Ok(Setup { data_dir, press: Arc::clone(&inner.press), clock: inner.clock })
     }
 }
 

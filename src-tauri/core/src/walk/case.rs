@@ -19,10 +19,9 @@ pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
     let shown: Vec<&StepRow> = steps.into_iter().filter(|step| !applies::hidden(step, record)).collect();
     let mut answers = BTreeMap::new();
     for step in &shown {
-        if let Some(standing) = record.answers.get(&step.id) {
-            if let Some(answer) = worst(step, standing, intake) {
-                answers.insert(step.id.clone(), answer);
-            }
+        let standing = record.answers.get(&step.id);
+        if let Some(answer) = standing.and_then(|standing| worst(step, standing, intake)) {
+            answers.insert(step.id.clone(), answer);
         }
     }
     Case {
