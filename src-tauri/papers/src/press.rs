@@ -1,0 +1,201 @@
+//! Content in, PDF out: the one implementation of the core's press.
+//!
+//! Nothing here knows a sentence or a rule. The files it sets the type from are in `world`.
+
+use serde_json::{Value, json};
+use steady_core::app::press::{Paper, Press, PressError, PrintRun};
+use steady_core::app::request::Sheet;
+use steady_core::content::shared::PhotoLine;
+use steady_core::model::time::Moment;
+use typst::comemo;
+use typst::diag::SourceDiagnostic;
+use typst::foundations::{Datetime, Smart};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
+
+use crate::legible;
+use crate::photos::{self, Picture};
+use crate::world::{Desk, Shelf, Template};
+
+/// Type sizes a note is tried at, in points, until it fits one page. The owner may be long-sighted and
+/// reads it standing, so the first is large and nothing goes below the last: a note that still does not
+/// fit runs on to a second page rather than lose a word.
+const NOTE_SIZES: [f64; 6] = [11.5, 11.0, 10.5, 10.0, 9.5, 9.0];
+/// A finding is read at a desk and may have as many pages as it needs.
+const FINDING_SIZE: f64 = 9.5;
+
+/// Builds the press. The fonts are read once, here.
+///
+/// # Errors
+/// [`PressError`] if the embedded fonts cannot be read.
+pub fn press() -> Result<TypstPress, PressError> {
+    let shelf = Shelf::open().ok_or_else(|| PressError("the embedded fonts cannot be read".to_owned()))?;
+    let standards = PdfStandards::new(&[PdfStandard::A_3a, PdfStandard::Ua_1])
+        .map_err(|error| PressError(error.message().to_string()))?;
+    Ok(TypstPress { shelf, standards })
+}
+
+/// A press that sets type with Typst and writes PDF/A-3a that is PDF/UA-1 as well.
+pub struct TypstPress {
+    shelf: Shelf,
+    standards: PdfStandards,
+}
+
+impl Press for TypstPress {
+    fn print(&self, paper: Paper<'_>, run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
+        let printed = match paper {
+            Paper::Finding(finding) => {
+                let lines = finding.steps.iter().filter_map(|step| step.photo.as_ref());
+                let sheaf = Sheaf::gather(Template::Finding, lines, run);
+                content(finding)
+                    .and_then(|content| self.set(&sheaf, content, &finding.locale, &[FINDING_SIZE]))
+            }
+            Paper::Note(note) => {
+                let sheaf = Sheaf::gather(Template::Note, note.photo.as_ref(), run);
+                content(note).and_then(|content| self.set(&sheaf, content, &note.locale, &NOTE_SIZES))
+            }
+        };
+        // Each paper is printed once; what the typesetter remembers of it would only pile up.
+        comemo::evict(0);
+        printed
+    }
+}
+
+impl TypstPress {
+    /// Sets the paper at the first of `sizes` that fits one page, else at the last.
+    fn set(
+        &self,
+        sheaf: &Sheaf<'_>,
+        content: Value,
+        locale: &str,
+        sizes: &[f64],
+    ) -> Result<Vec<u8>, PressError> {
+        let attached = serde_json::to_vec_pretty(&content).map_err(unreadable)?;
+        let ident = format!("{:?} {content}", sheaf.template);
+        let content = legible::make_legible(content, &self.shelf);
+        let mut document = None;
+        for size in sizes {
+            let run = sheaf.run_json(locale, *size);
+            let files = [
+                ("/content.json", content.to_string().into_bytes()),
+                ("/run.json", run.to_string().into_bytes()),
+                ("/finding.json", attached.clone()),
+            ];
+            let desk = Desk::new(&self.shelf, sheaf.template, files, &sheaf.pictures)
+                .ok_or_else(|| PressError("a file of the paper has no usable path".to_owned()))?;
+            let set: PagedDocument = typst::compile(&desk).output.map_err(|all| refused(&all))?;
+            let fits = set.pages().len() <= 1;
+            document = Some(set);
+            if fits {
+                break;
+            }
+        }
+        let document = document.ok_or_else(|| PressError("no type size was given".to_owned()))?;
+        let options = PdfOptions {
+            ident: Smart::Custom(ident),
+            creator: Smart::Custom(Some("Steady".to_owned())),
+            timestamp: timestamp(sheaf.at),
+            standards: self.standards.clone(),
+            ..PdfOptions::default()
+        };
+        typst_pdf::pdf(&document, &options).map_err(|all| refused(&all))
+    }
+}
+
+/// What goes into one paper beside its words.
+struct Sheaf<'a> {
+    template: Template,
+    sheet: &'static str,
+    at: Moment,
+    pictures: Vec<Picture<'a>>,
+}
+
+impl<'a> Sheaf<'a> {
+    fn gather(
+        template: Template,
+        lines: impl IntoIterator<Item = &'a PhotoLine>,
+        run: &PrintRun<'_>,
+    ) -> Self {
+        let sheet = match run.sheet {
+            Sheet::A4 => "a4",
+            Sheet::UsLetter => "us-letter",
+        };
+        let budget = match template {
+            Template::Finding => photos::BESIDE_A_STEP,
+            Template::Note => photos::ON_THE_NOTE,
+        };
+        Self { template, sheet, at: run.at, pictures: photos::prepare(lines, run.photo, budget) }
+    }
+
+    /// Sheet, size and language, and where each photo that can be printed is found.
+    fn run_json(&self, locale: &str, size: f64) -> Value {
+        let found: serde_json::Map<String, Value> = self
+            .pictures
+            .iter()
+            .map(|picture| (picture.sha256.to_owned(), Value::from(picture.path())))
+            .collect();
+        let (lang, region) = language(locale);
+        json!({ "sheet": self.sheet, "size": size, "lang": lang, "region": region, "photos": found })
+    }
+}
+
+fn content(paper: &impl serde::Serialize) -> Result<Value, PressError> {
+    serde_json::to_value(paper).map_err(unreadable)
+}
+
+/// Language and region of a tag such as `en` or `en-GB`; English where the tag is not one.
+fn language(tag: &str) -> (String, Option<String>) {
+    let mut parts = tag.split(['-', '_']);
+    let letters = |part: &&str| part.bytes().all(|b| b.is_ascii_alphabetic());
+    let lang = parts.next().filter(letters).filter(|part| matches!(part.len(), 2 | 3));
+    let region = parts.filter(letters).find(|part| part.len() == 2);
+    (lang.unwrap_or("en").to_ascii_lowercase(), region.map(str::to_ascii_uppercase))
+}
+
+/// The moment as the document carries it: whole seconds, UTC.
+fn timestamp(at: Moment) -> Option<Timestamp> {
+    let text = at.rfc3339();
+    let mut parts = text.split(|c: char| !c.is_ascii_digit());
+    let year = parts.next()?.parse().ok()?;
+    let mut small = || parts.next()?.parse::<u8>().ok();
+    let (month, day, hour, minute, second) = (small()?, small()?, small()?, small()?, small()?);
+    Datetime::from_ymd_hms(year, month, day, hour, minute, second).map(Timestamp::new_utc)
+}
+
+/// Says how many complaints there were and of what sort. Their own text may quote what a person typed,
+/// so only the template's line would be safe to name, and that helps nobody outside this crate.
+fn refused(all: &[SourceDiagnostic]) -> PressError {
+    PressError(format!("the typesetter refused it, {} complaint(s)", all.len()))
+}
+
+fn unreadable(_: serde_json::Error) -> PressError {
+    PressError("the content could not be written as data".to_owned())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{language, timestamp};
+    use steady_core::model::time::Moment;
+
+    #[test]
+    fn odd_language_tags_become_english() {
+        #[track_caller]
+        fn check(tag: &str, lang: &str, region: Option<&str>) {
+            assert_eq!(language(tag), (lang.to_owned(), region.map(str::to_owned)), "{tag}");
+        }
+        check("en", "en", None);
+        check("en-GB", "en", Some("GB"));
+        check("de_at", "de", Some("AT"));
+        check("zh-Hant-TW", "zh", Some("TW"));
+        check("", "en", None);
+        check("#panic()", "en", None);
+        check("e1", "en", None);
+    }
+
+    #[test]
+    fn every_moment_the_clock_can_show_has_a_timestamp() {
+        for millis in [0, 1_795_000_000_000, 951_782_400_000] {
+            assert!(timestamp(Moment(millis)).is_some(), "{millis}");
+        }
+    }
+}

@@ -1,0 +1,139 @@
+//! The only files and fonts the typesetter can see: our templates, our two fonts, the paper's data and
+//! its photos. No disk, no network, no clock.
+//!
+//! How the data is made is in `press`; how it is laid out is in `templates/`.
+
+use typst::diag::{FileError, FileResult};
+use typst::foundations::{Bytes, Datetime, Duration};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt, World};
+
+use crate::photos::Picture;
+
+const REGULAR: &[u8] = include_bytes!("../fonts/NotoSans-Regular.ttf");
+const BOLD: &[u8] = include_bytes!("../fonts/NotoSans-Bold.ttf");
+
+/// Every template, by the path it is imported under.
+const TEMPLATES: [(&str, &str); 4] = [
+    ("/finding.typ", include_str!("../templates/finding.typ")),
+    ("/note.typ", include_str!("../templates/note.typ")),
+    ("/shared.typ", include_str!("../templates/shared.typ")),
+    ("/words.typ", include_str!("../templates/words.typ")),
+];
+
+/// Where the bearing sits, drawn for each way of carrying a shaft.
+const DRAWINGS: [(&str, &str); 3] = [
+    ("/drawings/rigid.svg", include_str!("../templates/drawings/rigid.svg")),
+    ("/drawings/rubber.svg", include_str!("../templates/drawings/rubber.svg")),
+    ("/drawings/tube.svg", include_str!("../templates/drawings/tube.svg")),
+];
+
+/// Which template starts a paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Template {
+    Finding,
+    Note,
+}
+
+/// What all papers share: the library, the fonts, the templates.
+pub(crate) struct Shelf {
+    library: LazyHash<Library>,
+    book: LazyHash<FontBook>,
+    fonts: Vec<Font>,
+    sources: Vec<Source>,
+}
+
+impl Shelf {
+    /// Reads fonts and templates; `None` if a font is not one.
+    pub(crate) fn open() -> Option<Self> {
+        let fonts = [REGULAR, BOLD]
+            .into_iter()
+            .map(|bytes| Font::new(Bytes::new(bytes), 0))
+            .collect::<Option<Vec<_>>>()?;
+        let sources = TEMPLATES
+            .into_iter()
+            .map(|(path, text)| Some(Source::new(file_id(path)?, text.to_owned())))
+            .collect::<Option<Vec<_>>>()?;
+        Some(Self {
+            library: LazyHash::new(Library::default()),
+            book: LazyHash::new(FontBook::from_fonts(&fonts)),
+            fonts,
+            sources,
+        })
+    }
+
+    /// Whether both fonts have a glyph for `c`.
+    pub(crate) fn has_glyph(&self, c: char) -> bool {
+        self.fonts.iter().all(|font| font.info().coverage.contains(c.into()))
+    }
+}
+
+/// One paper's view of the world.
+pub(crate) struct Desk<'a> {
+    shelf: &'a Shelf,
+    main: FileId,
+    files: Vec<(FileId, Bytes)>,
+}
+
+impl<'a> Desk<'a> {
+    pub(crate) fn new(
+        shelf: &'a Shelf,
+        template: Template,
+        data: impl IntoIterator<Item = (&'static str, Vec<u8>)>,
+        pictures: &[Picture<'_>],
+    ) -> Option<Self> {
+        let main = match template {
+            Template::Finding => file_id("/finding.typ")?,
+            Template::Note => file_id("/note.typ")?,
+        };
+        let data = data.into_iter().map(|(path, bytes)| (path.to_owned(), Bytes::new(bytes)));
+        let drawings = DRAWINGS.iter().map(|(path, svg)| ((*path).to_owned(), Bytes::from_string(*svg)));
+        let photos = pictures.iter().map(|picture| (picture.path(), picture.jpeg.clone()));
+        let files = data
+            .chain(drawings)
+            .chain(photos)
+            .map(|(path, bytes)| Some((file_id(&path)?, bytes)))
+            .collect::<Option<Vec<_>>>()?;
+        Some(Self { shelf, main, files })
+    }
+}
+
+impl World for Desk<'_> {
+    fn library(&self) -> &LazyHash<Library> {
+        &self.shelf.library
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &self.shelf.book
+    }
+
+    fn main(&self) -> FileId {
+        self.main
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        let found = self.shelf.sources.iter().find(|source| source.id() == id);
+        found.cloned().ok_or(FileError::AccessDenied)
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        let found = self.files.iter().find(|(at, _)| *at == id);
+        found.map(|(_, bytes)| bytes.clone()).ok_or(FileError::AccessDenied)
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        self.shelf.fonts.get(index).cloned()
+    }
+
+    fn today(&self, _: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}
+
+/// The typesetter's number for a path. It keeps every number it ever gave and has 65,535 of them, so
+/// paths must come from a small fixed set and never hold a hash or a name.
+fn file_id(path: &str) -> Option<FileId> {
+    Some(RootedPath::new(VirtualRoot::Project, VirtualPath::new(path).ok()?).intern())
+}

@@ -1,0 +1,110 @@
+//! Prints a paper and reads it back: qpdf and poppler's tools, from Debian.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::sync::LazyLock;
+
+use steady_core::app::press::{Paper, Press, PressError, PrintRun};
+use steady_core::app::request::Sheet;
+use steady_core::model::time::Moment;
+use steady_papers::{TypstPress, press};
+
+/// 25 November 2026, 09:30 UTC.
+pub const AT: Moment = Moment(1_795_599_000_000);
+
+static PRESS: LazyLock<TypstPress> = LazyLock::new(|| press().expect("the press starts"));
+
+/// Every photo missing.
+pub fn no_photos(_: &str) -> Option<Vec<u8>> {
+    None
+}
+
+pub fn print_with(
+    paper: Paper<'_>,
+    sheet: Sheet,
+    photo: &dyn Fn(&str) -> Option<Vec<u8>>,
+) -> Result<Vec<u8>, PressError> {
+    PRESS.print(paper, &PrintRun { sheet, at: AT, photo })
+}
+
+/// Prints, keeps the file under `name` and returns its path.
+#[track_caller]
+pub fn keep(name: &str, paper: Paper<'_>, sheet: Sheet, photo: &dyn Fn(&str) -> Option<Vec<u8>>) -> PathBuf {
+    let pdf = print_with(paper, sheet, photo).unwrap_or_else(|error| panic!("{name}: {error}"));
+    let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("{name}.pdf"));
+    std::fs::write(&path, pdf).expect("the test folder can be written");
+    path
+}
+
+/// Sound by qpdf, fonts embedded, the expected sheet; returns the number of pages.
+#[track_caller]
+pub fn check_form(path: &Path, sheet: Sheet) -> usize {
+    tool("qpdf", &["--check", "--no-warn"], path);
+    let info = tool("pdfinfo", &[], path);
+    let size = match sheet {
+        Sheet::A4 => "595.276 x 841.89 pts (A4)",
+        Sheet::UsLetter => "612 x 792 pts (letter)",
+    };
+    let value = |name: &str| {
+        let line = info.lines().find_map(|line| line.strip_prefix(name));
+        line.unwrap_or_else(|| panic!("pdfinfo names no {name} {info}")).trim().to_owned()
+    };
+    assert_eq!(value("Page size:"), size);
+    assert_eq!(value("Tagged:"), "yes");
+    assert_ne!(value("Title:"), "");
+    assert!(value("CreationDate:").contains("2026"), "{info}");
+    let fonts = tool("pdffonts", &[], path);
+    let rows: Vec<&str> = fonts.lines().skip(2).collect();
+    assert!(!rows.is_empty(), "no font at all: {fonts}");
+    for row in rows {
+        assert!(row.contains("NotoSans-"), "a foreign font: {row}");
+        assert!(row.contains(" yes yes yes "), "a font that is not embedded: {row}");
+    }
+    value("Pages:").parse().expect("a number of pages")
+}
+
+/// The text as it stands on the pages.
+#[track_caller]
+pub fn text(path: &Path) -> String {
+    tool("pdftotext", &["-layout"], path)
+}
+
+/// The text with every run of white space made one space, for sentences that wrap.
+#[track_caller]
+pub fn flat_text(path: &Path) -> String {
+    let raw = tool("pdftotext", &["-raw"], path);
+    raw.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// What the document says of itself to a screen reader.
+#[track_caller]
+pub fn structure(path: &Path) -> String {
+    tool("pdfinfo", &["-struct-text"], path)
+}
+
+/// The bytes of an attached file.
+#[track_caller]
+pub fn attachment(path: &Path, name: &str) -> Vec<u8> {
+    run(Command::new("qpdf").arg(path).arg(format!("--show-attachment={name}")))
+}
+
+#[track_caller]
+fn tool(name: &str, options: &[&str], path: &Path) -> String {
+    let mut command = Command::new(name);
+    command.args(options).arg(path);
+    if name == "pdftotext" {
+        command.arg("-");
+    }
+    String::from_utf8(run(&mut command)).expect("the tool answers in UTF-8")
+}
+
+#[track_caller]
+fn run(command: &mut Command) -> Vec<u8> {
+    let name = command.get_program().to_string_lossy().into_owned();
+    let out = command.output().unwrap_or_else(|error| {
+        panic!("{name} does not start ({error}); install it: apt-get install qpdf poppler-utils")
+    });
+    let said = String::from_utf8_lossy(&out.stderr);
+    assert!(out.status.success(), "{name}: {said} {}", String::from_utf8_lossy(&out.stdout));
+    out.stdout
+}
