@@ -28,6 +28,7 @@ export default defineConfig({
   },
   test: {
     environment: 'happy-dom',
+    css: true,
     include: ['src/**/*.test.ts'],
   },
 });

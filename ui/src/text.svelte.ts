@@ -59,8 +59,11 @@ export function find(key: string, values?: Record<string, FluentVariable>): stri
   return undefined;
 }
 
-/** A day and minute as the reader's region writes it. */
+/** A day and minute as the reader's region writes it; today, the minute alone. */
 export function when(at: number): string {
+  if (new Date(at).toDateString() === new Date().toDateString()) {
+    return new Intl.DateTimeFormat(chosen.locale, { timeStyle: 'short' }).format(at);
+  }
   return new Intl.DateTimeFormat(chosen.locale, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
 }
 

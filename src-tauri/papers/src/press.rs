@@ -20,7 +20,7 @@ use crate::world::{Desk, Shelf, Template};
 /// Type sizes a note is tried at, in points, until it fits one page. The owner may be long-sighted and
 /// reads it standing, so the first is large and nothing goes below the last: a note that still does not
 /// fit runs on to a second page rather than lose a word.
-const NOTE_SIZES: [f64; 6] = [11.5, 11.0, 10.5, 10.0, 9.5, 9.0];
+const NOTE_SIZES: [f64; 8] = [12.5, 12.0, 11.5, 11.0, 10.5, 10.0, 9.5, 9.0];
 /// A finding is read at a desk and may have as many pages as it needs.
 const FINDING_SIZE: f64 = 9.5;
 

@@ -12,7 +12,7 @@ use crate::model::standing::{
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::{as_judged, sort};
+use crate::sorting::sort::sort;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, Layout, StepRow};
 use crate::urgency::rating;
@@ -62,7 +62,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>) -> Result<Standing, Refusal> {
         position: position::position(trade, &record, &steps, danger.is_some()),
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, &record, &sets, danger.as_deref()),
-        urgency: rating::rate(&case, &as_judged(trade, &case)),
+        urgency: rating::rate(&case, &sorting),
         sorting,
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, &record, visit),

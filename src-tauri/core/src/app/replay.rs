@@ -267,6 +267,9 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
     let reasons = urgency.reasons.iter().map(|reason| {
         json!({ "rule": reason.rule, "text": reason_text(words, standing, reason, Reader::Trade) })
     });
+    let causes = sorting.causes.iter().map(|cause| {
+        json!({ "id": cause.id, "group": cause.group, "probability": cause.probability })
+    });
     let steps = standing.steps.iter().filter(|step| step.answered.is_some()).map(step_report);
     Ok(json!({
         "visit": standing.visit,
@@ -278,14 +281,9 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
             "reasons": reasons.collect::<Vec<_>>(),
         },
         "steps": steps.collect::<Vec<_>>(),
-        "causes": sorting.causes,
+        "causes": causes.collect::<Vec<_>>(),
         "bearing_probability": sorting.bearing_probability,
-        "bearing_interval": sorting.bearing_interval,
-        "next_check": sorting.next_check,
-        "next_none": sorting.next_none,
-        "surprise": sorting.surprise,
-        "judgements": sorting.judgements,
-        "turn": sorting.turn,
+        "next_check": sorting.next_check.as_ref().map(|next| json!({ "step": next.step })),
         "knowledge": standing.knowledge,
         "ledger": { "entries": standing.ledger.entries, "head": standing.ledger.head },
     }))

@@ -36,8 +36,8 @@ ui-more = Show more
 ui-steps-answered = { $answered } of { $steps } steps
 ui-signed = Signed: { $decision }
 ui-theme = Theme
-ui-theme-system = As the device
-ui-theme-dark = Dark bay
+ui-theme-system = Device
+ui-theme-dark = Dark
 ui-theme-daylight = Daylight
 ui-versions = Version { $version }, trade knowledge { $knowledge }
 

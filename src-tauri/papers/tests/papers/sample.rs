@@ -41,7 +41,7 @@ fn owned(all: &[&str]) -> Vec<String> {
 pub fn photo(index: usize) -> PhotoLine {
     PhotoLine {
         sha256: format!("{index:064x}"),
-        caption: "Up and down at the support: movement felt".into(),
+        caption: "Up and down at the support: Movement felt".into(),
         alt: "Photo taken at the step \"Up and down at the support\".".into(),
     }
 }

@@ -1,0 +1,174 @@
+// From the car coming in to the owner's receipt, on a phone-sized screen against the real core:
+// a buzz at 2,500 in neutral and movement felt up and down at a rigid support.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openPhone, startDesk, violations } from "./stage.mjs";
+
+let desk;
+let phone;
+
+before(async () => {
+  desk = await startDesk();
+  phone = await openPhone(desk);
+});
+
+after(async () => {
+  await phone?.browser.close();
+  await desk?.stop();
+});
+
+const place = () => phone.page.evaluate(() => location.hash);
+
+async function go(where) {
+  const visit = /#\/visit\/[^/]+/.exec(await place())[0];
+  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
+  await phone.page.waitForTimeout(300);
+}
+
+async function accessible(screen) {
+  assert.deepEqual(await violations(phone.page), [], `axe on ${screen}`);
+}
+
+async function confirmGates(set) {
+  await go(`gates/${set}`);
+  const gates = phone.page.locator("[data-testid^=gate-]");
+  await gates.first().waitFor();
+  const count = await gates.count();
+  assert.ok(count >= 5, `only ${count} gates in ${set}`);
+  for (let index = 0; index < count; index += 1) {
+    await gates.nth(index).click();
+    await phone.page.waitForTimeout(150);
+  }
+}
+
+async function answer(step, value) {
+  await go(`step/${step}`);
+  await phone.id(`answer-${value}`).click();
+  await phone.page.waitForTimeout(300);
+}
+
+test("a technician says who they are and starts a visit", async () => {
+  const { page, id } = phone;
+  await page.goto(desk.address);
+  await id("technician").fill("Kim Marsh");
+  await accessible("first start");
+  await id("save-technician").click();
+  await id("new-visit").waitFor();
+  await accessible("an empty list");
+  await id("new-visit").click();
+  await id("layout-rigid-engine-speed").click();
+  await id("plate").fill("TR 4417");
+  await id("complaint").fill("a buzz through the floor");
+  await accessible("intake");
+  await id("save-intake").click();
+  await page.waitForFunction(() => location.hash.includes("/visit/"));
+  await page.waitForTimeout(500);
+  assert.match(await place(), /step\/road-speed-vibration/);
+});
+
+test("a step under the car is locked until its gates are confirmed", async () => {
+  const { id } = phone;
+  await go("step/play-vertical");
+  assert.ok((await id("answer-felt").count()) === 0 || (await id("answer-felt").isDisabled()));
+  await accessible("a locked step");
+});
+
+test("the buzz is felt from the seat, and the answer carries its own rating", async () => {
+  const { page, id } = phone;
+  await confirmGates("running");
+  await accessible("gates");
+  await answer("neutral-2500-buzz", "felt");
+  await page.locator('[data-testid=band][data-word=caution]').first().waitFor();
+  await accessible("an answered step");
+  await go("leave/running");
+  await id("leave").click();
+  await page.waitForTimeout(300);
+});
+
+test("movement felt is DANGER, survives a reload, and keeps its photo", async () => {
+  const { page, id } = phone;
+  await confirmGates("lift");
+  await answer("play-vertical", "none");
+  await id("undo").click();
+  await page.waitForTimeout(300);
+  await answer("play-vertical", "felt");
+  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+  await id("photo-input").setInputFiles({ name: "a.png", mimeType: "image/png", buffer: await page.screenshot() });
+  await id("photo").waitFor();
+  const here = await place();
+  await page.reload();
+  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+  assert.equal(await place(), here);
+  await id("photo").waitFor();
+});
+
+test("a milder answer after DANGER asks why", async () => {
+  const { page, id } = phone;
+  await id("answer-none").click();
+  await id("reason-text").waitFor();
+  await accessible("the question why");
+  await page.reload();
+  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+});
+
+test("the result says DO NOT DRIVE and names the loose seat", async () => {
+  const { page } = phone;
+  await go("result");
+  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+  const text = (await page.locator("main").innerText()).toLowerCase();
+  assert.match(text, /do not drive/);
+  assert.match(text, /loose in its housing/);
+  await accessible("the result");
+});
+
+test("the service writer makes the finding's PDF", async () => {
+  const { page, id } = phone;
+  await go("finding");
+  await id("make-pdf").waitFor();
+  await accessible("the finding");
+  const paper = page.waitForResponse(async (response) =>
+    response.url().endsWith("/api") && (await response.json().catch(() => ({}))).is === "paper");
+  await id("make-pdf").click();
+  const { mime, base64 } = await (await paper).json();
+  assert.equal(mime, "application/pdf");
+  assert.equal(Buffer.from(base64, "base64").subarray(0, 5).toString(), "%PDF-");
+});
+
+test("the owner reads the note and signs that it was received", async () => {
+  const { page, id } = phone;
+  await go("note");
+  await id("decision-decide-later").click();
+  const pad = id("sign-pad");
+  await pad.scrollIntoViewIfNeeded();
+  const box = await pad.boundingBox();
+  await page.mouse.move(box.x + 30, box.y + box.height / 2);
+  await page.mouse.down();
+  for (let step = 1; step <= 12; step += 1) {
+    await page.mouse.move(box.x + 30 + step * 15, box.y + box.height / 2 + (step % 2 ? 18 : -18));
+  }
+  await page.mouse.up();
+  await accessible("the note");
+  await id("sign").click();
+  await page.waitForTimeout(600);
+  await go("ledger");
+  assert.match((await page.locator("main").innerText()).toLowerCase(), /sign|receiv/);
+  await accessible("the ledger");
+});
+
+test("the list finds the visit by its plate", async () => {
+  const { page, id } = phone;
+  await page.goto(`${desk.origin}/#/`);
+  await id("search").fill("tr4417");
+  await page.waitForTimeout(600);
+  assert.equal(await id("visit-card").count(), 1);
+  await id("search").fill("nobody");
+  await page.waitForTimeout(600);
+  assert.equal(await id("visit-card").count(), 0);
+  await accessible("a list with nothing found");
+});
+
+test("nothing left for elsewhere and nothing broke", () => {
+  assert.deepEqual(phone.strays, []);
+  assert.deepEqual(phone.faults, []);
+});

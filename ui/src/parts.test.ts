@@ -1,0 +1,77 @@
+// The small pure parts of the screens: addresses, choices, signatures, weights in words.
+
+import { describe, expect, test } from 'vitest';
+import { toggle } from './choice.ts';
+import { read, write, type Place } from './router.ts';
+import { pointOn, strokePath } from './signature.ts';
+import { signalNamed, signalOf } from './signals.ts';
+import { times } from './weight.ts';
+
+const PLACES: Place[] = [
+  { screen: 'home' },
+  { screen: 'intake', visit: null },
+  { screen: 'intake', visit: 'a-1' },
+  { screen: 'walk', visit: 'a-1' },
+  { screen: 'step', visit: 'a-1', step: 'play-vertical' },
+  { screen: 'gates', visit: 'a-1', set: 'lift' },
+  { screen: 'leave', visit: 'a-1', set: 'creep' },
+  { screen: 'order', visit: 'a-1' },
+  { screen: 'result', visit: 'a-1' },
+  { screen: 'finding', visit: 'a-1' },
+  { screen: 'note', visit: 'a-1' },
+  { screen: 'ledger', visit: 'a-1' },
+];
+
+describe('addresses', () => {
+  test.each(PLACES)('a written place reads back: $screen', (place) => {
+    expect(read(write(place))).toEqual(place);
+  });
+  test.each(['', '#', '#/visit/', '#/visit/../x', '#/visit/a/step', '#/nowhere'])('%s leads home', (hash) => {
+    expect(read(hash)).toEqual({ screen: 'home' });
+  });
+});
+
+describe('choices of an any-of step', () => {
+  const choices = [{ id: 'none', lone: true }, { id: 'rattle', lone: false }, { id: 'pops', lone: false }];
+  test.each([
+    [[], 'none', ['none']],
+    [['none'], 'rattle', ['rattle']],
+    [['pops'], 'rattle', ['rattle', 'pops']],
+    [['rattle', 'pops'], 'none', ['none']],
+    [['rattle'], 'rattle', []],
+  ])('%j and a tap on %s gives %j', (chosen, tapped, expected) => {
+    expect(toggle(choices, chosen, tapped)).toEqual(expected);
+  });
+});
+
+describe('signatures', () => {
+  const pad = { left: 10, top: 20, width: 200, height: 100 } as DOMRect;
+  test.each([
+    [10, 20, [0, 0]],
+    [110, 70, [0.5, 0.5]],
+    [999, -5, [1, 0]],
+  ])('a pointer at %d, %d is held on the pad', (x, y, expected) => {
+    expect(pointOn(pad, x, y)).toEqual(expected);
+  });
+  test('a stroke scales with the pad it is drawn on', () => {
+    expect(strokePath([[0, 0], [0.5, 1]], 200, 100)).toBe('M0 0L100 100');
+    expect(strokePath([[0.5, 0.5]], 200, 100)).toBe('M100 50L100 50');
+    expect(strokePath([], 200, 100)).toBe('');
+  });
+});
+
+test.each([
+  [3, 2],
+  [-3, 2],
+  [10, 10],
+  [13, 20],
+  [200, 1000],
+])('%d decibans are said as %d times', (decibans, factor) => {
+  expect(times(decibans)).toBe(factor);
+});
+
+test('what is no signal word reads as not rated', () => {
+  expect(signalOf(null)).toBe('unrated');
+  expect(signalOf('DANGER')).toBe('danger');
+  expect(signalNamed('fine')).toBe('unrated');
+});
