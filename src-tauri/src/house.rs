@@ -21,7 +21,8 @@ pub fn open<R: Runtime>(paths: &PathResolver<R>) -> House {
     if let Some(steady) = OPENED.get() {
         return Ok(Arc::clone(steady));
     }
-    let press = steady_papers::press().map_err(|_| failure("internal", "the papers' fonts cannot be read"))?;
+    let press =
+        steady_papers::press().map_err(|_| failure("internal", "the papers' fonts cannot be read"))?;
     let setup = Setup { data_dir: data_dir(paths)?, press: Arc::new(press), clock: Moment::now };
     let steady = Arc::new(Steady::open(setup)?);
     Ok(Arc::clone(OPENED.get_or_init(|| steady)))
@@ -41,6 +42,7 @@ pub fn failure(code: &str, message: &str) -> Failure {
     Failure {
         code: code.to_owned(),
         message: message.to_owned(),
-        help: "Close Steady and start it again; if that does not help, install it anew. Visits stay.".to_owned(),
+        help: "Close Steady and start it again; if that does not help, install it anew. Visits stay."
+            .to_owned(),
     }
 }

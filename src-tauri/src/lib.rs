@@ -32,11 +32,15 @@ pub fn run() {
 
 /// GTK ends the process with a panic where it finds no display.
 fn has_display() -> bool {
-    !cfg!(target_os = "linux") || ["DISPLAY", "WAYLAND_DISPLAY"].iter().any(|name| std::env::var_os(name).is_some())
+    !cfg!(target_os = "linux")
+        || ["DISPLAY", "WAYLAND_DISPLAY"].iter().any(|name| std::env::var_os(name).is_some())
 }
 
 /// Says on standard error, the only place there is without a window, why there is none.
 fn refuse(why: &str) {
-    let _ = writeln!(std::io::stderr(), "{why}\nStart Steady from a desktop, or use `steady serve` and a browser.");
+    let _ = writeln!(
+        std::io::stderr(),
+        "{why}\nStart Steady from a desktop, or use `steady serve` and a browser."
+    );
     std::process::exit(2);
 }

@@ -1,7 +1,12 @@
 //! Measurements, side by side with a peer in one run; `cargo xtask bench` starts it in a release build.
 //! Prints a table; asserts nothing and is never part of the tests.
 
-#![expect(clippy::unwrap_used, clippy::print_stdout, clippy::indexing_slicing, reason = "a bench prints and may fail loudly")]
+#![expect(
+    clippy::unwrap_used,
+    clippy::print_stdout,
+    clippy::indexing_slicing,
+    reason = "a bench prints and may fail loudly"
+)]
 
 use std::path::Path;
 use std::sync::Arc;
@@ -91,7 +96,10 @@ fn answers_beside_bare_inserts(folder: &Path) {
     let bare = Connection::open(folder.join("bare.db")).unwrap();
     bare.pragma_update(None, "journal_mode", "WAL").unwrap();
     bare.pragma_update(None, "synchronous", "FULL").unwrap();
-    bare.execute_batch("CREATE TABLE entry (id INTEGER PRIMARY KEY AUTOINCREMENT, body TEXT NOT NULL) STRICT").unwrap();
+    bare.execute_batch(
+        "CREATE TABLE entry (id INTEGER PRIMARY KEY AUTOINCREMENT, body TEXT NOT NULL) STRICT",
+    )
+    .unwrap();
     let body = "x".repeat(300);
     let (mut ours, mut theirs) = (Vec::new(), Vec::new());
     for turn in 0..300 {

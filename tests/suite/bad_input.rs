@@ -51,7 +51,9 @@ fn refused_cases_leave_no_visit() {
 
 #[test]
 fn readings_have_both_bounds() {
-    for (rpm, verdict) in [(199, "reading-out-of-range"), (200, "ok"), (9_000, "ok"), (9_001, "reading-out-of-range")] {
+    for (rpm, verdict) in
+        [(199, "reading-out-of-range"), (200, "ok"), (9_000, "ok"), (9_001, "reading-out-of-range")]
+    {
         let (_folder, steady) = scratch();
         let case = case("rigid-engine-speed", &format!("idle-speed={rpm}"));
         let done = replay(&steady, &case.to_string(), Path::new("."));
@@ -89,23 +91,46 @@ fn named_gates_are_taken_word_for_word() {
 #[test]
 fn refused_requests_change_nothing() {
     let (_folder, steady) = scratch();
-    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
+    let standing =
+        ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
     let visit = &standing.visit;
     for (request, expected) in [
         (json!({ "ask": "look", "visit": "nobody" }), "unknown-visit"),
         (json!({ "ask": "leave-part", "visit": visit }), "part-not-entered"),
-        (json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": "fumes-out" }), "unknown-gate"),
-        (json!({ "ask": "waive-photo", "visit": visit, "step": "shaft-look", "reason": " " }), "waiver-empty"),
+        (
+            json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": "fumes-out" }),
+            "unknown-gate",
+        ),
+        (
+            json!({ "ask": "waive-photo", "visit": visit, "step": "shaft-look", "reason": " " }),
+            "waiver-empty",
+        ),
         (json!({ "ask": "undo", "visit": visit, "entry": "x" }), "nothing-to-undo"),
         (json!({ "ask": "note", "visit": visit, "locale": "tlh" }), "unknown-locale"),
-        (json!({ "ask": "keep-photo", "visit": visit, "step": "shaft-look", "upload": "0191d2f0-0000-7000-8000-000000000000" }), "upload-unknown"),
-        (json!({ "ask": "sign", "visit": visit, "decision": "repair", "note_sha256": "old", "locale": "en", "strokes": [[[0.1, 0.1], [0.2, 0.2]]] }), "note-changed"),
-        (json!({ "ask": "amend", "visit": visit, "intake": { "vehicle": { "layout": "rigid-engine-speed", "cylinders": 0 } } }), "intake-refused"),
-        (json!({ "ask": "amend", "visit": visit, "intake": { "vehicle": { "layout": "rubber-centre", "seat": "bare" } } }), "intake-refused"),
+        (
+            json!({ "ask": "keep-photo", "visit": visit, "step": "shaft-look", "upload": "0191d2f0-0000-7000-8000-000000000000" }),
+            "upload-unknown",
+        ),
+        (
+            json!({ "ask": "sign", "visit": visit, "decision": "repair", "note_sha256": "old", "locale": "en", "strokes": [[[0.1, 0.1], [0.2, 0.2]]] }),
+            "note-changed",
+        ),
+        (
+            json!({ "ask": "amend", "visit": visit, "intake": { "vehicle": { "layout": "rigid-engine-speed", "cylinders": 0 } } }),
+            "intake-refused",
+        ),
+        (
+            json!({ "ask": "amend", "visit": visit, "intake": { "vehicle": { "layout": "rubber-centre", "seat": "bare" } } }),
+            "intake-refused",
+        ),
         (json!({ "ask": "set-technician", "name": " " }), "technician-missing"),
     ] {
         assert_eq!(code(&steady, request.clone()), expected, "{request}");
-        assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).ledger, standing.ledger, "{request}");
+        assert_eq!(
+            ask(&steady, json!({ "ask": "look", "visit": visit })).ledger,
+            standing.ledger,
+            "{request}"
+        );
     }
 }
 
@@ -148,13 +173,22 @@ fn own_layout_files_are_checked_one_by_one() {
     let good = "id = \"twin-rubber\"\nname = \"Twin rubber\"\nsupport = \"rubber\"\nspeed = \"output\"\nallowed_movement = \"maker-figure\"\n\
                 causes = [\"worn-bearing\", \"torn-support-rubber\"]\nbasis = \"common practice, no source\"\n";
     std::fs::write(layouts.join("good.toml"), good).unwrap();
-    std::fs::write(layouts.join("no-basis.toml"), good.replace("common practice, no source", " ").replace("twin-rubber", "other")).unwrap();
+    std::fs::write(
+        layouts.join("no-basis.toml"),
+        good.replace("common practice, no source", " ").replace("twin-rubber", "other"),
+    )
+    .unwrap();
     std::fs::write(layouts.join("taken.toml"), good.replace("twin-rubber", "rubber-centre")).unwrap();
     std::fs::write(layouts.join("broken.toml"), "id = \"x\"\nsupport = \n").unwrap();
     let steady = open(folder.path()).unwrap();
     let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
-    assert!(home.layouts.iter().any(|layout| layout.id == "twin-rubber" && layout.own_name.as_deref() == Some("Twin rubber")));
-    let refused: Vec<&str> = home.notices.iter().map(|notice| notice.detail.split(':').next().unwrap()).collect();
+    assert!(
+        home.layouts
+            .iter()
+            .any(|layout| layout.id == "twin-rubber" && layout.own_name.as_deref() == Some("Twin rubber"))
+    );
+    let refused: Vec<&str> =
+        home.notices.iter().map(|notice| notice.detail.split(':').next().unwrap()).collect();
     assert_eq!(refused, ["broken.toml", "no-basis.toml", "taken.toml"]);
     assert!(home.notices[0].detail.contains("line 2"), "{}", home.notices[0].detail);
 }

@@ -65,7 +65,9 @@ pub fn case(layout: &str, answers: &str) -> Value {
         "rigid-engine-speed" => json!({
             "layout": layout, "seat": "bare", "gearbox": "automated-clutch", "cylinders": 6, "idle_rpm": [700, 800]
         }),
-        _ => json!({ "layout": layout, "gearbox": "automated-clutch", "cylinders": 6, "idle_rpm": [700, 800] }),
+        _ => {
+            json!({ "layout": layout, "gearbox": "automated-clutch", "cylinders": 6, "idle_rpm": [700, 800] })
+        }
     };
     json!({ "vehicle": vehicle, "complaint": "it makes a noise", "answers": answers })
 }
@@ -76,7 +78,9 @@ pub fn answer(text: &str) -> Value {
     let (value, temperature) = value.split_once('@').map_or((value, None), |(value, at)| (value, Some(at)));
     let value = match value.parse::<f64>() {
         Ok(reading) => json!(reading),
-        Err(_) if ["idle-noise", "housing-look"].contains(&step) => json!(value.split('+').collect::<Vec<_>>()),
+        Err(_) if ["idle-noise", "housing-look"].contains(&step) => {
+            json!(value.split('+').collect::<Vec<_>>())
+        }
         Err(_) => json!(value),
     };
     json!({ "step": step, "value": value, "temperature": temperature })

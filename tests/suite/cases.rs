@@ -136,10 +136,15 @@ fn nothing_heard_and_nothing_found_is_normal_character() {
 fn unsure_and_not_tried_never_read_as_safe() {
     let unsure = "road-speed-vibration=not-tried misfire-evidence=not-read air-leak-test=not-tried engagement-setting=unknown \
                   neutral-2500-buzz=not-tried creep-noise=not-tried play-vertical=unsure play-lateral=unsure play-far-end=unsure";
-    for (turn, word) in [("", "WARNING"), (" turn-by-hand=not-done", "WARNING"), (" turn-by-hand=smooth", "WARNING")] {
+    for (turn, word) in
+        [("", "WARNING"), (" turn-by-hand=not-done", "WARNING"), (" turn-by-hand=smooth", "WARNING")]
+    {
         check(&Expect { answers: &format!("{unsure}{turn}"), word: Some(word), ..ANY });
     }
-    check(&Expect { answers: "neutral-2500-buzz=not-tried play-vertical=not-done play-lateral=not-done", ..ANY });
+    check(&Expect {
+        answers: "neutral-2500-buzz=not-tried play-vertical=not-done play-lateral=not-done",
+        ..ANY
+    });
 }
 
 #[test]
@@ -201,7 +206,14 @@ fn missing_turn_holds_back_a_notice_only() {
 
 #[test]
 fn danger_stands_without_the_hands_on_check() {
-    for found in ["housing-look=cracked", "housing-look=marks+fastener-loose", "coupling-look=about-to-fail", "shaft-look=fibre-damage", "running-stop=heavy-knock", "running-stop=strong-vibration"] {
+    for found in [
+        "housing-look=cracked",
+        "housing-look=marks+fastener-loose",
+        "coupling-look=about-to-fail",
+        "shaft-look=fibre-damage",
+        "running-stop=heavy-knock",
+        "running-stop=strong-vibration",
+    ] {
         check(&Expect { answers: found, word: Some("DANGER"), ..ANY });
     }
 }

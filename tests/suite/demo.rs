@@ -15,22 +15,33 @@ fn folder() -> PathBuf {
 fn every_demo_visit_replays_to_its_rating() {
     let (_folder, steady) = scratch();
     let expected = [
-        ("01", json!("CAUTION")), ("02", json!("CAUTION")), ("03", json!("DANGER")), ("04", json!("DANGER")),
-        ("05", json!("WARNING")), ("06", Value::Null), ("07", json!("NOTICE")), ("08", json!("WARNING")),
-        ("09", Value::Null), ("10", Value::Null),
+        ("01", json!("CAUTION")),
+        ("02", json!("CAUTION")),
+        ("03", json!("DANGER")),
+        ("04", json!("DANGER")),
+        ("05", json!("WARNING")),
+        ("06", Value::Null),
+        ("07", json!("NOTICE")),
+        ("08", json!("WARNING")),
+        ("09", Value::Null),
+        ("10", Value::Null),
     ];
     let files = std::fs::read_dir(folder()).unwrap().flatten().map(|file| file.path());
-    let mut cases: Vec<PathBuf> = files.filter(|path| path.extension().is_some_and(|ending| ending == "json")).collect();
+    let mut cases: Vec<PathBuf> =
+        files.filter(|path| path.extension().is_some_and(|ending| ending == "json")).collect();
     cases.sort();
     assert_eq!(cases.len(), expected.len());
     for (path, (number, word)) in cases.iter().zip(expected) {
         let name = path.file_name().unwrap().to_string_lossy().into_owned();
         assert!(name.starts_with(number), "{name}");
         let case = std::fs::read_to_string(path).unwrap();
-        let replayed = replay(&steady, &case, &folder()).unwrap_or_else(|failure| panic!("{name}: {failure:?}"));
+        let replayed =
+            replay(&steady, &case, &folder()).unwrap_or_else(|failure| panic!("{name}: {failure:?}"));
         assert_eq!(replayed.report["urgency"]["word"], word, "{name}: {:#}", replayed.report);
         let given: Value = serde_json::from_str(&case).unwrap();
-        let photos = |steps: &Value| steps.as_array().unwrap().iter().filter(|step| step.get("photo").is_some()).count();
+        let photos = |steps: &Value| {
+            steps.as_array().unwrap().iter().filter(|step| step.get("photo").is_some()).count()
+        };
         assert_eq!(photos(&replayed.report["steps"]), photos(&given["answers"]), "{name}");
     }
 }

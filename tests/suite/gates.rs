@@ -13,8 +13,11 @@ use crate::bench_tools::{ask, code, scratch};
 const SETS: [&str; 3] = ["running", "creep", "lift"];
 
 fn opened(steady: &Steady, gearbox: &str, complaint: &str) -> Standing {
-    ask(steady, json!({ "ask": "open", "intake": {
-        "vehicle": { "layout": "rigid-engine-speed", "gearbox": gearbox }, "complaint": complaint } }))
+    ask(
+        steady,
+        json!({ "ask": "open", "intake": {
+        "vehicle": { "layout": "rigid-engine-speed", "gearbox": gearbox }, "complaint": complaint } }),
+    )
 }
 
 fn gates(standing: &Standing, set: &str) -> Vec<String> {
@@ -37,10 +40,18 @@ fn answer(visit: &str, step: &str, value: &str) -> Value {
 fn steps_stay_shut_until_every_gate_is_confirmed() {
     let (_folder, steady) = scratch();
     let standing = opened(&steady, "automated-clutch", "");
-    for (set, step, value) in [("lift", "play-vertical", "none"), ("running", "misfire-evidence", "none"), ("creep", "creep-noise", "none")] {
+    for (set, step, value) in [
+        ("lift", "play-vertical", "none"),
+        ("running", "misfire-evidence", "none"),
+        ("creep", "creep-noise", "none"),
+    ] {
         let gates = gates(&standing, set);
         for gate in &gates {
-            assert_eq!(code(&steady, answer(&standing.visit, step, value)), "gate-closed", "{set} before {gate}");
+            assert_eq!(
+                code(&steady, answer(&standing.visit, step, value)),
+                "gate-closed",
+                "{set} before {gate}"
+            );
             ask(&steady, json!({ "ask": "confirm-gate", "visit": standing.visit, "set": set, "gate": gate }));
         }
         assert_eq!(code(&steady, answer(&standing.visit, step, value)), "ok", "{set}");
@@ -132,7 +143,9 @@ fn undo_brings_back_what_stood_and_asks_why_after_danger() {
 #[test]
 fn complaint_chooses_the_order() {
     let (_folder, steady) = scratch();
-    for (complaint, first) in [("buzzing at 2,500", "lift"), ("knocks", "lift"), ("vibrates on the motorway", "lift")] {
+    for (complaint, first) in
+        [("buzzing at 2,500", "lift"), ("knocks", "lift"), ("vibrates on the motorway", "lift")]
+    {
         let standing = opened(&steady, "manual", complaint);
         let standing = ask(&steady, answer(&standing.visit, "road-speed-vibration", "not-tried"));
         assert_eq!(standing.position, Position::Gates { set: first.to_owned() }, "{complaint}");
@@ -140,7 +153,8 @@ fn complaint_chooses_the_order() {
     let standing = opened(&steady, "manual", "rattles when setting off");
     let standing = ask(&steady, answer(&standing.visit, "road-speed-vibration", "not-tried"));
     assert_eq!(standing.position, Position::Order);
-    let chosen = ask(&steady, json!({ "ask": "choose-order", "visit": standing.visit, "order": "running-first" }));
+    let chosen =
+        ask(&steady, json!({ "ask": "choose-order", "visit": standing.visit, "order": "running-first" }));
     assert_eq!(chosen.position, Position::Gates { set: "running".to_owned() });
 }
 

@@ -35,7 +35,8 @@ fn every_reply_survives_a_hundred_kills() {
 }
 
 fn history(steady: &steady_core::app::Steady, visit: &str) -> History {
-    let Response::History(history) = steady.handle(Request::History { visit: visit.to_owned() }).unwrap() else {
+    let Response::History(history) = steady.handle(Request::History { visit: visit.to_owned() }).unwrap()
+    else {
         panic!("no history")
     };
     history
@@ -43,13 +44,11 @@ fn history(steady: &steady_core::app::Steady, visit: &str) -> History {
 
 /// Lines that came whole before the kill.
 fn record_and_kill(folder: &std::path::Path, after: Duration) -> Vec<String> {
-    let mut child = Command::new(env!("CARGO_BIN_EXE_recorder"))
-        .arg(folder)
-        .stdout(Stdio::piped())
-        .spawn()
-        .unwrap();
+    let mut child =
+        Command::new(env!("CARGO_BIN_EXE_recorder")).arg(folder).stdout(Stdio::piped()).spawn().unwrap();
     let output = child.stdout.take().unwrap();
-    let reader = std::thread::spawn(move || BufReader::new(output).lines().map_while(Result::ok).collect::<Vec<_>>());
+    let reader =
+        std::thread::spawn(move || BufReader::new(output).lines().map_while(Result::ok).collect::<Vec<_>>());
     std::thread::sleep(Duration::from_millis(12) + after);
     child.kill().unwrap();
     child.wait().unwrap();

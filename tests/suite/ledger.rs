@@ -23,12 +23,18 @@ fn entries_cannot_be_changed_or_removed() {
 #[test]
 fn broken_chain_is_shown() {
     let (folder, steady) = scratch();
-    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } }));
-    ask(&steady, json!({ "ask": "answer", "visit": standing.visit, "step": "road-speed-vibration", "value": "none" }));
+    let standing =
+        ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } }));
+    ask(
+        &steady,
+        json!({ "ask": "answer", "visit": standing.visit, "step": "road-speed-vibration", "value": "none" }),
+    );
     drop(steady);
     let database = Connection::open(folder.path().join("steady.db")).unwrap();
     database.execute_batch("DROP TRIGGER entry_is_never_changed").unwrap();
-    database.execute("UPDATE entry SET body = replace(body, '\"none\"', '\"not-tried\"') WHERE seq = 2", []).unwrap();
+    database
+        .execute("UPDATE entry SET body = replace(body, '\"none\"', '\"not-tried\"') WHERE seq = 2", [])
+        .unwrap();
     drop(database);
     let steady = open(folder.path()).unwrap();
     let standing = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
@@ -39,8 +45,14 @@ fn broken_chain_is_shown() {
 #[test]
 fn everything_is_there_after_opening_again() {
     let (folder, steady) = scratch();
-    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" }, "complaint": "buzz" } }));
-    let before = ask(&steady, json!({ "ask": "answer", "visit": standing.visit, "step": "road-speed-vibration", "value": "none" }));
+    let standing = ask(
+        &steady,
+        json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" }, "complaint": "buzz" } }),
+    );
+    let before = ask(
+        &steady,
+        json!({ "ask": "answer", "visit": standing.visit, "step": "road-speed-vibration", "value": "none" }),
+    );
     drop(steady);
     let steady = open(folder.path()).unwrap();
     let after = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
@@ -72,7 +84,8 @@ fn newer_data_is_refused_untouched() {
     Connection::open(&path).unwrap().pragma_update(None, "user_version", 99).unwrap();
     let failure = open(folder.path()).err().unwrap();
     assert_eq!(failure.code, "newer-data");
-    let version: i64 = Connection::open(&path).unwrap().query_row("PRAGMA user_version", [], |row| row.get(0)).unwrap();
+    let version: i64 =
+        Connection::open(&path).unwrap().query_row("PRAGMA user_version", [], |row| row.get(0)).unwrap();
     assert_eq!(version, 99);
 }
 
@@ -84,11 +97,18 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
     use steady_core::model::time::Moment;
     use steady_core::store::ledger::next_entry;
     let (folder, steady) = scratch();
-    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
+    let standing =
+        ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
     for gate in &standing.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
-        ask(&steady, json!({ "ask": "confirm-gate", "visit": standing.visit, "set": "lift", "gate": gate.id }));
+        ask(
+            &steady,
+            json!({ "ask": "confirm-gate", "visit": standing.visit, "set": "lift", "gate": gate.id }),
+        );
     }
-    ask(&steady, json!({ "ask": "answer", "visit": standing.visit, "step": "play-vertical", "value": "none" }));
+    ask(
+        &steady,
+        json!({ "ask": "answer", "visit": standing.visit, "step": "play-vertical", "value": "none" }),
+    );
     drop(steady);
     let body = EntryBody::Answered {
         step: "play-vertical".to_owned(),
@@ -101,10 +121,12 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
     let entry = next_entry(&[], &standing.visit, "other-device", Moment(1), body);
     let database = Connection::open(folder.path().join("steady.db")).unwrap();
     let body = serde_json::to_string(&entry.body).unwrap();
-    database.execute(
-        "INSERT INTO entry (visit, device, seq, at, prev, hash, body) VALUES (?1, ?2, 1, 1, ?3, ?4, ?5)",
-        rusqlite::params![entry.visit, entry.device, entry.prev, entry.hash, body],
-    ).unwrap();
+    database
+        .execute(
+            "INSERT INTO entry (visit, device, seq, at, prev, hash, body) VALUES (?1, ?2, 1, 1, ?3, ?4, ?5)",
+            rusqlite::params![entry.visit, entry.device, entry.prev, entry.hash, body],
+        )
+        .unwrap();
     drop(database);
     let steady = open(folder.path()).unwrap();
     let standing = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
@@ -112,16 +134,21 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
     assert_eq!(standing.urgency.word, Some(Word::Danger));
     let play = standing.steps.iter().find(|step| step.id == "play-vertical").unwrap();
     assert!(play.answered.as_ref().unwrap().disputed);
-    let milder = json!({ "ask": "answer", "visit": standing.visit, "step": "play-vertical", "value": "none" });
+    let milder =
+        json!({ "ask": "answer", "visit": standing.visit, "step": "play-vertical", "value": "none" });
     assert_eq!(code(&steady, milder), "reason-needed");
 }
 
 #[test]
 fn list_is_found_by_plate_vin_owner_and_date() {
     let (_folder, steady) = scratch();
-    for (plate, vin, owner) in [("TR 4417", "1M8GDM9AXKP042788", "Åsa Björk"), ("QX 100%", "", "Lee O'Brien")] {
-        ask(&steady, json!({ "ask": "open", "intake": {
-            "vehicle": { "layout": "torque-tube", "plate": plate, "vin": vin }, "owner": { "name": owner } } }));
+    for (plate, vin, owner) in [("TR 4417", "1M8GDM9AXKP042788", "Åsa Björk"), ("QX 100%", "", "Lee O'Brien")]
+    {
+        ask(
+            &steady,
+            json!({ "ask": "open", "intake": {
+            "vehicle": { "layout": "torque-tube", "plate": plate, "vin": vin }, "owner": { "name": owner } } }),
+        );
     }
     let found = |search: &str| {
         let request = Request::Visits { search: search.to_owned(), after: None };
@@ -129,9 +156,17 @@ fn list_is_found_by_plate_vin_owner_and_date() {
         page.visits.iter().map(|card| card.plate.clone()).collect::<Vec<_>>()
     };
     for (search, plates) in [
-        ("tr4417", vec!["TR 4417"]), ("tr 44", vec!["TR 4417"]), ("042788", vec!["TR 4417"]), ("åsa", vec!["TR 4417"]),
-        ("o'brien", vec!["QX 100%"]), ("100%", vec!["QX 100%"]), ("%", vec!["QX 100%"]), ("_", vec![]),
-        ("2026-11-25", vec!["QX 100%", "TR 4417"]), ("", vec!["QX 100%", "TR 4417"]), ("nobody", vec![]),
+        ("tr4417", vec!["TR 4417"]),
+        ("tr 44", vec!["TR 4417"]),
+        ("042788", vec!["TR 4417"]),
+        ("åsa", vec!["TR 4417"]),
+        ("o'brien", vec!["QX 100%"]),
+        ("100%", vec!["QX 100%"]),
+        ("%", vec!["QX 100%"]),
+        ("_", vec![]),
+        ("2026-11-25", vec!["QX 100%", "TR 4417"]),
+        ("", vec!["QX 100%", "TR 4417"]),
+        ("nobody", vec![]),
     ] {
         assert_eq!(found(search), plates, "{search}");
     }
@@ -146,13 +181,18 @@ fn pages_hold_every_visit_once() {
     let mut seen = std::collections::BTreeSet::new();
     let mut after = None;
     loop {
-        let Response::Visits(page) = steady.handle(Request::Visits { search: String::new(), after }).unwrap() else { panic!("no page") };
+        let Response::Visits(page) = steady.handle(Request::Visits { search: String::new(), after }).unwrap()
+        else {
+            panic!("no page")
+        };
         assert_eq!(page.total, 75);
         for card in page.visits {
             assert!(seen.insert(card.visit), "a visit came twice");
         }
         after = page.next;
-        if after.is_none() { break; }
+        if after.is_none() {
+            break;
+        }
     }
     assert_eq!(seen.len(), 75);
 }

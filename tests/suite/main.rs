@@ -1,9 +1,15 @@
 //! The suite: everything checked from outside the core, in one binary. Modules mirror the core's rooms.
 
-#![expect(clippy::unwrap_used, clippy::indexing_slicing, clippy::print_stdout, reason = "a test may fail loudly")]
+#![expect(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::print_stdout,
+    reason = "a test may fail loudly"
+)]
 
 mod bad_input;
 mod bench_tools;
+mod bindings;
 mod cases;
 mod demo;
 mod gates;
@@ -14,4 +20,3 @@ mod photos;
 mod published;
 mod sorting;
 mod tidy;
-mod bindings;

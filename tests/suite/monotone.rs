@@ -38,7 +38,8 @@ fn value(step: &StepRow, pick: u32) -> Option<AnswerValue> {
         Form::Reading => Some(AnswerValue::Reading([450.0, 600.0, 690.0, 750.0, 900.0][pick as usize % 5])),
         Form::OneOf => Some(AnswerValue::One(step.answers[pick as usize % step.answers.len()].id.clone())),
         Form::AnyOf => {
-            let several: Vec<&str> = step.answers.iter().filter(|row| !row.lone).map(|row| row.id.as_str()).collect();
+            let several: Vec<&str> =
+                step.answers.iter().filter(|row| !row.lone).map(|row| row.id.as_str()).collect();
             let chosen = several.iter().enumerate().filter(|(bit, _)| pick >> bit & 1 == 1);
             let chosen: Vec<String> = chosen.map(|(_, id)| (*id).to_owned()).collect();
             let lone = step.answers.iter().find(|row| row.lone).map(|row| row.id.clone());
@@ -97,7 +98,8 @@ fn worse(step: &StepRow, value: &AnswerValue) -> Vec<AnswerValue> {
             let later = |id: &str| {
                 reads(id) == Reads::Found
                     && reads(one) == Reads::Found
-                    && step.answers.iter().position(|row| row.id == id) > step.answers.iter().position(|row| row.id == *one)
+                    && step.answers.iter().position(|row| row.id == id)
+                        > step.answers.iter().position(|row| row.id == *one)
             };
             let ids = step.answers.iter().map(|row| row.id.clone());
             ids.filter(|id| heavier(id) || later(id)).map(AnswerValue::One).collect()
@@ -105,7 +107,8 @@ fn worse(step: &StepRow, value: &AnswerValue) -> Vec<AnswerValue> {
         AnswerValue::Any(seen) => {
             let mut more = Vec::new();
             for row in step.answers.iter().filter(|row| !row.lone && !seen.contains(&row.id)) {
-                let kept = seen.iter().filter(|id| !step.answers.iter().any(|row| row.lone && row.id == **id));
+                let kept =
+                    seen.iter().filter(|id| !step.answers.iter().any(|row| row.lone && row.id == **id));
                 more.push(AnswerValue::Any(kept.cloned().chain([row.id.clone()]).collect()));
             }
             more

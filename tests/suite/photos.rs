@@ -64,7 +64,10 @@ fn corners(jpeg: &[u8]) -> String {
         [_, g, b] if g > b => 'g',
         _ => 'b',
     };
-    [(0, 0), (width - 1, 0), (0, height - 1), (width - 1, height - 1)].iter().map(|(x, y)| name(*x, *y)).collect()
+    [(0, 0), (width - 1, 0), (0, height - 1), (width - 1, height - 1)]
+        .iter()
+        .map(|(x, y)| name(*x, *y))
+        .collect()
 }
 
 /// Where row 0 and column 0 of the file lie, for each value of tag 0x0112.
@@ -92,7 +95,13 @@ fn all_eight_orientations_stand_upright() {
 #[test]
 fn capture_time_goes_on_and_nothing_private_does() {
     let given = with_exif(&jpeg(&quarters(64, 32)), 6);
-    assert!(exif::Reader::new().read_from_container(&mut Cursor::new(&given)).unwrap().get_field(exif::Tag::GPSLatitudeRef, exif::In::PRIMARY).is_some());
+    assert!(
+        exif::Reader::new()
+            .read_from_container(&mut Cursor::new(&given))
+            .unwrap()
+            .get_field(exif::Tag::GPSLatitudeRef, exif::In::PRIMARY)
+            .is_some()
+    );
     let taken = take_in(&given).unwrap();
     assert_eq!(taken.taken.as_deref(), Some("2026-11-25 09:30:00"));
     assert_eq!(taken.original_sha256, <[u8; 32]>::from(Sha256::digest(&given)));
@@ -124,7 +133,10 @@ fn claimed(width: u32, height: u32) -> Vec<u8> {
 
 fn crc32(bytes: &[u8]) -> u32 {
     !bytes.iter().fold(u32::MAX, |crc, byte| {
-        (0..8).fold(crc ^ u32::from(*byte), |crc, _| if crc & 1 == 1 { crc >> 1 ^ 0xedb8_8320 } else { crc >> 1 })
+        (0..8).fold(
+            crc ^ u32::from(*byte),
+            |crc, _| if crc & 1 == 1 { crc >> 1 ^ 0xedb8_8320 } else { crc >> 1 },
+        )
     })
 }
 
@@ -151,19 +163,20 @@ fn what_is_no_picture_is_refused_by_name() {
 #[test]
 fn uploaded_photo_is_kept_and_found_by_its_hash() {
     let (_folder, steady) = scratch();
-    let standing = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
+    let standing =
+        ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
     let upload = "0191d2f0-0000-7000-8000-000000000001";
     let bytes = jpeg(&quarters(640, 320));
-    let piece = |index: usize, bytes: &[u8]| {
-        json!({ "ask": "upload", "upload": upload, "index": index, "base64": base64::engine::general_purpose::STANDARD.encode(bytes) })
-    };
+    let piece = |index: usize, bytes: &[u8]| json!({ "ask": "upload", "upload": upload, "index": index, "base64": base64::engine::general_purpose::STANDARD.encode(bytes) });
     for (index, chunk) in bytes.chunks(2_000).enumerate() {
         assert_eq!(code(&steady, piece(index, chunk)), "ok");
     }
     assert_eq!(code(&steady, piece(99, b"x")), "upload-out-of-order");
-    let keep = json!({ "ask": "keep-photo", "visit": standing.visit, "step": "housing-look", "upload": upload });
+    let keep =
+        json!({ "ask": "keep-photo", "visit": standing.visit, "step": "housing-look", "upload": upload });
     let standing = ask(&steady, keep.clone());
-    let photo = &standing.steps.iter().find(|step| step.id == "housing-look").unwrap().photo.as_ref().unwrap().photo;
+    let photo =
+        &standing.steps.iter().find(|step| step.id == "housing-look").unwrap().photo.as_ref().unwrap().photo;
     let full = steady.photo(&photo.sha256, PhotoSize::Full).unwrap();
     let hex: String = Sha256::digest(&full).iter().map(|byte| format!("{byte:02x}")).collect();
     assert_eq!(hex, photo.sha256);

@@ -125,7 +125,13 @@ fn published_vins_carry_their_check_digit() {
         let wrong = format!("{}{other}{}", &row.vin[..8], &row.vin[9..]);
         assert_eq!(vin::hint(&wrong), Some(VinHint::Differs), "{wrong}");
     }
-    for (text, hint) in [("", None), ("  ", None), ("ABC", Some(VinHint::NotAVin)), ("IIIIIIIIIIIIIIIII", Some(VinHint::NotAVin)), ("ÄÖÜÄÖÜÄÖÜÄÖÜÄÖÜÄÖ", Some(VinHint::NotAVin))] {
+    for (text, hint) in [
+        ("", None),
+        ("  ", None),
+        ("ABC", Some(VinHint::NotAVin)),
+        ("IIIIIIIIIIIIIIIII", Some(VinHint::NotAVin)),
+        ("ÄÖÜÄÖÜÄÖÜÄÖÜÄÖÜÄÖ", Some(VinHint::NotAVin)),
+    ] {
         assert_eq!(vin::hint(text), hint, "{text}");
     }
 }
@@ -153,8 +159,18 @@ fn road_rows_name_the_outcomes_of_the_law() {
     for row in &trade.road {
         let text = words.text(&format!("road-{}", row.id)).to_lowercase();
         for (shown, law) in [(&row.uk, &published.uk), (&row.eu, &published.eu)] {
-            let Some((item, letter)) = shown.split_once(" (").map(|(item, rest)| (item, rest.trim_end_matches(')'))).or((!shown.is_empty()).then_some((shown.as_str(), ""))) else { continue };
-            let classes: Vec<&str> = law.iter().filter(|known| known.item == item && known.row.starts_with(letter)).map(|known| known.class.as_str()).collect();
+            let Some((item, letter)) = shown
+                .split_once(" (")
+                .map(|(item, rest)| (item, rest.trim_end_matches(')')))
+                .or((!shown.is_empty()).then_some((shown.as_str(), "")))
+            else {
+                continue;
+            };
+            let classes: Vec<&str> = law
+                .iter()
+                .filter(|known| known.item == item && known.row.starts_with(letter))
+                .map(|known| known.class.as_str())
+                .collect();
             assert!(!classes.is_empty(), "{}: no row {shown} in the law", row.id);
             for class in classes {
                 assert!(text.contains(class), "road-{} does not name {class}: {text}", row.id);

@@ -48,20 +48,31 @@ const MAY_IMPORT: [(&str, &[&str]); 12] = [
     ("content", &["model", "words"]),
     ("store", &["model"]),
     ("photos", &["model"]),
-    ("app", &["model", "trade", "walk", "sorting", "urgency", "measure", "outcomes", "words", "content", "store", "photos"]),
+    (
+        "app",
+        &[
+            "model", "trade", "walk", "sorting", "urgency", "measure", "outcomes", "words", "content",
+            "store", "photos",
+        ],
+    ),
 ];
 
 #[test]
 fn rooms_import_only_what_lies_below() {
     let mut looked_at = 0;
     for (name, text) in rust_files("src-tauri/core/src") {
-        let room = name.trim_start_matches("src-tauri/core/src/").split(['/', '.']).next().unwrap().to_owned();
+        let room =
+            name.trim_start_matches("src-tauri/core/src/").split(['/', '.']).next().unwrap().to_owned();
         if room == "lib" {
             continue;
         }
-        let (_, allowed) = MAY_IMPORT.iter().find(|(known, _)| *known == room).unwrap_or_else(|| panic!("{room} is no room"));
+        let (_, allowed) = MAY_IMPORT
+            .iter()
+            .find(|(known, _)| *known == room)
+            .unwrap_or_else(|| panic!("{room} is no room"));
         for path in code(&text).split("crate::").skip(1) {
-            let target: String = path.chars().take_while(|letter| letter.is_alphanumeric() || *letter == '_').collect();
+            let target: String =
+                path.chars().take_while(|letter| letter.is_alphanumeric() || *letter == '_').collect();
             if target.is_empty() {
                 continue;
             }
@@ -117,7 +128,20 @@ fn sql_names_its_columns() {
 
 #[test]
 fn top_level_holds_the_agreed_names_alone() {
-    let allowed = ["Cargo.toml", "Cargo.lock", "README.md", "DEVELOPERS.md", "LICENSE-MIT", "LICENSE-APACHE", "src-tauri", "ui", "tests", "demo-data", "icons", "target"];
+    let allowed = [
+        "Cargo.toml",
+        "Cargo.lock",
+        "README.md",
+        "DEVELOPERS.md",
+        "LICENSE-MIT",
+        "LICENSE-APACHE",
+        "src-tauri",
+        "ui",
+        "tests",
+        "demo-data",
+        "icons",
+        "target",
+    ];
     for file in std::fs::read_dir(root()).unwrap().flatten() {
         let name = file.file_name().to_string_lossy().into_owned();
         assert!(name.starts_with('.') || allowed.contains(&name.as_str()), "{name}");

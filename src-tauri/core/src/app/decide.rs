@@ -9,8 +9,8 @@ use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, StepRow};
-use crate::walk::record::{self, Record};
 use crate::walk::applies;
+use crate::walk::record::{self, Record};
 
 use super::derive::step_words;
 use super::fault::Refusal;
@@ -148,7 +148,8 @@ pub fn confirm_gate(scene: Scene<'_>, set: &str, gate: &str) -> Result<Option<En
     if let Some(lock) = &stand.lock {
         return Err(lock_refusal(lock));
     }
-    let body = EntryBody::GateConfirmed { set: set.to_owned(), gate: gate.to_owned(), by: scene.by.to_owned() };
+    let body =
+        EntryBody::GateConfirmed { set: set.to_owned(), gate: gate.to_owned(), by: scene.by.to_owned() };
     Ok(found.confirmed.is_none().then_some(body))
 }
 

@@ -7,8 +7,8 @@ use crate::model::case::Case;
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::rating::Word;
 use crate::model::standing::{
-    AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RoadRow, Standing,
-    StationStand, StepStand, UndoOffer,
+    AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RoadRow, Standing, StationStand,
+    StepStand, UndoOffer,
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
@@ -118,7 +118,8 @@ fn steps(
 }
 
 fn form(row: &StepRow) -> AnswerForm {
-    let choices = || row.answers.iter().map(|answer| Choice { id: answer.id.clone(), lone: answer.lone }).collect();
+    let choices =
+        || row.answers.iter().map(|answer| Choice { id: answer.id.clone(), lone: answer.lone }).collect();
     match row.form {
         Form::OneOf => AnswerForm::OneOf { choices: choices() },
         Form::AnyOf => AnswerForm::AnyOf { choices: choices() },
@@ -174,9 +175,8 @@ fn stations(steps: &[StepStand]) -> Vec<StationStand> {
 }
 
 fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {
-    let falls = |when: &crate::trade::rows::StepAnswers| {
-        when.any.iter().any(|choice| case.has(&when.step, choice))
-    };
+    let falls =
+        |when: &crate::trade::rows::StepAnswers| when.any.iter().any(|choice| case.has(&when.step, choice));
     trade.road.iter().filter(|row| row.when.iter().any(falls)).map(|row| row.shown()).collect()
 }
 

@@ -45,20 +45,23 @@ fn said(body: &EntryBody) -> Said<'_> {
         EntryBody::Opened { by, .. } => plain("opened", by),
         EntryBody::Amended { by, .. } => plain("amended", by),
         EntryBody::OrderChosen { by, .. } => plain("order-chosen", by),
-        EntryBody::GateConfirmed { gate, by, .. } => Said { about: Some(gate), ..plain("gate-confirmed", by) },
+        EntryBody::GateConfirmed { gate, by, .. } => {
+            Said { about: Some(gate), ..plain("gate-confirmed", by) }
+        }
         EntryBody::PartLeft { set, by } => Said { about: Some(set), ..plain("part-left", by) },
-        EntryBody::Answered { step, value, reason, by, .. } => Said {
-            about: Some(step),
-            value: Some(value),
-            reason: reason.as_deref(),
-            ..plain("answered", by)
-        },
+        EntryBody::Answered { step, value, reason, by, .. } => {
+            Said { about: Some(step), value: Some(value), reason: reason.as_deref(), ..plain("answered", by) }
+        }
         EntryBody::PhotoKept { step, by, .. } => Said { about: Some(step), ..plain("photo-kept", by) },
         EntryBody::PhotoWaived { step, reason, by } => {
             Said { about: Some(step), reason: Some(reason), ..plain("photo-waived", by) }
         }
-        EntryBody::Withdrawn { reason, by, .. } => Said { reason: reason.as_deref(), ..plain("withdrawn", by) },
+        EntryBody::Withdrawn { reason, by, .. } => {
+            Said { reason: reason.as_deref(), ..plain("withdrawn", by) }
+        }
         EntryBody::Arranged { what, by } => Said { about: Some(what), ..plain("arranged", by) },
-        EntryBody::Received { receipt } => Said { about: Some(receipt.decision.id()), ..plain("received", &receipt.name) },
+        EntryBody::Received { receipt } => {
+            Said { about: Some(receipt.decision.id()), ..plain("received", &receipt.name) }
+        }
     }
 }

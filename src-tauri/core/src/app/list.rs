@@ -14,7 +14,8 @@ use super::steady::Inner;
 
 pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
     let settings = inner.store.settings()?;
-    let preference = |(name, value): (&String, &String)| Some((name.strip_prefix("pref.")?.to_owned(), value.clone()));
+    let preference =
+        |(name, value): (&String, &String)| Some((name.strip_prefix("pref.")?.to_owned(), value.clone()));
     let preferences: BTreeMap<String, String> = settings.iter().filter_map(preference).collect();
     Ok(Response::Home(Home {
         technician: settings.get("technician").cloned().unwrap_or_default(),
@@ -50,7 +51,9 @@ pub(super) fn set_technician(inner: &mut Inner, name: &str) -> Result<Response, 
 }
 
 pub(super) fn set_preference(inner: &mut Inner, name: &str, value: &str) -> Result<Response, Fault> {
-    let plain = !name.is_empty() && name.len() <= 40 && name.bytes().all(|byte| byte.is_ascii_lowercase() || byte == b'-');
+    let plain = !name.is_empty()
+        && name.len() <= 40
+        && name.bytes().all(|byte| byte.is_ascii_lowercase() || byte == b'-');
     if !plain || value.chars().count() > 200 {
         return Err(Refusal::UnknownRequest.into());
     }

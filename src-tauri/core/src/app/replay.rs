@@ -157,7 +157,11 @@ impl Stage<'_> {
         let mut answers: Vec<&AnswerItem> = given.iter().filter_map(|item| item.answer()).collect();
         answers.sort_by_key(|answer| place(opened, &answer.step));
         let visit = &opened.visit;
-        let moved = !given.iter().filter_map(|item| item.answer()).map(|answer| &answer.step).eq(answers.iter().map(|answer| &answer.step));
+        let moved = !given
+            .iter()
+            .filter_map(|item| item.answer())
+            .map(|answer| &answer.step)
+            .eq(answers.iter().map(|answer| &answer.step));
         if moved {
             visit_of(self.steady.note_arranged(visit, "steps-ordered", REPLAY))?;
         }
@@ -203,7 +207,13 @@ impl Stage<'_> {
 
     fn answer(&self, visit: &str, item: &AnswerItem) -> Result<(), Failure> {
         let AnswerItem { step, value, temperature, reason, .. } = item.clone();
-        self.ask(Request::Answer { visit: visit.to_owned(), step: step.clone(), value, temperature, reason })?;
+        self.ask(Request::Answer {
+            visit: visit.to_owned(),
+            step: step.clone(),
+            value,
+            temperature,
+            reason,
+        })?;
         match &item.photo {
             Some(path) => {
                 let bytes = std::fs::read(self.base_dir.join(path)).map_err(|_| photo_unreadable())?;
@@ -226,18 +236,21 @@ impl Item {
 /// Place of a step in an arranged case: parts in order, walk order within, the stop last of the engine's.
 fn place(standing: &Standing, step: &str) -> (u8, usize) {
     let within = standing.steps.iter().position(|stand| stand.id == step).unwrap_or(usize::MAX);
-    let part = match standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.set.as_deref()) {
-        _ if step == crate::model::ids::step::RUNNING_STOP => 3,
-        None => 0,
-        Some("running") => 1,
-        Some("creep") => 2,
-        Some(_) => 4,
-    };
+    let part =
+        match standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.set.as_deref()) {
+            _ if step == crate::model::ids::step::RUNNING_STOP => 3,
+            None => 0,
+            Some("running") => 1,
+            Some("creep") => 2,
+            Some(_) => 4,
+        };
     (part, within)
 }
 
 fn blocked(standing: &Standing, set: &str) -> bool {
-    let found = |lock: &crate::model::standing::Lock| matches!(lock, crate::model::standing::Lock::DangerFound { .. });
+    let found = |lock: &crate::model::standing::Lock| {
+        matches!(lock, crate::model::standing::Lock::DangerFound { .. })
+    };
     standing.gate_sets.iter().any(|stand| stand.id == set && stand.lock.as_ref().is_some_and(found))
 }
 
@@ -264,12 +277,13 @@ fn photo_unreadable() -> Failure {
 fn report(standing: &Standing) -> Result<Value, Failure> {
     let words = Words::of("en").map_err(|fault| shown(&fault.into(), "en"))?;
     let (urgency, sorting) = (&standing.urgency, &standing.sorting);
-    let reasons = urgency.reasons.iter().map(|reason| {
-        json!({ "rule": reason.rule, "text": reason_text(words, standing, reason, Reader::Trade) })
-    });
-    let causes = sorting.causes.iter().map(|cause| {
-        json!({ "id": cause.id, "group": cause.group, "probability": cause.probability })
-    });
+    let reasons = urgency.reasons.iter().map(
+        |reason| json!({ "rule": reason.rule, "text": reason_text(words, standing, reason, Reader::Trade) }),
+    );
+    let causes = sorting
+        .causes
+        .iter()
+        .map(|cause| json!({ "id": cause.id, "group": cause.group, "probability": cause.probability }));
     let steps = standing.steps.iter().filter(|step| step.answered.is_some()).map(step_report);
     Ok(json!({
         "visit": standing.visit,

@@ -87,7 +87,9 @@ impl Steady {
             Err(_) => Err(shown(&Refusal::UnknownRequest.into(), "en")),
         };
         let json = |value: serde_json::Result<String>| value.unwrap_or_else(|_| "{}".to_owned());
-        answer.map(|response| json(serde_json::to_string(&response))).map_err(|failure| json(serde_json::to_string(&failure)))
+        answer
+            .map(|response| json(serde_json::to_string(&response)))
+            .map_err(|failure| json(serde_json::to_string(&failure)))
     }
 
     /// A photo's JPEG bytes by its SHA-256 in hex.
@@ -160,7 +162,9 @@ impl Inner {
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
             Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
             Request::Note { visit, locale } => papers::note(self, &visit, &locale),
-            Request::Paper { visit, paper, locale, sheet } => papers::paper(self, &visit, paper, &locale, sheet),
+            Request::Paper { visit, paper, locale, sheet } => {
+                papers::paper(self, &visit, paper, &locale, sheet)
+            }
             Request::History { visit } => history::history(self, &visit),
             Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
                 let current = papers::note_sha256(self, &visit, &locale)?;
@@ -268,14 +272,26 @@ impl Inner {
         Ok(Response::Uploaded { bytes: self.store.add_piece(upload, index, &piece)? })
     }
 
-    fn keep_photo(&mut self, visit: &str, step: &str, upload: &str, by: Option<&str>) -> Result<Response, Fault> {
+    fn keep_photo(
+        &mut self,
+        visit: &str,
+        step: &str,
+        upload: &str,
+        by: Option<&str>,
+    ) -> Result<Response, Fault> {
         let bytes = self.store.upload(upload)?;
         let response = self.keep_bytes(visit, step, &bytes, by)?;
         self.store.drop_upload(upload);
         Ok(response)
     }
 
-    fn keep_bytes(&mut self, visit: &str, step: &str, bytes: &[u8], by: Option<&str>) -> Result<Response, Fault> {
+    fn keep_bytes(
+        &mut self,
+        visit: &str,
+        step: &str,
+        bytes: &[u8],
+        by: Option<&str>,
+    ) -> Result<Response, Fault> {
         let by = self.technician(by)?;
         let standing = self.standing(visit)?;
         let entries = &self.chain(visit)?.entries.clone();
@@ -301,7 +317,13 @@ impl Inner {
 
 impl Steady {
     /// Keeps a photo from bytes at hand, for a replayed case.
-    pub(super) fn keep_photo_bytes(&self, visit: &str, step: &str, bytes: &[u8], by: &str) -> Result<Response, Failure> {
+    pub(super) fn keep_photo_bytes(
+        &self,
+        visit: &str,
+        step: &str,
+        bytes: &[u8],
+        by: &str,
+    ) -> Result<Response, Failure> {
         let mut inner = self.lock()?;
         inner.keep_bytes(visit, step, bytes, Some(by)).map_err(|fault| shown(&fault, &inner.locale()))
     }

@@ -121,8 +121,11 @@ fn shrink(picture: &RgbImage, side: u32) -> Result<RgbImage, PhotoFault> {
     if longest <= side {
         return Ok(picture.clone());
     }
-    let scaled = |length: u32| u32::try_from(u64::from(length) * u64::from(side) / u64::from(longest)).unwrap_or(side).max(1);
-    let from = Image::from_vec_u8(width, height, picture.as_raw().clone(), PixelType::U8x3).map_err(|_| PhotoFault::NotAnImage)?;
+    let scaled = |length: u32| {
+        u32::try_from(u64::from(length) * u64::from(side) / u64::from(longest)).unwrap_or(side).max(1)
+    };
+    let from = Image::from_vec_u8(width, height, picture.as_raw().clone(), PixelType::U8x3)
+        .map_err(|_| PhotoFault::NotAnImage)?;
     let mut to = Image::new(scaled(width), scaled(height), PixelType::U8x3);
     let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::Lanczos3));
     Resizer::new().resize(&from, &mut to, &options).map_err(|_| PhotoFault::NotAnImage)?;
@@ -145,5 +148,8 @@ fn capture_time(bytes: &[u8]) -> Option<String> {
     let field = tags.get_field(exif::Tag::DateTimeOriginal, exif::In::PRIMARY)?;
     let exif::Value::Ascii(lines) = &field.value else { return None };
     let at = exif::DateTime::from_ascii(lines.first()?).ok()?;
-    Some(format!("{:04}-{:02}-{:02} {:02}:{:02}:{:02}", at.year, at.month, at.day, at.hour, at.minute, at.second))
+    Some(format!(
+        "{:04}-{:02}-{:02} {:02}:{:02}:{:02}",
+        at.year, at.month, at.day, at.hour, at.minute, at.second
+    ))
 }

@@ -52,7 +52,8 @@ fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
     }
     let answers: Vec<&AnswerValue> =
         row.steps.iter().filter_map(|step| case.answer(step)).map(|answer| &answer.value).collect();
-    let holds = |choices: &[String]| answers.iter().any(|value| choices.iter().any(|choice| value.has(choice)));
+    let holds =
+        |choices: &[String]| answers.iter().any(|value| choices.iter().any(|choice| value.has(choice)));
     if holds(&row.present) {
         return Some(Observation::present(sign));
     }
@@ -74,9 +75,14 @@ const IDLE_SPREAD_RPM: f64 = 25.0;
 /// "below range" grow with the distance below the edge. Without a range it says nothing.
 fn reading_observation(reading: ReadingSign, row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
     let ReadingSign::BelowRange = reading;
-    let rpm = row.steps.iter().find_map(|step| case.answer(step)).and_then(|answer| answer.value.reading())?;
+    let rpm =
+        row.steps.iter().find_map(|step| case.answer(step)).and_then(|answer| answer.value.reading())?;
     let [low, _] = case.idle_rpm?;
     let below = (f64::from(low) - rpm) / IDLE_SPREAD_RPM;
     let if_present = 1.0 / (1.0 + (-below).exp());
-    Some(Observation { sign, if_present: if_present.clamp(1e-4, 1.0 - 1e-4), if_absent: (1.0 - if_present).clamp(1e-4, 1.0 - 1e-4) })
+    Some(Observation {
+        sign,
+        if_present: if_present.clamp(1e-4, 1.0 - 1e-4),
+        if_absent: (1.0 - if_present).clamp(1e-4, 1.0 - 1e-4),
+    })
 }

@@ -57,7 +57,8 @@ impl Network {
         let listed = trade.layout(&case.layout).map(|layout| layout.causes.as_slice()).unwrap_or_default();
         let exists = |row: &&CauseRow| {
             listed.contains(&row.id)
-                && (row.gearboxes.is_empty() || case.gearbox.is_none_or(|gearbox| row.gearboxes.contains(&gearbox)))
+                && (row.gearboxes.is_empty()
+                    || case.gearbox.is_none_or(|gearbox| row.gearboxes.contains(&gearbox)))
         };
         let causes: Vec<Cause> = trade
             .causes
@@ -73,6 +74,7 @@ impl Network {
 }
 
 fn sign(index: usize, row: &SignRow, causes: &[Cause]) -> Sign {
-    let strength = |cause: &Cause| row.links.iter().find(|link| link.cause == cause.id).map_or(0.0, |link| link.p);
+    let strength =
+        |cause: &Cause| row.links.iter().find(|link| link.cause == cause.id).map_or(0.0, |link| link.p);
     Sign { row: index, leak: row.leak, miss: causes.iter().map(|cause| 1.0 - strength(cause)).collect() }
 }

@@ -65,7 +65,8 @@ fn expected_gain(trade: &Trade, network: &Network, case: &Case, now: &Posterior,
 
 /// The answers that decide something: each informative choice, or each single finding and none.
 fn possible_answers(step: &StepRow) -> Vec<AnswerValue> {
-    let informative = step.answers.iter().filter(|row| row.reads != Reads::Open && row.reads != Reads::Unsure);
+    let informative =
+        step.answers.iter().filter(|row| row.reads != Reads::Open && row.reads != Reads::Unsure);
     match step.form {
         Form::OneOf => informative.map(|row| AnswerValue::One(row.id.clone())).collect(),
         Form::AnyOf => informative.map(|row| AnswerValue::Any(vec![row.id.clone()])).collect(),

@@ -30,10 +30,15 @@ pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
     let mut odds = Odds::beforehand(network);
     let mut rest = Vec::new();
     for observation in evidence {
-        if observation.if_present == 0.0 { odds.absent(network, observation) } else { rest.push(*observation) }
+        if observation.if_present == 0.0 {
+            odds.absent(network, observation)
+        } else {
+            rest.push(*observation)
+        }
     }
-    let touched: Vec<usize> =
-        (0..network.causes.len()).filter(|cause| rest.iter().any(|one| touches(network, one, *cause))).collect();
+    let touched: Vec<usize> = (0..network.causes.len())
+        .filter(|cause| rest.iter().any(|one| touches(network, one, *cause)))
+        .collect();
     debug_assert!(touched.len() <= MAX_ENUMERATED, "the network is too wide to enumerate");
     let (weights, log_scale) = weights(network, &rest, &touched, &odds);
     let total: f64 = weights.iter().sum();
@@ -125,7 +130,8 @@ fn summarise(
     log_scale: f64,
 ) -> Posterior {
     let where_mask = |keep: &dyn Fn(usize) -> bool| {
-        weights.iter().enumerate().filter(|(mask, _)| keep(*mask)).map(|(_, weight)| weight).sum::<f64>() / total
+        weights.iter().enumerate().filter(|(mask, _)| keep(*mask)).map(|(_, weight)| weight).sum::<f64>()
+            / total
     };
     let bit = |cause: usize| touched.iter().position(|one| *one == cause);
     let cause_probability = |cause: usize| match bit(cause) {
@@ -133,11 +139,13 @@ fn summarise(
         None => odds.share(cause),
     };
     let clear_of = |concerns: &dyn Fn(usize) -> bool| {
-        let bits: usize = touched.iter().enumerate().filter(|(_, cause)| concerns(**cause)).map(|(bit, _)| 1 << bit).sum();
+        let bits: usize =
+            touched.iter().enumerate().filter(|(_, cause)| concerns(**cause)).map(|(bit, _)| 1 << bit).sum();
         let untouched = (0..network.causes.len()).filter(|cause| concerns(*cause) && bit(*cause).is_none());
         where_mask(&|mask| mask & bits == 0) * untouched.map(|cause| 1.0 - odds.share(cause)).product::<f64>()
     };
-    let bearing = |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
+    let bearing =
+        |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
     Posterior {
         causes: (0..network.causes.len()).map(cause_probability).collect(),
         none: clear_of(&|_| true),

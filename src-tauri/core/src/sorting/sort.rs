@@ -32,12 +32,16 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>]) -> Sorting {
 /// The evidence with every sign that no bearing cause can bring about taken as absent where it was
 /// seen: a misfire does not clear a bearing. So no worse answer there can lower the urgency.
 fn without_excuses(network: &Network, observed: &[Observation]) -> Vec<Observation> {
-    let bearing = |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
+    let bearing =
+        |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
     let touches_bearing = |one: &Observation| {
         let sign = network.signs.get(one.sign);
         sign.is_some_and(|sign| (0..network.causes.len()).any(|cause| bearing(cause) && sign.links(cause)))
     };
-    observed.iter().map(|one| if touches_bearing(one) { *one } else { Observation::absent(one.sign) }).collect()
+    observed
+        .iter()
+        .map(|one| if touches_bearing(one) { *one } else { Observation::absent(one.sign) })
+        .collect()
 }
 
 fn causes(network: &Network, all: &Posterior, weights: Vec<Vec<Weight>>) -> Vec<CauseStand> {

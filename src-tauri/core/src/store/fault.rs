@@ -69,7 +69,9 @@ impl StoreFault {
     pub fn file(source: std::io::Error) -> Self {
         match source.kind() {
             std::io::ErrorKind::StorageFull | std::io::ErrorKind::QuotaExceeded => Self::Full,
-            std::io::ErrorKind::PermissionDenied | std::io::ErrorKind::ReadOnlyFilesystem => Self::Unwritable(source),
+            std::io::ErrorKind::PermissionDenied | std::io::ErrorKind::ReadOnlyFilesystem => {
+                Self::Unwritable(source)
+            }
             _ => Self::File(source),
         }
     }

@@ -65,7 +65,8 @@ fn lock(folder: &Path) -> Result<File, StoreFault> {
 }
 
 fn connect(folder: &Path) -> Result<Connection, StoreFault> {
-    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let flags =
+        OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let mut connection =
         Connection::open_with_flags(folder.join(DATABASE), flags).map_err(StoreFault::sql("open"))?;
     prepare(&connection).map_err(StoreFault::sql("prepare"))?;
@@ -89,8 +90,9 @@ fn prepare(connection: &Connection) -> Result<(), rusqlite::Error> {
 }
 
 fn look_closely(connection: &Connection, folder: &Path) -> Result<(), StoreFault> {
-    let verdict: String =
-        connection.query_row("PRAGMA quick_check(1)", [], |row| row.get(0)).map_err(StoreFault::sql("check"))?;
+    let verdict: String = connection
+        .query_row("PRAGMA quick_check(1)", [], |row| row.get(0))
+        .map_err(StoreFault::sql("check"))?;
     if verdict != "ok" {
         return Err(StoreFault::Damaged);
     }

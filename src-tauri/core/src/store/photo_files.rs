@@ -37,7 +37,8 @@ impl Store {
     /// # Errors
     /// [`StoreFault::PhotoMissing`] if there is no such file.
     pub fn photo(&self, sha256: &str, size: PhotoSize) -> Result<Vec<u8>, StoreFault> {
-        let named = sha256.len() == 64 && sha256.bytes().all(|byte| matches!(byte, b'0'..=b'9' | b'a'..=b'f'));
+        let named =
+            sha256.len() == 64 && sha256.bytes().all(|byte| matches!(byte, b'0'..=b'9' | b'a'..=b'f'));
         if !named {
             return Err(StoreFault::PhotoMissing);
         }

@@ -28,7 +28,8 @@ impl Store {
             return Err(StoreFault::UploadOrder);
         }
         let mut options = OpenOptions::new();
-        let file = if index == 0 { options.write(true).create(true).truncate(true) } else { options.append(true) };
+        let file =
+            if index == 0 { options.write(true).create(true).truncate(true) } else { options.append(true) };
         let mut file = file.open(&path).map_err(StoreFault::file)?;
         file.write_all(piece).map_err(StoreFault::file)?;
         let bytes = file.metadata().map_err(StoreFault::file)?.len();

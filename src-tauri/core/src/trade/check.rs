@@ -62,9 +62,8 @@ pub fn check_layout(trade: &Trade, layout: &Layout) -> Result<(), String> {
     if !layout.causes.iter().all(|id| trade.causes.iter().any(|cause| &cause.id == id)) {
         return Err("causes: one is not in causes.toml".to_owned());
     }
-    let bearing = |id: &String| {
-        trade.causes.iter().any(|cause| &cause.id == id && cause.group == CauseGroup::Bearing)
-    };
+    let bearing =
+        |id: &String| trade.causes.iter().any(|cause| &cause.id == id && cause.group == CauseGroup::Bearing);
     if !layout.causes.iter().any(bearing) {
         return Err("causes: at least one bearing cause is needed".to_owned());
     }

@@ -11,8 +11,8 @@ pub const RULE: Rule = Rule { id: "bearing-likely", word: Word::Warning, look };
 const LIKELY: f64 = 0.5;
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
-    let likely = look.sorting.is_some_and(|sorting| {
-        sorting.bearing_probability >= LIKELY || sorting.bearing_unexcused >= LIKELY
-    });
+    let likely = look
+        .sorting
+        .is_some_and(|sorting| sorting.bearing_probability >= LIKELY || sorting.bearing_unexcused >= LIKELY);
     if likely { vec![Hit::default()] } else { Vec::new() }
 }

@@ -1,11 +1,11 @@
 //! A buzz with no movement felt on a cold housing: an aluminium seat opens when hot, so cold `none` does not clear it.
 
-use crate::model::rating::Word;
+use super::rule::{Hit, Look, Rule};
 use crate::model::answer::Temperature;
 use crate::model::case::Case;
 use crate::model::ids::{answer, step};
+use crate::model::rating::Word;
 use crate::model::standing::Support;
-use super::rule::{Hit, Look, Rule};
 
 /// A buzz with no movement felt on a cold housing: an aluminium seat opens when hot, so cold `none` does not clear it.
 pub const RULE: Rule = Rule { id: "cold-check-buzz", word: Word::Caution, look };

@@ -1,8 +1,8 @@
 //! A coupling is about to fail.
 
-use crate::model::rating::Word;
-use crate::model::ids::step;
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::step;
+use crate::model::rating::Word;
 
 /// A coupling is about to fail.
 pub const RULE: Rule = Rule { id: "coupling-failing", word: Word::Danger, look };

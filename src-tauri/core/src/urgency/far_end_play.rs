@@ -1,8 +1,8 @@
 //! Movement at the far end of the shaft, felt or not decided.
 
-use crate::model::rating::Word;
-use crate::model::ids::{answer, step};
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::{answer, step};
+use crate::model::rating::Word;
 
 /// Movement at the far end of the shaft, felt or not decided.
 pub const RULE: Rule = Rule { id: "far-end-play", word: Word::Warning, look };

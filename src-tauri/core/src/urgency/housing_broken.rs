@@ -1,8 +1,8 @@
 //! The housing is cracked or one of its fasteners is loose.
 
-use crate::model::rating::Word;
-use crate::model::ids::step;
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::step;
+use crate::model::rating::Word;
 
 /// The housing is cracked or one of its fasteners is loose.
 pub const RULE: Rule = Rule { id: "housing-broken", word: Word::Danger, look };

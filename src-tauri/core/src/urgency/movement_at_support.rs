@@ -1,9 +1,9 @@
 //! Movement felt at a rigidly held bearing or in an opened tube: the shaft can flail.
 
-use crate::model::rating::Word;
-use crate::model::ids::{answer, step};
-use crate::model::standing::Support;
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::{answer, step};
+use crate::model::rating::Word;
+use crate::model::standing::Support;
 
 /// Movement felt at a rigidly held bearing or in an opened tube: the shaft can flail.
 pub const RULE: Rule = Rule { id: "movement-at-support", word: Word::Danger, look };

@@ -52,8 +52,12 @@ fn reasons(case: &Case, sorting: Option<&Sorting>) -> Vec<Reason> {
 /// Each answered step's own rating, by the rules that look at answers. A step that was not looked at
 /// has none; one that was, with nothing to say, is a NOTICE.
 pub fn rate_steps(case: &Case) -> BTreeMap<String, Word> {
-    let mut words: BTreeMap<String, Word> =
-        case.answers.iter().filter(|(_, answer)| !answer.open).map(|(step, _)| (step.clone(), Word::Notice)).collect();
+    let mut words: BTreeMap<String, Word> = case
+        .answers
+        .iter()
+        .filter(|(_, answer)| !answer.open)
+        .map(|(step, _)| (step.clone(), Word::Notice))
+        .collect();
     for reason in reasons(case, None) {
         for step in &reason.steps {
             if let Some(word) = words.get_mut(step) {

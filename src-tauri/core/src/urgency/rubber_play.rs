@@ -1,9 +1,9 @@
 //! Movement beyond what the rubber support allows, or felt where no figure is known.
 
-use crate::model::rating::Word;
-use crate::model::ids::{answer, step};
-use crate::model::standing::Support;
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::{answer, step};
+use crate::model::rating::Word;
+use crate::model::standing::Support;
 
 /// Movement beyond what the rubber support allows, or felt where no figure is known.
 pub const RULE: Rule = Rule { id: "rubber-play", word: Word::Warning, look };

@@ -1,8 +1,8 @@
 //! A running check was broken off for a heavy knock or a strong vibration.
 
-use crate::model::rating::Word;
-use crate::model::ids::step;
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::step;
+use crate::model::rating::Word;
 
 /// A running check was broken off for a heavy knock or a strong vibration.
 pub const RULE: Rule = Rule { id: "running-stopped", word: Word::Danger, look };

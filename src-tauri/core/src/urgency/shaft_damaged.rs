@@ -1,8 +1,8 @@
 //! The shaft is dented or has lost a balance weight.
 
-use crate::model::rating::Word;
-use crate::model::ids::step;
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::step;
+use crate::model::rating::Word;
 
 /// The shaft is dented or has lost a balance weight.
 pub const RULE: Rule = Rule { id: "shaft-damaged", word: Word::Warning, look };

@@ -1,8 +1,8 @@
 //! A fibre shaft is damaged: it can burst without further warning.
 
-use crate::model::rating::Word;
-use crate::model::ids::step;
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::step;
+use crate::model::rating::Word;
 
 /// A fibre shaft is damaged: it can burst without further warning.
 pub const RULE: Rule = Rule { id: "shaft-fibre-damaged", word: Word::Danger, look };

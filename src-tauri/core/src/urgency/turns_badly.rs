@@ -1,8 +1,8 @@
 //! The bearing turns roughly or resists when turned by hand.
 
-use crate::model::rating::Word;
-use crate::model::ids::{answer, step};
 use super::rule::{Hit, Look, Rule, hit_if_any};
+use crate::model::ids::{answer, step};
+use crate::model::rating::Word;
 
 /// The bearing turns roughly or resists when turned by hand.
 pub const RULE: Rule = Rule { id: "turns-badly", word: Word::Warning, look };

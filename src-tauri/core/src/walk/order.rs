@@ -25,7 +25,8 @@ pub fn by_complaint(trade: &Trade, intake: &Intake) -> Order {
 pub fn complaint_sounds(trade: &Trade, intake: &Intake) -> Vec<String> {
     let text = intake.complaint.to_lowercase();
     let words: Vec<&str> = text.split(|letter: char| !letter.is_alphabetic()).collect();
-    let said = |row: &SoundRow| row.words.iter().any(|start| words.iter().any(|word| word.starts_with(start)));
+    let said =
+        |row: &SoundRow| row.words.iter().any(|start| words.iter().any(|word| word.starts_with(start)));
     let named = |row: &&SoundRow| intake.complaint_sounds.contains(&row.id) || said(row);
     trade.sounds.iter().filter(named).map(|row| row.id.clone()).collect()
 }
