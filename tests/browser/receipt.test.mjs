@@ -79,7 +79,7 @@ test("the buzz is felt from the seat, and the answer carries its own rating", as
   await confirmGates("running");
   await accessible("gates");
   await answer("neutral-2500-buzz", "felt");
-  await page.locator('[data-testid=band][data-word=caution]').first().waitFor();
+  await page.locator('[data-testid=step-band][data-word=caution]').first().waitFor();
   await accessible("an answered step");
   await go("leave/running");
   await id("leave").click();
@@ -93,12 +93,12 @@ test("movement felt is DANGER, survives a reload, and keeps its photo", async ()
   await id("undo").click();
   await page.waitForTimeout(300);
   await answer("play-vertical", "felt");
-  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+  await page.locator('[data-testid=step-band][data-word=danger]').first().waitFor();
   await id("photo-input").setInputFiles({ name: "a.png", mimeType: "image/png", buffer: await page.screenshot() });
   await id("photo").waitFor();
   const here = await place();
   await page.reload();
-  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+  await page.locator('[data-testid=step-band][data-word=danger]').first().waitFor();
   assert.equal(await place(), here);
   await id("photo").waitFor();
 });
@@ -109,14 +109,14 @@ test("a milder answer after DANGER asks why", async () => {
   await id("reason-text").waitFor();
   await accessible("the question why");
   await page.reload();
-  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+  await page.locator('[data-testid=step-band][data-word=danger]').first().waitFor();
 });
 
 test("the result says DO NOT DRIVE and names the loose seat", async () => {
   const { page } = phone;
   await go("result");
   await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
-  const text = (await page.locator("main").innerText()).toLowerCase();
+  const text = (await page.locator("body").innerText()).toLowerCase();
   assert.match(text, /do not drive/);
   assert.match(text, /loose in its housing/);
   await accessible("the result");

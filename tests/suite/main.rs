@@ -18,5 +18,4 @@ mod ledger;
 mod monotone;
 mod photos;
 mod published;
-mod sorting;
 mod tidy;

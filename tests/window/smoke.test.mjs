@@ -45,7 +45,7 @@ const run = (script) => ask("POST", `/session/${session}/execute/sync`, { script
 before(async () => {
   folder = await mkdtemp(join(tmpdir(), "steady-window-"));
   driver = spawn("WebKitWebDriver", [`--port=${PORT}`, "--host=127.0.0.1"], {
-    env: { ...process.env, STEADY_DATA: folder }, stdio: "ignore",
+    env: { ...process.env, STEADY_DATA: folder, TAURI_AUTOMATION: "true", TAURI_WEBVIEW_AUTOMATION: "true" }, stdio: "ignore",
   });
   await until("the driver", async () => (await ask("GET", "/status")).ready);
   const options = { "webkitgtk:browserOptions": { binary: process.env.STEADY_APP, args: [] } };

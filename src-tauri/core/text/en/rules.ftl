@@ -30,8 +30,8 @@ rule-cause-likely-misfire = Likely cause: { $cause }. Unburnt fuel from a misfir
 rule-cause-likely-misfire-owner = A likely fault: { $about } A misfire can ruin a costly part of the exhaust.
 rule-finding-unexplained = Something was heard, felt or seen that no stronger reason covers: look closer.
 rule-finding-unexplained-owner = We heard, felt or saw something that needs a closer look.
-rule-cold-check-buzz = A buzz was felt near 2,500 rpm, and no movement with the housing cold. An aluminium seat opens when hot: feel again warm.
-rule-cold-check-buzz-owner = We felt a buzz. We felt for movement with the part cold, but it can work loose when hot.
+rule-cold-check-buzz = A buzz was felt or is complained of, and no movement was felt with the housing cold or its warmth not recorded. An aluminium seat opens when hot: feel again warm.
+rule-cold-check-buzz-owner = There is a buzz. We felt for movement with the part cold, but it can work loose when hot.
 
 rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and nothing else was found.
 rule-no-bearing-action-owner = We felt the bearing by hand and found no fault there.

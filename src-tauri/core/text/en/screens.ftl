@@ -197,3 +197,5 @@ ui-ledger-empty = Nothing is recorded yet.
 ui-ledger-head = Head of the chain: { $head }
 ui-reason-was = Reason: { $reason }
 ui-superseded = No longer counts; a later entry took its place.
+
+ui-rating = Rating
