@@ -5,10 +5,12 @@ use std::path::{Path, PathBuf};
 
 use crate::Outcome;
 
-/// The repository's top folder.
-pub fn top() -> &'static Path {
-    let here = Path::new(env!("CARGO_MANIFEST_DIR"));
-    here.ancestors().nth(2).unwrap_or(here)
+/// The repository's top folder. Cargo says where it runs xtask from; a clone that was moved, or that
+/// shares its target folder with another, finds itself all the same.
+pub fn top() -> PathBuf {
+    let here =
+        env::var_os("CARGO_MANIFEST_DIR").map_or_else(|| env!("CARGO_MANIFEST_DIR").into(), PathBuf::from);
+    here.ancestors().nth(2).map_or(here.clone(), Path::to_owned)
 }
 
 /// The demo workshop's data folder.
