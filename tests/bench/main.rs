@@ -144,7 +144,7 @@ fn list_of_10_000_visits(folder: &Path) {
     drop(steady);
     copy_cards(&data.join("steady.db"), &first);
     let steady = open(&data);
-    let mut page = |what: &str, search: &str| {
+    let page = |what: &str, search: &str| {
         let mut times = Vec::new();
         for _ in 0..50 {
             let request = Request::Visits { search: search.to_owned(), after: None };
