@@ -3,7 +3,7 @@
 #![expect(
     clippy::unwrap_used,
     clippy::indexing_slicing,
-    clippy::print_stdout,
+    clippy::string_slice,
     reason = "a test may fail loudly"
 )]
 

@@ -30,7 +30,7 @@ fn steps<'t>(trade: &'t Trade, layout: &str) -> Vec<&'t StepRow> {
 
 /// The answer a pick stands for; a third of the picks leave the step unanswered.
 fn value(step: &StepRow, pick: u32) -> Option<AnswerValue> {
-    if pick % 3 == 0 {
+    if pick.is_multiple_of(3) {
         return None;
     }
     let pick = pick / 3;

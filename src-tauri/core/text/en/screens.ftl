@@ -199,3 +199,4 @@ ui-reason-was = Reason: { $reason }
 ui-superseded = No longer counts; a later entry took its place.
 
 ui-rating = Rating
+ui-outcome = Where the check stands
