@@ -2,6 +2,14 @@
 //!
 //! What the core answers is tested in the suite; here it is who gets an answer at all.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::string_slice,
+    reason = "a test may fail loudly"
+)]
+
 #[cfg(test)]
 #[path = "desk/support.rs"]
 mod support;

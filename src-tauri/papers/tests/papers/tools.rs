@@ -63,12 +63,6 @@ pub fn check_form(path: &Path, sheet: Sheet) -> usize {
     value("Pages:").parse().expect("a number of pages")
 }
 
-/// The text as it stands on the pages.
-#[track_caller]
-pub fn text(path: &Path) -> String {
-    tool("pdftotext", &["-layout"], path)
-}
-
 /// The text with every run of white space made one space, for sentences that wrap.
 #[track_caller]
 pub fn flat_text(path: &Path) -> String {
