@@ -6,9 +6,8 @@
 
 use std::panic::catch_unwind;
 
-use fast_image_resize::{FilterType, ResizeAlg, ResizeOptions, Resizer};
 use image::codecs::jpeg::JpegEncoder;
-use image::{DynamicImage, ImageFormat, ImageReader, Limits, RgbImage};
+use image::{DynamicImage, ImageFormat, ImageReader, Limits};
 use steady_core::content::shared::PhotoLine;
 use typst::foundations::Bytes;
 
@@ -73,7 +72,7 @@ fn small(bytes: &[u8], budget: Budget) -> Option<Vec<u8>> {
     let full = catch_unwind(|| decode(bytes)).ok().flatten()?;
     let mut last = None;
     for (percent, quality) in TRIES {
-        let jpeg = encode(&shrink(&full, budget.side * percent / 100)?, quality)?;
+        let jpeg = encode(&shrink(&full, budget.side * percent / 100), quality)?;
         let fits = jpeg.len() <= budget.bytes;
         last = Some(jpeg);
         if fits {
@@ -93,20 +92,11 @@ fn decode(bytes: &[u8]) -> Option<DynamicImage> {
 }
 
 /// `full` with its longest side at most `side`; never made larger.
-fn shrink(full: &DynamicImage, side: u32) -> Option<RgbImage> {
-    let (width, height) = (full.width(), full.height());
-    let longest = width.max(height);
-    let scaled = |length: u32| {
-        let share = u64::from(length) * u64::from(side.min(longest)) / u64::from(longest.max(1));
-        u32::try_from(share).unwrap_or(side).max(1)
-    };
-    let mut out = DynamicImage::ImageRgb8(RgbImage::new(scaled(width), scaled(height)));
-    let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::Lanczos3));
-    Resizer::new().resize(full, &mut out, &options).ok()?;
-    Some(out.into_rgb8())
+fn shrink(full: &DynamicImage, side: u32) -> DynamicImage {
+    if full.width().max(full.height()) <= side { full.clone() } else { full.thumbnail(side, side) }
 }
 
-fn encode(picture: &RgbImage, quality: u8) -> Option<Vec<u8>> {
+fn encode(picture: &DynamicImage, quality: u8) -> Option<Vec<u8>> {
     let mut jpeg = Vec::new();
     picture.write_with_encoder(JpegEncoder::new_with_quality(&mut jpeg, quality)).ok()?;
     Some(jpeg)
@@ -115,12 +105,12 @@ fn encode(picture: &RgbImage, quality: u8) -> Option<Vec<u8>> {
 #[cfg(test)]
 mod tests {
     use super::{BESIDE_A_STEP, decode, encode, small};
-    use image::RgbImage;
+    use image::{DynamicImage, RgbImage};
 
     #[test]
     fn a_large_photo_becomes_small_and_keeps_its_shape() {
         let big = RgbImage::from_fn(2560, 1280, |x, y| image::Rgb([(x % 251) as u8, (y % 241) as u8, 90]));
-        let jpeg = small(&encode(&big, 90).expect("jpeg"), BESIDE_A_STEP).expect("small");
+        let jpeg = small(&encode(&DynamicImage::from(big), 90).expect("jpeg"), BESIDE_A_STEP).expect("small");
         let back = decode(&jpeg).expect("readable");
         assert!(jpeg.len() <= 140_000, "{} bytes", jpeg.len());
         assert_eq!(back.width(), back.height() * 2);
@@ -129,7 +119,9 @@ mod tests {
 
     #[test]
     fn a_small_photo_is_not_blown_up() {
-        let jpeg = small(&encode(&RgbImage::new(40, 30), 90).expect("jpeg"), BESIDE_A_STEP).expect("small");
+        let jpeg =
+            small(&encode(&DynamicImage::from(RgbImage::new(40, 30)), 90).expect("jpeg"), BESIDE_A_STEP)
+                .expect("small");
         let back = decode(&jpeg).expect("readable");
         assert_eq!((back.width(), back.height()), (40, 30));
     }

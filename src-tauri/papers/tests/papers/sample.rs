@@ -1,6 +1,7 @@
 //! Invented papers. The words are written here by hand; what the core really says is tested there.
 
-use std::sync::LazyLock;
+use std::collections::BTreeMap;
+use std::sync::{LazyLock, Mutex};
 
 use image::codecs::jpeg::JpegEncoder;
 use image::{Rgb, RgbImage};
@@ -46,8 +47,8 @@ pub fn photo(index: usize) -> PhotoLine {
     }
 }
 
-const WIDTH: u32 = 2560;
-const HEIGHT: u32 = 1920;
+const WIDTH: u32 = 1440;
+const HEIGHT: u32 = 1080;
 
 /// Rings with enough grain that they do not pack well, three bytes a pixel.
 static GRAINY: LazyLock<Vec<u8>> = LazyLock::new(|| {
@@ -61,14 +62,22 @@ static GRAINY: LazyLock<Vec<u8>> = LazyLock::new(|| {
     picture.into_raw()
 });
 
-/// A photo as large as a kept one, another for each name.
+static PHOTOS: Mutex<BTreeMap<usize, Vec<u8>>> = Mutex::new(BTreeMap::new());
+
+/// A photo larger than any paper needs, another for each name.
 pub fn jpeg(sha256: &str) -> Option<Vec<u8>> {
-    let shift = usize::from_str_radix(sha256.get(48..)?, 16).ok()? * 3 * 1_001;
-    let (tail, head) = GRAINY.split_at(shift % GRAINY.len());
-    let picture = RgbImage::from_raw(WIDTH, HEIGHT, [head, tail].concat())?;
+    let number = usize::from_str_radix(sha256.get(48..)?, 16).ok()?;
+    let mut photos = PHOTOS.lock().ok()?;
+    Some(photos.entry(number).or_insert_with(|| grainy_jpeg(number)).clone())
+}
+
+fn grainy_jpeg(number: usize) -> Vec<u8> {
+    let (tail, head) = GRAINY.split_at(number * 3 * 1_001 % GRAINY.len());
+    let picture = RgbImage::from_raw(WIDTH, HEIGHT, [head, tail].concat()).expect("as many bytes as before");
     let mut bytes = Vec::new();
-    picture.write_with_encoder(JpegEncoder::new_with_quality(&mut bytes, 88)).ok()?;
-    Some(bytes)
+    let encoder = JpegEncoder::new_with_quality(&mut bytes, 88);
+    picture.write_with_encoder(encoder).expect("a picture of this size can be written");
+    bytes
 }
 
 pub fn signed() -> Signed {
