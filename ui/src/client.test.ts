@@ -1,0 +1,57 @@
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { adoptKey, ask, hasCode, photoUrl, Refusal } from './client.ts';
+
+beforeEach(() => {
+  sessionStorage.clear();
+});
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
+it('takes the secret out of the address and sends it as a header', async () => {
+  history.replaceState(null, '', '#key=s3cret');
+  adoptKey();
+  expect(location.href).not.toContain('s3cret');
+  const call = vi.fn(() => Promise.resolve(new Response('{"is":"home"}')));
+  vi.stubGlobal('fetch', call);
+  await ask({ ask: 'home' });
+  expect(call).toHaveBeenCalledWith('/api', expect.objectContaining({
+    method: 'POST',
+    headers: expect.objectContaining({ 'X-Steady-Key': 's3cret' }),
+    body: '{"ask":"home"}',
+  }));
+  expect(photoUrl('ab', 'thumb')).toBe('/photo/ab/thumb?key=s3cret');
+});
+
+it('turns a refusal into a failure with its code', async () => {
+  const failure = { code: 'gate-closed', message: 'closed', help: 'open it' };
+  vi.stubGlobal('fetch', () => Promise.resolve(new Response(JSON.stringify(failure), { status: 409 })));
+  const caught = await ask({ ask: 'home' }).catch((problem: unknown) => problem);
+  expect(caught).toBeInstanceOf(Refusal);
+  expect((caught as Refusal).failure).toEqual(failure);
+  expect(hasCode(caught, 'gate-closed')).toBe(true);
+});
+
+it.each([
+  ['no connection', () => Promise.reject(new TypeError('refused'))],
+  ['an answer that is no JSON', () => Promise.resolve(new Response('<html>'))],
+  ['an error without a code', () => Promise.resolve(new Response('{}', { status: 500 }))],
+])('says the core cannot be reached on %s', async (_, fetch) => {
+  vi.stubGlobal('fetch', fetch);
+  const caught = await ask({ ask: 'home' }).catch((problem: unknown) => problem);
+  expect(hasCode(caught, 'no-core')).toBe(true);
+});
+
+it('goes through the window where there is one', async () => {
+  const invoke = vi.fn(() => Promise.resolve({ is: 'home' }));
+  vi.stubGlobal('__TAURI_INTERNALS__', {
+    invoke,
+    convertFileSrc: (path: string, protocol: string) => `${protocol}://localhost/${path}`,
+  });
+  await ask({ ask: 'home' });
+  expect(invoke).toHaveBeenCalledWith('ask', { request: { ask: 'home' } });
+  expect(photoUrl('ab', 'full')).toBe('photo://localhost/ab/full');
+  invoke.mockRejectedValueOnce({ code: 'disk-full', message: 'full', help: 'free some' } as never);
+  expect(hasCode(await ask({ ask: 'home' }).catch((problem: unknown) => problem), 'disk-full')).toBe(true);
+});
