@@ -61,6 +61,7 @@ after(async () => {
   if (session) await ask("DELETE", `/session/${session}`).catch(() => undefined);
   driver?.kill();
   // The window may still be writing on its way out.
+  await new Promise((resolve) => setTimeout(resolve, 1000));
   if (folder) await rm(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
 });
 
