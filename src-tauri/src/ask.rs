@@ -2,16 +2,16 @@
 
 use serde_json::Value;
 use tauri::ipc::Response;
-use tauri::{AppHandle, Manager as _, Runtime};
+use tauri::{AppHandle, Runtime};
 
-use crate::house::{House, failure};
+use crate::house::{self, failure};
 
 /// Hands one request to the core, on a thread that may wait for the disk.
 #[tauri::command]
 pub async fn ask<R: Runtime>(app: AppHandle<R>, request: Value) -> Result<Response, Value> {
-    let asked = move || match app.state::<House>().inner() {
+    let asked = move || match house::steady(&app) {
         Ok(steady) => steady.handle_json(&request.to_string()),
-        Err(failure) => Err(serde_json::to_string(failure).unwrap_or_default()),
+        Err(failure) => Err(serde_json::to_string(&failure).unwrap_or_default()),
     };
     let internal = || serde_json::to_value(failure("internal", "something went wrong inside Steady"));
     match tauri::async_runtime::spawn_blocking(asked).await {

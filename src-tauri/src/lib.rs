@@ -9,8 +9,6 @@ mod photo;
 
 use std::io::Write as _;
 
-use tauri::Manager as _;
-
 /// Opens the window and runs until it is closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() {
@@ -19,12 +17,7 @@ pub fn run() {
     }
     let app = tauri::Builder::default()
         .register_asynchronous_uri_scheme_protocol(photo::SCHEME, photo::answer)
-        .invoke_handler(tauri::generate_handler![ask::ask])
-        .setup(|app| {
-            // A core that cannot be opened is said on the first screen, so it is no error here.
-            app.manage(house::open(app.path()));
-            Ok(())
-        });
+        .invoke_handler(tauri::generate_handler![ask::ask]);
     if app.run(tauri::generate_context!()).is_err() {
         refuse("no-window: the window cannot be opened");
     }

@@ -5,9 +5,9 @@
 use steady_core::app::PhotoSize;
 use tauri::http::header::{CACHE_CONTROL, CONTENT_TYPE, HeaderValue, X_CONTENT_TYPE_OPTIONS};
 use tauri::http::{Method, Request, Response, StatusCode};
-use tauri::{AppHandle, Manager as _, Runtime, UriSchemeContext, UriSchemeResponder};
+use tauri::{AppHandle, Runtime, UriSchemeContext, UriSchemeResponder};
 
-use crate::house::House;
+use crate::house;
 
 /// The protocol's name; on Android and Windows it is a host name, `http://photo.localhost`.
 pub const SCHEME: &str = "photo";
@@ -26,15 +26,12 @@ fn reply<R: Runtime>(app: &AppHandle<R>, request: &Request<Vec<u8>>) -> Response
     if request.method() != Method::GET {
         return with(StatusCode::METHOD_NOT_ALLOWED, Vec::new());
     }
-    match named(request.uri().path()).and_then(|(sha256, size)| look_up(app, &sha256, size)) {
+    match named(request.uri().path())
+        .and_then(|(sha256, size)| house::steady(app).ok()?.photo(&sha256, size).ok())
+    {
         Some(jpeg) => with(StatusCode::OK, jpeg),
         None => with(StatusCode::NOT_FOUND, Vec::new()),
     }
-}
-
-fn look_up<R: Runtime>(app: &AppHandle<R>, sha256: &str, size: PhotoSize) -> Option<Vec<u8>> {
-    let house = app.try_state::<House>()?;
-    house.as_ref().ok()?.photo(sha256, size).ok()
 }
 
 /// Reads `/SHA256/SIZE`; the webview sends the slash between them escaped.

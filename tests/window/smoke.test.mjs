@@ -45,7 +45,12 @@ const run = (script) => ask("POST", `/session/${session}/execute/sync`, { script
 before(async () => {
   folder = await mkdtemp(join(tmpdir(), "steady-window-"));
   driver = spawn("WebKitWebDriver", [`--port=${PORT}`, "--host=127.0.0.1"], {
-    env: { ...process.env, STEADY_DATA: folder, TAURI_AUTOMATION: "true", TAURI_WEBVIEW_AUTOMATION: "true" }, stdio: "ignore",
+    // The webview keeps its own storage in the person's folders: a start from earlier must not be remembered.
+    env: {
+      ...process.env, STEADY_DATA: folder, XDG_DATA_HOME: folder, XDG_CACHE_HOME: folder, XDG_CONFIG_HOME: folder,
+      TAURI_AUTOMATION: "true", TAURI_WEBVIEW_AUTOMATION: "true",
+    },
+    stdio: "ignore",
   });
   await until("the driver", async () => (await ask("GET", "/status")).ready);
   const options = { "webkitgtk:browserOptions": { binary: process.env.STEADY_APP, args: [] } };
@@ -55,7 +60,9 @@ before(async () => {
 after(async () => {
   if (session) await ask("DELETE", `/session/${session}`).catch(() => undefined);
   driver?.kill();
-  if (folder) await rm(folder, { recursive: true, force: true });
+  // The window may still be writing on its way out.
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  if (folder) await rm(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
 });
 
 test("the window opens and takes the technician's name", async () => {

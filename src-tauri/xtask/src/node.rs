@@ -41,6 +41,16 @@ pub fn npm(folder: &str, words: &[&str]) -> Command {
     command
 }
 
+/// The test files of a folder. They are named one by one: newer Nodes take a folder for a file.
+pub fn tests(folder: &str) -> Outcome<Vec<String>> {
+    let entries = fs::read_dir(rooms::top().join(folder)).map_err(|error| format!("{folder}: {error}"))?;
+    let names = entries.filter_map(|entry| entry.ok()?.file_name().into_string().ok());
+    let mut tests: Vec<String> =
+        names.filter(|name| name.ends_with(".test.mjs")).map(|name| format!("{folder}{name}")).collect();
+    tests.sort();
+    if tests.is_empty() { Err(format!("{folder} holds no test")) } else { Ok(tests) }
+}
+
 fn is_new_enough(version: &str) -> bool {
     let mut numbers = version.trim_start_matches('v').split('.').map_while(|part| part.parse::<u32>().ok());
     match (numbers.next(), numbers.next()) {

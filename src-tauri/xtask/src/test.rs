@@ -100,10 +100,11 @@ fn window(tally: &mut Tally) -> Outcome<()> {
     start::counted(&mut journey("tests/window/", &display)?, tally)
 }
 
-/// Node's test runner on a folder, told where the programs are.
+/// Node's test runner on a folder's tests, told where the programs are.
 fn journey(folder: &str, before: &[&str]) -> Outcome<Command> {
-    let node = ["node", "--test", "--test-reporter=spec", folder];
-    let words = [before, node.as_slice()].concat();
+    let tests = node::tests(folder)?;
+    let tests: Vec<&str> = tests.iter().map(String::as_str).collect();
+    let words = [before, &["node", "--test", "--test-reporter=spec"], tests.as_slice()].concat();
     let (name, words) = words.split_first().ok_or("nothing to start")?;
     let mut command = start::program(name, words);
     command.env("STEADY_DESK", rooms::program("steady")?).env("STEADY_APP", rooms::program("steady-app")?);
