@@ -254,3 +254,16 @@ fn each_step_carries_its_own_word() {
         assert_eq!(word(step), expected, "{step}");
     }
 }
+
+/// Its sentence says that no movement was felt; with movement felt in one direction it would be untrue.
+#[test]
+fn cold_check_is_not_named_where_movement_was_felt() {
+    for (lateral, named) in [("felt", false), ("none", true)] {
+        let report = report(&case(
+            RIGID,
+            &format!("neutral-2500-buzz=felt play-vertical=none@cold play-lateral={lateral}@cold"),
+        ));
+        let reasons = report["urgency"]["reasons"].as_array().unwrap();
+        assert_eq!(reasons.iter().any(|reason| reason["rule"] == "cold-check-buzz"), named, "{lateral}");
+    }
+}

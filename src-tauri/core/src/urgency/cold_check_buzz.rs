@@ -15,7 +15,12 @@ fn look(look: &Look<'_>) -> Vec<Hit> {
         || look.case.complaint_sounds.iter().any(|sound| sound == "buzz");
     let support = [step::PLAY_VERTICAL, step::PLAY_LATERAL];
     let cold = support.iter().any(|step| none_but_not_warm(look.case, step));
-    if look.case.support == Support::Rigid && buzz && cold { vec![Hit::default()] } else { Vec::new() }
+    let felt = support.iter().any(|step| look.case.has(step, answer::FELT));
+    if look.case.support == Support::Rigid && buzz && cold && !felt {
+        vec![Hit::default()]
+    } else {
+        Vec::new()
+    }
 }
 
 /// A `none` felt cold, or with no temperature recorded: a missing answer is taken as cold.
