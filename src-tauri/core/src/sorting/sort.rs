@@ -4,7 +4,7 @@ use crate::model::case::Case;
 use crate::model::standing::{CauseGroup, CauseStand, Sorting, Weight};
 use crate::trade::Trade;
 
-use super::evidence::{self, Observation};
+use super::evidence;
 use super::explain;
 use super::likelihood;
 use super::network::Network;
@@ -19,7 +19,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>]) -> Sorting {
     let network = Network::of(trade, case);
     let observed = evidence::observations(trade, &network, case);
     let all = posterior(&network, &observed);
-    let unexcused = posterior(&network, &without_excuses(&network, &observed));
+    let unexcused = posterior(&without_excuses(&network), &observed);
     let weights = explain::weights(trade, &network, case, &all);
     Sorting {
         causes: causes(&network, &all, weights),
@@ -29,19 +29,18 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>]) -> Sorting {
     }
 }
 
-/// The evidence with every sign that no bearing cause can bring about taken as absent where it was
-/// seen: a misfire does not clear a bearing. So no worse answer there can lower the urgency.
-fn without_excuses(network: &Network, observed: &[Observation]) -> Vec<Observation> {
-    let bearing =
-        |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
-    let touches_bearing = |one: &Observation| {
-        let sign = network.signs.get(one.sign);
-        sign.is_some_and(|sign| (0..network.causes.len()).any(|cause| bearing(cause) && sign.links(cause)))
-    };
-    observed
-        .iter()
-        .map(|one| if touches_bearing(one) { *one } else { Observation::absent(one.sign) })
-        .collect()
+/// The network with every other cause taken as absent: nothing else may explain a finding away.
+///
+/// Against "no bearing cause", each combination of bearing causes then weighs a product of one ratio a
+/// sign, at least 1 where the sign was seen and at most 1 where it was not. So a sign more seen can only
+/// raise the suspicion, and since another cause brings every ratio of a seen sign nearer to 1, the
+/// suspicion is never below the bearing probability itself.
+fn without_excuses(network: &Network) -> Network {
+    let mut alone = network.clone();
+    for cause in alone.causes.iter_mut().filter(|cause| cause.group != CauseGroup::Bearing) {
+        cause.prior = 0.0;
+    }
+    alone
 }
 
 fn causes(network: &Network, all: &Posterior, weights: Vec<Vec<Weight>>) -> Vec<CauseStand> {
