@@ -58,6 +58,9 @@ pub enum Refusal {
     NoteChanged,
     SignatureEmpty,
     CaseUnreadable,
+    UnknownCause,
+    OpinionWithoutReason,
+    OutcomeContradicts,
 }
 
 impl From<Refusal> for Fault {
@@ -93,6 +96,9 @@ impl Refusal {
             Self::NoteChanged => "note-changed",
             Self::SignatureEmpty => "signature-empty",
             Self::CaseUnreadable => "case-unreadable",
+            Self::UnknownCause => "unknown-cause",
+            Self::OpinionWithoutReason => "opinion-without-reason",
+            Self::OutcomeContradicts => "outcome-contradicts",
         }
     }
 }

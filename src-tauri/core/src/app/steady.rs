@@ -21,12 +21,13 @@ use crate::words::Words;
 
 use super::decide::{self, GivenAnswer, GivenReceipt, Scene};
 use super::derive;
+use super::drawn::DrawnFor;
 use super::failure::Failure;
 use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{history, list, papers};
+use super::{history, judged, learning, list, papers};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -50,6 +51,8 @@ pub(super) struct Inner {
     pub(super) clock: fn() -> Moment,
     pub(super) device: String,
     pub(super) notices: Vec<HomeNotice>,
+    /// The drawn networks of each kind of car sorted since the knowledge last changed.
+    drawn: DrawnFor,
     /// The visit at hand, so that an answer need not read the whole ledger again.
     at_hand: Option<(String, Chain)>,
 }
@@ -134,7 +137,11 @@ impl Inner {
         }));
         let device = device(&mut opened.store)?;
         let Setup { press, clock, .. } = setup;
-        Ok(Self { store: opened.store, trade, press, clock, device, notices, at_hand: None })
+        let drawn = DrawnFor::default();
+        let mut inner =
+            Self { store: opened.store, trade, press, clock, device, notices, drawn, at_hand: None };
+        inner.learn()?;
+        Ok(inner)
     }
 
     fn locale(&self) -> String {
@@ -164,6 +171,13 @@ impl Inner {
             Request::Note { visit, locale } => papers::note(self, &visit, &locale),
             Request::Paper { visit, paper, locale, sheet } => {
                 papers::paper(self, &visit, paper, &locale, sheet)
+            }
+            Request::Calibration => learning::calibration(self),
+            Request::GiveOpinion { visit, cause, reason } => {
+                self.change(&visit, by, |scene| judged::give_opinion(scene, &cause, &reason).map(Some))
+            }
+            Request::ConfirmOutcome { visit, causes, by: says } => {
+                self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes, says.as_deref()))
             }
             Request::History { visit } => history::history(self, &visit),
             Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
@@ -200,7 +214,7 @@ impl Inner {
     pub(super) fn standing(&mut self, visit: &str) -> Result<Standing, Fault> {
         self.take_in_hand(visit)?;
         let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
-        Ok(derived(&self.trade, visit, chain, &self.device)?)
+        Ok(derived(&self.trade, visit, chain, &self.device, &mut self.drawn)?)
     }
 
     /// The visit's entries.
@@ -256,11 +270,16 @@ impl Inner {
         let entry = next_entry(&chain.entries, visit, &self.device, at, body);
         let mut grown = chain.clone();
         grown.entries.push(entry.clone());
-        let standing = derived(&self.trade, visit, &grown, &self.device)?;
+        let standing = derived(&self.trade, visit, &grown, &self.device, &mut self.drawn)?;
+        let teaches = learning::teaches(&grown.entries, &entry);
         let written = self.store.append(&[entry], &list::card(&standing));
         // After a failure what is on disk decides, not what was at hand.
         self.at_hand = written.is_ok().then(|| (visit.to_owned(), grown));
         written?;
+        if teaches {
+            self.learn()?;
+            return self.look(visit);
+        }
         Ok(Response::Visit(Box::new(standing)))
     }
 
@@ -308,6 +327,16 @@ impl Inner {
         self.write(visit, EntryBody::PhotoKept { step: step.to_owned(), photo, by })
     }
 
+    /// Learns anew from every outcome there is.
+    fn learn(&mut self) -> Result<(), Fault> {
+        let learned = learning::learned(self)?;
+        if learned != self.trade.learned {
+            self.trade.learned = learned;
+            self.drawn = DrawnFor::default();
+        }
+        Ok(())
+    }
+
     /// Notes in the ledger what a replay filled in.
     pub(super) fn arranged(&mut self, visit: &str, what: &str, by: &str) -> Result<Response, Fault> {
         let what = what.to_owned();
@@ -341,9 +370,15 @@ impl Steady {
     }
 }
 
-fn derived(trade: &Trade, visit: &str, chain: &Chain, device: &str) -> Result<Standing, Refusal> {
+fn derived(
+    trade: &Trade,
+    visit: &str,
+    chain: &Chain,
+    device: &str,
+    drawn: &mut DrawnFor,
+) -> Result<Standing, Refusal> {
     let visit = derive::Visit { id: visit, entries: &chain.entries, broken_at: chain.broken_at, device };
-    derive::standing(trade, visit)
+    derive::standing(trade, visit, drawn)
 }
 
 /// This device's id, made once.

@@ -1,44 +1,109 @@
 //! Why: what each answered step weighs for or against each cause.
 //!
-//! The weight is exact leave-one-out: the cause's log-odds with every answer, minus its log-odds with
-//! this step's answer left out.
+//! A weight is exact leave-one-out: the cause's log-odds with every answer, minus its log-odds with this
+//! step's answer left out. Single weights do not add up where answers explain each other, so what is left
+//! to the full log-odds stands beside them as the weight of the answers together.
 
 use std::collections::BTreeMap;
 
 use crate::model::case::Case;
 use crate::model::standing::Weight;
 use crate::trade::Trade;
+use crate::trade::rows::SignRow;
 
 use super::evidence::{self, Observation};
 use super::network::Network;
 use super::posterior::{Posterior, posterior};
 
-/// Weights below this many decibans (an odds factor of about 1.06) are not worth a line.
+/// Weights below this many decibans (an odds factor of about 1.06) are not worth a line of their own.
 const SILENT_DECIBANS: f64 = 0.25;
 
-/// For each cause in network order, and last for "none present", what each step weighs, heaviest first.
-pub fn weights(trade: &Trade, network: &Network, case: &Case, all: &Posterior) -> Vec<Vec<Weight>> {
-    let observed = evidence::observations(trade, network, case);
-    let mut weights: Vec<Vec<Weight>> = vec![Vec::new(); network.causes.len() + 1];
-    for (steps, signs) in groups(trade, network, &observed) {
-        let without: Vec<Observation> =
+/// The sorting without one answer, or without those of several steps that decide one sign together.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LeftOut {
+    /// The steps that spoke.
+    pub steps: Vec<String>,
+    /// Indices of the signs that were left out.
+    pub signs: Vec<usize>,
+    /// What the other answers make of the causes.
+    pub posterior: Posterior,
+}
+
+/// The account of one cause.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Account {
+    /// Probability before any answer.
+    pub before: f64,
+    /// What each step weighs, heaviest first.
+    pub weights: Vec<Weight>,
+    /// The rest, decibans.
+    pub together: f64,
+}
+
+/// Leaves out each answer in turn.
+pub fn left_out(trade: &Trade, network: &Network, case: &Case, observed: &[Observation]) -> Vec<LeftOut> {
+    let mut signs_by_steps: BTreeMap<&[String], Vec<(usize, &SignRow)>> = BTreeMap::new();
+    for (sign, row) in evidence::rows(trade, network) {
+        if observed.iter().any(|one| one.sign == sign) {
+            signs_by_steps.entry(&row.steps).or_default().push((sign, row));
+        }
+    }
+    let without = |rows: Vec<(usize, &SignRow)>| {
+        let signs: Vec<usize> = rows.iter().map(|(sign, _)| *sign).collect();
+        let others: Vec<Observation> =
             observed.iter().filter(|one| !signs.contains(&one.sign)).copied().collect();
-        let left_out = posterior(network, &without);
-        for step in steps {
-            let Some(answer) = case.answer(&step) else { continue };
-            let pairs = probabilities(all).zip(probabilities(&left_out));
-            for (list, (with, without)) in weights.iter_mut().zip(pairs) {
-                let decibans = decibans(with) - decibans(without);
-                if decibans.abs() >= SILENT_DECIBANS {
-                    list.push(Weight { step: step.clone(), value: answer.value.clone(), decibans });
-                }
+        LeftOut { steps: speakers(&rows, case), signs, posterior: posterior(network, &others) }
+    };
+    signs_by_steps.into_values().map(without).collect()
+}
+
+/// The steps whose answers say what is known of these signs. Where one step saw a sign, another that did
+/// not see it or could not tell has said nothing.
+fn speakers(rows: &[(usize, &SignRow)], case: &Case) -> Vec<String> {
+    let mut speakers: Vec<String> = Vec::new();
+    for (_, row) in rows {
+        let answered: Vec<&String> = row.steps.iter().filter(|step| case.answer(step).is_some()).collect();
+        let said = |choices: &[&str]| -> Vec<&String> {
+            answered.iter().filter(|step| case.has_any(step, choices)).copied().collect()
+        };
+        let present = said(&row.present.iter().map(String::as_str).collect::<Vec<_>>());
+        let soft = said(&row.soft.iter().map(|soft| soft.answer.as_str()).collect::<Vec<_>>());
+        let spoke = [present, soft, answered.clone()].into_iter().find(|steps| !steps.is_empty());
+        for step in spoke.unwrap_or_default() {
+            if !speakers.contains(step) {
+                speakers.push(step.clone());
             }
         }
     }
-    for list in &mut weights {
-        list.sort_by(|a, b| b.decibans.abs().total_cmp(&a.decibans.abs()));
+    speakers
+}
+
+/// The account of each cause in network order, and last of "none present".
+pub fn accounts(network: &Network, case: &Case, all: &Posterior, left_out: &[LeftOut]) -> Vec<Account> {
+    let before = posterior(network, &[]);
+    probabilities(&before)
+        .zip(probabilities(all))
+        .enumerate()
+        .map(|(place, (before, now))| account(before, now, place, case, left_out))
+        .collect()
+}
+
+fn account(before: f64, now: f64, place: usize, case: &Case, left_out: &[LeftOut]) -> Account {
+    let mut weights: Vec<Weight> = Vec::new();
+    for out in left_out {
+        let without = probabilities(&out.posterior).nth(place).unwrap_or(now);
+        let share = (decibans(now) - decibans(without)) / out.steps.len().max(1) as f64;
+        if share.abs() < SILENT_DECIBANS {
+            continue;
+        }
+        for step in &out.steps {
+            let Some(answer) = case.answer(step) else { continue };
+            weights.push(Weight { step: step.clone(), value: answer.value.clone(), decibans: share });
+        }
     }
-    weights
+    weights.sort_by(|a, b| b.decibans.abs().total_cmp(&a.decibans.abs()));
+    let single: f64 = weights.iter().map(|weight| weight.decibans).sum();
+    Account { before, weights, together: decibans(now) - decibans(before) - single }
 }
 
 fn probabilities(posterior: &Posterior) -> impl Iterator<Item = f64> + '_ {
@@ -46,18 +111,7 @@ fn probabilities(posterior: &Posterior) -> impl Iterator<Item = f64> + '_ {
 }
 
 /// Ten times the decimal logarithm of the odds.
-fn decibans(probability: f64) -> f64 {
+pub fn decibans(probability: f64) -> f64 {
     let probability = probability.clamp(1e-15, 1.0 - 1e-15);
     10.0 * (probability / (1.0 - probability)).log10()
-}
-
-/// Steps whose answers speak together (two directions of one sign), with the signs they decide.
-fn groups(trade: &Trade, network: &Network, observed: &[Observation]) -> Vec<(Vec<String>, Vec<usize>)> {
-    let mut by_steps: BTreeMap<Vec<String>, Vec<usize>> = BTreeMap::new();
-    for (sign, row) in evidence::rows(trade, network) {
-        if observed.iter().any(|one| one.sign == sign) {
-            by_steps.entry(row.steps.clone()).or_default().push(sign);
-        }
-    }
-    by_steps.into_iter().collect()
 }

@@ -156,6 +156,9 @@ pub struct StepRow {
     pub minutes: f64,
     /// Cost of the risk in doing it, 0 to 1.
     pub hazard: f64,
+    /// Can be the next check; one that records what happened by itself cannot.
+    #[serde(default = "yes")]
+    pub advised: bool,
     /// Where the row comes from.
     pub basis: String,
 }
