@@ -16,6 +16,8 @@ mod gates;
 mod kills;
 mod ledger;
 mod monotone;
+mod own_layout;
+mod papers;
 mod photos;
 mod published;
 mod tidy;

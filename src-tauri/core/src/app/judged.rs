@@ -36,7 +36,7 @@ pub fn settle(trade: &Trade, case: &Case, open: &[OpenStep<'_>], urgency: &Urgen
     if sorting.next_check.is_some() {
         return;
     }
-    let raises = |step: &&OpenStep<'_>| step.row.advised && raises(trade, case, urgency, step.row);
+    let raises = |step: &&OpenStep<'_>| raises(trade, case, urgency, step.row);
     let quickest = open.iter().filter(raises).min_by(|a, b| cost(a.row).total_cmp(&cost(b.row)));
     if let Some(step) = quickest {
         let check = NextCheck { step: step.row.id.clone(), why: "next-rating".to_owned(), gain: 0.0 };

@@ -2,7 +2,8 @@
 //!
 //! A weight is exact leave-one-out: the cause's log-odds with every answer, minus its log-odds with this
 //! step's answer left out. Single weights do not add up where answers explain each other, so what is left
-//! to the full log-odds stands beside them as the weight of the answers together.
+//! to the full log-odds stands beside them as the weight of the answers together. Where two directions are
+//! one sign, the weight goes to the direction that spoke: an unsure one beside a felt one is no evidence.
 
 use std::collections::BTreeMap;
 
@@ -52,30 +53,15 @@ pub fn left_out(trade: &Trade, network: &Network, case: &Case, observed: &[Obser
         let signs: Vec<usize> = rows.iter().map(|(sign, _)| *sign).collect();
         let others: Vec<Observation> =
             observed.iter().filter(|one| !signs.contains(&one.sign)).copied().collect();
-        LeftOut { steps: speakers(&rows, case), signs, posterior: posterior(network, &others) }
-    };
-    signs_by_steps.into_values().map(without).collect()
-}
-
-/// The steps whose answers say what is known of these signs. Where one step saw a sign, another that did
-/// not see it or could not tell has said nothing.
-fn speakers(rows: &[(usize, &SignRow)], case: &Case) -> Vec<String> {
-    let mut speakers: Vec<String> = Vec::new();
-    for (_, row) in rows {
-        let answered: Vec<&String> = row.steps.iter().filter(|step| case.answer(step).is_some()).collect();
-        let said = |choices: &[&str]| -> Vec<&String> {
-            answered.iter().filter(|step| case.has_any(step, choices)).copied().collect()
-        };
-        let present = said(&row.present.iter().map(String::as_str).collect::<Vec<_>>());
-        let soft = said(&row.soft.iter().map(|soft| soft.answer.as_str()).collect::<Vec<_>>());
-        let spoke = [present, soft, answered.clone()].into_iter().find(|steps| !steps.is_empty());
-        for step in spoke.unwrap_or_default() {
-            if !speakers.contains(step) {
-                speakers.push(step.clone());
+        let mut steps: Vec<String> = Vec::new();
+        for step in rows.iter().flat_map(|(_, row)| evidence::speakers(row, case)) {
+            if !steps.iter().any(|known| known == step) {
+                steps.push(step.to_owned());
             }
         }
-    }
-    speakers
+        LeftOut { steps, signs, posterior: posterior(network, &others) }
+    };
+    signs_by_steps.into_values().map(without).collect()
 }
 
 /// The account of each cause in network order, and last of "none present".

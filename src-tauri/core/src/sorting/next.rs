@@ -35,18 +35,17 @@ pub fn next_check(
     now: &Posterior,
     hazard: f64,
 ) -> Result<NextCheck, &'static str> {
-    let advised = || outlook.iter().filter(|one| one.row.advised);
     let gain = |one: &Outlook<'_>| expected_gain(&one.foreseen, decisions, now);
     let check = |one: &Outlook<'_>, why: &str| NextCheck {
         step: one.row.id.clone(),
         why: why.to_owned(),
         gain: gain(one),
     };
-    if let Some(one) = advised().find(|one| one.row.hands_on) {
+    if let Some(one) = outlook.iter().find(|one| one.row.hands_on) {
         return Ok(check(one, "next-hands-on"));
     }
     let mut best: Option<(f64, &Outlook<'_>)> = None;
-    for one in advised() {
+    for one in outlook {
         let rate = (gain(one) - hazard * one.row.hazard) / one.row.minutes;
         if gain(one) > NOTHING && best.is_none_or(|(top, _)| rate > top) {
             best = Some((rate, one));
@@ -55,7 +54,7 @@ pub fn next_check(
     match best {
         Some((rate, one)) if rate > 0.0 => Ok(check(one, "next-informs")),
         Some(_) => Err("stop-not-worth"),
-        None if advised().next().is_some() => Err("stop-nothing-changes"),
+        None if !outlook.is_empty() => Err("stop-nothing-changes"),
         None => Err("stop-all-done"),
     }
 }

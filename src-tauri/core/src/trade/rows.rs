@@ -149,6 +149,9 @@ pub struct StepRow {
     /// Records cold or warm.
     #[serde(default)]
     pub asks_temperature: bool,
+    /// Something to go and check; false for what is only noted when it happens.
+    #[serde(default = "yes")]
+    pub recommended: bool,
     /// A photo, or a reason for none, belongs to it.
     #[serde(default = "yes")]
     pub pictured: bool,
@@ -156,9 +159,6 @@ pub struct StepRow {
     pub minutes: f64,
     /// Cost of the risk in doing it, 0 to 1.
     pub hazard: f64,
-    /// Can be the next check; one that records what happened by itself cannot.
-    #[serde(default = "yes")]
-    pub advised: bool,
     /// Where the row comes from.
     pub basis: String,
 }
