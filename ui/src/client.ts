@@ -25,6 +25,9 @@ type Replies = {
   note: 'note';
   paper: 'paper';
   sign: 'visit';
+  'give-opinion': 'visit';
+  'confirm-outcome': 'visit';
+  calibration: 'calibration';
   history: 'history';
 };
 

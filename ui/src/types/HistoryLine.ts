@@ -31,6 +31,10 @@ about: string | null,
  */
 value: AnswerValue | null, 
 /**
+ * Causes it names, for an opinion or an outcome.
+ */
+causes: Array<string>, 
+/**
  * Reason or waiver, if it has one.
  */
 reason: string | null, 

@@ -9,6 +9,10 @@ export type NextCheck = {
  */
 step: string, 
 /**
- * Why, as the id of a text: `next-hands-on` or `next-informs`.
+ * Why, as the id of a text: `next-hands-on`, `next-informs` or `next-rating`.
  */
-why: string, };
+why: string, 
+/**
+ * Expected drop of the decisions' loss if it is done, minutes; never below 0.
+ */
+gain: number, };

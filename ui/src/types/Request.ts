@@ -194,7 +194,31 @@ locale: string,
 /**
  * Strokes, coordinates 0 to 1.
  */
-strokes: Array<Array<[number, number]>>, } | { "ask": "history", 
+strokes: Array<Array<[number, number]>>, } | { "ask": "give-opinion", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * A cause of the sorting, or `normal-character`.
+ */
+cause: string, 
+/**
+ * Why, in their words.
+ */
+reason: string, } | { "ask": "confirm-outcome", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The causes of the sorting that were there, or `normal-character` alone.
+ */
+causes: Array<string>, 
+/**
+ * Who says so; the technician if not given.
+ */
+by: string | null, } | { "ask": "calibration" } | { "ask": "history", 
 /**
  * The visit.
  */

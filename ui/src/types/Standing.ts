@@ -3,7 +3,9 @@ import type { GateSetStand } from "./GateSetStand";
 import type { Intake } from "./Intake";
 import type { LedgerStand } from "./LedgerStand";
 import type { Moment } from "./Moment";
+import type { OpinionStand } from "./OpinionStand";
 import type { Order } from "./Order";
+import type { OutcomeStand } from "./OutcomeStand";
 import type { Position } from "./Position";
 import type { ReceiptStand } from "./ReceiptStand";
 import type { RoadRow } from "./RoadRow";
@@ -80,6 +82,14 @@ urgency: Urgency,
  */
 sorting: Sorting, 
 /**
+ * What the technician thinks it is, if they said so; never part of the sorting.
+ */
+opinion: OpinionStand | null, 
+/**
+ * What it turned out to be, once that is confirmed.
+ */
+outcome: OutcomeStand | null, 
+/**
  * Rows of roadworthiness law that what was found falls under, for information.
  */
 road_rows: Array<RoadRow>, 
@@ -96,7 +106,8 @@ receipt: ReceiptStand | null,
  */
 ledger: LedgerStand, 
 /**
- * Version of the shipped trade knowledge that derived all this.
+ * Version of the trade knowledge that derived all this: the shipped files, and behind a `+` the
+ * workshop's own, and behind a `/` how many outcomes taught the numbers, where there are any.
  */
 knowledge: string, 
 /**

@@ -14,7 +14,7 @@ step: string,
  */
 value: AnswerValue, 
 /**
- * Change of the cause's log-odds by this step's answer, in decibans (10 log10 of the odds factor);
- * positive speaks for the cause.
+ * Change of the cause's log-odds when this step's answer is left out, in decibans (10 log10 of the
+ * odds factor); positive speaks for the cause. Steps that speak of the same sign share its weight.
  */
 decibans: number, };

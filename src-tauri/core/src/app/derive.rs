@@ -12,14 +12,16 @@ use crate::model::standing::{
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::sort;
+use crate::sorting::sort::{sort, sort_as_judged};
 use crate::trade::Trade;
 use crate::trade::rows::{Form, Layout, StepRow};
 use crate::urgency::rating;
 use crate::walk::record::{self, Record, StandingAnswer};
 use crate::walk::{applies, case, locks, order, position, undo, vin};
 
+use super::drawn::DrawnFor;
 use super::fault::Refusal;
+use super::judged;
 
 /// A visit's entries and what is known of their chain.
 #[derive(Debug, Clone, Copy)]
@@ -34,11 +36,11 @@ pub struct Visit<'a> {
     pub device: &'a str,
 }
 
-/// Where a visit stands.
+/// Where a visit stands. `drawn` keeps the drawn networks of each kind of car.
 ///
 /// # Errors
 /// [`Refusal::UnknownVisit`] without entries, [`Refusal::UnknownLayout`] if its layout file is gone.
-pub fn standing(trade: &Trade, visit: Visit<'_>) -> Result<Standing, Refusal> {
+pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &mut DrawnFor) -> Result<Standing, Refusal> {
     if visit.entries.is_empty() {
         return Err(Refusal::UnknownVisit);
     }
@@ -48,7 +50,10 @@ pub fn standing(trade: &Trade, visit: Visit<'_>) -> Result<Standing, Refusal> {
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, &record);
     let steps = steps(trade, &record, &case, &rows, danger.as_deref());
-    let sorting = sort(trade, &case, &open_steps(&case, &rows, danger.is_some()));
+    let open = open_steps(&case, &rows, danger.is_some());
+    let mut sorting = sort(trade, &case, &open, Some(drawn.of(trade, &case)));
+    let urgency = rating::rate(&case, &sort_as_judged(trade, &case));
+    judged::settle(trade, &case, &open, &urgency, &mut sorting);
     let order = order::order(trade, &record);
     let sets = position::sets_in_order(order, &steps);
     Ok(Standing {
@@ -63,13 +68,15 @@ pub fn standing(trade: &Trade, visit: Visit<'_>) -> Result<Standing, Refusal> {
         position: position::position(trade, &record, &steps, danger.is_some()),
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, &record, &sets, danger.as_deref()),
-        urgency: rating::rate(&case, &sorting),
+        urgency,
         sorting,
+        opinion: record.opinion.clone(),
+        outcome: judged::outcome(&record),
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, &record, visit),
         receipt: receipt(&record),
         ledger: ledger(visit),
-        knowledge: trade.version.clone(),
+        knowledge: trade.version_for(&layout.id),
         technician: record.opened_by.clone(),
         intake: record.intake,
         steps,

@@ -59,6 +59,9 @@ pub enum Refusal {
     NoteChanged,
     SignatureEmpty,
     CaseUnreadable,
+    UnknownCause,
+    OpinionWithoutReason,
+    OutcomeContradicts,
 }
 
 impl From<Refusal> for Fault {
@@ -95,6 +98,9 @@ impl Refusal {
             Self::NoteChanged => "note-changed",
             Self::SignatureEmpty => "signature-empty",
             Self::CaseUnreadable => "case-unreadable",
+            Self::UnknownCause => "unknown-cause",
+            Self::OpinionWithoutReason => "opinion-without-reason",
+            Self::OutcomeContradicts => "outcome-contradicts",
         }
     }
 }

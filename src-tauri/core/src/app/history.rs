@@ -5,6 +5,7 @@ use crate::model::entry::{Entry, EntryBody};
 use crate::walk::record::{self, Record};
 
 use super::fault::Fault;
+use super::judged;
 use super::response::{History, HistoryLine, Response};
 use super::steady::Inner;
 
@@ -24,6 +25,7 @@ fn line(entry: &Entry, record: &Record) -> HistoryLine {
         what: said.what.to_owned(),
         about: said.about.map(str::to_owned),
         value: said.value.cloned(),
+        causes: said.causes,
         reason: said.reason.map(str::to_owned),
         by: said.by.to_owned(),
         superseded: record.withdrawn.contains(&entry.hash) || record.superseded.contains(&entry.hash),
@@ -35,6 +37,7 @@ struct Said<'a> {
     what: &'static str,
     about: Option<&'a str>,
     value: Option<&'a AnswerValue>,
+    causes: Vec<String>,
     reason: Option<&'a str>,
     by: &'a str,
 }
@@ -58,6 +61,12 @@ fn said(body: &EntryBody) -> Said<'_> {
         }
         EntryBody::Withdrawn { reason, by, .. } => {
             Said { reason: reason.as_deref(), ..plain("withdrawn", by) }
+        }
+        EntryBody::OpinionGiven { cause, reason, by } => {
+            Said { causes: vec![cause.clone()], reason: Some(reason), ..plain("opinion-given", by) }
+        }
+        EntryBody::OutcomeConfirmed { outcome, by } => {
+            Said { causes: judged::shown_causes(outcome), ..plain("outcome-confirmed", by) }
         }
         EntryBody::Arranged { what, by } => Said { about: Some(what), ..plain("arranged", by) },
         EntryBody::Received { receipt } => {

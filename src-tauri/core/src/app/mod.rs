@@ -6,9 +6,12 @@
 
 mod decide;
 mod derive;
+mod drawn;
 pub mod failure;
 pub mod fault;
 mod history;
+mod judged;
+mod learning;
 mod list;
 mod papers;
 pub mod press;

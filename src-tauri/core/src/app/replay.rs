@@ -280,10 +280,18 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
     let reasons = urgency.reasons.iter().map(
         |reason| json!({ "rule": reason.rule, "text": reason_text(words, standing, reason, Reader::Trade) }),
     );
-    let causes = sorting
-        .causes
-        .iter()
-        .map(|cause| json!({ "id": cause.id, "group": cause.group, "probability": cause.probability }));
+    let causes = sorting.causes.iter().map(|cause| {
+        json!({
+            "id": cause.id,
+            "group": cause.group,
+            "probability": cause.probability,
+            "interval": cause.interval,
+            "before": cause.before,
+            "for": cause.speaks_for,
+            "against": cause.against,
+            "together": cause.together,
+        })
+    });
     let steps = standing.steps.iter().filter(|step| step.answered.is_some()).map(step_report);
     Ok(json!({
         "visit": standing.visit,
@@ -297,7 +305,11 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
         "steps": steps.collect::<Vec<_>>(),
         "causes": causes.collect::<Vec<_>>(),
         "bearing_probability": sorting.bearing_probability,
-        "next_check": sorting.next_check.as_ref().map(|next| json!({ "step": next.step })),
+        "next_check": sorting.next_check,
+        "no_check": sorting.no_check,
+        "surprise": sorting.surprise,
+        "turn": sorting.turn,
+        "judgements": sorting.judgements,
         "knowledge": standing.knowledge,
         "ledger": { "entries": standing.ledger.entries, "head": standing.ledger.head },
     }))

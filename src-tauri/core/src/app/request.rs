@@ -166,6 +166,27 @@ pub enum Request {
         /// Strokes, coordinates 0 to 1.
         strokes: Vec<Vec<[f32; 2]>>,
     },
+    /// The technician says what they think it is; recorded beside the sorting, never part of it.
+    GiveOpinion {
+        /// The visit.
+        visit: String,
+        /// A cause of the sorting, or `normal-character`.
+        cause: String,
+        /// Why, in their words.
+        reason: String,
+    },
+    /// It was seen at teardown or after the repair what was really there.
+    ConfirmOutcome {
+        /// The visit.
+        visit: String,
+        /// The causes of the sorting that were there, or `normal-character` alone.
+        causes: Vec<String>,
+        /// Who says so; the technician if not given.
+        #[serde(default)]
+        by: Option<String>,
+    },
+    /// How well past sortings did.
+    Calibration,
     /// The visit's ledger, oldest first.
     History {
         /// The visit.

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use crate::content::{finding::Finding, note::Note};
+use crate::model::calibration::Calibration;
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::Standing;
@@ -33,6 +34,8 @@ pub enum Response {
     Note(Box<Note>),
     /// To `paper`.
     Paper(PaperFile),
+    /// To `calibration`.
+    Calibration(Box<Calibration>),
     /// To `history`.
     History(History),
 }
@@ -170,6 +173,8 @@ pub struct HistoryLine {
     pub about: Option<String>,
     /// Answer, if it is one.
     pub value: Option<crate::model::answer::AnswerValue>,
+    /// Causes it names, for an opinion or an outcome.
+    pub causes: Vec<String>,
     /// Reason or waiver, if it has one.
     pub reason: Option<String>,
     /// Who.

@@ -21,12 +21,13 @@ use crate::words::Words;
 
 use super::decide::{self, GivenAnswer, GivenReceipt, Scene};
 use super::derive;
+use super::drawn::DrawnFor;
 use super::failure::Failure;
 use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{history, list, papers};
+use super::{history, judged, learning, list, papers};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -50,6 +51,8 @@ pub(super) struct Inner {
     pub(super) clock: fn() -> Moment,
     pub(super) device: String,
     pub(super) notices: Vec<HomeNotice>,
+    /// The drawn networks of each kind of car sorted since the knowledge last changed.
+    drawn: DrawnFor,
     at_hand: Option<AtHand>,
 }
 
@@ -142,7 +145,11 @@ impl Inner {
         }));
         let device = device(&mut opened.store)?;
         let Setup { press, clock, .. } = setup;
-        Ok(Self { store: opened.store, trade, press, clock, device, notices, at_hand: None })
+        let drawn = DrawnFor::default();
+        let mut inner =
+            Self { store: opened.store, trade, press, clock, device, notices, drawn, at_hand: None };
+        inner.learn()?;
+        Ok(inner)
     }
 
     fn locale(&self) -> String {
@@ -172,6 +179,13 @@ impl Inner {
             Request::Note { visit, locale } => papers::note(self, &visit, &locale),
             Request::Paper { visit, paper, locale, sheet } => {
                 papers::paper(self, &visit, paper, &locale, sheet)
+            }
+            Request::Calibration => learning::calibration(self),
+            Request::GiveOpinion { visit, cause, reason } => {
+                self.change(&visit, by, |scene| judged::give_opinion(scene, &cause, &reason).map(Some))
+            }
+            Request::ConfirmOutcome { visit, causes, by: says } => {
+                self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes, says.as_deref()))
             }
             Request::History { visit } => history::history(self, &visit),
             Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
@@ -209,7 +223,8 @@ impl Inner {
         self.take_in_hand(visit)?;
         let Some(at_hand) = &mut self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
         if at_hand.standing.is_none() {
-            at_hand.standing = Some(derived(&self.trade, visit, &at_hand.chain, &self.device)?);
+            at_hand.standing =
+                Some(derived(&self.trade, visit, &at_hand.chain, &self.device, &mut self.drawn)?);
         }
         at_hand.standing.clone().ok_or_else(|| Refusal::UnknownVisit.into())
     }
@@ -269,11 +284,16 @@ impl Inner {
         let at = decide::dated(&chain.entries, (self.clock)());
         let entry = next_entry(&chain.entries, visit, &self.device, at, body);
         chain.entries.push(entry.clone());
-        let standing = derived(&self.trade, visit, &chain, &self.device)?;
+        let teaches = learning::teaches(&chain.entries, &entry);
+        let standing = derived(&self.trade, visit, &chain, &self.device, &mut self.drawn)?;
         // After a failure nothing is at hand: what is on disk decides.
         self.store.append(&[entry], &list::card(&standing))?;
         let at_hand = AtHand { visit: visit.to_owned(), chain, standing: Some(standing.clone()) };
         self.at_hand = Some(at_hand);
+        if teaches {
+            self.learn()?;
+            return self.look(visit);
+        }
         Ok(Response::Visit(Box::new(standing)))
     }
 
@@ -321,6 +341,19 @@ impl Inner {
         self.write(visit, EntryBody::PhotoKept { step: step.to_owned(), photo, by })
     }
 
+    /// Learns anew from every outcome there is.
+    fn learn(&mut self) -> Result<(), Fault> {
+        let learned = learning::learned(self)?;
+        if learned != self.trade.learned {
+            self.trade.learned = learned;
+            self.drawn = DrawnFor::default();
+            if let Some(at_hand) = &mut self.at_hand {
+                at_hand.standing = None;
+            }
+        }
+        Ok(())
+    }
+
     /// Notes in the ledger what a replay filled in.
     pub(super) fn arranged(&mut self, visit: &str, what: &str, by: &str) -> Result<Response, Fault> {
         let what = what.to_owned();
@@ -354,9 +387,15 @@ impl Steady {
     }
 }
 
-fn derived(trade: &Trade, visit: &str, chain: &Chain, device: &str) -> Result<Standing, Refusal> {
+fn derived(
+    trade: &Trade,
+    visit: &str,
+    chain: &Chain,
+    device: &str,
+    drawn: &mut DrawnFor,
+) -> Result<Standing, Refusal> {
     let visit = derive::Visit { id: visit, entries: &chain.entries, broken_at: chain.broken_at, device };
-    derive::standing(trade, visit)
+    derive::standing(trade, visit, drawn)
 }
 
 /// This device's id, made once.

@@ -59,7 +59,7 @@ fn full() -> Standing {
     }
     standing.sorting.causes = vec![cause, likely("misfire", 0.7), likely("air-leak", 0.001)];
     standing.sorting.next_check =
-        Some(NextCheck { step: step::PLAY_LATERAL.to_owned(), why: "next-hands-on".to_owned() });
+        Some(NextCheck { step: step::PLAY_LATERAL.to_owned(), why: "next-hands-on".to_owned(), gain: 0.0 });
     standing.road_rows =
         vec![RoadRow { id: "bearing".to_owned(), uk: "6.1.7 (b)".to_owned(), eu: "6.1.7 (b)".to_owned() }];
     standing.receipt = Some(receipt("Demo Owner"));

@@ -6,6 +6,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::answer::{AnswerValue, Temperature};
+use super::outcome::Outcome;
 use super::time::Moment;
 use super::visit::Intake;
 
@@ -122,6 +123,22 @@ pub enum EntryBody {
         /// `gates-confirmed` or `steps-ordered`.
         what: String,
         /// Who, always the replay.
+        by: String,
+    },
+    /// The technician thinks it is something else, or agrees; the latest counts.
+    OpinionGiven {
+        /// The cause, or `normal-character`.
+        cause: String,
+        /// Why, in their words.
+        reason: String,
+        /// Who.
+        by: String,
+    },
+    /// It was seen at teardown or after the repair what was really there; the latest counts.
+    OutcomeConfirmed {
+        /// What was there, and what was known before.
+        outcome: Outcome,
+        /// Who says so.
         by: String,
     },
     /// The owner signed that the note was received.

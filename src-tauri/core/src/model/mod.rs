@@ -1,9 +1,13 @@
 //! Plain types that every room shares: no IO, no rules.
 
 pub mod answer;
+pub mod calibration;
 pub mod case;
+pub mod certainty;
 pub mod entry;
 pub mod ids;
+pub mod learned;
+pub mod outcome;
 pub mod rating;
 pub mod standing;
 pub mod time;

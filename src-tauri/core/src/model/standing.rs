@@ -6,7 +6,9 @@
 use serde::Serialize;
 
 use super::answer::{AnswerValue, Temperature};
+use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::entry::{Decision, Order, PhotoRef};
+use super::outcome::{OpinionStand, OutcomeStand};
 use super::rating::{Urgency, Word};
 use super::time::Moment;
 use super::visit::Intake;
@@ -45,6 +47,10 @@ pub struct Standing {
     pub urgency: Urgency,
     /// The sorted causes.
     pub sorting: Sorting,
+    /// What the technician thinks it is, if they said so; never part of the sorting.
+    pub opinion: Option<OpinionStand>,
+    /// What it turned out to be, once that is confirmed.
+    pub outcome: Option<OutcomeStand>,
     /// Rows of roadworthiness law that what was found falls under, for information.
     pub road_rows: Vec<RoadRow>,
     /// What "undo" would take back now.
@@ -53,7 +59,8 @@ pub struct Standing {
     pub receipt: Option<ReceiptStand>,
     /// The state of the chain.
     pub ledger: LedgerStand,
-    /// Version of the shipped trade knowledge that derived all this.
+    /// Version of the trade knowledge that derived all this: the shipped files, and behind a `+` the
+    /// workshop's own, and behind a `/` how many outcomes taught the numbers, where there are any.
     pub knowledge: String,
     /// Who opened the visit.
     pub technician: String,
@@ -289,6 +296,16 @@ pub struct Sorting {
     pub bearing_unexcused: f64,
     /// The next check to do, if any is worth doing.
     pub next_check: Option<NextCheck>,
+    /// Why no check is worth doing, as the id of a text (`stop-...`); none where one is.
+    pub no_check: Option<String>,
+    /// A sign that the list of causes does not fit this car.
+    pub surprise: Option<Surprise>,
+    /// What would put another cause first: the most probable answer that is still open and would.
+    pub turn: Option<Turn>,
+    /// The decisions that are judgement, by expected loss.
+    pub judgements: Vec<Judgement>,
+    /// Confirmed outcomes that taught this layout's numbers; 0 while they are judgement alone.
+    pub outcomes: u32,
 }
 
 /// One cause.
@@ -301,6 +318,13 @@ pub struct CauseStand {
     pub group: CauseGroup,
     /// Probability that it is present, 0 to 1.
     pub probability: f64,
+    /// Where that probability lies, given how uncertain the judged numbers are.
+    pub interval: Option<Interval>,
+    /// Probability before any answer, 0 to 1.
+    pub before: f64,
+    /// What the answers weigh jointly beyond their single weights, decibans: the log-odds of `before`,
+    /// every weight of `for` and `against`, and this add up to the log-odds of `probability`.
+    pub together: f64,
     /// Word of the IPCC likelihood scale for it (`very-likely` ...).
     pub likelihood: String,
     /// Answers that speak for it, heaviest first.
@@ -331,8 +355,8 @@ pub struct Weight {
     pub step: String,
     /// The answer, as recorded.
     pub value: AnswerValue,
-    /// Change of the cause's log-odds by this step's answer, in decibans (10 log10 of the odds factor);
-    /// positive speaks for the cause.
+    /// Change of the cause's log-odds when this step's answer is left out, in decibans (10 log10 of the
+    /// odds factor); positive speaks for the cause. Steps that speak of the same sign share its weight.
     pub decibans: f64,
 }
 
@@ -342,8 +366,10 @@ pub struct Weight {
 pub struct NextCheck {
     /// The step.
     pub step: String,
-    /// Why, as the id of a text: `next-hands-on` or `next-informs`.
+    /// Why, as the id of a text: `next-hands-on`, `next-informs` or `next-rating`.
     pub why: String,
+    /// Expected drop of the decisions' loss if it is done, minutes; never below 0.
+    pub gain: f64,
 }
 
 /// A row of roadworthiness law, with both outcomes; Steady never chooses between them.

@@ -84,6 +84,17 @@ pub enum Gearbox {
     Manual,
 }
 
+impl Gearbox {
+    /// Its id in data and case files.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::AutomatedClutch => "automated-clutch",
+            Self::TorqueConverter => "torque-converter",
+            Self::Manual => "manual",
+        }
+    }
+}
+
 /// An odometer reading.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

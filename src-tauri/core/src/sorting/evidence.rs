@@ -8,6 +8,9 @@ use crate::trade::rows::{ReadingSign, SignRow};
 
 use super::network::Network;
 
+/// From this share of its likelihoods on, an answer decides its sign.
+const DECIDED: f64 = 0.99;
+
 /// What was observed of one sign: P(answer | sign present) and P(answer | sign absent).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Observation {
@@ -28,6 +31,17 @@ impl Observation {
     /// The sign was looked for and not there.
     pub fn absent(sign: usize) -> Self {
         Self { sign, if_present: 0.0, if_absent: 1.0 }
+    }
+
+    /// Whether the sign was seen, where the answer as good as decides it.
+    pub fn decided(&self) -> Option<bool> {
+        let seen = self.if_present / (self.if_present + self.if_absent);
+        if seen >= DECIDED { Some(true) } else { (seen <= 1.0 - DECIDED).then_some(false) }
+    }
+
+    /// P(answer), where the sign is absent with this probability.
+    pub fn factor(&self, absent: f64) -> f64 {
+        self.if_present + (self.if_absent - self.if_present) * absent
     }
 }
 

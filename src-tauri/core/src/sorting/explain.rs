@@ -1,45 +1,95 @@
 //! Why: what each answered step weighs for or against each cause.
 //!
-//! The weight is exact leave-one-out: the cause's log-odds with every answer, minus its log-odds with
-//! this step's answer left out. Where two directions are one sign, the weight goes to the direction that
-//! spoke: an unsure one beside a felt one is not shown as evidence.
+//! A weight is exact leave-one-out: the cause's log-odds with every answer, minus its log-odds with this
+//! step's answer left out. Single weights do not add up where answers explain each other, so what is left
+//! to the full log-odds stands beside them as the weight of the answers together. Where two directions are
+//! one sign, the weight goes to the direction that spoke: an unsure one beside a felt one is no evidence.
 
 use std::collections::BTreeMap;
 
 use crate::model::case::Case;
 use crate::model::standing::Weight;
 use crate::trade::Trade;
+use crate::trade::rows::SignRow;
 
 use super::evidence::{self, Observation};
 use super::network::Network;
 use super::posterior::{Posterior, posterior};
 
-/// Weights below this many decibans (an odds factor of about 1.06) are not worth a line.
+/// Weights below this many decibans (an odds factor of about 1.06) are not worth a line of their own.
 const SILENT_DECIBANS: f64 = 0.25;
 
-/// For each cause in network order, and last for "none present", what each step weighs, heaviest first.
-pub fn weights(trade: &Trade, network: &Network, case: &Case, all: &Posterior) -> Vec<Vec<Weight>> {
-    let observed = evidence::observations(trade, network, case);
-    let mut weights: Vec<Vec<Weight>> = vec![Vec::new(); network.causes.len() + 1];
-    for (steps, signs) in groups(trade, network, case, &observed) {
-        let without: Vec<Observation> =
-            observed.iter().filter(|one| !signs.contains(&one.sign)).copied().collect();
-        let left_out = posterior(network, &without);
-        for step in steps {
-            let Some(answer) = case.answer(&step) else { continue };
-            let pairs = probabilities(all).zip(probabilities(&left_out));
-            for (list, (with, without)) in weights.iter_mut().zip(pairs) {
-                let decibans = decibans(with) - decibans(without);
-                if decibans.abs() >= SILENT_DECIBANS {
-                    list.push(Weight { step: step.clone(), value: answer.value.clone(), decibans });
-                }
-            }
+/// The sorting without one answer, or without those of several steps that decide one sign together.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LeftOut {
+    /// The steps that spoke.
+    pub steps: Vec<String>,
+    /// Indices of the signs that were left out.
+    pub signs: Vec<usize>,
+    /// What the other answers make of the causes.
+    pub posterior: Posterior,
+}
+
+/// The account of one cause.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Account {
+    /// Probability before any answer.
+    pub before: f64,
+    /// What each step weighs, heaviest first.
+    pub weights: Vec<Weight>,
+    /// The rest, decibans.
+    pub together: f64,
+}
+
+/// Leaves out each answer in turn.
+pub fn left_out(trade: &Trade, network: &Network, case: &Case, observed: &[Observation]) -> Vec<LeftOut> {
+    let mut signs_by_steps: BTreeMap<&[String], Vec<(usize, &SignRow)>> = BTreeMap::new();
+    for (sign, row) in evidence::rows(trade, network) {
+        if observed.iter().any(|one| one.sign == sign) {
+            signs_by_steps.entry(&row.steps).or_default().push((sign, row));
         }
     }
-    for list in &mut weights {
-        list.sort_by(|a, b| b.decibans.abs().total_cmp(&a.decibans.abs()));
+    let without = |rows: Vec<(usize, &SignRow)>| {
+        let signs: Vec<usize> = rows.iter().map(|(sign, _)| *sign).collect();
+        let others: Vec<Observation> =
+            observed.iter().filter(|one| !signs.contains(&one.sign)).copied().collect();
+        let mut steps: Vec<String> = Vec::new();
+        for step in rows.iter().flat_map(|(_, row)| evidence::speakers(row, case)) {
+            if !steps.iter().any(|known| known == step) {
+                steps.push(step.to_owned());
+            }
+        }
+        LeftOut { steps, signs, posterior: posterior(network, &others) }
+    };
+    signs_by_steps.into_values().map(without).collect()
+}
+
+/// The account of each cause in network order, and last of "none present".
+pub fn accounts(network: &Network, case: &Case, all: &Posterior, left_out: &[LeftOut]) -> Vec<Account> {
+    let before = posterior(network, &[]);
+    probabilities(&before)
+        .zip(probabilities(all))
+        .enumerate()
+        .map(|(place, (before, now))| account(before, now, place, case, left_out))
+        .collect()
+}
+
+fn account(before: f64, now: f64, place: usize, case: &Case, left_out: &[LeftOut]) -> Account {
+    let mut weights: Vec<Weight> = Vec::new();
+    for out in left_out {
+        let without = probabilities(&out.posterior).nth(place).unwrap_or(now);
+        let share = (decibans(now) - decibans(without)) / out.steps.len().max(1) as f64;
+        if share.abs() < SILENT_DECIBANS {
+            continue;
+        }
+        for step in &out.steps {
+            let Some(answer) = case.answer(step) else { continue };
+            weights.push(Weight { step: step.clone(), value: answer.value.clone(), decibans: share });
+        }
     }
-    weights
+    weights.sort_by(|a, b| b.decibans.abs().total_cmp(&a.decibans.abs()));
+    let single: f64 = weights.iter().map(|weight| weight.decibans).sum();
+    Account { before, weights, together: decibans(now) - decibans(before) - single }
 }
 
 fn probabilities(posterior: &Posterior) -> impl Iterator<Item = f64> + '_ {
@@ -47,24 +97,7 @@ fn probabilities(posterior: &Posterior) -> impl Iterator<Item = f64> + '_ {
 }
 
 /// Ten times the decimal logarithm of the odds.
-fn decibans(probability: f64) -> f64 {
+pub fn decibans(probability: f64) -> f64 {
     let probability = probability.clamp(1e-15, 1.0 - 1e-15);
     10.0 * (probability / (1.0 - probability)).log10()
-}
-
-/// Steps whose answers speak together (two directions of one sign), with the signs they decide.
-fn groups(
-    trade: &Trade,
-    network: &Network,
-    case: &Case,
-    observed: &[Observation],
-) -> Vec<(Vec<String>, Vec<usize>)> {
-    let mut by_steps: BTreeMap<Vec<String>, Vec<usize>> = BTreeMap::new();
-    for (sign, row) in evidence::rows(trade, network) {
-        if observed.iter().any(|one| one.sign == sign) {
-            let steps = evidence::speakers(row, case).into_iter().map(str::to_owned).collect();
-            by_steps.entry(steps).or_default().push(sign);
-        }
-    }
-    by_steps.into_iter().collect()
 }

@@ -1,10 +1,16 @@
 //! From signs to the probability of each cause: a two-layer noisy-OR network with leak, solved exactly
-//! over every combination of causes. Says why, and which check would tell most. Rates nothing.
+//! over every combination of causes. Says why, how sure it is, and which check is worth most. Rates
+//! nothing.
 
+pub mod chance;
+pub mod draws;
 pub mod evidence;
 pub mod explain;
+pub mod foresee;
+pub mod judge;
 pub mod likelihood;
 pub mod network;
 pub mod next;
 pub mod posterior;
 pub mod sort;
+pub mod surprise;

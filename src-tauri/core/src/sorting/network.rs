@@ -1,6 +1,7 @@
 //! The network of one car: its causes with priors, its signs with leak and links, as plain numbers.
 
 use crate::model::case::Case;
+use crate::model::learned::{Beta, Taught};
 use crate::model::standing::CauseGroup;
 use crate::trade::Trade;
 use crate::trade::rows::{CauseRow, SignRow};
@@ -44,6 +45,11 @@ impl Sign {
         self.miss.get(cause).is_some_and(|miss| *miss < 1.0)
     }
 
+    /// P(this cause, present, does not bring the sign about).
+    pub fn miss_of(&self, cause: usize) -> f64 {
+        self.miss.get(cause).copied().unwrap_or(1.0)
+    }
+
     /// P(sign absent | these causes present).
     pub fn absent(&self, present: impl Fn(usize) -> bool) -> f64 {
         let misses = self.miss.iter().enumerate().filter(|(cause, _)| present(*cause)).map(|(_, miss)| miss);
@@ -52,29 +58,98 @@ impl Sign {
 }
 
 impl Network {
-    /// The network of one car.
+    /// The network of one car, with what outcomes have taught of its layout.
     pub fn of(trade: &Trade, case: &Case) -> Self {
-        let listed = trade.layout(&case.layout).map(|layout| layout.causes.as_slice()).unwrap_or_default();
-        let exists = |row: &&CauseRow| {
-            listed.contains(&row.id)
-                && (row.gearboxes.is_empty()
-                    || case.gearbox.is_none_or(|gearbox| row.gearboxes.contains(&gearbox)))
-        };
-        let causes: Vec<Cause> = trade
-            .causes
-            .iter()
-            .filter(exists)
-            .map(|row| Cause { id: row.id.clone(), group: row.group, prior: row.prior })
-            .collect();
-        let applies = |row: &SignRow| row.supports.is_empty() || row.supports.contains(&case.support);
-        let signs = trade.signs.iter().enumerate().filter(|(_, row)| applies(row));
-        let signs = signs.map(|(index, row)| sign(index, row, &causes)).collect();
-        Self { causes, signs }
+        Self::at_the_means(&Numbers::of(trade, case))
+    }
+
+    /// The same as judged, with nothing taught: what ratings rest on.
+    pub fn as_judged(trade: &Trade, case: &Case) -> Self {
+        Self::at_the_means(&Numbers::as_judged(trade, case))
+    }
+
+    fn at_the_means(numbers: &Numbers<'_>) -> Self {
+        numbers.network(Beta::mean)
     }
 }
 
-fn sign(index: usize, row: &SignRow, causes: &[Cause]) -> Sign {
-    let strength =
-        |cause: &Cause| row.links.iter().find(|link| link.cause == cause.id).map_or(0.0, |link| link.p);
-    Sign { row: index, leak: row.leak, miss: causes.iter().map(|cause| 1.0 - strength(cause)).collect() }
+/// The numbers of one car's network, each with how much stands behind it.
+#[derive(Debug, Clone)]
+pub struct Numbers<'t> {
+    causes: Vec<(&'t CauseRow, Beta)>,
+    signs: Vec<SignNumbers>,
+}
+
+#[derive(Debug, Clone)]
+struct SignNumbers {
+    row: usize,
+    leak: Beta,
+    /// None for a cause that is not linked.
+    links: Vec<Option<Beta>>,
+}
+
+impl<'t> Numbers<'t> {
+    /// As taught, or as judged where nothing was.
+    pub fn of(trade: &'t Trade, case: &Case) -> Self {
+        Self::with(trade, case, trade.learned.layouts.get(&case.layout))
+    }
+
+    /// As judged.
+    pub fn as_judged(trade: &'t Trade, case: &Case) -> Self {
+        Self::with(trade, case, None)
+    }
+
+    fn with(trade: &'t Trade, case: &Case, taught: Option<&Taught>) -> Self {
+        let prior = |row: &CauseRow| {
+            let taught = taught.and_then(|taught| taught.priors.get(&row.id)).copied();
+            taught.unwrap_or(Beta::judged(row.prior, row.weight))
+        };
+        let causes: Vec<(&CauseRow, Beta)> =
+            causes(trade, case).into_iter().map(|row| (row, prior(row))).collect();
+        let applies = |row: &SignRow| row.supports.is_empty() || row.supports.contains(&case.support);
+        let signs = trade.signs.iter().enumerate().filter(|(_, row)| applies(row));
+        let signs = signs.map(|(index, row)| sign(index, row, &causes, taught)).collect();
+        Self { causes, signs }
+    }
+
+    /// A network with one value of each number, in data order: priors, then each sign's leak and links.
+    pub fn network(&self, mut value: impl FnMut(Beta) -> f64) -> Network {
+        let causes = self.causes.iter().map(|(row, prior)| Cause {
+            id: row.id.clone(),
+            group: row.group,
+            prior: value(*prior),
+        });
+        let causes = causes.collect();
+        let signs = self.signs.iter().map(|sign| Sign {
+            row: sign.row,
+            leak: value(sign.leak),
+            miss: sign.links.iter().map(|link| link.map_or(1.0, |link| 1.0 - value(link))).collect(),
+        });
+        Network { causes, signs: signs.collect() }
+    }
+}
+
+/// The causes that exist on this car, in data order.
+fn causes<'t>(trade: &'t Trade, case: &Case) -> Vec<&'t CauseRow> {
+    let listed = trade.layout(&case.layout).map(|layout| layout.causes.as_slice()).unwrap_or_default();
+    let exists = |row: &&CauseRow| {
+        listed.contains(&row.id)
+            && (row.gearboxes.is_empty()
+                || case.gearbox.is_none_or(|gearbox| row.gearboxes.contains(&gearbox)))
+    };
+    trade.causes.iter().filter(exists).collect()
+}
+
+fn sign(index: usize, row: &SignRow, causes: &[(&CauseRow, Beta)], taught: Option<&Taught>) -> SignNumbers {
+    let taught = taught.and_then(|taught| taught.signs.get(&row.id));
+    let link = |cause: &CauseRow| {
+        let judged = row.links.iter().find(|link| link.cause == cause.id)?;
+        let taught = taught.and_then(|sign| sign.links.get(&cause.id)).copied();
+        Some(taught.unwrap_or(Beta::judged(judged.p, row.weight)))
+    };
+    SignNumbers {
+        row: index,
+        leak: taught.map_or(Beta::judged(row.leak, row.weight), |sign| sign.leak),
+        links: causes.iter().map(|(cause, _)| link(cause)).collect(),
+    }
 }

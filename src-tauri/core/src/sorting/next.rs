@@ -1,85 +1,99 @@
-//! The next check to do. A hands-on step that is still open always comes first; after that, the open
-//! step that is expected to tell most about the causes per minute of work, its hazard counted as cost.
+//! The next check to do. A hands-on step that is still open always comes first; after that, the open step
+//! whose answer is expected to save most of the decisions' loss per minute of work, less its hazard.
+//!
+//! The value of an answer is what would be lost by deciding as now, minus what is lost by deciding with
+//! it. It is never below zero, and zero for a step none of whose answers changes a decision.
 
-use crate::model::answer::AnswerValue;
-use crate::model::case::{Case, CaseAnswer};
+use crate::model::certainty::Turn;
 use crate::model::standing::NextCheck;
-use crate::trade::Trade;
-use crate::trade::rows::{Form, Reads, StepRow};
+use crate::trade::rows::StepRow;
 
-use super::evidence;
+use super::foresee::Foreseen;
+use super::judge::Decision;
 use super::network::Network;
-use super::posterior::{Posterior, posterior};
+use super::posterior::Posterior;
+use super::sort::NORMAL;
 
-/// A step that can still be done, and what doing it costs.
-#[derive(Debug, Clone, Copy)]
-pub struct OpenStep<'t> {
-    /// Its row.
+pub use super::foresee::OpenStep;
+
+/// An open step with what it could say.
+pub struct Outlook<'t> {
+    /// The step.
     pub row: &'t StepRow,
+    /// The answers it may get.
+    pub foreseen: Vec<Foreseen>,
 }
 
-/// Below this expected gain, in bits, no check is worth a person's time under a car.
-const WORTH_BITS: f64 = 0.01;
+/// Less than this is nothing, minutes.
+const NOTHING: f64 = 1e-9;
 
-/// What an added hazard of one costs, in minutes: workshop judgement.
-const HAZARD_MINUTES: f64 = 10.0;
-
-/// The next check, if one is worth doing. `open` lists the steps that are allowed and not looked at,
-/// in walk order.
+/// The next check, or the id of the text that says why none is worth doing. `hazard` is what a hazard of
+/// one costs, minutes.
 pub fn next_check(
-    trade: &Trade,
-    network: &Network,
-    case: &Case,
+    outlook: &[Outlook<'_>],
+    decisions: &[Decision<'_>],
     now: &Posterior,
-    open: &[OpenStep<'_>],
-) -> Option<NextCheck> {
-    if let Some(step) = open.iter().find(|step| step.row.hands_on) {
-        return Some(NextCheck { step: step.row.id.clone(), why: "next-hands-on".to_owned() });
+    hazard: f64,
+) -> Result<NextCheck, &'static str> {
+    let gain = |one: &Outlook<'_>| expected_gain(&one.foreseen, decisions, now);
+    let check = |one: &Outlook<'_>, why: &str| NextCheck {
+        step: one.row.id.clone(),
+        why: why.to_owned(),
+        gain: gain(one),
+    };
+    if let Some(one) = outlook.iter().find(|one| one.row.hands_on) {
+        return Ok(check(one, "next-hands-on"));
     }
-    let mut best: Option<(f64, &StepRow)> = None;
-    for step in open {
-        let gain = expected_gain(trade, network, case, now, step.row);
-        let rate = gain / (step.row.minutes + HAZARD_MINUTES * step.row.hazard);
-        if gain >= WORTH_BITS && best.is_none_or(|(top, _)| rate > top) {
-            best = Some((rate, step.row));
+    let mut best: Option<(f64, &Outlook<'_>)> = None;
+    for one in outlook {
+        let rate = (gain(one) - hazard * one.row.hazard) / one.row.minutes;
+        if gain(one) > NOTHING && best.is_none_or(|(top, _)| rate > top) {
+            best = Some((rate, one));
         }
     }
-    best.map(|(_, row)| NextCheck { step: row.id.clone(), why: "next-informs".to_owned() })
-}
-
-/// Expected fall of the causes' summed uncertainty, in bits, if the step were answered; never below 0.
-fn expected_gain(trade: &Trade, network: &Network, case: &Case, now: &Posterior, step: &StepRow) -> f64 {
-    let mut total = 0.0;
-    let mut expected = 0.0;
-    for value in possible_answers(step) {
-        let mut with = case.clone();
-        let answer = CaseAnswer { value, temperature: None, found: false, open: false };
-        with.answers.insert(step.id.clone(), answer);
-        let then = posterior(network, &evidence::observations(trade, network, &with));
-        let probability = (then.log_evidence - now.log_evidence).exp();
-        total += probability;
-        expected += probability * uncertainty(&then);
-    }
-    if total <= 0.0 { 0.0 } else { (uncertainty(now) - expected / total).max(0.0) }
-}
-
-/// The answers that decide something: each informative choice, or each single finding and none.
-fn possible_answers(step: &StepRow) -> Vec<AnswerValue> {
-    let informative =
-        step.answers.iter().filter(|row| row.reads != Reads::Open && row.reads != Reads::Unsure);
-    match step.form {
-        Form::OneOf => informative.map(|row| AnswerValue::One(row.id.clone())).collect(),
-        Form::AnyOf => informative.map(|row| AnswerValue::Any(vec![row.id.clone()])).collect(),
-        Form::Reading => Vec::new(),
+    match best {
+        Some((rate, one)) if rate > 0.0 => Ok(check(one, "next-informs")),
+        Some(_) => Err("stop-not-worth"),
+        None if !outlook.is_empty() => Err("stop-nothing-changes"),
+        None => Err("stop-all-done"),
     }
 }
 
-/// Sum of the causes' binary entropies, bits.
-fn uncertainty(posterior: &Posterior) -> f64 {
-    posterior.causes.iter().map(|probability| entropy(*probability)).sum()
+/// Expected value of a step's answer, minutes of loss.
+///
+/// Source: Russell & Norvig, *Artificial Intelligence: A Modern Approach*, 16.6 (value of information),
+/// from memory.
+pub fn expected_gain(foreseen: &[Foreseen], decisions: &[Decision<'_>], now: &Posterior) -> f64 {
+    let saved = |then: &Posterior| -> f64 {
+        let saving = |decision: &Decision<'_>| {
+            let probability = decision.probability(then);
+            let as_now = decision.loss(decision.acts(decision.probability(now)), probability);
+            as_now - decision.loss(decision.acts(probability), probability)
+        };
+        decisions.iter().map(saving).sum()
+    };
+    foreseen.iter().map(|one| one.probability * saved(&one.posterior)).sum()
 }
 
-fn entropy(probability: f64) -> f64 {
-    let part = |share: f64| if share <= 0.0 { 0.0 } else { -share * share.log2() };
-    part(probability) + part(1.0 - probability)
+/// The most probable answer still open that would put another cause first.
+pub fn turn(outlook: &[Outlook<'_>], network: &Network, now: &Posterior) -> Option<Turn> {
+    let (leads, _) = leader(network, now)?;
+    let mut turn: Option<(f64, Turn)> = None;
+    for (one, foreseen) in
+        outlook.iter().flat_map(|one| one.foreseen.iter().map(move |foreseen| (one, foreseen)))
+    {
+        let Some((cause, probability)) = leader(network, &foreseen.posterior) else { continue };
+        if cause != leads && turn.as_ref().is_none_or(|(top, _)| foreseen.probability > *top) {
+            let step = one.row.id.clone();
+            let value = foreseen.value.clone();
+            turn = Some((foreseen.probability, Turn { step, value, cause: cause.to_owned(), probability }));
+        }
+    }
+    turn.map(|(_, turn)| turn)
+}
+
+/// The likeliest cause, "none" among them, and its probability.
+fn leader<'n>(network: &'n Network, posterior: &Posterior) -> Option<(&'n str, f64)> {
+    let named = network.causes.iter().map(|cause| cause.id.as_str()).zip(posterior.causes.iter().copied());
+    named.chain(std::iter::once((NORMAL, posterior.none))).reduce(|a, b| if b.1 > a.1 { b } else { a })
 }

@@ -1,12 +1,14 @@
-//! Exact inference. Signs that were absent factor into the causes one by one; the combinations of the
-//! causes that touch the other observed signs are enumerated, and nothing else is.
+//! Exact inference. Signs that were absent, and signs of a single cause, factor into the causes one by
+//! one; the combinations of the causes that touch the other observed signs are enumerated, and nothing
+//! else is.
 //!
 //! Each observed sign contributes `if_present + (if_absent - if_present) * P(absent | causes)`, which is
-//! `P(absent)` or `1 - P(absent)` for a plain observation. Every factor is divided by its greatest value,
-//! so that forty signs do not underflow. The order of work is the order of the data, never of the answers.
+//! `P(absent)` or `1 - P(absent)` for a plain observation. After every factor the greatest weight is
+//! brought back to one and its logarithm kept, so that forty signs do not underflow. The order of work is
+//! the order of the data, never of the answers.
 
 use super::evidence::Observation;
-use super::network::Network;
+use super::network::{Network, Sign};
 use crate::model::standing::CauseGroup;
 
 /// What the evidence leaves of each cause.
@@ -30,14 +32,18 @@ pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
     let mut odds = Odds::beforehand(network);
     let mut rest = Vec::new();
     for observation in evidence {
-        if observation.if_present == 0.0 {
-            odds.absent(network, observation)
-        } else {
-            rest.push(*observation)
+        let Some(sign) = network.signs.get(observation.sign) else { continue };
+        let links: Vec<usize> =
+            (0..network.causes.len()).filter(|cause| sign.links(*cause) && odds.possible(*cause)).collect();
+        match links.as_slice() {
+            _ if observation.if_present == 0.0 => odds.absent(sign, &links, observation.if_absent),
+            [] => odds.log_scale += observation.factor(1.0 - sign.leak).ln(),
+            [cause] => odds.alone(sign, *cause, observation),
+            _ => rest.push((*observation, sign, links)),
         }
     }
     let touched: Vec<usize> = (0..network.causes.len())
-        .filter(|cause| rest.iter().any(|one| touches(network, one, *cause)))
+        .filter(|cause| rest.iter().any(|(_, _, links)| links.contains(cause)))
         .collect();
     debug_assert!(touched.len() <= MAX_ENUMERATED, "the network is too wide to enumerate");
     let (weights, log_scale) = weights(network, &rest, &touched, &odds);
@@ -45,11 +51,11 @@ pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
     summarise(network, &odds, &touched, &weights, total, log_scale)
 }
 
-fn touches(network: &Network, observation: &Observation, cause: usize) -> bool {
-    network.signs.get(observation.sign).is_some_and(|sign| sign.links(cause))
-}
+/// An observation that needs enumeration, with its sign and the causes it touches.
+type Joint<'n> = (Observation, &'n Sign, Vec<usize>);
 
-/// Weight of each cause when present, against its weight when absent, after the absent signs.
+/// Weight of each cause when present, against its weight when absent, after the signs that factor. The
+/// greater of the two is kept at one.
 struct Odds {
     present: Vec<f64>,
     absent: Vec<f64>,
@@ -63,12 +69,35 @@ impl Odds {
         Self { present, absent, log_scale: 0.0 }
     }
 
-    fn absent(&mut self, network: &Network, observation: &Observation) {
-        let Some(sign) = network.signs.get(observation.sign) else { return };
-        for (present, miss) in self.present.iter_mut().zip(&sign.miss) {
-            *present *= miss;
+    /// Whether a cause can be present at all.
+    fn possible(&self, cause: usize) -> bool {
+        self.present.get(cause).is_some_and(|present| *present > 0.0)
+    }
+
+    /// A sign that was not there: each cause it touches weighs its miss.
+    fn absent(&mut self, sign: &Sign, links: &[usize], if_absent: f64) {
+        for cause in links {
+            self.weigh(*cause, sign.miss_of(*cause), 1.0);
         }
-        self.log_scale += (observation.if_absent * (1.0 - sign.leak)).ln();
+        self.log_scale += (if_absent * (1.0 - sign.leak)).ln();
+    }
+
+    /// A sign that touches one cause only.
+    fn alone(&mut self, sign: &Sign, cause: usize, observation: &Observation) {
+        let absent = 1.0 - sign.leak;
+        self.weigh(cause, observation.factor(absent * sign.miss_of(cause)), observation.factor(absent));
+    }
+
+    fn weigh(&mut self, cause: usize, if_present: f64, if_absent: f64) {
+        let (Some(present), Some(absent)) = (self.present.get_mut(cause), self.absent.get_mut(cause)) else {
+            return;
+        };
+        *present *= if_present;
+        *absent *= if_absent;
+        let greatest = present.max(*absent);
+        *present /= greatest;
+        *absent /= greatest;
+        self.log_scale += greatest.ln();
     }
 
     fn share(&self, cause: usize) -> f64 {
@@ -83,33 +112,41 @@ impl Odds {
 
 /// The weight of every combination of the touched causes, bit `i` standing for `touched[i]`, and the
 /// logarithm of what was divided out.
-fn weights(network: &Network, rest: &[Observation], touched: &[usize], odds: &Odds) -> (Vec<f64>, f64) {
+fn weights(network: &Network, rest: &[Joint<'_>], touched: &[usize], odds: &Odds) -> (Vec<f64>, f64) {
     let mut log_scale = odds.log_scale;
     let mut weights = vec![1.0];
-    for (cause, _) in network.causes.iter().enumerate().filter(|(cause, _)| !touched.contains(cause)) {
+    for cause in (0..network.causes.len()).filter(|cause| !touched.contains(cause)) {
         let (present, absent) = odds.pair(cause);
         log_scale += (present + absent).ln();
     }
-    for cause in touched {
+    for (bit, cause) in touched.iter().enumerate() {
         let (present, absent) = odds.pair(*cause);
         double(&mut weights, absent, present);
-    }
-    for observation in rest {
-        let Some(sign) = network.signs.get(observation.sign) else { continue };
-        let mut factors = vec![1.0 - sign.leak];
-        for cause in touched {
-            double(&mut factors, 1.0, sign.miss.get(*cause).copied().unwrap_or(1.0));
-        }
-        for factor in &mut factors {
-            *factor = observation.if_present + (observation.if_absent - observation.if_present) * *factor;
-        }
-        let greatest = factors.iter().copied().fold(f64::MIN_POSITIVE, f64::max);
-        log_scale += greatest.ln();
-        for (weight, factor) in weights.iter_mut().zip(&factors) {
-            *weight *= factor / greatest;
+        // A sign is weighed as soon as its last cause is in, while there are few combinations.
+        for (observation, sign, _) in rest.iter().filter(|(_, _, links)| links.last() == Some(cause)) {
+            log_scale += weigh(&mut weights, observation, sign, touched.get(..=bit).unwrap_or_default());
         }
     }
     (weights, log_scale)
+}
+
+/// Multiplies one sign in, and keeps the greatest weight at one. Gives back the logarithm of what was
+/// divided out.
+fn weigh(weights: &mut [f64], observation: &Observation, sign: &Sign, touched: &[usize]) -> f64 {
+    let mut absent = Vec::with_capacity(weights.len());
+    absent.push(1.0 - sign.leak);
+    for cause in touched {
+        double(&mut absent, 1.0, sign.miss_of(*cause));
+    }
+    let mut greatest = f64::MIN_POSITIVE;
+    for (weight, absent) in weights.iter_mut().zip(&absent) {
+        *weight *= observation.factor(*absent);
+        greatest = greatest.max(*weight);
+    }
+    for weight in weights {
+        *weight /= greatest;
+    }
+    greatest.ln()
 }
 
 /// Adds one bit: the lower half times `clear`, the upper half times `set`.

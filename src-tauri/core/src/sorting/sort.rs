@@ -1,63 +1,115 @@
-//! The sorting of one case: probabilities, words for them, what speaks for and against, the next check.
+//! The sorting of one case: probabilities, how sure they are, what speaks for and against, the decisions
+//! that rest on them, and the next check.
 
 use crate::model::case::Case;
-use crate::model::standing::{CauseGroup, CauseStand, Sorting, Weight};
+use crate::model::certainty::Interval;
+use crate::model::standing::{CauseGroup, CauseStand, Sorting};
 use crate::trade::Trade;
 
-use super::evidence;
-use super::explain;
+use super::draws::Draws;
+use super::evidence::{self, Observation};
+use super::explain::{self, Account};
+use super::foresee::foresee;
+use super::judge;
 use super::likelihood;
 use super::network::Network;
-use super::next::{OpenStep, next_check};
+use super::next::{self, OpenStep, Outlook};
 use super::posterior::{Posterior, posterior};
+use super::surprise::surprise;
 
 /// Id under which "none of the causes is present" is shown.
 pub const NORMAL: &str = "normal-character";
 
-/// Sorts a case. `open` lists the steps that are allowed and not looked at, in walk order.
-pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>]) -> Sorting {
+/// Sorts a case. `open` lists the steps that are allowed and not looked at, in walk order; `draws` are
+/// those of this kind of car, without which no interval is given.
+pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Draws>) -> Sorting {
     let network = Network::of(trade, case);
     let observed = evidence::observations(trade, &network, case);
     let all = posterior(&network, &observed);
-    let unexcused = posterior(&without_excuses(&network), &observed);
-    let weights = explain::weights(trade, &network, case, &all);
+    let left_out = explain::left_out(trade, &network, case, &observed);
+    let accounts = explain::accounts(&network, case, &all, &left_out);
+    let intervals = draws.map(|draws| draws.intervals(&observed, &all));
+    let outlook: Vec<Outlook<'_>> = open
+        .iter()
+        .map(|step| Outlook { row: step.row, foreseen: foresee(trade, &network, case, &all, step.row) })
+        .collect();
+    let decisions = judge::decisions(trade, &network);
+    let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
+    let suspicion = suspicion(&Network::as_judged(trade, case), &observed);
     Sorting {
-        causes: causes(&network, &all, weights),
+        causes: causes(&network, &all, accounts, intervals),
         bearing_probability: 1.0 - all.no_bearing,
-        bearing_unexcused: 1.0 - unexcused.no_bearing,
-        next_check: next_check(trade, &network, case, &all, open),
+        bearing_unexcused: suspicion,
+        no_check: next.as_ref().err().map(|why| (*why).to_owned()),
+        next_check: next.ok(),
+        surprise: surprise(trade, &network, &observed, &all, &left_out),
+        turn: next::turn(&outlook, &network, &all),
+        judgements: judge::judgements(&decisions, &network, &all, suspicion),
+        outcomes: trade.learned.layouts.get(&case.layout).map_or(0, |taught| taught.outcomes),
     }
 }
 
-/// The network with every other cause taken as absent: nothing else may explain a finding away.
+/// The probabilities alone, by the numbers as judged: what ratings rest on, whatever outcomes have taught.
+pub fn sort_as_judged(trade: &Trade, case: &Case) -> Sorting {
+    let network = Network::as_judged(trade, case);
+    let observed = evidence::observations(trade, &network, case);
+    let all = posterior(&network, &observed);
+    let accounts = explain::accounts(&network, case, &all, &[]);
+    Sorting {
+        causes: causes(&network, &all, accounts, None),
+        bearing_probability: 1.0 - all.no_bearing,
+        bearing_unexcused: suspicion(&network, &observed),
+        no_check: None,
+        next_check: None,
+        surprise: None,
+        turn: None,
+        judgements: Vec::new(),
+        outcomes: 0,
+    }
+}
+
+/// Probability of the bearing group with every other cause taken as absent: nothing else may explain a
+/// finding away.
 ///
 /// Against "no bearing cause", each combination of bearing causes then weighs a product of one ratio a
 /// sign, at least 1 where the sign was seen and at most 1 where it was not. So a sign more seen can only
 /// raise the suspicion, and since another cause brings every ratio of a seen sign nearer to 1, the
 /// suspicion is never below the bearing probability itself.
-fn without_excuses(network: &Network) -> Network {
+fn suspicion(network: &Network, observed: &[Observation]) -> f64 {
     let mut alone = network.clone();
     for cause in alone.causes.iter_mut().filter(|cause| cause.group != CauseGroup::Bearing) {
         cause.prior = 0.0;
     }
-    alone
+    1.0 - posterior(&alone, observed).no_bearing
 }
 
-fn causes(network: &Network, all: &Posterior, weights: Vec<Vec<Weight>>) -> Vec<CauseStand> {
+fn causes(
+    network: &Network,
+    all: &Posterior,
+    accounts: Vec<Account>,
+    intervals: Option<Vec<Interval>>,
+) -> Vec<CauseStand> {
     let normal = (NORMAL.to_owned(), CauseGroup::Normal, all.none);
     let named = network.causes.iter().zip(&all.causes);
     let named = named.map(|(cause, probability)| (cause.id.clone(), cause.group, *probability));
+    let interval = |place: usize| intervals.as_ref().and_then(|intervals| intervals.get(place)).copied();
     let mut causes: Vec<CauseStand> = named
         .chain(std::iter::once(normal))
-        .zip(weights)
-        .map(|((id, group, probability), weights)| stand(id, group, probability, weights))
+        .zip(accounts)
+        .enumerate()
+        .map(|(place, (named, account))| stand(named, interval(place), account))
         .collect();
     causes.sort_by(|a, b| b.probability.total_cmp(&a.probability));
     causes
 }
 
-fn stand(id: String, group: CauseGroup, probability: f64, weights: Vec<Weight>) -> CauseStand {
+fn stand(
+    (id, group, probability): (String, CauseGroup, f64),
+    interval: Option<Interval>,
+    account: Account,
+) -> CauseStand {
+    let Account { before, weights, together } = account;
     let (speaks_for, against) = weights.into_iter().partition(|weight| weight.decibans > 0.0);
     let likelihood = likelihood::word(probability).to_owned();
-    CauseStand { id, group, probability, likelihood, speaks_for, against }
+    CauseStand { id, group, probability, interval, before, together, likelihood, speaks_for, against }
 }

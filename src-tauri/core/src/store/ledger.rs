@@ -95,14 +95,21 @@ fn insert(connection: &Connection, entry: &Entry) -> Result<(), rusqlite::Error>
 }
 
 /// A row before its body is read: the hash is over the text as it stands.
-struct Raw {
-    visit: String,
-    device: String,
-    seq: u64,
-    at: Moment,
-    prev: String,
-    hash: String,
-    body: String,
+pub(super) struct Raw {
+    pub(super) visit: String,
+    pub(super) device: String,
+    pub(super) seq: u64,
+    pub(super) at: Moment,
+    pub(super) prev: String,
+    pub(super) hash: String,
+    pub(super) body: String,
+}
+
+impl Raw {
+    /// Whether it reads as it was written.
+    pub(super) fn is_whole(&self) -> bool {
+        self.hash == hash(&self.visit, &self.device, self.seq, self.at, &self.prev, &self.body)
+    }
 }
 
 fn read(connection: &Connection, visit: &str) -> Result<Vec<Raw>, rusqlite::Error> {
@@ -113,7 +120,7 @@ fn read(connection: &Connection, visit: &str) -> Result<Vec<Raw>, rusqlite::Erro
     rows.collect()
 }
 
-fn raw(row: &Row<'_>) -> Result<Raw, rusqlite::Error> {
+pub(super) fn raw(row: &Row<'_>) -> Result<Raw, rusqlite::Error> {
     Ok(Raw {
         visit: row.get("visit")?,
         device: row.get("device")?,
@@ -168,8 +175,7 @@ impl Before {
     }
 
     fn fits(&self, row: &Raw) -> bool {
-        let right = hash(&row.visit, &row.device, row.seq, row.at, &row.prev, &row.body);
-        row.seq == self.seq + 1 && row.prev == self.hash && row.hash == right
+        row.seq == self.seq + 1 && row.prev == self.hash && row.is_whole()
     }
 
     fn then(self, row: &Raw) -> Self {

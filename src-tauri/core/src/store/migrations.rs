@@ -6,7 +6,8 @@ use rusqlite::{Connection, TransactionBehavior};
 use super::fault::StoreFault;
 
 /// Every step in order; the file's `user_version` counts those it has.
-const STEPS: [&str; 1] = [include_str!("../../sql/0001_ledger.sql")];
+const STEPS: [&str; 2] =
+    [include_str!("../../sql/0001_ledger.sql"), include_str!("../../sql/0002_outcomes.sql")];
 
 /// Brings a database to the current schema, all missing steps in one transaction.
 ///

@@ -5,6 +5,7 @@ pub mod fault;
 pub mod ledger;
 pub mod migrations;
 pub mod open;
+pub mod outcomes;
 pub mod photo_files;
 pub mod settings;
 pub mod uploads;

@@ -35,6 +35,7 @@ pub fn check_trade(trade: &Trade) -> Result<(), String> {
             check_answers(trade, &when.step, &when.any)?;
         }
     }
+    trade.losses.check()?;
     let mut seen = Trade { layouts: Vec::new(), ..trade.clone() };
     for layout in &trade.layouts {
         check_layout(&seen, layout)?;

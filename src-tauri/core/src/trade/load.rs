@@ -3,7 +3,10 @@
 use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
+use crate::model::learned::Learned;
+
 use super::check::{check_layout, check_trade};
+use super::losses::Losses;
 use super::rows::{CauseRow, GateRow, Layout, RoadDataRow, SignRow, SoundRow, StepRow, WaiverRow};
 
 /// Everything the trade knows, checked.
@@ -27,12 +30,27 @@ pub struct Trade {
     pub signs: Vec<SignRow>,
     /// Roadworthiness rows.
     pub road: Vec<RoadDataRow>,
+    /// What mistakes cost, and the decisions that rest on it.
+    pub losses: Losses,
+    /// Outcomes a layout needs before they move its numbers.
+    pub enough: u32,
+    /// What confirmed outcomes have taught; nothing as loaded.
+    pub learned: Learned,
 }
 
 impl Trade {
     /// The layout with this id.
     pub fn layout(&self, id: &str) -> Option<&Layout> {
         self.layouts.iter().find(|layout| layout.id == id)
+    }
+
+    /// The version of all that sorts a car of this layout: [`Trade::version`], and behind a `/` how many
+    /// outcomes taught its numbers, if any did.
+    pub fn version_for(&self, layout: &str) -> String {
+        match self.learned.layouts.get(layout) {
+            Some(taught) => format!("{}/{}", self.version, taught.outcomes),
+            None => self.version.clone(),
+        }
     }
 }
 
@@ -89,6 +107,8 @@ const WAIVERS: &str = include_str!("../../data/waivers.toml");
 const CAUSES: &str = include_str!("../../data/causes.toml");
 const SIGNS: &str = include_str!("../../data/signs.toml");
 const ROAD: &str = include_str!("../../data/road.toml");
+const LEARNING: &str = include_str!("../../data/learning.toml");
+const LOSSES: &str = include_str!("../../data/losses.toml");
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -109,6 +129,14 @@ struct Tables {
     row: Vec<RoadDataRow>,
 }
 
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Learning {
+    enough: u32,
+    #[expect(dead_code, reason = "every number in the data says where it comes from")]
+    basis: String,
+}
+
 fn shipped() -> Result<Trade, String> {
     let layouts =
         LAYOUTS.iter().map(|text| read::<Layout>("layouts", text)).collect::<Result<Vec<_>, String>>()?;
@@ -122,6 +150,9 @@ fn shipped() -> Result<Trade, String> {
         causes: read::<Tables>("causes", CAUSES)?.cause,
         signs: read::<Tables>("signs", SIGNS)?.sign,
         road: read::<Tables>("road", ROAD)?.row,
+        losses: read("losses", LOSSES)?,
+        enough: read::<Learning>("learning", LEARNING)?.enough,
+        learned: Learned::default(),
     };
     check_trade(&trade)?;
     Ok(trade)
@@ -133,7 +164,9 @@ fn read<'a, T: Deserialize<'a>>(file: &str, text: &'a str) -> Result<T, String> 
 
 fn version() -> String {
     let mut hasher = Sha256::new();
-    for text in LAYOUTS.iter().chain(&[STEPS, GATES, COMPLAINTS, WAIVERS, CAUSES, SIGNS, ROAD]) {
+    for text in
+        LAYOUTS.iter().chain(&[STEPS, GATES, COMPLAINTS, WAIVERS, CAUSES, SIGNS, ROAD, LOSSES, LEARNING])
+    {
         hasher.update(text.as_bytes());
     }
     hasher.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect()

@@ -2,6 +2,7 @@
 
 pub mod check;
 pub mod load;
+pub mod losses;
 pub mod rows;
 
 pub use load::{Refused, Trade, load};

@@ -4,6 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
+use crate::model::outcome::{OpinionStand, Outcome};
 use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
@@ -35,6 +36,10 @@ pub struct Record {
     pub receipt: Option<(Receipt, Moment)>,
     /// Something was recorded after the receipt.
     pub after_receipt: bool,
+    /// Latest opinion.
+    pub opinion: Option<OpinionStand>,
+    /// Latest confirmed outcome, who says so and when.
+    pub outcome: Option<(Outcome, String, Moment)>,
     /// Hashes of entries that were withdrawn.
     pub withdrawn: BTreeSet<String>,
     /// Hashes of answers that a later answer superseded.
@@ -82,7 +87,9 @@ fn superseded_answers(entry: &Entry) -> &[String] {
 
 impl Record {
     fn take(&mut self, entry: &Entry) {
-        self.after_receipt |= self.receipt.is_some();
+        let tells_owner_more =
+            !matches!(entry.body, EntryBody::OpinionGiven { .. } | EntryBody::OutcomeConfirmed { .. });
+        self.after_receipt |= tells_owner_more && self.receipt.is_some();
         match &entry.body {
             EntryBody::Opened { intake, by, .. } => {
                 self.intake = intake.clone();
@@ -100,6 +107,13 @@ impl Record {
             }
             EntryBody::PhotoWaived { step, reason, .. } => {
                 self.waivers.insert(step.clone(), reason.clone());
+            }
+            EntryBody::OpinionGiven { cause, reason, by } => {
+                let (cause, reason, by) = (cause.clone(), reason.clone(), by.clone());
+                self.opinion = Some(OpinionStand { cause, reason, by, at: entry.at });
+            }
+            EntryBody::OutcomeConfirmed { outcome, by } => {
+                self.outcome = Some((outcome.clone(), by.clone(), entry.at));
             }
             EntryBody::Withdrawn { .. } | EntryBody::Arranged { .. } => {}
             EntryBody::Received { receipt } => {

@@ -26,6 +26,8 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
         EntryBody::PhotoWaived { step, .. } => ("photo-waived", Some(step)),
         EntryBody::GateConfirmed { .. } => ("gate-confirmed", None),
         EntryBody::OrderChosen { .. } => ("order-chosen", None),
+        EntryBody::OpinionGiven { .. } => ("opinion-given", None),
+        EntryBody::OutcomeConfirmed { .. } => ("outcome-confirmed", None),
         EntryBody::Opened { .. }
         | EntryBody::Amended { .. }
         | EntryBody::PartLeft { .. }

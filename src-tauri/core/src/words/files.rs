@@ -21,6 +21,7 @@ pub const LOCALES: &[Locale] = &[Locale {
         ("en/road.ftl", include_str!("../../text/en/road.ftl")),
         ("en/rules.ftl", include_str!("../../text/en/rules.ftl")),
         ("en/signals.ftl", include_str!("../../text/en/signals.ftl")),
+        ("en/sorting.ftl", include_str!("../../text/en/sorting.ftl")),
         ("en/steps.ftl", include_str!("../../text/en/steps.ftl")),
     ],
 }];

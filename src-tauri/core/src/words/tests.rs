@@ -134,6 +134,17 @@ fn every_cause_has_its_texts() {
 }
 
 #[test]
+fn every_loss_and_judgement_has_its_texts() {
+    let data = include_str!("../../data/losses.toml");
+    let rows = rows(data, "judgement");
+    let named =
+        |key: &str| rows.iter().map(|row| row[key].as_str().expect("an id").to_owned()).collect::<Vec<_>>();
+    check_texts(&named("id"), &["judgement-ID"]);
+    check_texts(&[named("act"), named("wait")].concat(), &["course-ID"]);
+    check_texts(&[named("act_loss"), named("wait_loss")].concat(), &["loss-ID"]);
+}
+
+#[test]
 fn every_station_of_the_data_has_a_name() {
     let steps = rows(include_str!("../../data/steps.toml"), "step");
     let stations: Vec<String> =
@@ -208,7 +219,9 @@ fn every_short_word_has_its_text() {
     check_texts(&owned(&["repair", "decide-later", "decline"]), &["decision-ID"]);
     check_texts(&owned(&["gates-confirmed", "steps-ordered"]), &["arranged-ID"]);
     check_texts(&owned(&["gates-open", "other-part", "danger-found"]), &["lock-ID"]);
-    check_texts(&owned(&["hands-on", "informs"]), &["next-ID"]);
+    check_texts(&owned(&["hands-on", "informs", "rating"]), &["next-ID"]);
+    check_texts(&owned(&["nothing-changes", "not-worth", "all-done"]), &["stop-ID"]);
+    check_texts(&owned(&["signs-disagree", "not-listed"]), &["surprise-ID"]);
     check_texts(&owned(&["under-car-first", "running-first"]), &["order-ID"]);
     check_texts(&owned(&["rigid", "rubber", "tube"]), &["drawing-ID"]);
     check_texts(
@@ -224,6 +237,8 @@ fn every_short_word_has_its_text() {
             "withdrawn",
             "arranged",
             "received",
+            "opinion-given",
+            "outcome-confirmed",
         ]),
         &["entry-ID"],
     );

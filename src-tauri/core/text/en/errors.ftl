@@ -88,3 +88,10 @@ database-set-aside = A damaged database was set aside with its photos. Nothing w
 
 error-photo-missing = The photo's file is not there
 error-photo-missing-help = Take the photo again. If more photos are missing, look for a set-aside folder in the data folder.
+
+error-unknown-cause = That is no cause of this car
+error-unknown-cause-help = Choose one of the causes that the sorting lists, or normal-character for none of them.
+error-opinion-without-reason = An opinion needs its reason
+error-opinion-without-reason-help = Say in a few words what makes you think so.
+error-outcome-contradicts = What was really there is missing, named twice, or contradicts itself
+error-outcome-contradicts-help = Name each cause that was there once, or normal-character alone if none of them was.

@@ -78,7 +78,6 @@ lock-other-part = Locked: leave the part you are in first.
 lock-danger-found = Locked: DANGER was found, so the engine is not run again.
 
 next-hands-on = Only the hands-on check decides.
-next-informs = This check would tell the most.
 
 part-leave-running = Engine off, leave the seat
 part-leave-creep = Car stopped, brake set

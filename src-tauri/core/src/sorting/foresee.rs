@@ -1,0 +1,83 @@
+//! What the open steps could still say: each answer they may get, how probable it is, and what it would
+//! make of the causes.
+
+use crate::model::answer::AnswerValue;
+use crate::model::case::{Case, CaseAnswer};
+use crate::trade::Trade;
+use crate::trade::rows::{Form, Reads, StepRow};
+
+use super::evidence;
+use super::network::Network;
+use super::posterior::{Posterior, posterior};
+
+/// A step that can still be done.
+#[derive(Debug, Clone, Copy)]
+pub struct OpenStep<'t> {
+    /// Its row.
+    pub row: &'t StepRow,
+}
+
+/// One answer that an open step may get.
+#[derive(Debug, Clone)]
+pub struct Foreseen {
+    /// The answer.
+    pub value: AnswerValue,
+    /// Its probability among the answers of its step.
+    pub probability: f64,
+    /// What it would make of the causes.
+    pub posterior: Posterior,
+}
+
+/// The answers a step may get that tell something. Their probabilities add up to one: answers that could
+/// both be true are weighed against each other.
+pub fn foresee(
+    trade: &Trade,
+    network: &Network,
+    case: &Case,
+    now: &Posterior,
+    step: &StepRow,
+) -> Vec<Foreseen> {
+    let mut foreseen: Vec<Foreseen> = possible_answers(step, case)
+        .into_iter()
+        .map(|value| {
+            let with = answered(case, step, value.clone());
+            let then = posterior(network, &evidence::observations(trade, network, &with));
+            let probability = (then.log_evidence - now.log_evidence).exp();
+            Foreseen { value, probability, posterior: then }
+        })
+        .collect();
+    let total: f64 = foreseen.iter().map(|one| one.probability).sum();
+    for one in &mut foreseen {
+        one.probability = if total > 0.0 { one.probability / total } else { 0.0 };
+    }
+    foreseen
+}
+
+/// The case with one more answer.
+pub fn answered(case: &Case, step: &StepRow, value: AnswerValue) -> Case {
+    let mut with = case.clone();
+    let reads = value.choices().into_iter().filter_map(|choice| step.reads(choice)).max();
+    let answer = CaseAnswer { value, temperature: None, found: reads == Some(Reads::Found), open: false };
+    with.answers.insert(step.id.clone(), answer);
+    with
+}
+
+/// How far a foreseen reading lies from the edge of the maker's range, rpm: workshop judgement.
+const READING_OFF_RPM: f64 = 100.0;
+
+/// The answers that decide something: each informative choice, or each single finding and none, or a
+/// reading on either side of the range.
+pub fn possible_answers(step: &StepRow, case: &Case) -> Vec<AnswerValue> {
+    let informative =
+        step.answers.iter().filter(|row| row.reads != Reads::Open && row.reads != Reads::Unsure);
+    match step.form {
+        Form::OneOf => informative.map(|row| AnswerValue::One(row.id.clone())).collect(),
+        Form::AnyOf => informative.map(|row| AnswerValue::Any(vec![row.id.clone()])).collect(),
+        Form::Reading => case
+            .idle_rpm
+            .map(|[low, _]| {
+                [-1.0, 1.0].map(|side| AnswerValue::Reading(f64::from(low) + side * READING_OFF_RPM))
+            })
+            .map_or(Vec::new(), Vec::from),
+    }
+}

@@ -1,0 +1,54 @@
+//! The confirmed outcomes of every visit, read out of the ledger: nothing is stored beside it, so what
+//! came from another device counts like what was written here, and once.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use rusqlite::Connection;
+
+use super::fault::StoreFault;
+use super::ledger::{Raw, raw};
+use super::open::Store;
+use crate::model::entry::EntryBody;
+use crate::model::outcome::Outcome;
+
+impl Store {
+    /// The outcome that stands of each visit that has one, in the order of the visits' ids. A line that
+    /// does not fit its own hash teaches nothing.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn outcomes(&self) -> Result<Vec<Outcome>, StoreFault> {
+        let rows = read(&self.connection).map_err(StoreFault::sql("read outcomes"));
+        Ok(standing(rows.map_err(|fault| self.noted(fault))?))
+    }
+}
+
+fn read(connection: &Connection) -> Result<Vec<Raw>, rusqlite::Error> {
+    // The condition is that of the index, word for word.
+    let mut statement = connection.prepare_cached(
+        "SELECT visit, device, seq, at, prev, hash, body FROM entry
+         WHERE substr(body, 1, 27) = '{\"kind\":\"outcome-confirmed\"' OR substr(body, 1, 19) = '{\"kind\":\"withdrawn\"'",
+    )?;
+    let rows = statement.query_map([], raw)?;
+    rows.collect()
+}
+
+fn standing(mut rows: Vec<Raw>) -> Vec<Outcome> {
+    rows.retain(Raw::is_whole);
+    rows.sort_by(|a, b| (&a.visit, a.at, &a.device, a.seq).cmp(&(&b.visit, b.at, &b.device, b.seq)));
+    let mut withdrawn: BTreeSet<String> = BTreeSet::new();
+    let mut confirmed: Vec<(String, String, Outcome)> = Vec::new();
+    for row in rows {
+        match serde_json::from_str(&row.body) {
+            Ok(EntryBody::Withdrawn { entry, .. }) => {
+                withdrawn.insert(entry);
+            }
+            Ok(EntryBody::OutcomeConfirmed { outcome, .. }) => confirmed.push((row.visit, row.hash, outcome)),
+            _ => {}
+        }
+    }
+    confirmed.retain(|(_, hash, _)| !withdrawn.contains(hash));
+    let latest: BTreeMap<String, Outcome> =
+        confirmed.into_iter().map(|(visit, _, outcome)| (visit, outcome)).collect();
+    latest.into_values().collect()
+}

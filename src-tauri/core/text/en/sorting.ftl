@@ -1,0 +1,29 @@
+### The sorting: why a check is next or none is, surprises, decisions and what a wrong one costs.
+
+next-informs = This check would tell the most.
+next-rating = This quick look could still raise the rating.
+stop-nothing-changes = No check that is still open would change what to do.
+stop-not-worth = What is still open would tell less than its risk is worth.
+stop-all-done = Every check that can be done is done.
+
+surprise-signs-disagree = The signs disagree: no cause on the list brings them about together. Check the answers named here again.
+surprise-not-listed = Something that is not on this list may be behind it: the listed causes explain little of what was found.
+
+judgement-warning-or-caution = Hold the car back, or let it drive until the repair?
+judgement-bearing-now-or-watch = Repair the bearing now, or watch it?
+judgement-repair-now-or-watch = Repair this cause now, or watch it?
+
+course-hold-back = Move it only to be repaired
+course-drive-until-repair = Let it drive until the repair
+course-repair-now = Repair now
+course-watch = Watch it
+
+loss-held-back-in-vain = the car stood still for nothing
+loss-driven-on-a-bad-bearing = it was driven with a bad bearing
+loss-bearing-repair-in-vain = the bearing was repaired for nothing
+loss-bearing-fault-left = the bearing fault went on, and took its housing and the shaft along
+loss-repair-in-vain = the repair was for nothing
+loss-fault-left = the fault went on
+
+entry-opinion-given = Opinion given
+entry-outcome-confirmed = Outcome confirmed
