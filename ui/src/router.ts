@@ -2,21 +2,22 @@
 // browser's history, so the phone's Back goes one screen back.
 
 export type Place =
-  | { screen: 'home' }
+  | { screen: 'home' | 'calibration' }
   | { screen: 'intake'; visit: string | null }
   | { screen: 'walk'; visit: string }
   | { screen: 'step'; visit: string; step: string }
   | { screen: 'gates'; visit: string; set: string }
   | { screen: 'leave'; visit: string; set: string }
   | { screen: 'order'; visit: string }
-  | { screen: 'result' | 'finding' | 'note' | 'ledger'; visit: string };
+  | { screen: 'result' | 'finding' | 'note' | 'ledger' | 'outcome'; visit: string };
 
 const ID = '([A-Za-z0-9-]+)';
 const STEP = new RegExp(`^#/visit/${ID}/(step|gates|leave)/${ID}$`);
-const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger))?$`);
+const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome))?$`);
 
 /** Reads an address; one that leads nowhere leads home. */
 export function read(hash: string): Place {
+  if (hash === '#/calibration') return { screen: 'calibration' };
   if (hash === '#/new') return { screen: 'intake', visit: null };
   const [, at, screen, about] = STEP.exec(hash) ?? [];
   if (at && about) {
@@ -33,6 +34,8 @@ export function write(place: Place): string {
   switch (place.screen) {
     case 'home':
       return '#/';
+    case 'calibration':
+      return '#/calibration';
     case 'intake':
       return place.visit === null ? '#/new' : `#/visit/${place.visit}/intake`;
     case 'walk':

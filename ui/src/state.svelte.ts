@@ -26,7 +26,9 @@ type VisitRequest = Extract<
       | 'keep-photo'
       | 'waive-photo'
       | 'undo'
-      | 'sign';
+      | 'sign'
+      | 'give-opinion'
+      | 'confirm-outcome';
   }
 >;
 

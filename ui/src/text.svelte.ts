@@ -77,3 +77,9 @@ export function percent(share: number): string {
   const rounded = Math.min(99, Math.max(1, Math.round(share * 100)));
   return new Intl.NumberFormat(chosen.locale, { style: 'percent' }).format(rounded / 100);
 }
+
+/** A number with so many decimals, as the reader's region writes it. */
+export function number(value: number, decimals: number): string {
+  const format = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  return new Intl.NumberFormat(chosen.locale, format).format(value);
+}

@@ -200,3 +200,71 @@ ui-superseded = No longer counts; a later entry took its place.
 
 ui-rating = Rating
 ui-outcome = Where the check stands
+
+## The sorting, opened up.
+ui-interval = between { $low } and { $high }
+ui-before = Before any answer: { $before }.
+ui-together-for = Taken together, these answers make it another { $times } times as likely.
+ui-together-against = Taken together, these answers say partly the same: { $times } times less likely than their sum.
+ui-causes-more = { $count ->
+    [one] One more cause
+   *[other] { $count } more causes
+}
+ui-next-gain = On average this spares about { $minutes } minutes of a wrong repair or a car held in vain.
+ui-next-none = No further check
+ui-turn = If “{ $step }” came out as “{ $answer }”, { $cause } would lead ({ $share }).
+ui-judgements = What a wrong decision would cost
+ui-judgements-about = Losses are workshop judgement, counted in minutes. The rating above follows its rules and not this table.
+ui-judgement-acts = Now { $now }. It would turn below { $at }.
+ui-judgement-waits = Now { $now }. It would turn from { $at } on.
+ui-judgement-loss = { $course }: { $minutes ->
+    [one] one minute lost
+   *[other] { $minutes } minutes lost
+} on average, if { $loss }.
+ui-judgement-alone = These numbers are workshop judgement alone: too few confirmed outcomes yet.
+ui-taught = These numbers were taught by { $outcomes } confirmed outcomes of this layout.
+ui-opinion = I think it is …
+ui-opinion-open = I think it is something else
+ui-opinion-choose = Choose a cause
+ui-opinion-why = Why
+ui-opinion-about = It stands in the finding beside the sorting and does not change it.
+ui-opinion-was = { $by } thinks: { $cause }
+ui-turned-out = What it turned out to be
+ui-turned-out-about = After teardown or the repair: tap every cause that was really there. It teaches the sorting.
+ui-turned-out-choose = What was really there
+ui-turned-out-by = Who says so (empty: { $technician })
+ui-turned-out-save = Confirm
+ui-turned-out-kept = Recorded. It counts once, however often it is corrected.
+ui-turned-out-again = Confirm again to correct it; both stay in the ledger.
+ui-calibration = How well the sorting does
+ui-calibration-about = Compares what was said of each cause with what was found at teardown or after the repair.
+ui-outcomes-count = { $outcomes ->
+    [0] No confirmed outcome yet
+    [one] One confirmed outcome
+   *[other] { $outcomes } confirmed outcomes
+}
+ui-judgement-alone-page = The sorting is still on judgement alone. A layout’s numbers are taught from { $enough } outcomes on.
+ui-layout-taught = { $layout }: { $outcomes } outcomes; its numbers are taught by them.
+ui-layout-not-taught = { $layout }: { $outcomes } of { $enough } outcomes.
+ui-reliability = Said and so
+ui-reliability-about = Of all causes called about 70% likely, about 70% should turn out to be there. On the dashed line it fits.
+ui-reliability-drawing = Diagram: what was said across, how often it was so up; the table beneath has its numbers.
+ui-said = Said
+ui-was = Was so
+ui-count = Count
+ui-share = { $share }%
+ui-scores = Scores, lower is better
+ui-scores-about = Over { $forecasts } probabilities: one for each cause and visit.
+ui-brier = Brier score
+ui-brier-calibration = of which calibration: said too high or too low
+ui-brier-refinement = of which refinement: what the groups could not tell apart
+ui-brier-grouping = of which grouping: differences inside a group
+ui-log-score = Logarithmic score
+ui-log-score-base = The same for base rates only
+ui-better-than-base = The sorting says more than the workshop’s base rates would.
+ui-no-better-than-base = So far the sorting says no more than the workshop’s base rates would.
+ui-weak-signs = Weak signs
+ui-weak-signs-about = Signs that were about as frequent without their causes as with them.
+ui-weak-share = { $part } of { $whole }
+ui-weak-with = With one of its causes: { $share }
+ui-weak-without = With none of them: { $share }
