@@ -29,6 +29,9 @@ type Replies = {
   'confirm-outcome': 'visit';
   calibration: 'calibration';
   history: 'history';
+  'give-opinion': 'visit';
+  'confirm-outcome': 'visit';
+  calibration: 'calibration';
 };
 
 /** What the core answers to a request of this name. */
