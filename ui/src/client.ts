@@ -25,9 +25,6 @@ type Replies = {
   note: 'note';
   paper: 'paper';
   sign: 'visit';
-  'give-opinion': 'visit';
-  'confirm-outcome': 'visit';
-  calibration: 'calibration';
   history: 'history';
   'give-opinion': 'visit';
   'confirm-outcome': 'visit';
