@@ -1,6 +1,7 @@
 //! Plain types that every room shares: no IO, no rules.
 
 pub mod answer;
+pub mod bore;
 pub mod case;
 pub mod entry;
 pub mod ids;
