@@ -10,6 +10,10 @@
 mod bad_input;
 mod bench_tools;
 mod bindings;
+mod bore;
+mod bore_files;
+mod bore_properties;
+mod bore_sets;
 mod cases;
 mod demo;
 mod gates;

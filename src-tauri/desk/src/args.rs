@@ -8,6 +8,8 @@ use steady_core::app::failure::Failure;
 
 use crate::fault;
 
+pub mod bore;
+
 /// What `--help` prints.
 pub const HELP: &str = "\
 Steady: checks the bearing that steadies a prop shaft, and carries what was found to the owner.
@@ -17,6 +19,10 @@ Usage
       Serves the screens to a browser on this computer alone.
   steady replay CASE.json [--data DIR] [--out DIR] [--json]
       Drives a written case through the core, as a screen would.
+  steady bore FILE.csv [--json]
+      Size and shape of a bore from its readings, and what they cannot see.
+  steady skim FILE.csv --pass 0.001in [--axis datum|free] [--wall 6mm] [--wall-min 4mm] [--json]
+      Passes until the cutter has touched all round, and the wall left.
 
 Options
   --data DIR   Folder of the visits. serve: the platform's data folder if not given.
@@ -24,6 +30,10 @@ Options
   --port N     Port on 127.0.0.1; a free one if not given.
   --no-open    Only print the address.
   --out DIR    Write finding.pdf, note.pdf and note.txt there.
+  --pass LEN   Depth of a pass, on the diameter. Lengths end in mm, um, in or thou; mm if bare.
+  --axis WHICH Cut about the datum axis, or a free one; the datum where the readings know it.
+  --wall LEN, --wall-min LEN
+               Thinnest wall now (or wall= in the file), and the least that may be left.
   --json       Print one JSON object instead of a summary.
   --help, --version
 
@@ -40,6 +50,10 @@ pub enum Command {
     Serve(Serve),
     /// Replay a case.
     Replay(Replay),
+    /// Measure a bore.
+    Bore(bore::Bore),
+    /// Plan to skim a bore.
+    Skim(bore::Skim),
 }
 
 /// How to serve.
@@ -71,6 +85,8 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
     let command = match words.next().map_err(|_| unknown())? {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
+        Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
+        Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
         Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
         Some(_) => return Err(unknown()),

@@ -4,6 +4,7 @@
 //! came. The phone app's shell, the other way in, is the folder above.
 
 mod args;
+mod bore;
 mod fault;
 mod house;
 mod replay;
@@ -41,5 +42,7 @@ fn run(command: Command) -> Result<(), Failure> {
         }
         Command::Serve(how) => serve::run(&how),
         Command::Replay(how) => replay::run(&how),
+        Command::Bore(how) => bore::measure(&how),
+        Command::Skim(how) => bore::plan(&how),
     }
 }

@@ -3,6 +3,7 @@
 
 use crate::app::failure::Failure;
 use crate::app::press::PressError;
+use crate::measure::bore::fault::BoreFault;
 use crate::photos::intake::PhotoFault;
 use crate::store::fault::StoreFault;
 use crate::words::{Words, WordsError};
@@ -22,6 +23,9 @@ pub enum Fault {
     /// A paper was not printed.
     #[error(transparent)]
     Press(#[from] PressError),
+    /// A bore's readings, or what was asked of them.
+    #[error(transparent)]
+    Bore(#[from] BoreFault),
     /// No texts in the language asked for.
     #[error(transparent)]
     Words(#[from] WordsError),
@@ -115,6 +119,7 @@ impl Fault {
             Self::Photo(PhotoFault::Format) => "photo-format",
             Self::Photo(PhotoFault::TooLarge) => "photo-too-large",
             Self::Press(_) => "paper-failed",
+            Self::Bore(fault) => fault.why.code(),
             Self::Words(WordsError::UnknownLocale) => "unknown-locale",
             Self::Words(WordsError::Faulty(_) | WordsError::Missing(_) | WordsError::Unfilled(_))
             | Self::Internal(_) => "internal",

@@ -4,6 +4,7 @@
 //! happen here, in one transaction; what to write is decided in `decide`, what it adds up to in
 //! `derive`.
 
+pub mod bore;
 mod decide;
 mod derive;
 mod drawn;

@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod calibration;
+pub mod bore;
 pub mod case;
 pub mod certainty;
 pub mod entry;

@@ -13,6 +13,7 @@ pub const LOCALES: &[Locale] = &[Locale {
     tag: "en",
     files: &[
         ("en/answers.ftl", include_str!("../../text/en/answers.ftl")),
+        ("en/bench-bore.ftl", include_str!("../../text/en/bench-bore.ftl")),
         ("en/causes.ftl", include_str!("../../text/en/causes.ftl")),
         ("en/drawings.ftl", include_str!("../../text/en/drawings.ftl")),
         ("en/errors.ftl", include_str!("../../text/en/errors.ftl")),

@@ -1,0 +1,54 @@
+//! A bore file measured or planned to be skimmed, without a visit: what the command line asks for.
+
+use fluent_bundle::FluentValue;
+
+use crate::measure::bore::csv::read;
+use crate::measure::bore::fault::BoreFault;
+use crate::measure::bore::shape::shape;
+use crate::measure::bore::skim::skim;
+use crate::measure::bore::unit::{Unit, length_mm};
+use crate::model::bore::{BoreNote, BoreShape, SkimAsk, SkimPlan};
+use crate::words::Words;
+
+use super::failure::Failure;
+use super::fault::Fault;
+
+/// The shape of the bore in a file's text.
+///
+/// # Errors
+/// A code of `measure/bore/fault.rs` with its sentences; the line of the file stands in the message.
+pub fn shape_of(text: &str, words: &Words) -> Result<BoreShape, Failure> {
+    read(text).and_then(|readings| shape(&readings)).map_err(|fault| refused(fault, words))
+}
+
+/// The skim plan for the bore in a file's text.
+///
+/// # Errors
+/// As [`shape_of`].
+pub fn plan_of(text: &str, ask: &SkimAsk, words: &Words) -> Result<SkimPlan, Failure> {
+    read(text).and_then(|readings| skim(&readings, ask)).map_err(|fault| refused(fault, words))
+}
+
+/// A length as written in an option, such as `0.001in`, in mm; without a unit it is in mm.
+///
+/// # Errors
+/// As [`shape_of`].
+pub fn length(text: &str, words: &Words) -> Result<f64, Failure> {
+    length_mm(text, Unit::Millimetre).map_err(|why| refused(why.into(), words))
+}
+
+/// The sentence of a note. Lengths are rounded to what a gauge can show.
+pub fn sentence(note: &BoreNote, words: &Words) -> String {
+    let rounded = |value: f64| words.number((value * 1000.0).round() / 1000.0);
+    let args: Vec<(&str, FluentValue<'_>)> =
+        note.args.iter().map(|(name, value)| (name.as_str(), rounded(*value).into())).collect();
+    words.with(&note.id, &args)
+}
+
+fn refused(fault: BoreFault, words: &Words) -> Failure {
+    let failure = Fault::from(fault).shown(words);
+    let Some(line) = fault.line else { return failure };
+    let args = [("phrase", failure.message.as_str().into()), ("line", words.number(line as f64).into())];
+    let message = words.with("bore-at-line", &args);
+    Failure { message, ..failure }
+}

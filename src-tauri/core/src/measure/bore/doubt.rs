@@ -1,0 +1,109 @@
+//! Uncertainty of one reading and of what is made from many.
+//!
+//! Source: JCGM 100:2008 (GUM), cl. 5.1.2 (law of propagation), F.2.2.1 (resolution), 4.3.7 (limits without
+//! a distribution: rectangular), G.6.6 (k = 2 for about 95 %); clause numbers from memory.
+//! A maximum permissible error may be shared by all readings, which shifts the size and leaves the form, or be
+//! each reading's own, which is the other way round. Nobody at the bench knows which, so it counts in full for
+//! the size (shared) and in full for the form (each its own): never too small, in both.
+
+use crate::model::bore::{BoreInstrument, BudgetLine, FormUm, SizeMm};
+
+/// Standard uncertainties of one reading, mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Doubt {
+    /// Resolution r: r / sqrt(12).
+    pub resolution: f64,
+    /// Maximum permissible error m: m / sqrt(3).
+    pub mpe: f64,
+    /// Repeated readings of one spot: their standard deviation.
+    pub repeatability: f64,
+}
+
+/// Coverage factor.
+pub const COVERAGE: f64 = 2.0;
+
+impl Doubt {
+    /// Of an instrument.
+    pub fn of(it: &BoreInstrument) -> Self {
+        Self {
+            resolution: it.resolution_mm / 12.0_f64.sqrt(),
+            mpe: it.mpe_mm / 3.0_f64.sqrt(),
+            repeatability: it.repeatability_mm,
+        }
+    }
+
+    /// What differs from reading to reading even when the error of the instrument does not.
+    pub fn scatter(&self) -> f64 {
+        self.resolution.hypot(self.repeatability)
+    }
+
+    /// Of one reading, all in.
+    pub fn reading(&self) -> f64 {
+        self.scatter().hypot(self.mpe)
+    }
+
+    /// Of a mean in which one reading's scatter has the variance `variance`, the error being shared.
+    pub fn mean(&self, variance: f64) -> f64 {
+        (self.mpe * self.mpe + self.scatter().powi(2) * variance).sqrt()
+    }
+
+    /// Of a combination of readings whose squared weights add up to `squares`, each with its own error.
+    pub fn form(&self, squares: f64) -> f64 {
+        self.reading() * squares.max(0.0).sqrt()
+    }
+
+    /// The budget of one reading.
+    pub fn lines(&self) -> Vec<BudgetLine> {
+        let line = |id: &str, mm: f64| BudgetLine { id: id.to_owned(), standard_um: mm * 1000.0 };
+        vec![
+            line("bore-budget-resolution", self.resolution),
+            line("bore-budget-mpe", self.mpe),
+            line("bore-budget-repeatability", self.repeatability),
+            line("bore-budget-reading", self.reading()),
+        ]
+    }
+}
+
+/// A size with the expanded uncertainty for a standard one, both given in mm.
+pub fn size(value: f64, standard: f64) -> SizeMm {
+    SizeMm { value_mm: value, expanded_um: COVERAGE * standard * 1000.0 }
+}
+
+/// A small value with the expanded uncertainty for a standard one, both given in mm.
+pub fn form(value: f64, standard: f64) -> FormUm {
+    FormUm { value_um: value * 1000.0, expanded_um: COVERAGE * standard * 1000.0 }
+}
+
+/// Mean range of `count` readings of the same thing, in standard deviations: the integral of
+/// 1 - F^n - (1 - F)^n, with F the normal distribution.
+///
+/// Source: L. H. C. Tippett, Biometrika 17 (1925) 364; the constant d2 of control charts (from memory).
+pub fn mean_range(count: usize) -> f64 {
+    let step = 0.01;
+    let (mut below, mut sum) = (0.0, 0.0);
+    for at in -900..900 {
+        let middle = (f64::from(at) + 0.5) * step;
+        let share = step * (-middle * middle / 2.0).exp() / std::f64::consts::TAU.sqrt();
+        let half = below + share / 2.0;
+        sum += step * (1.0 - power(half, count) - power(1.0 - half, count));
+        below = (below + share).min(1.0);
+    }
+    sum
+}
+
+fn power(share: f64, count: usize) -> f64 {
+    share.clamp(0.0, 1.0).powf(count as f64)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::mean_range;
+
+    /// d2 as the tables of control charts print it, from memory.
+    #[test]
+    fn mean_range_is_that_of_the_control_chart_tables() {
+        for (count, printed) in [(1, 0.0), (2, 1.128), (5, 2.326), (10, 3.078), (25, 3.931)] {
+            assert!((mean_range(count) - printed).abs() < 6e-4, "{count}: {}", mean_range(count));
+        }
+    }
+}

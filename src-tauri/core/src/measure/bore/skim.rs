@@ -1,0 +1,264 @@
+//! The skim plan: how much has to be cut until the cutter has touched all round at every depth measured, pass
+//! by pass, and what wall that leaves.
+//!
+//! The cut is a cylinder parallel to the datum axis. About the datum its radius is that of the farthest point;
+//! about a free axis it is the radius of the smallest circle that holds the points of every depth. Practice
+//! of skimming in passes of a thousandth of an inch until the cutter cleans up: common practice, no source.
+
+use crate::model::bore::{
+    BoreKind, BoreNote, BoreReadings, SkimAsk, SkimAxis, SkimPass, SkimPlan, SkimVerdict, TouchedDepth,
+};
+
+use super::arcs::{RingPoint, TOUCH, share, touched};
+use super::check::check;
+use super::circle::{Point, algebraic, direction, distance};
+use super::doubt::{COVERAGE, Doubt, form, size};
+use super::enclosing;
+use super::fault::{BoreFault, BoreRefusal};
+use super::notes::note;
+use super::profile::{Profile, angle_from, profile, radius_share};
+use super::shape::shape;
+
+/// A pass deeper than this, in mm on the diameter, is roughing and no skim.
+const DEEPEST_PASS_MM: f64 = 2.0;
+/// More passes than anybody would take.
+const MOST_PASSES: f64 = 400.0;
+/// A datum farther from the bore's centre than this part of the radius is no axis of the bore.
+const DATUM_WITHIN: f64 = 0.25;
+
+/// Plans the skim.
+///
+/// # Errors
+/// Readings that [`check`] refuses; a three-point gauge, which cannot see an oval; a datum axis where the
+/// readings know none; a pass or wall that cannot be.
+pub fn skim(readings: &BoreReadings, ask: &SkimAsk) -> Result<SkimPlan, BoreFault> {
+    check(readings).map_err(|(why, _)| why)?;
+    let wall = checked_wall(readings, ask)?;
+    let axis = chosen_axis(readings, ask)?;
+    let profiles: Vec<Profile> = readings.levels.iter().map(|level| profile(readings, level)).collect();
+    let cut = Cut::about(&profiles, axis)?;
+    let plan = Plan { readings, ask, wall, axis, cut: &cut, rings: rings(&profiles, cut.centre) };
+    plan.write()
+}
+
+fn checked_wall(readings: &BoreReadings, ask: &SkimAsk) -> Result<Option<f64>, BoreRefusal> {
+    if !(ask.pass_diameter_mm > 0.0 && ask.pass_diameter_mm <= DEEPEST_PASS_MM) {
+        return Err(BoreRefusal::PassDepth);
+    }
+    let wall = ask.wall_mm.or(readings.wall_mm);
+    if [wall, ask.wall_min_mm].into_iter().flatten().any(|wall| !wall.is_finite() || wall < 0.0) {
+        return Err(BoreRefusal::WallNegative);
+    }
+    if ask.wall_min_mm.is_some() && wall.is_none() {
+        return Err(BoreRefusal::WallMissing);
+    }
+    Ok(wall)
+}
+
+fn chosen_axis(readings: &BoreReadings, ask: &SkimAsk) -> Result<SkimAxis, BoreRefusal> {
+    match (readings.kind, ask.axis) {
+        (BoreKind::ThreePoint, _) => Err(BoreRefusal::CannotSeeOval),
+        (BoreKind::TwoPoint, Some(SkimAxis::Datum)) => Err(BoreRefusal::NoDatum),
+        (BoreKind::TwoPoint, _) => Ok(SkimAxis::Free),
+        (BoreKind::Dial | BoreKind::Coordinates, axis) => Ok(axis.unwrap_or(SkimAxis::Datum)),
+    }
+}
+
+/// The cut about one axis, in mm.
+struct Cut {
+    centre: Point,
+    /// Radius at which the cutter first touches.
+    touch: f64,
+    /// Radius at which it has touched everywhere.
+    clean: f64,
+    /// Sum of the squared weights of the readings in the difference of the two.
+    squares: f64,
+}
+
+impl Cut {
+    fn about(profiles: &[Profile], axis: SkimAxis) -> Result<Self, BoreRefusal> {
+        let points: Vec<Point> = profiles.iter().flat_map(Profile::bare).collect();
+        let (middle, radius) = algebraic(&points).ok_or(BoreRefusal::NotRound)?;
+        let seen = profiles.iter().all(Profile::sees_centre);
+        let centre = match axis {
+            SkimAxis::Datum if distance([0.0, 0.0], middle) > DATUM_WITHIN * radius => {
+                return Err(BoreRefusal::NoDatum);
+            }
+            SkimAxis::Free if seen => enclosing::smallest(&points).ok_or(BoreRefusal::Empty)?.0,
+            SkimAxis::Datum | SkimAxis::Free => [0.0, 0.0],
+        };
+        let (touch, clean) = reach(&points, centre);
+        let fixed = axis == SkimAxis::Datum || !seen;
+        let squares = if fixed { 2.0 } else { sensitivity(&points, centre, touch, clean) };
+        Ok(Self { centre, touch, clean, squares })
+    }
+}
+
+fn reach(points: &[Point], centre: Point) -> (f64, f64) {
+    let distances = points.iter().map(|point| distance(centre, *point));
+    distances.fold((f64::INFINITY, 0.0), |(least, most), it| (least.min(it), most.max(it)))
+}
+
+/// Squared weights of the readings in the cut about a free axis, which follows them: each reading that touches
+/// is moved a little out and in, and the cut found anew (GUM 5.1.3, note 2).
+fn sensitivity(points: &[Point], centre: Point, touch: f64, clean: f64) -> f64 {
+    const STEP: f64 = 1e-6;
+    let near = |point: &Point| {
+        let it = distance(centre, *point);
+        it >= clean - 1e-8 || it <= touch + 1e-8
+    };
+    let moved = |at: usize, by: f64| {
+        let mut points = points.to_vec();
+        if let Some(point) = points.get_mut(at) {
+            let [cos, sin] = direction(centre, *point);
+            *point = [point[0] + by * cos, point[1] + by * sin];
+        }
+        let (touch, clean) = reach(&points, enclosing::smallest(&points).map_or(centre, |circle| circle.0));
+        clean - touch
+    };
+    let touching = points.iter().enumerate().filter(|(_, point)| near(point));
+    touching.map(|(at, _)| ((moved(at, STEP) - moved(at, -STEP)) / (2.0 * STEP)).powi(2)).sum()
+}
+
+/// Each depth as a ring about the axis of the cut.
+fn rings(profiles: &[Profile], centre: Point) -> Vec<(f64, Vec<RingPoint>)> {
+    let ring = |profile: &Profile| {
+        let seen = |point: &Point| RingPoint {
+            angle_deg: angle_from(centre, *point).to_degrees(),
+            distance: distance(centre, *point),
+        };
+        let mut ring: Vec<RingPoint> = profile.bare().iter().map(seen).collect();
+        ring.sort_by(|a, b| a.angle_deg.total_cmp(&b.angle_deg));
+        (profile.depth_mm, ring)
+    };
+    profiles.iter().map(ring).collect()
+}
+
+struct Plan<'a> {
+    readings: &'a BoreReadings,
+    ask: &'a SkimAsk,
+    wall: Option<f64>,
+    axis: SkimAxis,
+    cut: &'a Cut,
+    rings: Vec<(f64, Vec<RingPoint>)>,
+}
+
+impl Plan<'_> {
+    fn write(&self) -> Result<SkimPlan, BoreFault> {
+        let doubt = Doubt::of(&self.readings.instrument);
+        let share = radius_share(self.readings.kind);
+        let cut = self.cut.clean - self.cut.touch;
+        let standard = share * doubt.form(self.cut.squares);
+        let needed = self.passes_for(cut);
+        let allowed = self.passes_for(cut + COVERAGE * standard);
+        if allowed > MOST_PASSES {
+            return Err(BoreRefusal::TooManyPasses.into());
+        }
+        let doubtful = COVERAGE * standard;
+        let passes: Vec<SkimPass> = (1..=needed as usize).map(|number| self.pass(number, doubtful)).collect();
+        let (verdict, last_safe_pass) = self.verdict(&passes, doubtful);
+        let seen = self.readings.kind != BoreKind::TwoPoint;
+        let mut plan = SkimPlan {
+            axis: self.axis,
+            centre_mm: seen.then_some(self.cut.centre),
+            clockwise: self.readings.clockwise,
+            shift_um: seen.then(|| distance([0.0, 0.0], self.cut.centre) * 1000.0),
+            pass_diameter_mm: self.ask.pass_diameter_mm,
+            touch_diameter_mm: self.size_known().then_some(2.0 * self.cut.touch),
+            cut: form(cut, standard),
+            clean_diameter: self
+                .size_known()
+                .then(|| size(2.0 * self.cut.clean, 2.0 * share * doubt.reading())),
+            passes_needed: needed as usize,
+            passes_to_allow: allowed as usize,
+            passes,
+            at_least: !seen,
+            verdict,
+            last_safe_pass,
+            notes: Vec::new(),
+        };
+        plan.notes = self.notes(&plan)?;
+        Ok(plan)
+    }
+
+    fn size_known(&self) -> bool {
+        self.readings.zero_diameter_mm.is_none() || self.readings.zero_was_set
+    }
+
+    /// Whole passes for a cut on the radius; one at least, since a cutter that touches cuts.
+    fn passes_for(&self, cut: f64) -> f64 {
+        (2.0 * (cut - TOUCH) / self.ask.pass_diameter_mm).ceil().max(1.0)
+    }
+
+    fn pass(&self, number: usize, doubtful: f64) -> SkimPass {
+        let cut = number as f64 * self.ask.pass_diameter_mm / 2.0;
+        let reach = self.cut.touch + cut;
+        let depth = |(depth_mm, ring): &(f64, Vec<RingPoint>)| TouchedDepth {
+            depth_mm: *depth_mm,
+            arcs_deg: touched(ring, reach),
+        };
+        let touched: Vec<TouchedDepth> = self.rings.iter().map(depth).collect();
+        let wall_left = self.wall.map(|wall| wall - cut);
+        let least = self.ask.wall_min_mm;
+        SkimPass {
+            number,
+            cut_um: cut * 1000.0,
+            diameter_mm: self.size_known().then_some(2.0 * reach),
+            touched_share: touched.iter().map(|it| share(&it.arcs_deg)).sum::<f64>() / touched.len() as f64,
+            clean: reach + TOUCH >= self.cut.clean,
+            wall_left_mm: wall_left,
+            wall_enough: wall_left.zip(least).map(|(left, least)| left - doubtful >= least),
+            touched,
+        }
+    }
+
+    /// The wall after the pass that cleans up, against the least asked for.
+    fn verdict(&self, passes: &[SkimPass], doubtful: f64) -> (SkimVerdict, Option<usize>) {
+        let left = passes.last().and_then(|pass| pass.wall_left_mm);
+        let (Some(wall), Some(left), Some(least)) = (self.wall, left, self.ask.wall_min_mm) else {
+            let gone = left.is_some_and(|left| left - doubtful <= 0.0);
+            return (if gone { SkimVerdict::Scrap } else { SkimVerdict::WallUnknown }, None);
+        };
+        let room = (2.0 * (wall - doubtful - least + TOUCH) / self.ask.pass_diameter_mm).floor().max(0.0);
+        let verdict = if left <= 0.0 || left + doubtful < least {
+            SkimVerdict::Scrap
+        } else if left - doubtful < least {
+            SkimVerdict::WallUndecided
+        } else {
+            SkimVerdict::Skim
+        };
+        (verdict, Some(room as usize))
+    }
+
+    fn notes(&self, plan: &SkimPlan) -> Result<Vec<BoreNote>, BoreFault> {
+        let safe = plan.last_safe_pass.unwrap_or_default() as f64;
+        let args =
+            [("passes", plan.passes_needed as f64), ("allow", plan.passes_to_allow as f64), ("safe", safe)];
+        let id = match plan.verdict {
+            SkimVerdict::Skim => "skim-verdict-skim",
+            SkimVerdict::WallUnknown => "skim-verdict-wall-unknown",
+            SkimVerdict::WallUndecided => "skim-verdict-wall-undecided",
+            SkimVerdict::Scrap => "skim-verdict-scrap",
+        };
+        let mut notes = vec![note(id, &args)];
+        if plan.at_least {
+            notes.push(note("skim-at-least", &[]));
+        }
+        match (plan.shift_um, self.axis) {
+            (Some(shift), SkimAxis::Free) => notes.push(note("skim-axis-moves", &[("shift", shift)])),
+            (None, _) => notes.push(note("skim-axis-unseen", &[])),
+            (Some(_), SkimAxis::Datum) => {}
+        }
+        let said = shape(self.readings)?.notes;
+        if said.iter().any(|note| note.id == "bore-flagged") {
+            notes.push(note("skim-flagged", &[]));
+        }
+        notes.extend(said.into_iter().filter(|note| note.id == "bore-flagged"));
+        if !self.size_known() {
+            notes.push(note("skim-size-unknown", &[]));
+        }
+        notes.push(note("skim-between", &[]));
+        notes.push(note("skim-caution", &[]));
+        Ok(notes)
+    }
+}

@@ -1,0 +1,111 @@
+//! Units of length and numbers as they are written.
+//!
+//! Source of the factors: NIST SP 811, appendix B.8: 1 inch is 25.4 mm exactly.
+
+use super::fault::BoreRefusal;
+
+/// A unit a workshop writes lengths in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Unit {
+    /// Millimetres.
+    Millimetre,
+    /// Micrometres.
+    Micrometre,
+    /// Inches.
+    Inch,
+    /// Thousandths of an inch.
+    Thou,
+}
+
+/// Longest first, so that a suffix is not taken for a shorter one.
+const NAMES: [(&str, Unit); 4] =
+    [("thou", Unit::Thou), ("mm", Unit::Millimetre), ("um", Unit::Micrometre), ("in", Unit::Inch)];
+
+impl Unit {
+    /// The unit with this name: `mm`, `um`, `in` or `thou`.
+    pub fn named(name: &str) -> Option<Self> {
+        NAMES.iter().find(|(known, _)| *known == name).map(|(_, unit)| *unit)
+    }
+
+    /// A value of this unit in mm. The last operation is a division by a whole number where one is needed,
+    /// so that 1 thou is the double nearest to 0.0254.
+    pub fn to_mm(self, value: f64) -> f64 {
+        match self {
+            Self::Millimetre => value,
+            Self::Micrometre => value / 1000.0,
+            Self::Inch => value * 25.4,
+            Self::Thou => value * 25.4 / 1000.0,
+        }
+    }
+}
+
+/// A plain number with a decimal point.
+///
+/// # Errors
+/// [`BoreRefusal::DecimalComma`] for `72,01`, [`BoreRefusal::MixedUnits`] for a number with a unit behind it,
+/// else [`BoreRefusal::NotANumber`]; NaN and infinity are none.
+pub fn number(text: &str) -> Result<f64, BoreRefusal> {
+    let text = text.trim();
+    match text.parse::<f64>() {
+        Ok(value) if value.is_finite() => Ok(value),
+        Ok(_) => Err(BoreRefusal::NotANumber),
+        Err(_) if is_number(&text.replacen(',', ".", 1)) => Err(BoreRefusal::DecimalComma),
+        Err(_) if split(text).is_some() => Err(BoreRefusal::MixedUnits),
+        Err(_) => Err(BoreRefusal::NotANumber),
+    }
+}
+
+/// A length: a number with a unit behind it, or in `unit` where it has none. In mm.
+///
+/// # Errors
+/// As [`number`], without the mixed units.
+pub fn length_mm(text: &str, unit: Unit) -> Result<f64, BoreRefusal> {
+    match split(text.trim()) {
+        Some((value, own)) => number(value).map(|value| own.to_mm(value)),
+        None => number(text).map(|value| unit.to_mm(value)),
+    }
+}
+
+/// Whether a cell holds a finite number.
+pub fn is_number(text: &str) -> bool {
+    text.trim().parse::<f64>().is_ok_and(f64::is_finite)
+}
+
+fn split(text: &str) -> Option<(&str, Unit)> {
+    let (name, unit) = NAMES.iter().find(|(name, _)| text.ends_with(name))?;
+    let value = text.strip_suffix(name)?.trim();
+    is_number(&value.replacen(',', ".", 1)).then_some((value, *unit))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{BoreRefusal, Unit, length_mm, number};
+
+    #[track_caller]
+    fn check(text: &str, unit: Unit, expected: Result<f64, BoreRefusal>) {
+        assert_eq!(length_mm(text, unit), expected, "{text}");
+    }
+
+    #[test]
+    fn lengths_are_exact_in_mm() {
+        check("1", Unit::Inch, Ok(25.4));
+        check("1", Unit::Thou, Ok(0.0254));
+        check("0.001in", Unit::Millimetre, Ok(0.0254));
+        check("0.5", Unit::Thou, Ok(0.0127));
+        check("25.4 um", Unit::Inch, Ok(0.0254));
+        check("72.013", Unit::Millimetre, Ok(72.013));
+        check("-3", Unit::Micrometre, Ok(-0.003));
+    }
+
+    #[test]
+    fn what_is_no_length_is_refused() {
+        check("0,001in", Unit::Millimetre, Err(BoreRefusal::DecimalComma));
+        check("72,013", Unit::Millimetre, Err(BoreRefusal::DecimalComma));
+        check("NaN", Unit::Millimetre, Err(BoreRefusal::NotANumber));
+        check("inf", Unit::Millimetre, Err(BoreRefusal::NotANumber));
+        check("", Unit::Millimetre, Err(BoreRefusal::NotANumber));
+        check("3 cm", Unit::Millimetre, Err(BoreRefusal::NotANumber));
+        assert_eq!(number("72.013mm"), Err(BoreRefusal::MixedUnits));
+        assert_eq!(number("2.835 in"), Err(BoreRefusal::MixedUnits));
+    }
+}

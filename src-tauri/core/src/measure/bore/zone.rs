@@ -1,0 +1,88 @@
+//! The minimum zone: the narrowest ring between two circles about one centre that holds every point.
+//!
+//! Reference: ISO 12181-1:2011 and ISO 4291:1985 name it MZC (from memory). Method: from a first centre the
+//! distances are taken as linear, the narrowest linear ring is found exactly ([`exchange`](super::exchange)),
+//! the centre goes there, and so on; at a corner of the ring's width this doubles the correct digits with each
+//! step. That is a valley; [`proof`](super::proof) shows that there is no deeper one, or finds it.
+
+use super::circle::{Point, distance, spread_about};
+use super::exchange::{Contact, narrowest};
+use super::proof::{self, Verdict};
+
+/// A minimum zone.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Zone {
+    /// Common centre of the two circles.
+    pub centre: Point,
+    /// Radius of the outer circle.
+    pub outer: f64,
+    /// Radius of the inner circle.
+    pub inner: f64,
+    /// The points that fix it.
+    pub contacts: Vec<Contact>,
+    /// No centre inside the points' box gives a width smaller by more than this, in mm.
+    pub proven_within: f64,
+}
+
+impl Zone {
+    /// Width of the ring, mm: the out-of-roundness.
+    pub fn width(&self) -> f64 {
+        self.outer - self.inner
+    }
+}
+
+/// Linear steps in one valley; five or six are usual.
+const MOST_STEPS: usize = 200;
+/// Deeper valleys in a row; one or two are usual for points that are far from any circle.
+const MOST_VALLEYS: usize = 100;
+
+/// The minimum zone of at least three points, searched from `start`, such as the least-squares centre.
+/// None where the points lie in one direction from it.
+pub fn minimum(points: &[Point], start: Point) -> Option<Zone> {
+    let mut zone = valley(points, start)?;
+    for _ in 0..MOST_VALLEYS {
+        match proof::search(points, &zone) {
+            Verdict::Proven(within) => {
+                zone.proven_within = within;
+                return Some(zone);
+            }
+            Verdict::Narrower(centre) => zone = valley(points, centre)?,
+        }
+    }
+    zone.proven_within = f64::INFINITY;
+    Some(zone)
+}
+
+/// Goes down to the bottom of the valley that `start` lies in.
+fn valley(points: &[Point], start: Point) -> Option<Zone> {
+    let mut centre = start;
+    let mut width = spread_about(centre, points);
+    for _ in 0..MOST_STEPS {
+        let step = narrowest(points, centre)?.step;
+        let Some((next, narrower)) = shortened(points, centre, step, width) else { break };
+        (centre, width) = (next, narrower);
+    }
+    let contacts = narrowest(points, centre)?.contacts;
+    let distances = || points.iter().map(|point| distance(centre, *point));
+    Some(Zone {
+        centre,
+        outer: distances().fold(0.0, f64::max),
+        inner: distances().fold(f64::INFINITY, f64::min),
+        contacts: contacts.into_iter().filter(|contact| contact.weight > 1e-9).collect(),
+        proven_within: f64::INFINITY,
+    })
+}
+
+/// The step, halved until the width is smaller; none where no part of it helps.
+fn shortened(points: &[Point], centre: Point, step: [f64; 2], width: f64) -> Option<(Point, f64)> {
+    let mut part = 1.0;
+    for _ in 0..40 {
+        let next = [centre[0] + part * step[0], centre[1] + part * step[1]];
+        let narrower = spread_about(next, points);
+        if narrower < width {
+            return Some((next, narrower));
+        }
+        part /= 2.0;
+    }
+    None
+}

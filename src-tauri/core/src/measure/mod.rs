@@ -1,0 +1,3 @@
+//! What instruments read, turned into sizes with their uncertainty. Rates nothing and records nothing.
+
+pub mod bore;
