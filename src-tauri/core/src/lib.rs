@@ -6,6 +6,7 @@
 
 pub mod app;
 pub mod content;
+pub mod measure;
 pub mod model;
 pub mod photos;
 pub mod sorting;

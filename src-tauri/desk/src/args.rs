@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use lexopt::{Arg, Parser};
 use steady_core::app::failure::Failure;
+use steady_core::app::fit::NAMES;
 
 use crate::fault;
 
@@ -17,6 +18,10 @@ Usage
       Serves the screens to a browser on this computer alone.
   steady replay CASE.json [--data DIR] [--out DIR] [--json]
       Drives a written case through the core, as a screen would.
+  steady gauge FILE [--json]
+      Judges the readings of a gauge on the shaft, with their uncertainty.
+  steady fit --bearing-od MM (--class CLASS | --bore MM) --housing MATERIAL [--temp A..B] [...] [--json]
+      Works out the fit of a bearing in its seat, cold and hot.
 
 Options
   --data DIR   Folder of the visits. serve: the platform's data folder if not given.
@@ -25,6 +30,15 @@ Options
   --no-open    Only print the address.
   --out DIR    Write finding.pdf, note.pdf and note.txt there.
   --json       Print one JSON object instead of a summary.
+
+Sizes of fit, in mm; each measured one wins over its class, and takes its uncertainty (95 %) in um
+  --bearing-od, --bearing-bore, --bearing-width   nominal sizes of the bearing
+  --od, --od-u, --bore, --bore-u                  measured: outside of the bearing, bore of its seat
+  --class N7   --group C3                         hole class of the seat, clearance group of the bearing
+  --housing A356   --housing-od                   material and outside diameter of the housing
+  --sleeve mild-steel --sleeve-od --sleeve-od-u --housing-bore --housing-bore-u
+  --temp 20..100                                  lowest and highest temperature in use, Celsius
+
   --help, --version
 
 Exit status: 0 done; 2 refused, with `code: message` and what to do on standard error.";
@@ -40,6 +54,10 @@ pub enum Command {
     Serve(Serve),
     /// Replay a case.
     Replay(Replay),
+    /// Judge the readings of a gauge.
+    Gauge(Gauge),
+    /// Work out a fit.
+    Fit(Fit),
 }
 
 /// How to serve.
@@ -66,11 +84,31 @@ pub struct Replay {
     pub json: bool,
 }
 
+/// Which readings to judge.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Gauge {
+    /// The file of readings.
+    pub file: PathBuf,
+    /// Print one JSON object.
+    pub json: bool,
+}
+
+/// Which fit to work out.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Fit {
+    /// The values as given, by the names the core knows.
+    pub values: Vec<(String, String)>,
+    /// Print one JSON object.
+    pub json: bool,
+}
+
 /// Reads the command line.
 pub fn read(mut words: Parser) -> Result<Command, Failure> {
     let command = match words.next().map_err(|_| unknown())? {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
+        Some(Arg::Value(word)) if word == "gauge" => gauge(&mut words)?,
+        Some(Arg::Value(word)) if word == "fit" => fit(&mut words)?,
         Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
         Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
         Some(_) => return Err(unknown()),
@@ -114,6 +152,43 @@ fn replay(words: &mut Parser) -> Result<Command, Failure> {
     Ok(Command::Replay(how))
 }
 
+fn gauge(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Gauge::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("json") => how.json = true,
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Value(file) if how.file.as_os_str().is_empty() => how.file = file.into(),
+            _ => return Err(unknown()),
+        }
+    }
+    if how.file.as_os_str().is_empty() {
+        return Err(fault::failure(
+            "no-file",
+            "gauge needs a file of readings",
+            "Name one: steady gauge FILE",
+        ));
+    }
+    Ok(Command::Gauge(how))
+}
+
+fn fit(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Fit::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("json") => how.json = true,
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Long(name) if NAMES.contains(&name) => {
+                let name = name.to_owned();
+                let value = value(words)?.into_string().map_err(|_| unknown())?;
+                how.values.push((name, value));
+            }
+            _ => return Err(unknown()),
+        }
+    }
+    Ok(Command::Fit(how))
+}
+
 fn folder(words: &mut Parser) -> Result<PathBuf, Failure> {
     value(words).map(PathBuf::from)
 }
@@ -143,7 +218,7 @@ fn unknown() -> Failure {
 
 #[cfg(test)]
 mod tests {
-    use super::{Command, Replay, Serve, read};
+    use super::{Command, Fit, Gauge, Replay, Serve, read};
     use lexopt::Parser;
 
     fn words(line: &str) -> Parser {
@@ -180,6 +255,9 @@ mod tests {
         check("replay a.json --data d --out o --json", whole());
         check("replay --json --out=o --data=d a.json", whole());
         check("serve --port 1 --help", Command::Help);
+        check("gauge --json g.json", Command::Gauge(Gauge { file: "g.json".into(), json: true }));
+        let values = [("class", "N7"), ("temp", "-20..100")].map(|(name, value)| (name.into(), value.into()));
+        check("fit --class N7 --temp=-20..100", Command::Fit(Fit { values: values.into(), json: false }));
     }
 
     #[test]
@@ -189,6 +267,11 @@ mod tests {
         refused("serve --out o", "unknown-argument");
         refused("replay a.json b.json", "unknown-argument");
         refused("replay", "no-case");
+        refused("gauge", "no-file");
+        refused("gauge a.json b.json", "unknown-argument");
+        refused("fit --colour red", "unknown-argument");
+        refused("fit 72", "unknown-argument");
+        refused("fit --class", "missing-value");
         refused("serve --data", "missing-value");
         refused("serve --port 65536", "bad-port");
         refused("serve --port -1", "bad-port");

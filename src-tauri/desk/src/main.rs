@@ -5,6 +5,8 @@
 
 mod args;
 mod fault;
+mod fit;
+mod gauge;
 mod house;
 mod replay;
 mod say;
@@ -41,5 +43,7 @@ fn run(command: Command) -> Result<(), Failure> {
         }
         Command::Serve(how) => serve::run(&how),
         Command::Replay(how) => replay::run(&how),
+        Command::Gauge(how) => gauge::run(&how),
+        Command::Fit(how) => fit::run(&how),
     }
 }

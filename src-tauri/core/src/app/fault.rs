@@ -3,6 +3,8 @@
 
 use crate::app::failure::Failure;
 use crate::app::press::PressError;
+use crate::measure::fit::fault::FitFault;
+use crate::measure::gauge::fault::GaugeFault;
 use crate::photos::intake::PhotoFault;
 use crate::store::fault::StoreFault;
 use crate::words::{Words, WordsError};
@@ -19,6 +21,12 @@ pub enum Fault {
     /// A photo was not taken in.
     #[error(transparent)]
     Photo(#[from] PhotoFault),
+    /// Readings of a gauge were not taken.
+    #[error("gauge: {0:?}")]
+    Gauge(GaugeFault),
+    /// A fit was not worked out.
+    #[error("fit: {0:?}")]
+    Fit(FitFault),
     /// A paper was not printed.
     #[error(transparent)]
     Press(#[from] PressError),
@@ -105,6 +113,8 @@ impl Fault {
             Self::Photo(PhotoFault::NotAnImage) => "photo-not-an-image",
             Self::Photo(PhotoFault::Format) => "photo-format",
             Self::Photo(PhotoFault::TooLarge) => "photo-too-large",
+            Self::Gauge(fault) => fault.code(),
+            Self::Fit(fault) => fault.code(),
             Self::Press(_) => "paper-failed",
             Self::Words(WordsError::UnknownLocale) => "unknown-locale",
             Self::Words(WordsError::Faulty(_) | WordsError::Missing(_) | WordsError::Unfilled(_))

@@ -8,6 +8,8 @@ mod decide;
 mod derive;
 pub mod failure;
 pub mod fault;
+pub mod fit;
+pub mod gauge;
 mod history;
 mod list;
 mod papers;

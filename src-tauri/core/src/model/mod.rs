@@ -3,8 +3,12 @@
 pub mod answer;
 pub mod case;
 pub mod entry;
+pub mod fit;
+pub mod gauge;
 pub mod ids;
 pub mod rating;
 pub mod standing;
 pub mod time;
+pub mod typed;
+pub mod verdict;
 pub mod visit;
