@@ -342,7 +342,7 @@ fn loose_parts_do_not_pull() {
 
 #[track_caller]
 fn refused(line: &str, code: &str) {
-    let failure = asked(line).map(|found| found.lines).expect_err(line);
+    let failure = asked(line).map(|found| found.lines).unwrap_err();
     assert_eq!(failure.code, code, "{line}");
     assert!(failure.message != format!("error-{code}") && failure.help.len() > 20, "{failure:?}");
 }

@@ -364,7 +364,7 @@ fn growth_over_visits_is_shown_with_its_uncertainty() {
 fn refused(change: impl Fn(&mut Value), code: &str) {
     let mut input = sound();
     change(&mut input);
-    let failure = gauge(&input.to_string(), "en").expect_err(code);
+    let failure = gauge(&input.to_string(), "en").unwrap_err();
     assert_eq!(failure.code, code, "{input}");
     assert!(failure.message != format!("error-{code}") && failure.help.len() > 20, "{failure:?}");
 }

@@ -1,11 +1,12 @@
 //! The command line's grammar: words in, [`Command`] out. Runs nothing.
 
+pub mod measure;
+
 use std::ffi::OsString;
 use std::path::PathBuf;
 
 use lexopt::{Arg, Parser};
 use steady_core::app::failure::Failure;
-use steady_core::app::fit::NAMES;
 
 use crate::fault;
 
@@ -55,9 +56,9 @@ pub enum Command {
     /// Replay a case.
     Replay(Replay),
     /// Judge the readings of a gauge.
-    Gauge(Gauge),
+    Gauge(measure::Gauge),
     /// Work out a fit.
-    Fit(Fit),
+    Fit(measure::Fit),
 }
 
 /// How to serve.
@@ -84,31 +85,13 @@ pub struct Replay {
     pub json: bool,
 }
 
-/// Which readings to judge.
-#[derive(Debug, Default, PartialEq, Eq)]
-pub struct Gauge {
-    /// The file of readings.
-    pub file: PathBuf,
-    /// Print one JSON object.
-    pub json: bool,
-}
-
-/// Which fit to work out.
-#[derive(Debug, Default, PartialEq, Eq)]
-pub struct Fit {
-    /// The values as given, by the names the core knows.
-    pub values: Vec<(String, String)>,
-    /// Print one JSON object.
-    pub json: bool,
-}
-
 /// Reads the command line.
 pub fn read(mut words: Parser) -> Result<Command, Failure> {
     let command = match words.next().map_err(|_| unknown())? {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
-        Some(Arg::Value(word)) if word == "gauge" => gauge(&mut words)?,
-        Some(Arg::Value(word)) if word == "fit" => fit(&mut words)?,
+        Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
+        Some(Arg::Value(word)) if word == "fit" => measure::fit(&mut words)?,
         Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
         Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
         Some(_) => return Err(unknown()),
@@ -152,43 +135,6 @@ fn replay(words: &mut Parser) -> Result<Command, Failure> {
     Ok(Command::Replay(how))
 }
 
-fn gauge(words: &mut Parser) -> Result<Command, Failure> {
-    let mut how = Gauge::default();
-    while let Some(arg) = words.next().map_err(|_| unknown())? {
-        match arg {
-            Arg::Long("json") => how.json = true,
-            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
-            Arg::Value(file) if how.file.as_os_str().is_empty() => how.file = file.into(),
-            _ => return Err(unknown()),
-        }
-    }
-    if how.file.as_os_str().is_empty() {
-        return Err(fault::failure(
-            "no-file",
-            "gauge needs a file of readings",
-            "Name one: steady gauge FILE",
-        ));
-    }
-    Ok(Command::Gauge(how))
-}
-
-fn fit(words: &mut Parser) -> Result<Command, Failure> {
-    let mut how = Fit::default();
-    while let Some(arg) = words.next().map_err(|_| unknown())? {
-        match arg {
-            Arg::Long("json") => how.json = true,
-            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
-            Arg::Long(name) if NAMES.contains(&name) => {
-                let name = name.to_owned();
-                let value = value(words)?.into_string().map_err(|_| unknown())?;
-                how.values.push((name, value));
-            }
-            _ => return Err(unknown()),
-        }
-    }
-    Ok(Command::Fit(how))
-}
-
 fn folder(words: &mut Parser) -> Result<PathBuf, Failure> {
     value(words).map(PathBuf::from)
 }
@@ -218,7 +164,8 @@ fn unknown() -> Failure {
 
 #[cfg(test)]
 mod tests {
-    use super::{Command, Fit, Gauge, Replay, Serve, read};
+    use super::measure::{Fit, Gauge};
+    use super::{Command, Replay, Serve, read};
     use lexopt::Parser;
 
     fn words(line: &str) -> Parser {

@@ -3,7 +3,7 @@
 use steady_core::app::failure::Failure;
 use steady_core::app::fit::fit_of_values;
 
-use crate::args::Fit;
+use crate::args::measure::Fit;
 use crate::{fault, say};
 
 /// Language of the sentences.

@@ -6,7 +6,7 @@ use std::path::Path;
 use steady_core::app::failure::Failure;
 use steady_core::app::gauge::gauge;
 
-use crate::args::Gauge;
+use crate::args::measure::Gauge;
 use crate::{fault, say};
 
 /// A file of readings is a few hundred bytes; a larger one is some other file.

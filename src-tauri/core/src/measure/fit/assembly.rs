@@ -2,7 +2,7 @@
 
 use super::thermal::ROOM_C;
 use crate::model::fit::Assembly;
-use crate::trade::bench::{Material, Settings};
+use crate::trade::bench::rows::{Material, Settings};
 
 /// The tightest pair of one seat.
 #[derive(Debug, Clone, Copy)]

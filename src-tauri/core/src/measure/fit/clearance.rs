@@ -3,7 +3,7 @@
 use super::thermal::{Fits, Pair, ROOM_C};
 use crate::model::fit::{ClearanceStand, Spread};
 use crate::model::gauge::ClearanceGroup;
-use crate::trade::bench::ClearanceRow;
+use crate::trade::bench::rows::ClearanceRow;
 
 const GROUPS: [ClearanceGroup; 4] =
     [ClearanceGroup::C2, ClearanceGroup::CN, ClearanceGroup::C3, ClearanceGroup::C4];

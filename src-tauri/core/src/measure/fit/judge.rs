@@ -12,7 +12,8 @@ use crate::model::fit::{
     Advice, AtTemperature, FitInput, FitResult, NotCounted, PartId, SeatFit, SeatId, SizeFrom, SizeStand,
     Spread, StressStand,
 };
-use crate::trade::bench::{BenchTables, Family, Material};
+use crate::trade::bench::BenchTables;
+use crate::trade::bench::rows::{Family, Material};
 
 /// Works a fit out.
 ///

@@ -4,7 +4,8 @@ use super::fault::FitFault;
 use super::sizes;
 use crate::model::fit::{FitInput, SizeStand, Sleeve};
 use crate::model::typed::{LengthUnit, Typed};
-use crate::trade::bench::{BenchTables, Material};
+use crate::trade::bench::BenchTables;
+use crate::trade::bench::rows::Material;
 
 /// Temperatures a housing under a car can take, Celsius: outside them a number was mistyped.
 const COLDEST_C: f64 = -60.0;
