@@ -1,5 +1,7 @@
 //! The command line's grammar: words in, [`Command`] out. Runs nothing.
 
+pub mod measure;
+
 use std::ffi::OsString;
 use std::path::PathBuf;
 
@@ -23,6 +25,10 @@ Usage
       Size and shape of a bore from its readings, and what they cannot see.
   steady skim FILE.csv --pass 0.001in [--axis datum|free] [--wall 6mm] [--wall-min 4mm] [--json]
       Passes until the cutter has touched all round, and the wall left.
+  steady gauge FILE [--json]
+      Judges the readings of a gauge on the shaft, with their uncertainty.
+  steady fit --bearing-od MM (--class CLASS | --bore MM) --housing MATERIAL [--temp A..B] [...] [--json]
+      Works out the fit of a bearing in its seat, cold and hot.
 
 Options
   --data DIR   Folder of the visits. serve: the platform's data folder if not given.
@@ -35,6 +41,15 @@ Options
   --wall LEN, --wall-min LEN
                Thinnest wall now (or wall= in the file), and the least that may be left.
   --json       Print one JSON object instead of a summary.
+
+Sizes of fit, in mm; each measured one wins over its class, and takes its uncertainty (95 %) in um
+  --bearing-od, --bearing-bore, --bearing-width   nominal sizes of the bearing
+  --od, --od-u, --bore, --bore-u                  measured: outside of the bearing, bore of its seat
+  --class N7   --group C3                         hole class of the seat, clearance group of the bearing
+  --housing A356   --housing-od                   material and outside diameter of the housing
+  --sleeve mild-steel --sleeve-od --sleeve-od-u --housing-bore --housing-bore-u
+  --temp 20..100                                  lowest and highest temperature in use, Celsius
+
   --help, --version
 
 Exit status: 0 done; 2 refused, with `code: message` and what to do on standard error.";
@@ -54,6 +69,10 @@ pub enum Command {
     Bore(bore::Bore),
     /// Plan to skim a bore.
     Skim(bore::Skim),
+    /// Judge the readings of a gauge.
+    Gauge(measure::Gauge),
+    /// Work out a fit.
+    Fit(measure::Fit),
 }
 
 /// How to serve.
@@ -87,6 +106,8 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
         Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
+        Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
+        Some(Arg::Value(word)) if word == "fit" => measure::fit(&mut words)?,
         Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
         Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
         Some(_) => return Err(unknown()),
@@ -159,6 +180,7 @@ fn unknown() -> Failure {
 
 #[cfg(test)]
 mod tests {
+    use super::measure::{Fit, Gauge};
     use super::{Command, Replay, Serve, read};
     use lexopt::Parser;
 
@@ -196,6 +218,9 @@ mod tests {
         check("replay a.json --data d --out o --json", whole());
         check("replay --json --out=o --data=d a.json", whole());
         check("serve --port 1 --help", Command::Help);
+        check("gauge --json g.json", Command::Gauge(Gauge { file: "g.json".into(), json: true }));
+        let values = [("class", "N7"), ("temp", "-20..100")].map(|(name, value)| (name.into(), value.into()));
+        check("fit --class N7 --temp=-20..100", Command::Fit(Fit { values: values.into(), json: false }));
     }
 
     #[test]
@@ -205,6 +230,11 @@ mod tests {
         refused("serve --out o", "unknown-argument");
         refused("replay a.json b.json", "unknown-argument");
         refused("replay", "no-case");
+        refused("gauge", "no-file");
+        refused("gauge a.json b.json", "unknown-argument");
+        refused("fit --colour red", "unknown-argument");
+        refused("fit 72", "unknown-argument");
+        refused("fit --class", "missing-value");
         refused("serve --data", "missing-value");
         refused("serve --port 65536", "bad-port");
         refused("serve --port -1", "bad-port");

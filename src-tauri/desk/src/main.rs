@@ -6,6 +6,8 @@
 mod args;
 mod bore;
 mod fault;
+mod fit;
+mod gauge;
 mod house;
 mod replay;
 mod say;
@@ -44,5 +46,7 @@ fn run(command: Command) -> Result<(), Failure> {
         Command::Replay(how) => replay::run(&how),
         Command::Bore(how) => bore::measure(&how),
         Command::Skim(how) => bore::plan(&how),
+        Command::Gauge(how) => gauge::run(&how),
+        Command::Fit(how) => fit::run(&how),
     }
 }

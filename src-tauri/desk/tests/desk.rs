@@ -140,4 +140,17 @@ mod tests {
         refused(&["replay", &case, "--out", &path("file")], "out-unwritable");
         refused(&["replay", &case, "--data", &path("file")], "data-folder-unwritable");
     }
+
+    #[test]
+    fn bad_readings_and_sizes_are_refused_with_their_code() {
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let file = folder.path().join("gauge.json").display().to_string();
+        refused(&["gauge", &file], "file-unreadable");
+        fs::write(&file, "{}").expect("the file is written");
+        refused(&["gauge", &file], "gauge-file-unreadable");
+        let fit = ["fit", "--bearing-od", "72", "--housing", "A356"];
+        refused(&fit, "seat-missing");
+        refused(&[&fit[..], &["--class", "n7"]].concat(), "unknown-class");
+        refused(&[&fit[..], &["--bore", "72,01"]].concat(), "decimal-comma");
+    }
 }

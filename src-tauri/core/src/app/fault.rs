@@ -4,6 +4,8 @@
 use crate::app::failure::Failure;
 use crate::app::press::PressError;
 use crate::measure::bore::fault::BoreFault;
+use crate::measure::fit::fault::FitFault;
+use crate::measure::gauge::fault::GaugeFault;
 use crate::photos::intake::PhotoFault;
 use crate::store::fault::StoreFault;
 use crate::words::{Words, WordsError};
@@ -20,6 +22,12 @@ pub enum Fault {
     /// A photo was not taken in.
     #[error(transparent)]
     Photo(#[from] PhotoFault),
+    /// Readings of a gauge were not taken.
+    #[error("gauge: {0:?}")]
+    Gauge(GaugeFault),
+    /// A fit was not worked out.
+    #[error("fit: {0:?}")]
+    Fit(FitFault),
     /// A paper was not printed.
     #[error(transparent)]
     Press(#[from] PressError),
@@ -118,6 +126,8 @@ impl Fault {
             Self::Photo(PhotoFault::CutShort) => "photo-cut-short",
             Self::Photo(PhotoFault::Format) => "photo-format",
             Self::Photo(PhotoFault::TooLarge) => "photo-too-large",
+            Self::Gauge(fault) => fault.code(),
+            Self::Fit(fault) => fault.code(),
             Self::Press(_) => "paper-failed",
             Self::Bore(fault) => fault.why.code(),
             Self::Words(WordsError::UnknownLocale) => "unknown-locale",

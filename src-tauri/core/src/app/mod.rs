@@ -10,6 +10,8 @@ mod derive;
 mod drawn;
 pub mod failure;
 pub mod fault;
+pub mod fit;
+pub mod gauge;
 mod history;
 mod judged;
 mod learning;

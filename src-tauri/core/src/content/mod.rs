@@ -10,14 +10,20 @@ pub mod shared;
 
 mod canonical;
 mod finding_lines;
+mod fit_lines;
+mod gauge_lines;
 mod open_points;
 mod parts;
 mod said;
 mod short_text;
+mod verdict_lines;
 mod write_finding;
 mod write_note;
 
+pub use fit_lines::fit_lines;
+pub use gauge_lines::gauge_lines;
 pub use said::{Reader, reason_text};
+pub use verdict_lines::verdict_lines;
 pub use write_finding::build_finding;
 pub use write_note::build_note;
 

@@ -1,15 +1,19 @@
 //! Plain types that every room shares: no IO, no rules.
 
 pub mod answer;
-pub mod calibration;
 pub mod bore;
+pub mod calibration;
 pub mod case;
 pub mod certainty;
 pub mod entry;
+pub mod fit;
+pub mod gauge;
 pub mod ids;
 pub mod learned;
 pub mod outcome;
 pub mod rating;
 pub mod standing;
 pub mod time;
+pub mod typed;
+pub mod verdict;
 pub mod visit;

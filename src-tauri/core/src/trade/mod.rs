@@ -1,5 +1,6 @@
 //! Trade knowledge: reads `data/` once, checks it, and hands out plain rows. Holds no rule of its own.
 
+pub mod bench;
 pub mod check;
 pub mod load;
 pub mod losses;

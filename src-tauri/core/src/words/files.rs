@@ -14,6 +14,9 @@ pub const LOCALES: &[Locale] = &[Locale {
     files: &[
         ("en/answers.ftl", include_str!("../../text/en/answers.ftl")),
         ("en/bench-bore.ftl", include_str!("../../text/en/bench-bore.ftl")),
+        ("en/bench-fit.ftl", include_str!("../../text/en/bench-fit.ftl")),
+        ("en/bench-gauge.ftl", include_str!("../../text/en/bench-gauge.ftl")),
+        ("en/bench-verdict.ftl", include_str!("../../text/en/bench-verdict.ftl")),
         ("en/causes.ftl", include_str!("../../text/en/causes.ftl")),
         ("en/drawings.ftl", include_str!("../../text/en/drawings.ftl")),
         ("en/errors.ftl", include_str!("../../text/en/errors.ftl")),

@@ -17,6 +17,13 @@ impl Words {
         }
     }
 
+    /// A number with at most so many decimals.
+    pub fn rounded(&self, value: f64, decimals: u8) -> String {
+        let scale = 10_f64.powi(i32::from(decimals));
+        // Adding zero turns -0 into 0.
+        self.number((value * scale).round() / scale + 0.0)
+    }
+
     /// A probability as a whole percentage. It never reads as certain, either way.
     pub fn percent(&self, probability: f64) -> String {
         let percent = (probability * 100.0).round();

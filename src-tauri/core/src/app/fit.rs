@@ -1,0 +1,129 @@
+//! A fit from named values to what is shown of it. Needs no visit and writes nothing.
+
+use super::failure::Failure;
+use super::fault::Fault;
+use super::steady::shown;
+use crate::content::fit_lines;
+use crate::measure::fit::fault::FitFault;
+use crate::measure::fit::judge::judge;
+use crate::model::fit::{FitInput, FitResult, Measured, Sleeve};
+use crate::model::gauge::ClearanceGroup;
+use crate::model::typed::Typed;
+use crate::trade::bench::BenchTables;
+use crate::words::Words;
+
+/// A fit that was worked out.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fitted {
+    /// The result.
+    pub result: FitResult,
+    /// The same as sentences, in order.
+    pub lines: Vec<String>,
+}
+
+/// Works a fit out.
+///
+/// # Errors
+/// A code and what to do.
+pub fn fit(input: &FitInput, locale: &str) -> Result<Fitted, Failure> {
+    fitted(input, locale).map_err(|fault| shown(&fault, locale))
+}
+
+/// The names of [`fit_of_values`].
+pub const NAMES: [&str; 17] = [
+    "bearing-od",
+    "od",
+    "od-u",
+    "bearing-bore",
+    "bearing-width",
+    "group",
+    "class",
+    "bore",
+    "bore-u",
+    "housing",
+    "housing-od",
+    "sleeve",
+    "sleeve-od",
+    "sleeve-od-u",
+    "housing-bore",
+    "housing-bore-u",
+    "temp",
+];
+
+/// Works a fit out from named values, as a command line gives them: `bearing-od`, `class`, `bore`, `bore-u`
+/// and so on; every length in millimetres, every `-u` in micrometres. A later value replaces an earlier one.
+///
+/// # Errors
+/// A code and what to do.
+pub fn fit_of_values(values: &[(String, String)], locale: &str) -> Result<Fitted, Failure> {
+    let input = input(values).map_err(|fault| shown(&fault.into(), locale))?;
+    fit(&input, locale)
+}
+
+fn fitted(input: &FitInput, locale: &str) -> Result<Fitted, Fault> {
+    let words = Words::of(locale)?;
+    let tables = BenchTables::shipped().map_err(Fault::Internal)?;
+    let result = judge(input, tables)?;
+    let lines = fit_lines(words, &result);
+    Ok(Fitted { result, lines })
+}
+
+fn input(values: &[(String, String)]) -> Result<FitInput, FitFault> {
+    if !values.iter().all(|(name, _)| NAMES.contains(&name.as_str())) {
+        return Err(FitFault::Unreadable);
+    }
+    let text =
+        |name: &str| values.iter().rev().find(|(given, _)| given == name).map(|(_, value)| value.clone());
+    let typed = |name: &str| text(name).map(Typed::Text);
+    let measured =
+        |name: &str| typed(name).map(|size| Measured { size, expanded_um: typed(&format!("{name}-u")) });
+    Ok(FitInput {
+        bearing_outside: typed("bearing-od"),
+        measured_outside: measured("od"),
+        bearing_bore: typed("bearing-bore"),
+        bearing_width: typed("bearing-width"),
+        group: text("group").map(|group| clearance_group(&group)).transpose()?,
+        class: text("class"),
+        measured_bore: measured("bore"),
+        housing: text("housing").unwrap_or_default(),
+        housing_outside: typed("housing-od"),
+        sleeve: sleeve(text("sleeve"), measured("sleeve-od"), measured("housing-bore"))?,
+        temperature: text("temp").map(|range| temperatures(&range)).transpose()?,
+    })
+}
+
+/// All three of a sleeve's values, or none.
+fn sleeve(
+    material: Option<String>,
+    outside: Option<Measured>,
+    housing_bore: Option<Measured>,
+) -> Result<Option<Sleeve>, FitFault> {
+    match (material, outside, housing_bore) {
+        (None, None, None) => Ok(None),
+        (Some(material), Some(outside), Some(housing_bore)) => {
+            Ok(Some(Sleeve { material, outside, housing_bore }))
+        }
+        _ => Err(FitFault::SleeveIncomplete),
+    }
+}
+
+fn clearance_group(group: &str) -> Result<ClearanceGroup, FitFault> {
+    match group.to_ascii_uppercase().as_str() {
+        "C2" => Ok(ClearanceGroup::C2),
+        "CN" => Ok(ClearanceGroup::CN),
+        "C3" => Ok(ClearanceGroup::C3),
+        "C4" => Ok(ClearanceGroup::C4),
+        _ => Err(FitFault::UnknownGroup),
+    }
+}
+
+fn temperatures(range: &str) -> Result<[Typed; 2], FitFault> {
+    let (low, high) = range.split_once("..").ok_or(FitFault::TemperatureRefused)?;
+    Ok([Typed::Text(low.to_owned()), Typed::Text(high.to_owned())])
+}
+
+impl From<FitFault> for Fault {
+    fn from(fault: FitFault) -> Self {
+        Self::Fit(fault)
+    }
+}

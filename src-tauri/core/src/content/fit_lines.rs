@@ -1,0 +1,247 @@
+//! What a fit says, as sentences.
+
+use crate::model::fit::{
+    Assembly, ClearanceStand, FitResult, FitState, NotCounted, PartId, SeatFit, SeatId, SizeFrom, SizeStand,
+    Spread, StressStand,
+};
+use crate::model::gauge::ClearanceGroup;
+use crate::words::Words;
+use fluent_bundle::FluentValue;
+
+/// Everything a fit says, in the order it is read.
+pub fn fit_lines(words: &Words, result: &FitResult) -> Vec<String> {
+    let mut lines: Vec<String> = result.seats.iter().flat_map(|seat| seat_lines(words, seat)).collect();
+    lines.extend(result.clearance.iter().flat_map(|clearance| clearance_lines(words, clearance)));
+    lines.push(words.with("fit-form", &[("form", number(words, result.form_um))]));
+    let advice = if result.light_alloy { "fit-advice-light-alloy" } else { "fit-advice-iron" };
+    lines.push(words.text(advice));
+    for row in &result.advice {
+        let condition = words.text(&format!("fit-advice-{}", row.condition));
+        let classes = row.classes.join(", ");
+        let args = [("condition", condition.into()), ("classes", classes.into())];
+        lines.push(words.with("fit-advice-line", &args));
+    }
+    let missing: Vec<String> = result.not_counted.iter().map(|what| words.text(missing_id(*what))).collect();
+    lines.push(format!("{} {}.", words.text("fit-not-counted"), missing.join("; ")));
+    lines.push(words.text("fit-maker-first"));
+    lines
+}
+
+fn seat_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
+    let (id, part) = match seat.seat {
+        SeatId::BearingInHousing => ("fit-seat-bearing-in-housing", PartId::OuterRing),
+        SeatId::BearingInSleeve => ("fit-seat-bearing-in-sleeve", PartId::OuterRing),
+        SeatId::SleeveInHousing => ("fit-seat-sleeve-in-housing", PartId::Sleeve),
+    };
+    let part = words.text(part_id(part));
+    let mut lines = vec![
+        words.with(id, &[("diameter", words.rounded(seat.diameter_mm, 3).into())]),
+        size(words, "fit-size-hole", &seat.hole, ""),
+        size(words, "fit-size-part", &seat.part, &part),
+    ];
+    if seat.hole_in_class == Some(false) {
+        lines.push(words.text("fit-hole-outside-class"));
+    }
+    lines.push(spread(words, "fit-interference", &seat.interference_um, &[]));
+    lines.push(words.text(state_id(seat.state)));
+    lines.extend(hot_lines(words, seat));
+    lines.push(spread(words, "fit-pressure", &seat.pressure_mpa, &[]));
+    lines.extend(seat.stress.iter().map(|stress| stress_line(words, stress)));
+    lines.extend(assembly_lines(words, &seat.assembly));
+    lines
+}
+
+/// Every temperature end, then the one statement that counts: whether the fit goes loose hot.
+fn hot_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
+    let (Some(coldest), Some(hottest)) = (seat.over_temperature.first(), seat.over_temperature.last()) else {
+        return Vec::new();
+    };
+    if seat.over_temperature.len() == 1 {
+        return vec![words.text("fit-range-not-given")];
+    }
+    let at = |at: &crate::model::fit::AtTemperature| {
+        spread(words, "fit-at-temperature", &at.interference_um, &[("celsius", number(words, at.celsius))])
+    };
+    let ends = [coldest, hottest].into_iter().filter(|end| (end.celsius - 20.0).abs() > 0.05);
+    let mut lines: Vec<String> = ends.map(at).collect();
+    let celsius = ("celsius", number(words, hottest.celsius));
+    let change = number(words, seat.change_hot_um.abs());
+    lines.push(if seat.change_hot_um < 0.0 {
+        words.with("fit-loosens-hot", &[celsius, ("loss", change)])
+    } else {
+        words.with("fit-tightens-hot", &[celsius, ("gain", change)])
+    });
+    let warned = |above: Option<f64>| above.filter(|above| *above < hottest.celsius);
+    lines.push(if let Some(above) = warned(seat.loose_above_c) {
+        words.with("fit-goes-loose-hot", &[("celsius", number(words, above))])
+    } else if let Some(above) = warned(seat.may_loosen_above_c) {
+        words.with("fit-may-loosen-hot", &[("celsius", number(words, above))])
+    } else if seat.over_temperature.iter().all(|at| at.state == FitState::Tight) {
+        words.text("fit-holds")
+    } else {
+        words.text(state_id(coldest.state.max(hottest.state)))
+    });
+    lines
+}
+
+fn stress_line(words: &Words, stress: &StressStand) -> String {
+    let mut args =
+        vec![("part", words.text(part_id(stress.part)).into()), ("material", stress.material.clone().into())];
+    let Some(hoop) = stress.hoop_mpa else { return words.with("fit-stress-unknown", &args) };
+    args.push(("hoop", number(words, hoop)));
+    let (Some(limit), Some(used)) = (stress.yield_mpa, stress.used) else {
+        return words.with("fit-stress-no-yield", &args);
+    };
+    args.push(("limit", number(words, limit)));
+    args.push(("used", words.percent(used).into()));
+    words.with(if used < 1.0 { "fit-stress" } else { "fit-stress-beyond" }, &args)
+}
+
+fn assembly_lines(words: &Words, assembly: &Assembly) -> Vec<String> {
+    let mut lines = Vec::new();
+    let Some(heat_to) = assembly.heat_to_c else { return vec![words.text("fit-slides")] };
+    if let Some([oiled, dry]) = assembly.press_n {
+        let newtons = |force: f64| FluentValue::from(words.rounded(force, 0));
+        lines.push(words.with("fit-press", &[("oiled", newtons(oiled)), ("dry", newtons(dry))]));
+    }
+    let limit = ("limit", number(words, assembly.heat_limit_c));
+    lines.push(match assembly.cool_to_c {
+        None => words.with("fit-heat", &[("celsius", whole_up(words, heat_to)), limit]),
+        Some(cool_to) if assembly.cold_is_enough => {
+            words.with("fit-heat-and-cold", &[("celsius", words.rounded(cool_to.floor(), 0).into()), limit])
+        }
+        Some(_) => words.text("fit-heat-not-enough"),
+    });
+    lines
+}
+
+fn clearance_lines(words: &Words, clearance: &ClearanceStand) -> Vec<String> {
+    let worst = ("worst", number(words, clearance.worst_loss_um));
+    let mut lines = vec![spread(words, "fit-clearance-loss", &clearance.loss_um, &[worst])];
+    let group = |group: ClearanceGroup| ("group", FluentValue::from(format!("{group:?}")));
+    if let (Some(mark), Some([low, high]), Some([left_low, left_high])) =
+        (clearance.group, clearance.before_um, clearance.left_um)
+    {
+        let args = [
+            group(mark),
+            ("low", number(words, low)),
+            ("high", number(words, high)),
+            ("left-low", number(words, left_low)),
+            ("left-high", number(words, left_high)),
+        ];
+        lines.push(words.with("fit-clearance-left", &args));
+        if left_low <= 0.0 {
+            lines.push(words.text("fit-clearance-gone"));
+        }
+    }
+    lines.push(match clearance.needed {
+        Some(needed) => words.with("fit-clearance-needed", &[group(needed)]),
+        None => words.text("fit-clearance-none-enough"),
+    });
+    lines
+}
+
+fn size(words: &Words, id: &str, size: &SizeStand, part: &str) -> String {
+    let from = match size.from {
+        SizeFrom::Measured => "fit-from-measured",
+        SizeFrom::Class => "fit-from-class",
+        SizeFrom::Bearing => "fit-from-bearing",
+    };
+    let args = [
+        ("part", part.to_owned().into()),
+        ("least", words.rounded(size.least_mm, 4).into()),
+        ("most", words.rounded(size.most_mm, 4).into()),
+        ("from", words.text(from).into()),
+    ];
+    words.with(id, &args)
+}
+
+fn spread<'a>(words: &Words, id: &str, spread: &Spread, more: &[(&'a str, FluentValue<'a>)]) -> String {
+    let mut args = vec![
+        ("least", number(words, spread.least)),
+        ("mean", number(words, spread.mean)),
+        ("most", number(words, spread.most)),
+    ];
+    args.extend(more.iter().cloned());
+    words.with(id, &args)
+}
+
+fn number(words: &Words, value: f64) -> FluentValue<'static> {
+    words.rounded(value, 1).into()
+}
+
+fn whole_up(words: &Words, value: f64) -> FluentValue<'static> {
+    words.rounded(value.ceil(), 0).into()
+}
+
+fn part_id(part: PartId) -> &'static str {
+    match part {
+        PartId::OuterRing => "fit-part-outer-ring",
+        PartId::Sleeve => "fit-part-sleeve",
+        PartId::Housing => "fit-part-housing",
+    }
+}
+
+fn state_id(state: FitState) -> &'static str {
+    match state {
+        FitState::Tight => "fit-state-tight",
+        FitState::MayBeLoose => "fit-state-may-be-loose",
+        FitState::Loose => "fit-state-loose",
+    }
+}
+
+fn missing_id(what: NotCounted) -> &'static str {
+    match what {
+        NotCounted::ShaftFit => "fit-missing-shaft-fit",
+        NotCounted::RingsApart => "fit-missing-rings-apart",
+        NotCounted::HousingWall => "fit-missing-housing-wall",
+        NotCounted::BearingBore => "fit-missing-bearing-bore",
+        NotCounted::Group => "fit-missing-group",
+        NotCounted::Width => "fit-missing-width",
+        NotCounted::Temperature => "fit-missing-temperature",
+        NotCounted::SizeUncertainty => "fit-missing-size-uncertainty",
+        NotCounted::Form => "fit-missing-form",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{missing_id, part_id, state_id};
+    use crate::model::fit::{FitState, NotCounted, PartId};
+    use crate::trade::bench::BenchTables;
+    use crate::words::Words;
+
+    /// A missing text stops the test: see `words::in_place_of_text`.
+    #[test]
+    fn every_part_state_and_gap_has_its_words() {
+        let words = Words::of("en").expect("English is shipped");
+        for part in [PartId::OuterRing, PartId::Sleeve, PartId::Housing] {
+            words.text(part_id(part));
+        }
+        for state in [FitState::Tight, FitState::MayBeLoose, FitState::Loose] {
+            words.text(state_id(state));
+        }
+        for what in [
+            NotCounted::ShaftFit,
+            NotCounted::RingsApart,
+            NotCounted::HousingWall,
+            NotCounted::BearingBore,
+            NotCounted::Group,
+            NotCounted::Width,
+            NotCounted::Temperature,
+            NotCounted::SizeUncertainty,
+            NotCounted::Form,
+        ] {
+            words.text(missing_id(what));
+        }
+    }
+
+    #[test]
+    fn refusals_name_every_material_of_the_table() {
+        let words = Words::of("en").expect("English is shipped");
+        let help = words.text("error-unknown-material-help");
+        for material in &BenchTables::shipped().expect("the tables are sound").materials {
+            assert!(help.contains(&material.id), "{}", material.id);
+        }
+    }
+}

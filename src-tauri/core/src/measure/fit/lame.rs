@@ -1,0 +1,75 @@
+//! Lamé's thick cylinder: one elastic ring under pressure from within and without, ends free.
+//!
+//! Source: Boresi & Schmidt, Advanced Mechanics of Materials, 6th ed., chapter 11, second-hand. Lengths in
+//! millimetres, stresses in MPa; pressing is below zero.
+
+/// A ring.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ring {
+    /// Inner radius, millimetres; 0 for a solid one.
+    pub inner: f64,
+    /// Outer radius, millimetres; infinite for an endless one.
+    pub outer: f64,
+    /// Young's modulus, MPa.
+    pub modulus: f64,
+    /// Poisson's ratio.
+    pub poisson: f64,
+}
+
+impl Ring {
+    /// Inner radius squared over outer radius squared.
+    fn thinness(&self) -> f64 {
+        (self.inner / self.outer).powi(2)
+    }
+
+    /// How far the bore grows for each MPa within, millimetres on the radius.
+    pub fn bore_by_inner(&self) -> f64 {
+        let q = self.thinness();
+        self.inner / self.modulus * ((1.0 + q) / (1.0 - q) + self.poisson)
+    }
+
+    /// How far the rim shrinks for each MPa without.
+    pub fn rim_by_outer(&self) -> f64 {
+        let q = self.thinness();
+        self.outer / self.modulus * ((1.0 + q) / (1.0 - q) - self.poisson)
+    }
+
+    /// How far the bore shrinks for each MPa without.
+    pub fn bore_by_outer(&self) -> f64 {
+        2.0 * self.inner / self.modulus / (1.0 - self.thinness())
+    }
+
+    /// How far the rim grows for each MPa within.
+    pub fn rim_by_inner(&self) -> f64 {
+        2.0 * self.outer * self.thinness() / self.modulus / (1.0 - self.thinness())
+    }
+
+    /// Hoop stress at a radius.
+    pub fn hoop(&self, within: f64, without: f64, radius: f64) -> f64 {
+        let (even, curved) = self.parts(within, without, radius);
+        even + curved
+    }
+
+    /// Radial stress at a radius.
+    pub fn radial(&self, within: f64, without: f64, radius: f64) -> f64 {
+        let (even, curved) = self.parts(within, without, radius);
+        even - curved
+    }
+
+    /// Hoop stress of the greater size, at bore or rim.
+    pub fn largest_hoop(&self, within: f64, without: f64) -> f64 {
+        let rim = self.hoop(within, without, self.outer);
+        if self.inner == 0.0 {
+            return rim;
+        }
+        let bore = self.hoop(within, without, self.inner);
+        if bore.abs() >= rim.abs() { bore } else { rim }
+    }
+
+    fn parts(&self, within: f64, without: f64, radius: f64) -> (f64, f64) {
+        let q = self.thinness();
+        let even = (within * q - without) / (1.0 - q);
+        let curved = (within - without) * (self.inner / radius).powi(2) / (1.0 - q);
+        (even, curved)
+    }
+}

@@ -1,0 +1,134 @@
+//! Takes an input apart into checked numbers.
+
+use super::fault::FitFault;
+use super::sizes;
+use crate::model::fit::{FitInput, SizeStand, Sleeve};
+use crate::model::typed::{LengthUnit, Typed};
+use crate::trade::bench::BenchTables;
+use crate::trade::bench::rows::Material;
+
+/// Temperatures a housing under a car can take, Celsius: outside them a number was mistyped.
+const COLDEST_C: f64 = -60.0;
+const HOTTEST_C: f64 = 200.0;
+
+/// Checked numbers of one input; lengths in millimetres.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Checked<'t> {
+    /// Nominal outside diameter of the bearing.
+    pub nominal: f64,
+    /// Outside diameter of the bearing.
+    pub outside: SizeStand,
+    /// The seat that takes it.
+    pub seat: SizeStand,
+    /// Whether a measured seat lies in the class also given.
+    pub seat_in_class: Option<bool>,
+    /// Bore of the bearing.
+    pub bore: Option<f64>,
+    /// Width of the bearing.
+    pub width: Option<f64>,
+    /// The sleeve.
+    pub sleeve: Option<CheckedSleeve<'t>>,
+    /// Outside diameter of the housing.
+    pub housing_outside: Option<f64>,
+    /// Material of the housing.
+    pub housing: &'t Material,
+    /// Material of the bearing.
+    pub bearing: &'t Material,
+    /// Lowest and highest temperature.
+    pub temperature: Option<[f64; 2]>,
+}
+
+/// A checked sleeve.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CheckedSleeve<'t> {
+    /// Its outside diameter.
+    pub outside: SizeStand,
+    /// The housing's bore.
+    pub housing_bore: SizeStand,
+    /// Its material.
+    pub material: &'t Material,
+}
+
+/// Reads and checks an input.
+///
+/// # Errors
+/// The first thing that keeps the fit from being worked out.
+pub fn read<'t>(input: &FitInput, tables: &'t BenchTables) -> Result<Checked<'t>, FitFault> {
+    let nominal = length(input.bearing_outside.as_ref())?.ok_or(FitFault::OutsideMissing)?;
+    let apart = tables.settings.measured_size_apart_mm.value;
+    let tabled = sizes::of_bearing(tables, nominal)?;
+    let outside = match &input.measured_outside {
+        Some(measured) => sizes::of_measured(measured, nominal, apart)?,
+        None => tabled,
+    };
+    let (seat, seat_in_class) = seat(input, tables, nominal)?;
+    let (bore, width) = (length(input.bearing_bore.as_ref())?, length(input.bearing_width.as_ref())?);
+    if bore.is_some_and(|bore| !(0.0 < bore && bore < nominal)) || width.is_some_and(|width| width <= 0.0) {
+        return Err(FitFault::BearingRefused);
+    }
+    if bore.is_some_and(|bore| tables.clearance(bore).is_none()) {
+        return Err(FitFault::BoreNotTabled);
+    }
+    let housing = tables.material(&input.housing).ok_or(FitFault::UnknownMaterial)?;
+    let sleeve = input.sleeve.as_ref().map(|given| sleeve(given, tables, nominal)).transpose()?;
+    let innermost = sleeve.as_ref().map_or(nominal, |sleeve| sleeve.housing_bore.most_mm);
+    let housing_outside = length(input.housing_outside.as_ref())?;
+    if housing_outside.is_some_and(|outside| outside <= innermost) {
+        return Err(FitFault::NegativeWall);
+    }
+    Ok(Checked {
+        nominal,
+        outside,
+        seat,
+        seat_in_class,
+        bore,
+        width,
+        sleeve,
+        housing_outside,
+        housing,
+        bearing: tables.material("bearing-steel").ok_or(FitFault::UnknownMaterial)?,
+        temperature: input.temperature.as_ref().map(temperature).transpose()?,
+    })
+}
+
+/// Measured wins; the class then only says whether the measured hole lies in it.
+fn seat(input: &FitInput, tables: &BenchTables, nominal: f64) -> Result<(SizeStand, Option<bool>), FitFault> {
+    let class =
+        input.class.as_ref().map(|class| sizes::of_class(tables, class.trim(), nominal)).transpose()?;
+    let apart = tables.settings.measured_size_apart_mm.value;
+    match (&input.measured_bore, class) {
+        (Some(measured), class) => {
+            let size = sizes::of_measured(measured, nominal, apart)?;
+            let inside = |class: SizeStand| class.least_mm <= size.mean_mm && size.mean_mm <= class.most_mm;
+            Ok((size, class.map(inside)))
+        }
+        (None, Some(class)) => Ok((class, None)),
+        (None, None) => Err(FitFault::SeatMissing),
+    }
+}
+
+fn sleeve<'t>(given: &Sleeve, tables: &'t BenchTables, nominal: f64) -> Result<CheckedSleeve<'t>, FitFault> {
+    let material = tables.material(&given.material).ok_or(FitFault::UnknownMaterial)?;
+    let outside = sizes::of_measured(&given.outside, nominal, f64::INFINITY)?;
+    let wall = (outside.mean_mm - nominal) / 2.0;
+    if wall < tables.settings.sleeve_wall_least_mm.value {
+        return Err(FitFault::SleeveTooThin);
+    }
+    let apart = tables.settings.measured_size_apart_mm.value;
+    let housing_bore = sizes::of_measured(&given.housing_bore, outside.mean_mm, apart)?;
+    Ok(CheckedSleeve { outside, housing_bore, material })
+}
+
+fn length(typed: Option<&Typed>) -> Result<Option<f64>, FitFault> {
+    Ok(typed.map(|typed| typed.length_mm(LengthUnit::Mm)).transpose()?)
+}
+
+fn temperature(range: &[Typed; 2]) -> Result<[f64; 2], FitFault> {
+    let [low, high] = range;
+    let (low, high) = (low.number("C")?, high.number("C")?);
+    if COLDEST_C <= low && low <= high && high <= HOTTEST_C {
+        Ok([low, high])
+    } else {
+        Err(FitFault::TemperatureRefused)
+    }
+}

@@ -1,0 +1,28 @@
+//! The decision rule of ISO 14253-1: a guard band on both sides of the limit, so that either proof holds
+//! at 95 %; between the two, nothing is proven.
+
+use super::combine::Combined;
+use super::student;
+use crate::model::gauge::{Bands, Decision};
+
+/// The guard band: the standard's figure in standard uncertainties, or the one-sided 95 % of Student's t
+/// where few degrees of freedom make that larger.
+pub fn guard(combined: &Combined, least: f64) -> f64 {
+    least.max(student::quantile(0.95, combined.whole_dof())) * combined.standard
+}
+
+/// Where the decision changes.
+pub fn bands(limit: f64, guard: f64) -> Bands {
+    Bands { guard_mm: guard, none_up_to_mm: limit - guard, proven_above_mm: limit + guard }
+}
+
+/// The decision for a mean.
+pub fn decide(mean: f64, bands: &Bands) -> Decision {
+    if mean > bands.proven_above_mm {
+        Decision::Proven
+    } else if mean <= bands.none_up_to_mm {
+        Decision::NoneProven
+    } else {
+        Decision::NotDecided
+    }
+}

@@ -1,0 +1,152 @@
+//! From an input to everything that is shown of it.
+
+use super::budget::{AtWork, contributions, lines};
+use super::combine::{Combined, combine};
+use super::fault::GaugeFault;
+use super::remedies::{Sought, remedies};
+use super::{decide, likelihood, meaning, read, risk, student, trend};
+use crate::model::gauge::{
+    Bands, BudgetLine, Decision, Earlier, GaugeInput, GaugeResult, ReadingStand, Remedy, Trend, TrendPoint,
+    Uncertainty,
+};
+use crate::trade::bench::BenchTables;
+
+/// Judges readings.
+///
+/// # Errors
+/// What keeps them from being judged; nothing is dropped silently.
+pub fn judge(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult, GaugeFault> {
+    let found = read::read(input, tables)?;
+    let at = found.at;
+    let settings = &tables.settings;
+    let budget = lines(&at);
+    let combined = combine(&contributions(&budget));
+    let guard = decide::guard(&combined, settings.guard_standard_uncertainties.value);
+    let uncertainty = at.deviation.map(|_| uncertainty(at.movement(), &combined));
+    let bands = uncertainty.and(found.limit.mm).map(|limit| decide::bands(limit, guard));
+    let decision = decision(&at, found.limit.mm, bands.as_ref());
+    let sought = found.limit.mm.map(|limit| Sought {
+        at,
+        limit,
+        guard_least: settings.guard_standard_uncertainties.value,
+        most_readings: settings.most_readings.value as u32,
+        unit: input.unit,
+    });
+    let with_limit = |limit: f64| bands.map(|bands| (limit, bands));
+    Ok(GaugeResult {
+        station: input.station.clone(),
+        direction: input.direction,
+        support: input.support,
+        unit: input.unit,
+        readings: stands(&found.readings, &at, settings.doubtful_score.value),
+        ratio: at.ratio(),
+        mean_mm: at.movement(),
+        deviation_mm: at.deviation.map(|deviation| deviation * at.ratio()),
+        uncertainty,
+        budget: largest_first(budget),
+        limit: found.limit,
+        bands,
+        decision,
+        meaning: meaning::meaning(input.support, decision),
+        remedies: sought_remedies(decision, sought.as_ref()),
+        likelihood: found
+            .limit
+            .mm
+            .and_then(with_limit)
+            .map(|(limit, _)| likelihood::likelihood(at.movement(), &combined, limit)),
+        chances: found
+            .limit
+            .mm
+            .and_then(with_limit)
+            .map(|(limit, bands)| risk::even_chances(limit, &bands, combined.standard)),
+        trend: history(input, at.movement(), uncertainty)?,
+    })
+}
+
+fn uncertainty(mean: f64, combined: &Combined) -> Uncertainty {
+    let dof_used = combined.whole_dof();
+    let factor = student::factor_95(dof_used);
+    let expanded = factor * combined.standard;
+    Uncertainty {
+        standard_mm: combined.standard,
+        dof: combined.dof,
+        dof_used: dof_used.map(|dof| dof as u32),
+        factor,
+        expanded_mm: expanded,
+        low_mm: mean - expanded,
+        high_mm: mean + expanded,
+    }
+}
+
+fn decision(at: &AtWork, limit: Option<f64>, bands: Option<&Bands>) -> Decision {
+    match (limit, bands) {
+        (None, _) => Decision::Compare,
+        (Some(_), None) => Decision::NotDecided,
+        (Some(_), Some(bands)) => decide::decide(at.movement(), bands),
+    }
+}
+
+fn sought_remedies(decision: Decision, sought: Option<&Sought>) -> Vec<Remedy> {
+    match (decision, sought) {
+        (Decision::NotDecided, Some(sought)) => remedies(sought),
+        (Decision::Compare, _) => vec![Remedy::FindLimit],
+        _ => Vec::new(),
+    }
+}
+
+/// Every reading, marked where its modified z-score is beyond `score` (median and median deviation, the
+/// latter never below a quarter of a step, so that rounding alone marks nothing).
+fn stands(readings: &[f64], at: &AtWork, score: f64) -> Vec<ReadingStand> {
+    let middle = median(readings.to_vec());
+    let off = |reading: &f64| (reading - middle).abs();
+    let usual = median(readings.iter().map(off).collect()).max(at.resolution / 4.0);
+    readings
+        .iter()
+        .map(|reading| ReadingStand {
+            at_gauge_mm: *reading,
+            at_bearing_mm: reading * at.ratio(),
+            doubtful: readings.len() > 2 && 0.6745 * off(reading) / usual > score,
+        })
+        .collect()
+}
+
+fn median(mut values: Vec<f64>) -> f64 {
+    values.sort_by(f64::total_cmp);
+    let half = values.len() / 2;
+    let upper = values.get(half).copied().unwrap_or_default();
+    let lower = values.get(half.saturating_sub(1)).copied().unwrap_or(upper);
+    if values.len().is_multiple_of(2) { 0.5 * (lower + upper) } else { upper }
+}
+
+fn largest_first(mut budget: Vec<BudgetLine>) -> Vec<BudgetLine> {
+    budget.sort_by(|one, other| other.contribution_mm.total_cmp(&one.contribution_mm));
+    budget
+}
+
+fn history(
+    input: &GaugeInput,
+    mean: f64,
+    uncertainty: Option<Uncertainty>,
+) -> Result<Option<Trend>, GaugeFault> {
+    let sound = |past: &Earlier| {
+        past.days_ago > 0.0
+            && past.days_ago.is_finite()
+            && past.movement_mm >= 0.0
+            && past.movement_mm.is_finite()
+            && past.standard_mm > 0.0
+            && past.standard_mm.is_finite()
+    };
+    if !input.earlier.iter().all(sound) {
+        return Err(GaugeFault::EarlierRefused);
+    }
+    let Some(now) = uncertainty.filter(|_| !input.earlier.is_empty()) else { return Ok(None) };
+    let point = |past: &Earlier| TrendPoint {
+        day: -past.days_ago,
+        movement_mm: past.movement_mm,
+        standard_mm: past.standard_mm,
+    };
+    let mut points: Vec<TrendPoint> = input.earlier.iter().map(point).collect();
+    points.push(TrendPoint { day: 0.0, movement_mm: mean, standard_mm: now.standard_mm });
+    points.sort_by(|one, other| one.day.total_cmp(&other.day));
+    Ok(trend::trend(points))
+}

@@ -1,0 +1,34 @@
+//! What a gauge adds to what hands felt, for the urgency rules.
+
+use crate::model::gauge::{Decision, GaugeMeaning};
+use crate::model::ids::answer;
+use crate::model::standing::Support;
+
+/// What a decision means at a support.
+pub fn meaning(support: Support, decision: Decision) -> GaugeMeaning {
+    match (support, decision) {
+        (Support::Rubber, Decision::Proven) => GaugeMeaning::BeyondFigure,
+        (Support::Rigid | Support::Tube, Decision::Proven) => GaugeMeaning::Felt,
+        (_, Decision::NoneProven) => GaugeMeaning::SettlesUnsure,
+        (_, Decision::NotDecided) | (Support::Rigid | Support::Tube, Decision::Compare) => {
+            GaugeMeaning::Unsure
+        }
+        (Support::Rubber, Decision::Compare) => GaugeMeaning::Silent,
+    }
+}
+
+/// The answer that counts at a play step once a gauge has been used: the worse of the two, except that a
+/// proof of none settles an `unsure`. A hand-felt movement stands whatever the gauge says, and a check that hands have
+/// not done stays open unless the gauge proves movement.
+pub fn counts(hand: &str, gauge: GaugeMeaning) -> &str {
+    if hand == answer::FELT {
+        return hand;
+    }
+    match gauge {
+        GaugeMeaning::Felt => answer::FELT,
+        GaugeMeaning::BeyondFigure => answer::BEYOND_FIGURE,
+        GaugeMeaning::Unsure if ![answer::BEYOND_FIGURE, answer::NOT_DONE].contains(&hand) => answer::UNSURE,
+        GaugeMeaning::SettlesUnsure if hand == answer::UNSURE => answer::NONE,
+        GaugeMeaning::Unsure | GaugeMeaning::SettlesUnsure | GaugeMeaning::Silent => hand,
+    }
+}

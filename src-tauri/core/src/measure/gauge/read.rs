@@ -1,0 +1,106 @@
+//! Takes an input apart into checked numbers in millimetres.
+
+use super::budget::{Arms, AtWork};
+use super::fault::GaugeFault;
+use crate::model::gauge::{GaugeInput, Limit, LimitSource, Place};
+use crate::model::standing::Support;
+use crate::trade::bench::BenchTables;
+
+/// Checked numbers of one input.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Readings {
+    /// Every reading, millimetres at the gauge.
+    pub readings: Vec<f64>,
+    /// The gauge at work.
+    pub at: AtWork,
+    /// The limit.
+    pub limit: Limit,
+}
+
+/// Reads and checks an input.
+///
+/// # Errors
+/// The first thing that keeps it from being judged.
+pub fn read(input: &GaugeInput, tables: &BenchTables) -> Result<Readings, GaugeFault> {
+    let readings = readings(input, tables)?;
+    let arms = arms(&input.place, tables.settings.position_error_mm.value)?;
+    let positive = |value: f64| if value > 0.0 { Ok(value) } else { Err(GaugeFault::InstrumentRefused) };
+    let (mean, deviation) = mean_and_deviation(&readings);
+    let at = AtWork {
+        mean,
+        deviation,
+        readings: u32::try_from(readings.len()).unwrap_or(u32::MAX),
+        resolution: positive(input.instrument.resolution.length_mm(input.unit)?)?,
+        mpe: positive(input.instrument.mpe.length_mm(input.unit)?)?,
+        tilt_deg: tables.settings.gauge_tilt_deg.value,
+        arms,
+    };
+    let limit = limit(input, tables, at.ratio())?;
+    if limit.at_gauge_mm.is_some_and(|limit| at.mpe >= limit) {
+        return Err(GaugeFault::GaugeTooCoarse);
+    }
+    Ok(Readings { readings, at, limit })
+}
+
+fn readings(input: &GaugeInput, tables: &BenchTables) -> Result<Vec<f64>, GaugeFault> {
+    if input.readings.is_empty() {
+        return Err(GaugeFault::NoReadings);
+    }
+    let mut found = Vec::new();
+    for reading in &input.readings {
+        let mm = reading.length_mm(input.unit)?;
+        if mm < 0.0 {
+            return Err(GaugeFault::NegativeReading);
+        }
+        if mm > tables.settings.largest_reading_mm.value {
+            return Err(GaugeFault::ReadingTooLarge);
+        }
+        found.push(mm);
+    }
+    Ok(found)
+}
+
+fn arms(place: &Place, usual_error: f64) -> Result<Option<Arms>, GaugeFault> {
+    let Place::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm } = place else { return Ok(None) };
+    let error = error_mm.unwrap_or(usual_error);
+    let (gauge, bearing) = ((gauge_mm - pivot_mm).abs(), (bearing_mm - pivot_mm).abs());
+    if !(gauge.is_finite() && bearing.is_finite() && error.is_finite() && error >= 0.0) {
+        return Err(GaugeFault::PlaceRefused);
+    }
+    // Within a few times its own error, a distance could as well be nothing.
+    if gauge <= 4.0 * error || gauge == 0.0 {
+        return Err(GaugeFault::GaugeAtPivot);
+    }
+    if bearing <= error || bearing == 0.0 {
+        return Err(GaugeFault::BearingAtPivot);
+    }
+    Ok(Some(Arms { gauge, bearing, error }))
+}
+
+fn limit(input: &GaugeInput, tables: &BenchTables, ratio: f64) -> Result<Limit, GaugeFault> {
+    let known = |source: LimitSource, mm: f64| {
+        if mm > 0.0 {
+            Ok(Limit { source, mm: Some(mm), at_gauge_mm: Some(mm / ratio) })
+        } else {
+            Err(GaugeFault::LimitRefused)
+        }
+    };
+    if let Some(maker) = &input.maker_limit {
+        return known(LimitSource::Maker, maker.length_mm(input.unit)?);
+    }
+    match input.bearing {
+        Some(bearing) if input.support != Support::Rubber => {
+            let row = tables.clearance(bearing.bore_mm).ok_or(GaugeFault::BoreNotTabled)?;
+            let [_, most_um] = row.of(bearing.group);
+            known(LimitSource::InternalClearance, most_um / 1000.0)
+        }
+        _ => Ok(Limit { source: LimitSource::None, mm: None, at_gauge_mm: None }),
+    }
+}
+
+fn mean_and_deviation(readings: &[f64]) -> (f64, Option<f64>) {
+    let count = readings.len() as f64;
+    let mean = readings.iter().sum::<f64>() / count;
+    let squares: f64 = readings.iter().map(|reading| (reading - mean).powi(2)).sum();
+    (mean, (readings.len() > 1).then(|| (squares / (count - 1.0)).sqrt()))
+}

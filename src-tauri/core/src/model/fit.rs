@@ -1,0 +1,299 @@
+//! A bearing's fit in its seat: what is given, and what follows. Plain types; the rules are in
+//! `measure::fit`. Interference is on the diameter, in micrometres, and above zero where the parts are tight.
+
+use serde::{Deserialize, Serialize};
+
+use super::gauge::ClearanceGroup;
+use super::typed::Typed;
+
+/// What is known of a fit. Lengths are in millimetres, `_um` in micrometres, temperatures in Celsius.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct FitInput {
+    /// Outside diameter of the bearing, nominal.
+    pub bearing_outside: Option<Typed>,
+    /// Outside diameter as measured; wins over the tolerance of its class.
+    #[serde(default)]
+    pub measured_outside: Option<Measured>,
+    /// Bore of the bearing, nominal: for its internal clearance.
+    #[serde(default)]
+    pub bearing_bore: Option<Typed>,
+    /// Width of the bearing: for the press force.
+    #[serde(default)]
+    pub bearing_width: Option<Typed>,
+    /// Clearance group of the bearing.
+    #[serde(default)]
+    pub group: Option<ClearanceGroup>,
+    /// Hole class of the seat that takes the bearing, such as `N7`.
+    #[serde(default)]
+    pub class: Option<String>,
+    /// Bore of that seat as measured, a sleeve in its place; wins over the class.
+    #[serde(default)]
+    pub measured_bore: Option<Measured>,
+    /// Material of the housing.
+    pub housing: String,
+    /// Outside diameter of the housing's wall about the seat.
+    #[serde(default)]
+    pub housing_outside: Option<Typed>,
+    /// The sleeve, if there is one.
+    #[serde(default)]
+    pub sleeve: Option<Sleeve>,
+    /// Lowest and highest temperature of housing and bearing in use.
+    #[serde(default)]
+    pub temperature: Option<[Typed; 2]>,
+}
+
+/// A size taken with an instrument.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Measured {
+    /// The size, millimetres.
+    pub size: Typed,
+    /// Its expanded uncertainty (95 %), micrometres, if known.
+    #[serde(default)]
+    pub expanded_um: Option<Typed>,
+}
+
+/// A sleeve between housing and bearing.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Sleeve {
+    /// Its material.
+    pub material: String,
+    /// Its outside diameter.
+    pub outside: Measured,
+    /// The bore of the housing that takes it.
+    pub housing_bore: Measured,
+}
+
+/// What follows from the sizes.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct FitResult {
+    /// The seats, the bearing's first; two with a sleeve.
+    pub seats: Vec<SeatFit>,
+    /// What the fit leaves of the bearing's internal clearance; none where bore or group is not given.
+    pub clearance: Option<ClearanceStand>,
+    /// What was not known and is therefore not in the figures.
+    pub not_counted: Vec<NotCounted>,
+    /// Form that a seat of this size should hold: half of IT5, micrometres.
+    pub form_um: f64,
+    /// The housing is of a light alloy: no source found prescribes one class for it.
+    pub light_alloy: bool,
+    /// Classes by how the load stands, for iron and steel housings.
+    pub advice: Vec<Advice>,
+}
+
+/// One seat.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct SeatFit {
+    /// Which.
+    pub seat: SeatId,
+    /// Nominal diameter, millimetres.
+    pub diameter_mm: f64,
+    /// The hole.
+    pub hole: SizeStand,
+    /// What sits in it.
+    pub part: SizeStand,
+    /// Whether a measured hole lies in the class that was also given.
+    pub hole_in_class: Option<bool>,
+    /// Interference at 20 C.
+    pub interference_um: Spread,
+    /// How it stands at 20 C.
+    pub state: FitState,
+    /// Interference over the temperature range, lowest first.
+    pub over_temperature: Vec<AtTemperature>,
+    /// Change of the mean from 20 C to the highest temperature; below zero where the fit loosens.
+    pub change_hot_um: f64,
+    /// Above this temperature the loosest pair is loose; none if it never is above 20 C, 20 if it is by then.
+    pub may_loosen_above_c: Option<f64>,
+    /// Above this temperature every pair is loose.
+    pub loose_above_c: Option<f64>,
+    /// Pressure between the parts at 20 C.
+    pub pressure_mpa: Spread,
+    /// Stress at 20 C in the tightest pair.
+    pub stress: Vec<StressStand>,
+    /// How it goes together.
+    pub assembly: Assembly,
+}
+
+/// Seats.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum SeatId {
+    /// Bearing in housing.
+    BearingInHousing,
+    /// Bearing in sleeve.
+    BearingInSleeve,
+    /// Sleeve in housing.
+    SleeveInHousing,
+}
+
+/// A size with its limits, millimetres.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct SizeStand {
+    /// Where it comes from.
+    pub from: SizeFrom,
+    /// Least.
+    pub least_mm: f64,
+    /// Middle.
+    pub mean_mm: f64,
+    /// Most.
+    pub most_mm: f64,
+}
+
+/// Where a size comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum SizeFrom {
+    /// Measured.
+    Measured,
+    /// Limits of a hole class (ISO 286-2).
+    Class,
+    /// Tolerance of a bearing (ISO 492, Normal class).
+    Bearing,
+}
+
+/// Least, mean and most of one quantity.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Spread {
+    /// Least.
+    pub least: f64,
+    /// Mean.
+    pub mean: f64,
+    /// Most.
+    pub most: f64,
+}
+
+/// How a fit stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum FitState {
+    /// Every pair is tight.
+    Tight,
+    /// Some pairs are loose.
+    MayBeLoose,
+    /// Every pair is loose.
+    Loose,
+}
+
+/// Interference at one temperature.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct AtTemperature {
+    /// Celsius.
+    pub celsius: f64,
+    /// Interference.
+    pub interference_um: Spread,
+    /// How it stands.
+    pub state: FitState,
+}
+
+/// Hoop stress in one part beside its yield.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct StressStand {
+    /// The part.
+    pub part: PartId,
+    /// Its material.
+    pub material: String,
+    /// Largest hoop stress, MPa; pulling above zero. None where the wall is not known.
+    pub hoop_mpa: Option<f64>,
+    /// Yield, MPa; none where the material has none.
+    pub yield_mpa: Option<f64>,
+    /// Share of the yield that is used; none where either is missing.
+    pub used: Option<f64>,
+}
+
+/// Parts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum PartId {
+    /// The bearing's outer ring.
+    OuterRing,
+    /// The sleeve.
+    Sleeve,
+    /// The housing.
+    Housing,
+}
+
+/// How the tightest pair goes together.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Assembly {
+    /// Press force, newtons, with oil and dry; none where the width is not known.
+    pub press_n: Option<[f64; 2]>,
+    /// Temperature of the outer part that lets the inner one drop in, Celsius; none where nothing is tight.
+    pub heat_to_c: Option<f64>,
+    /// The outer part may not be made hotter than this.
+    pub heat_limit_c: f64,
+    /// The outer part alone can be made hot enough.
+    pub heat_is_enough: bool,
+    /// Temperature of the inner part that goes with the outer one at its limit (or as hot as needed).
+    pub cool_to_c: Option<f64>,
+    /// Heat and cold together are enough.
+    pub cold_is_enough: bool,
+}
+
+/// What is left of the internal clearance, micrometres.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct ClearanceStand {
+    /// The bearing's group; none if it was not given.
+    pub group: Option<ClearanceGroup>,
+    /// Least and most before fitting.
+    pub before_um: Option<[f64; 2]>,
+    /// Loss at 20 C.
+    pub loss_um: Spread,
+    /// Largest loss over the temperature range.
+    pub worst_loss_um: f64,
+    /// Least and most left over the range.
+    pub left_um: Option<[f64; 2]>,
+    /// The first group that keeps some clearance in every pair; none if even C4 does not.
+    pub needed: Option<ClearanceGroup>,
+}
+
+/// What a figure leaves out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum NotCounted {
+    /// The inner ring's fit on the shaft also takes clearance.
+    ShaftFit,
+    /// A ring warmer than the other also takes clearance.
+    RingsApart,
+    /// The housing's wall: taken as endless, which gives the largest pressure and no stress.
+    HousingWall,
+    /// The bearing's bore: its ring is taken as of usual thickness, and no clearance is given.
+    BearingBore,
+    /// The bearing's clearance group.
+    Group,
+    /// The bearing's width: no press force.
+    Width,
+    /// A temperature range.
+    Temperature,
+    /// Uncertainty of a measured size.
+    SizeUncertainty,
+    /// Form of the seat: sizes alone do not show an egg.
+    Form,
+}
+
+/// Classes advised under one condition.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Advice {
+    /// The condition.
+    pub condition: String,
+    /// Classes.
+    pub classes: Vec<String>,
+}

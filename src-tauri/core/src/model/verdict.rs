@@ -1,0 +1,135 @@
+//! What the bench says of a housing: what was found, and what is to be done. Plain types; the rule is in
+//! `measure::verdict`. `None` means not measured or not looked at, never "fine".
+
+use serde::{Deserialize, Serialize};
+
+/// What was found on the bench.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct BenchFindings {
+    /// A crack in the housing, or a broken lug.
+    #[serde(default)]
+    pub cracked: Option<bool>,
+    /// The ring has turned in its seat: bright or scored marks.
+    #[serde(default)]
+    pub ring_turned: Option<bool>,
+    /// Nominal diameter of the seat, millimetres.
+    #[serde(default)]
+    pub diameter_mm: Option<f64>,
+    /// Out-of-roundness or ovality of the seat, whichever is larger, micrometres.
+    #[serde(default)]
+    pub roundness_um: Option<WithUncertainty>,
+    /// Interference of the new bearing in the seat as it is, the loosest pair at the highest temperature in use.
+    #[serde(default)]
+    pub hot_interference_um: Option<f64>,
+    /// Share of the yield that the tightest pair uses, 0 to 1 and more.
+    #[serde(default)]
+    pub yield_share: Option<f64>,
+    /// Smallest cut on the diameter that cleans up all round and takes the sleeve, micrometres.
+    #[serde(default)]
+    pub clean_up_um: Option<f64>,
+    /// Wall that is left after it, millimetres.
+    #[serde(default)]
+    pub wall_left_mm: Option<f64>,
+    /// Wall that has to be left, millimetres: the maker's figure or the machinist's.
+    #[serde(default)]
+    pub wall_least_mm: Option<f64>,
+}
+
+/// A value with its expanded uncertainty.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct WithUncertainty {
+    /// The value.
+    pub value: f64,
+    /// Its expanded uncertainty, 95 %.
+    pub expanded: f64,
+}
+
+/// What is to be done, mildest first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Verdict {
+    /// New bearings in the seat as it is.
+    BearingsOnly,
+    /// Skim the seat and press in a sleeve.
+    SkimAndSleeve,
+    /// Replace the housing.
+    ReplaceHousing,
+}
+
+/// The verdict with what it rests on.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct BenchVerdict {
+    /// What is to be done; none while something that decides it is missing.
+    pub verdict: Option<Verdict>,
+    /// No milder outcome is possible any more, whatever is still to be measured.
+    pub at_least: Verdict,
+    /// Why, in order of weight.
+    pub reasons: Vec<VerdictReason>,
+    /// What was not measured and could change the verdict.
+    pub missing: Vec<BenchGap>,
+    /// What has to be checked after assembly before the car leaves.
+    pub closing_checks: Vec<ClosingCheck>,
+}
+
+/// Reasons.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum VerdictReason {
+    /// The housing is cracked.
+    Cracked,
+    /// Too little wall would be left.
+    WallTooThin,
+    /// The seat is proven out of round.
+    OutOfRound,
+    /// The seat is not proven round: its reading and its uncertainty straddle the limit.
+    RoundnessNotDecided,
+    /// The ring has turned in its seat.
+    RingTurned,
+    /// The new bearing would be loose when hot.
+    LooseHot,
+    /// The fit would press the housing too near its yield.
+    TooTight,
+    /// The seat is round, tight and sound.
+    SeatSound,
+}
+
+/// What was not measured or looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum BenchGap {
+    /// Cracks.
+    Cracks,
+    /// Marks of a turned ring.
+    RingMarks,
+    /// Diameter of the seat.
+    Diameter,
+    /// Roundness of the seat.
+    Roundness,
+    /// The fit when hot.
+    HotFit,
+    /// Stress of the fit.
+    Stress,
+    /// The cut that cleans up.
+    CleanUp,
+    /// The wall that is left.
+    WallLeft,
+    /// The wall that has to be left.
+    WallLeast,
+}
+
+/// Checks that close the repair.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum ClosingCheck {
+    /// After assembly the ring turns freely by hand.
+    TurnsFreely,
+}

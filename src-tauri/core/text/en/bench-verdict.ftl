@@ -1,0 +1,59 @@
+### The bench verdict, and the gates of the bench part.
+
+verdict-bearings-only = New bearings in the seat as it is.
+verdict-skim-and-sleeve = Skim the seat and press in a sleeve.
+verdict-replace-housing = Replace the housing.
+verdict-open = No verdict yet: something that decides it was not measured.
+verdict-at-least-bearings-only = Every outcome is still possible.
+verdict-at-least-skim-and-sleeve = New bearings alone are ruled out.
+verdict-at-least-replace-housing = Nothing milder is possible.
+
+verdict-why-cracked = The housing is cracked.
+verdict-why-wall-too-thin = Less wall would be left than has to be.
+verdict-why-out-of-round = The seat is proven out of round.
+verdict-why-roundness-not-decided = Whether the seat is round is not decided: measure it more finely.
+verdict-why-ring-turned = The ring has turned in its seat.
+verdict-why-loose-hot = The new bearing would be loose in the hot seat.
+verdict-why-too-tight = The fit would press the housing too near its yield.
+verdict-why-seat-sound = The seat is round, tight and sound.
+
+verdict-gap-cracks = whether the housing is cracked
+verdict-gap-ring-marks = marks of a ring that turned
+verdict-gap-diameter = diameter of the seat
+verdict-gap-roundness = roundness of the seat, with its uncertainty
+verdict-gap-hot-fit = the fit at the highest temperature
+verdict-gap-stress = stress of the housing by the fit
+verdict-gap-clean-up = the cut that cleans up all round
+verdict-gap-wall-left = the wall that is left
+verdict-gap-wall-least = the wall that has to be left
+
+closing-turns-freely = After assembly the ring turns freely by hand, without a stiff place. Turn it, take a photo, record it. If it does not, take it apart again.
+
+## Gates. gates-SET names the set, gates-SET-why says why it is worth the half minute.
+gates-teardown = Before anything heavy comes off
+gates-teardown-why = A car on two posts tips when its weight moves. Engine and gearbox drop when their mounts go.
+gate-teardown-lift-gates-hold = Everything confirmed before going under still holds: locks, stands, engine off, key away.
+gate-teardown-stands-and-straps = Stands are set and the car is strapped to the lift.
+gate-teardown-engine-and-gearbox-held = Engine and gearbox are held from beneath before their mounts are loosened.
+gate-teardown-shaft-marked = The shaft's position is marked at both ends.
+gate-teardown-maker-procedure = The maker's procedure for taking it down is at hand and followed.
+
+gates-heat = Before anything is heated or chilled
+gates-heat-why = Heat ruins seals and tempers unseen; cold media burn skin and take the air away.
+gate-heat-limits-known = The limits of seals, grease and housing are known, and a thermometer is on the part.
+gate-heat-no-flame = No flame: oven, hot plate or hot air, even all round.
+gate-heat-cold-ventilated = Cold media are used only where air moves freely.
+gate-heat-gloves = Gloves for heat and cold are on, eyes are covered.
+
+gates-machining = Before the cutter turns
+gates-machining-why = Light-alloy swarf flies and cuts, and a turning spindle catches cloth.
+gate-machining-clamped = The housing is clamped on its datum and cannot shift.
+gate-machining-swarf-guarded = Swarf is guarded, and bearings and oilways are covered.
+gate-machining-eyes-covered = Eye protection is on.
+gate-machining-sleeves-tied = Loose clothing, cords and hair are tied back.
+
+gates-refit = Before the car goes back on its wheels
+gates-refit-why = What was loosened is what comes loose.
+gate-refit-new-fasteners = Fasteners that the maker wants new are new.
+gate-refit-maker-torque = Every one is at the maker's torque, in the maker's order.
+gate-refit-turns-freely = The shaft turns freely by hand.

@@ -1,0 +1,151 @@
+//! The bench verdict: what is missing never makes it milder, and neither does anything worse.
+
+use steady_core::measure::verdict::verdict;
+use steady_core::model::verdict::{
+    BenchFindings, BenchGap, BenchVerdict, ClosingCheck, Verdict, VerdictReason, WithUncertainty,
+};
+use steady_core::trade::bench::BenchTables;
+
+fn judged(found: &BenchFindings) -> BenchVerdict {
+    verdict(found, BenchTables::shipped().unwrap())
+}
+
+fn round(value: f64, expanded: f64) -> Option<WithUncertainty> {
+    Some(WithUncertainty { value, expanded })
+}
+
+/// A sound 72 mm seat: half of IT5 is 6.5 um.
+fn sound() -> BenchFindings {
+    BenchFindings {
+        cracked: Some(false),
+        ring_turned: Some(false),
+        diameter_mm: Some(72.0),
+        roundness_um: round(3.0, 2.0),
+        hot_interference_um: Some(4.0),
+        yield_share: Some(0.3),
+        clean_up_um: Some(80.0),
+        wall_left_mm: Some(6.0),
+        wall_least_mm: Some(4.0),
+    }
+}
+
+#[track_caller]
+fn check(change: impl Fn(&mut BenchFindings), expected: Option<Verdict>, reasons: &[VerdictReason]) {
+    let mut found = sound();
+    change(&mut found);
+    let judged = judged(&found);
+    assert_eq!(judged.verdict, expected, "{judged:?}");
+    assert_eq!(judged.reasons, reasons);
+    assert_eq!(judged.verdict.is_none(), !judged.missing.is_empty(), "{judged:?}");
+    assert_eq!(judged.closing_checks, [ClosingCheck::TurnsFreely]);
+}
+
+#[test]
+fn each_finding_has_its_verdict() {
+    use Verdict::{BearingsOnly, ReplaceHousing, SkimAndSleeve};
+    use VerdictReason as R;
+    check(|_| (), Some(BearingsOnly), &[R::SeatSound]);
+    check(|found| found.cracked = Some(true), Some(ReplaceHousing), &[R::Cracked]);
+    check(|found| found.roundness_um = round(12.0, 2.0), Some(SkimAndSleeve), &[R::OutOfRound]);
+    check(|found| found.roundness_um = round(6.5, 2.0), None, &[R::RoundnessNotDecided]);
+    check(|found| found.ring_turned = Some(true), Some(SkimAndSleeve), &[R::RingTurned]);
+    check(|found| found.hot_interference_um = Some(0.0), Some(SkimAndSleeve), &[R::LooseHot]);
+    check(|found| found.yield_share = Some(0.9), Some(SkimAndSleeve), &[R::TooTight]);
+    let thin = |found: &mut BenchFindings| {
+        found.ring_turned = Some(true);
+        found.wall_left_mm = Some(3.9);
+    };
+    check(thin, Some(ReplaceHousing), &[R::WallTooThin, R::RingTurned]);
+    check(|found| found.wall_left_mm = Some(-1.0), Some(BearingsOnly), &[R::SeatSound]);
+    check(
+        |found| {
+            thin(found);
+            found.wall_left_mm = Some(-1.0);
+        },
+        Some(ReplaceHousing),
+        &[R::WallTooThin, R::RingTurned],
+    );
+}
+
+#[test]
+fn what_cannot_be_counts_as_not_measured() {
+    for (roundness, missing) in [
+        (round(f64::NAN, 1.0), true),
+        (round(-1.0, 1.0), true),
+        (round(1.0, f64::NAN), true),
+        (round(1.0, 1.0), false),
+    ] {
+        let found = BenchFindings { roundness_um: roundness, ..sound() };
+        assert_eq!(judged(&found).missing.contains(&BenchGap::Roundness), missing);
+    }
+    let found = BenchFindings { ring_turned: Some(true), wall_least_mm: Some(0.0), ..sound() };
+    assert_eq!(judged(&found).missing, [BenchGap::WallLeast]);
+    assert_eq!(judged(&BenchFindings::default()).verdict, None);
+}
+
+/// Every combination of sound, bad and not measured.
+fn every_finding() -> Vec<BenchFindings> {
+    let mut all =
+        vec![BenchFindings { diameter_mm: Some(72.0), clean_up_um: Some(80.0), ..Default::default() }];
+    let mut split = |set: &dyn Fn(&mut BenchFindings, usize)| {
+        all = all
+            .iter()
+            .flat_map(|found| {
+                (0..3).map(|which| {
+                    let mut one = found.clone();
+                    set(&mut one, which);
+                    one
+                })
+            })
+            .collect();
+    };
+    let pick = |which: usize, sound: f64, bad: f64| [None, Some(sound), Some(bad)][which];
+    split(&|found, which| found.cracked = [None, Some(false), Some(true)][which]);
+    split(&|found, which| found.ring_turned = [None, Some(false), Some(true)][which]);
+    split(&|found, which| found.roundness_um = [None, round(3.0, 2.0), round(30.0, 2.0)][which]);
+    split(&|found, which| found.hot_interference_um = pick(which, 4.0, -4.0));
+    split(&|found, which| found.yield_share = pick(which, 0.2, 1.2));
+    split(&|found, which| found.wall_left_mm = pick(which, 6.0, 2.0));
+    split(&|found, which| found.wall_least_mm = pick(which, 4.0, 9.0));
+    assert_eq!(all.len(), 3_usize.pow(7));
+    all
+}
+
+/// The finding with one value taken away.
+fn without(found: &BenchFindings) -> Vec<BenchFindings> {
+    vec![
+        BenchFindings { cracked: None, ..found.clone() },
+        BenchFindings { ring_turned: None, ..found.clone() },
+        BenchFindings { diameter_mm: None, ..found.clone() },
+        BenchFindings { roundness_um: None, ..found.clone() },
+        BenchFindings { hot_interference_um: None, ..found.clone() },
+        BenchFindings { yield_share: None, ..found.clone() },
+        BenchFindings { clean_up_um: None, ..found.clone() },
+        BenchFindings { wall_left_mm: None, ..found.clone() },
+        BenchFindings { wall_least_mm: None, ..found.clone() },
+    ]
+}
+
+#[test]
+fn a_missing_value_never_makes_the_verdict_milder() {
+    let (mut compared, mut mildest) = (0, 0);
+    for found in every_finding() {
+        let whole = judged(&found);
+        mildest += usize::from(whole.verdict == Some(Verdict::BearingsOnly));
+        for less in without(&found) {
+            let judged = judged(&less);
+            if let (Some(before), Some(after)) = (whole.verdict, judged.verdict) {
+                assert!(after >= before, "{found:?} {less:?}");
+            }
+            let seen = [less.cracked.is_some(), less.ring_turned.is_some(), less.roundness_um.is_some()];
+            let fit =
+                [less.hot_interference_um.is_some(), less.yield_share.is_some(), less.diameter_mm.is_some()];
+            if seen.contains(&false) || fit.contains(&false) {
+                assert_ne!(judged.verdict, Some(Verdict::BearingsOnly), "{less:?}");
+            }
+            compared += 1;
+        }
+    }
+    assert_eq!(compared, 9 * 2187);
+    assert_eq!(mildest, 9, "the wall is of no account where the seat stays");
+}
