@@ -7,12 +7,17 @@
     reason = "a test may fail loudly"
 )]
 
+mod backups;
 mod bad_input;
 mod bench_tools;
 mod bindings;
 mod cases;
 mod demo;
+mod erase;
 mod gates;
+mod handover;
+mod handover_files;
+mod handover_hostile;
 mod kills;
 mod ledger;
 mod monotone;

@@ -26,6 +26,11 @@ type Replies = {
   paper: 'paper';
   sign: 'visit';
   history: 'history';
+  export: 'handover';
+  'export-piece': 'piece';
+  'import-piece': 'uploaded';
+  import: 'imported';
+  erase: 'erased';
 };
 
 /** What the core answers to a request of this name. */

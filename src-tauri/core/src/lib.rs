@@ -6,6 +6,7 @@
 
 pub mod app;
 pub mod content;
+pub mod handover;
 pub mod model;
 pub mod photos;
 pub mod sorting;

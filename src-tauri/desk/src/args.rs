@@ -1,5 +1,7 @@
 //! The command line's grammar: words in, [`Command`] out. Runs nothing.
 
+pub mod handover;
+
 use std::ffi::OsString;
 use std::path::PathBuf;
 
@@ -17,13 +19,26 @@ Usage
       Serves the screens to a browser on this computer alone.
   steady replay CASE.json [--data DIR] [--out DIR] [--json]
       Drives a written case through the core, as a screen would.
+  steady export [VISIT...] --out FILE.steady [--papers] [--data DIR] [--json]
+      Writes visits, all of them if none is named, into a signed handover file.
+  steady import FILE.steady [--data DIR] [--json]
+      Takes in a handover file: all of it, or nothing. What is here already grows by what is new.
+  steady verify FILE.steady [--json]
+      Checks every byte, chain and photo of a handover file, and says who made it.
+  steady erase VISIT --confirm WORD [--data DIR]
+      Erases a visit for good, at its owner's wish. WORD is its plate or the last block of its id.
+  steady backup DIR [--data DIR] [--json]
+  steady restore DIR [--data DIR] [--json]
+      Makes or renews a backup in a folder; takes in what a backup holds and the data folder does not.
+  steady salvage STEADY.DB [--data DIR] [--json]
+      Takes in every visit of a set-aside, damaged database that still verifies.
 
 Options
-  --data DIR   Folder of the visits. serve: the platform's data folder if not given.
-               replay: a folder that is removed at the end if not given.
+  --data DIR   Folder of the visits; the platform's data folder if not given.
+               (replay: a folder that is removed at the end).
   --port N     Port on 127.0.0.1; a free one if not given.
   --no-open    Only print the address.
-  --out DIR    Write finding.pdf, note.pdf and note.txt there.
+  --out DIR    replay: write finding.pdf, note.pdf and note.txt there.
   --json       Print one JSON object instead of a summary.
   --help, --version
 
@@ -40,6 +55,8 @@ pub enum Command {
     Serve(Serve),
     /// Replay a case.
     Replay(Replay),
+    /// Hand over, erase, back up.
+    Handover(handover::Handover),
 }
 
 /// How to serve.
@@ -71,6 +88,10 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
     let command = match words.next().map_err(|_| unknown())? {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
+        Some(Arg::Value(word)) => match handover::COMMANDS.iter().find(|command| word == **command) {
+            Some(command) => handover::read(command, &mut words)?.map_or(Command::Help, Command::Handover),
+            None => return Err(unknown()),
+        },
         Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
         Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
         Some(_) => return Err(unknown()),

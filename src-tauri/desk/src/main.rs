@@ -5,6 +5,7 @@
 
 mod args;
 mod fault;
+mod handover;
 mod house;
 mod replay;
 mod say;
@@ -41,5 +42,6 @@ fn run(command: Command) -> Result<(), Failure> {
         }
         Command::Serve(how) => serve::run(&how),
         Command::Replay(how) => replay::run(&how),
+        Command::Handover(how) => handover::run(&how),
     }
 }

@@ -289,7 +289,10 @@ pub fn is_open(standing: &Standing, set: &str) -> bool {
     standing.gate_sets.iter().any(|stand| stand.id == set && stand.open)
 }
 
-/// The moment a new entry is dated: never before the latest of its chain, whatever the clock says.
-pub fn dated(entries: &[Entry], now: Moment) -> Moment {
-    entries.iter().map(|entry| entry.at).max().map_or(now, |latest| latest.max(now))
+/// The moment a new entry of this device is dated: never before the latest of its chain and always after
+/// what another device wrote, whatever the clock says, so that on every device it reads after what its
+/// writer saw.
+pub fn dated(entries: &[Entry], device: &str, now: Moment) -> Moment {
+    let after = |entry: &Entry| Moment(entry.at.0 + i64::from(entry.device != device));
+    entries.iter().map(after).max().map_or(now, |latest| latest.max(now))
 }

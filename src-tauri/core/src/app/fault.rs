@@ -2,7 +2,9 @@
 //! the one into the other: the sentences are the texts `error-CODE` and `error-CODE-help`.
 
 use crate::app::failure::Failure;
+use crate::app::handover;
 use crate::app::press::PressError;
+use crate::handover::fault::HandoverFault;
 use crate::photos::intake::PhotoFault;
 use crate::store::fault::StoreFault;
 use crate::words::{Words, WordsError};
@@ -19,6 +21,9 @@ pub enum Fault {
     /// A photo was not taken in.
     #[error(transparent)]
     Photo(#[from] PhotoFault),
+    /// A handover file was refused.
+    #[error(transparent)]
+    Handover(HandoverFault),
     /// A paper was not printed.
     #[error(transparent)]
     Press(#[from] PressError),
@@ -58,6 +63,11 @@ pub enum Refusal {
     NoteChanged,
     SignatureEmpty,
     CaseUnreadable,
+    VisitErased,
+    EraseWordDiffers,
+    ChainBroken,
+    NothingToExport,
+    NothingToSalvage,
 }
 
 impl From<Refusal> for Fault {
@@ -93,6 +103,11 @@ impl Refusal {
             Self::NoteChanged => "note-changed",
             Self::SignatureEmpty => "signature-empty",
             Self::CaseUnreadable => "case-unreadable",
+            Self::VisitErased => "visit-erased",
+            Self::EraseWordDiffers => "erase-word-differs",
+            Self::ChainBroken => "chain-broken",
+            Self::NothingToExport => "nothing-to-export",
+            Self::NothingToSalvage => "nothing-to-salvage",
         }
     }
 }
@@ -105,6 +120,7 @@ impl Fault {
             Self::Photo(PhotoFault::NotAnImage) => "photo-not-an-image",
             Self::Photo(PhotoFault::Format) => "photo-format",
             Self::Photo(PhotoFault::TooLarge) => "photo-too-large",
+            Self::Handover(fault) => handover::code(fault),
             Self::Press(_) => "paper-failed",
             Self::Words(WordsError::UnknownLocale) => "unknown-locale",
             Self::Words(WordsError::Faulty(_) | WordsError::Missing(_) | WordsError::Unfilled(_))
@@ -115,9 +131,11 @@ impl Fault {
     /// What a shell sees, in the language of `words`.
     pub fn shown(&self, words: &Words) -> Failure {
         let code = self.code();
+        let message = words.text(&format!("error-{code}"));
+        let part = if let Self::Handover(fault) = self { fault.part() } else { None };
         Failure {
             code: code.to_owned(),
-            message: words.text(&format!("error-{code}")),
+            message: part.map_or(message.clone(), |part| format!("{message} ({part})")),
             help: words.text(&format!("error-{code}-help")),
         }
     }
@@ -134,6 +152,7 @@ fn store_code(fault: &StoreFault) -> &'static str {
         StoreFault::UploadOrder => "upload-out-of-order",
         StoreFault::UploadUnknown => "upload-unknown",
         StoreFault::UploadTooLarge => "photo-too-large",
+        StoreFault::NotABackup => "backup-folder",
         StoreFault::File(_) | StoreFault::Sql { .. } => "storage-failed",
     }
 }

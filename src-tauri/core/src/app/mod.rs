@@ -8,6 +8,7 @@ mod decide;
 mod derive;
 pub mod failure;
 pub mod fault;
+pub mod handover;
 mod history;
 mod list;
 mod papers;

@@ -26,7 +26,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{history, list, papers};
+use super::{handover, history, list, papers};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -101,7 +101,7 @@ impl Steady {
         inner.store.photo(sha256, size).map_err(|fault| shown(&fault.into(), &inner.locale()))
     }
 
-    fn lock(&self) -> Result<MutexGuard<'_, Inner>, Failure> {
+    pub(super) fn lock(&self) -> Result<MutexGuard<'_, Inner>, Failure> {
         self.inner.lock().map_err(|_| shown(&Fault::Internal("a request panicked".to_owned()), "en"))
     }
 }
@@ -137,7 +137,7 @@ impl Inner {
         Ok(Self { store: opened.store, trade, press, clock, device, notices, at_hand: None })
     }
 
-    fn locale(&self) -> String {
+    pub(super) fn locale(&self) -> String {
         let settings = self.store.settings().unwrap_or_default();
         settings.get("pref.locale").cloned().unwrap_or_else(|| "en".to_owned())
     }
@@ -166,6 +166,13 @@ impl Inner {
                 papers::paper(self, &visit, paper, &locale, sheet)
             }
             Request::History { visit } => history::history(self, &visit),
+            Request::Export { visits, papers } => handover::prepare(self, &visits, papers),
+            Request::ExportPiece { export, index } => handover::piece(self, &export, index),
+            Request::ImportPiece { upload, index, base64 } => {
+                handover::take_piece(self, &upload, index, &base64)
+            }
+            Request::Import { upload } => handover::import_upload(self, &upload),
+            Request::Erase { visit, word } => handover::erase(self, &visit, &word),
             Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
                 let current = papers::note_sha256(self, &visit, &locale)?;
                 let given = GivenReceipt { decision, name, note_sha256, locale, strokes };
@@ -219,6 +226,11 @@ impl Inner {
         Ok(())
     }
 
+    /// What is on disk decides what comes next.
+    pub(super) fn forget_visit_at_hand(&mut self) {
+        self.at_hand = None;
+    }
+
     fn look(&mut self, visit: &str) -> Result<Response, Fault> {
         Ok(Response::Visit(Box::new(self.standing(visit)?)))
     }
@@ -252,7 +264,7 @@ impl Inner {
     /// Appends one entry and its card, synced, then says where the visit stands.
     fn write(&mut self, visit: &str, body: EntryBody) -> Result<Response, Fault> {
         let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
-        let at = decide::dated(&chain.entries, (self.clock)());
+        let at = decide::dated(&chain.entries, &self.device, (self.clock)());
         let entry = next_entry(&chain.entries, visit, &self.device, at, body);
         let mut grown = chain.clone();
         grown.entries.push(entry.clone());

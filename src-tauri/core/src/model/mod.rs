@@ -4,6 +4,7 @@ pub mod answer;
 pub mod case;
 pub mod entry;
 pub mod ids;
+pub mod line;
 pub mod rating;
 pub mod standing;
 pub mod time;
