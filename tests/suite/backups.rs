@@ -107,7 +107,7 @@ fn own_layouts_are_restored_first() {
     let file = crate::handover::exported(&steady, &[]);
     let (_new, new) = scratch();
     assert_eq!(new.import(&mut &*file).unwrap_err().code, "unknown-layout");
-    assert_eq!(new.restore(backup.path()).unwrap().imported.taken, [visit.clone()]);
+    assert_eq!(new.restore(backup.path()).unwrap().imported.taken, std::slice::from_ref(&visit));
     assert_eq!(code(&new, json!({ "ask": "look", "visit": visit })), "ok");
 }
 
@@ -171,7 +171,7 @@ fn set_aside_database_is_mined_where_it_lies() {
     let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
     assert_eq!((home.visits, home.notices[0].id.as_str()), (0, "database-set-aside"));
     let aside = Path::new(&home.notices[0].detail).join("steady.db");
-    assert_eq!(steady.salvage(&aside).unwrap().imported.taken, [visit.clone()]);
+    assert_eq!(steady.salvage(&aside).unwrap().imported.taken, std::slice::from_ref(&visit));
     let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
     assert!(standing.steps.iter().any(|step| step.photo.is_some()));
     assert_eq!(steady.salvage(&aside).unwrap().imported.unchanged, 1);

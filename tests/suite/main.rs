@@ -18,6 +18,7 @@ mod gates;
 mod handover;
 mod handover_files;
 mod handover_hostile;
+mod import_kills;
 mod kills;
 mod ledger;
 mod monotone;
