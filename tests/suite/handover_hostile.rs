@@ -73,6 +73,39 @@ fn every_place_to_cut_is_noticed() {
     assert_eq!(verdict(&[&file[..], &file].concat()), "handover-part-extra");
 }
 
+/// Several changes at once, bytes taken out, put in and moved: whatever is not the file itself is refused.
+#[test]
+fn mixtures_of_changes_are_noticed() {
+    let file = honest();
+    let mut seed = 20_261_125_u64;
+    let mut draw = |below: usize| {
+        seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        usize::try_from(seed >> 33).unwrap() % below
+    };
+    let mut refused = 0;
+    for _ in 0..2_000 {
+        let mut changed = file.clone();
+        for _ in 0..=draw(4) {
+            let (at, length) = (draw(changed.len() - 64), draw(63) + 1);
+            let piece: Vec<u8> = changed[at..at + length].to_vec();
+            match draw(4) {
+                0 => changed[at] = u8::try_from(draw(256)).unwrap(),
+                1 => drop(changed.drain(at..at + length)),
+                2 => drop(changed.splice(at..at, piece)),
+                _ => {
+                    let to = draw(changed.len() - 64);
+                    changed.splice(to..to + length, piece);
+                }
+            }
+        }
+        if changed != file {
+            assert_ne!(verdict(&changed), "ok");
+            refused += 1;
+        }
+    }
+    assert!(refused > 1_900, "{refused}");
+}
+
 /// The changed part is named, wherever it is.
 #[test]
 fn changed_part_is_named() {
@@ -220,6 +253,11 @@ fn signed_and_wrong() -> Vec<(String, Vec<u8>, &'static str)> {
     ledgers("a known entry with a field more", strangers_ledger(&[odd]), "handover-newer");
     ledgers("an entry without a kind", strangers_ledger(&[json!({ "by": "x" })]), "handover-chain");
     ledgers("an entry that is a number", strangers_ledger(&[json!(7)]), "handover-chain");
+    for (field, length) in [("plate", 201), ("label", 1_000_000), ("vin", 300)] {
+        let vehicle = json!({ "layout": "torque-tube", field: "x".repeat(length) });
+        let long = json!({ "kind": "amended", "intake": { "vehicle": vehicle }, "by": "x" });
+        ledgers(&format!("a {field} of {length} letters"), strangers_ledger(&[long]), "handover-too-large");
+    }
     let mut prev = "0".repeat(64);
     let forged = line(VISIT, STRANGER, 1, &mut prev, &opened());
     for (field, value) in [

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::io::Read;
 
+use super::super::decide::texts_fit;
 use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
@@ -18,7 +19,7 @@ pub struct Seen {
 }
 
 impl Seen {
-    /// Reads the ledger that comes next and notes its photos.
+    /// Reads the ledger that comes next and notes its photos. No text in it is longer than a screen takes.
     ///
     /// # Errors
     /// [`HandoverFault`].
@@ -29,7 +30,16 @@ impl Seen {
     ) -> Result<Vec<Line>, HandoverFault> {
         let bytes = reader.whole()?;
         let lines = lines(&bytes).ok_or_else(|| HandoverFault::Chain { part: name.to_owned() })?;
-        self.named.extend(lines.iter().filter_map(photo_of));
+        for line in &lines {
+            // What cannot be read is refused with its chain, under a name that says why.
+            let Ok(body) = serde_json::from_str::<EntryBody>(&line.body) else { continue };
+            self.named.extend(body.photo().map(|photo| photo.sha256.clone()));
+            if let EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } = &body
+                && !texts_fit(intake)
+            {
+                return Err(HandoverFault::TooLarge { part: name.to_owned() });
+            }
+        }
         Ok(lines)
     }
 
@@ -55,9 +65,9 @@ impl Seen {
     /// # Errors
     /// [`HandoverFault::Missing`].
     pub fn complete(&self, missing: &[String]) -> Result<(), HandoverFault> {
-        let lacking =
-            self.named.iter().find(|sha256| !self.carried.contains(*sha256) && !missing.contains(sha256));
-        match lacking {
+        let missing: BTreeSet<&String> = missing.iter().collect();
+        let lacking = |sha256: &&String| !self.carried.contains(*sha256) && !missing.contains(sha256);
+        match self.named.iter().find(lacking) {
             Some(sha256) => {
                 let [part, _] = photo_names(sha256);
                 Err(HandoverFault::Missing { part })
