@@ -2,7 +2,7 @@
 //!
 //! Bytes come from the core by hash, never from a path, so there is no folder to escape from.
 
-use steady_core::app::PhotoSize;
+use steady_core::app::photo_address;
 use tauri::http::header::{CACHE_CONTROL, CONTENT_TYPE, HeaderValue, X_CONTENT_TYPE_OPTIONS};
 use tauri::http::{Method, Request, Response, StatusCode};
 use tauri::{AppHandle, Runtime, UriSchemeContext, UriSchemeResponder};
@@ -26,25 +26,14 @@ fn reply<R: Runtime>(app: &AppHandle<R>, request: &Request<Vec<u8>>) -> Response
     if request.method() != Method::GET {
         return with(StatusCode::METHOD_NOT_ALLOWED, Vec::new());
     }
-    match named(request.uri().path())
-        .and_then(|(sha256, size)| house::steady(app).ok()?.photo(&sha256, size).ok())
-    {
+    // The webview sends the slash between hash and size escaped.
+    let address = request.uri().path().trim_start_matches('/').replace("%2F", "/");
+    let photo =
+        photo_address(&address).and_then(|(sha256, size)| house::steady(app).ok()?.photo(sha256, size).ok());
+    match photo {
         Some(jpeg) => with(StatusCode::OK, jpeg),
         None => with(StatusCode::NOT_FOUND, Vec::new()),
     }
-}
-
-/// Reads `/SHA256/SIZE`; the webview sends the slash between them escaped.
-fn named(path: &str) -> Option<(String, PhotoSize)> {
-    let path = path.strip_prefix('/')?.replace("%2F", "/");
-    let (sha256, size) = path.split_once('/')?;
-    let size = match size {
-        "thumb" => PhotoSize::Thumb,
-        "full" => PhotoSize::Full,
-        _ => return None,
-    };
-    let is_hash = sha256.len() == 64 && sha256.bytes().all(|digit| digit.is_ascii_hexdigit());
-    is_hash.then(|| (sha256.to_owned(), size))
 }
 
 fn with(status: StatusCode, jpeg: Vec<u8>) -> Response<Vec<u8>> {
@@ -55,27 +44,4 @@ fn with(status: StatusCode, jpeg: Vec<u8>) -> Response<Vec<u8>> {
     headers.insert(X_CONTENT_TYPE_OPTIONS, HeaderValue::from_static("nosniff"));
     headers.insert(CACHE_CONTROL, HeaderValue::from_static("no-store"));
     response
-}
-
-#[cfg(test)]
-mod tests {
-    use super::named;
-
-    #[test]
-    fn a_photo_is_named_by_hash_and_size() {
-        let hash = "0123456789abcdef".repeat(4);
-        assert!(named(&format!("/{hash}/thumb")).is_some());
-        assert!(named(&format!("/{hash}%2Ffull")).is_some());
-        for wrong in [
-            format!("/{hash}"),
-            format!("/{hash}/huge"),
-            format!("/{hash}%2Ffull%2F"),
-            format!("/{}/full", hash.trim_end_matches('f')),
-            format!("/{}/full", hash.replace('f', "g")),
-            "/..%2Fledger.sqlite/full".to_owned(),
-            String::new(),
-        ] {
-            assert!(named(&wrong).is_none(), "{wrong}");
-        }
-    }
 }

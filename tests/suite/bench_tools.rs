@@ -93,6 +93,14 @@ pub fn report(case: &Value) -> Value {
     replay(&steady, &case.to_string(), Path::new(".")).unwrap().report
 }
 
+/// Replays a case in a scratch folder and gives back where it stands.
+#[track_caller]
+pub fn standing_of(case: &Value) -> Standing {
+    let (_folder, steady) = scratch();
+    let visit = replay(&steady, &case.to_string(), Path::new(".")).unwrap().report["visit"].clone();
+    ask(&steady, json!({ "ask": "look", "visit": visit }))
+}
+
 /// Probability of a cause in a report.
 #[track_caller]
 pub fn probability(report: &Value, cause: &str) -> f64 {

@@ -3,7 +3,7 @@
 
 use serde_json::{Value, json};
 
-use crate::bench_tools::{case, probability, report};
+use crate::bench_tools::{case, probability, report, standing_of};
 
 const RIGID: &str = "rigid-engine-speed";
 
@@ -265,5 +265,37 @@ fn cold_check_is_not_named_where_movement_was_felt() {
         ));
         let reasons = report["urgency"]["reasons"].as_array().unwrap();
         assert_eq!(reasons.iter().any(|reason| reason["rule"] == "cold-check-buzz"), named, "{lateral}");
+    }
+}
+
+/// Two directions are one sign: what was felt in one must not be shown as evidence of the other.
+#[test]
+fn weight_goes_to_the_direction_that_spoke() {
+    for (answers, shown, silent) in [
+        ("play-vertical=felt play-lateral=unsure", "play-vertical", "play-lateral"),
+        ("play-vertical=none play-lateral=felt", "play-lateral", "play-vertical"),
+    ] {
+        let standing = standing_of(&case(RIGID, answers));
+        let weighed: Vec<&str> = standing
+            .sorting
+            .causes
+            .iter()
+            .flat_map(|cause| cause.speaks_for.iter().chain(&cause.against))
+            .map(|weight| weight.step.as_str())
+            .collect();
+        assert!(weighed.contains(&shown), "{answers}: {weighed:?}");
+        assert!(!weighed.contains(&silent), "{answers}: {weighed:?}");
+    }
+}
+
+/// A heavy knock is noted when it happens; nobody is sent to look for one.
+#[test]
+fn stopping_the_engine_is_never_the_next_check() {
+    let before =
+        "road-speed-vibration=none idle-noise=knock play-vertical=none play-lateral=none turn-by-hand=smooth";
+    let answered = before.split_whitespace().collect::<Vec<_>>();
+    for upto in 0..=answered.len() {
+        let report = report(&case(RIGID, &answered[..upto].join(" ")));
+        assert_ne!(report["next_check"]["step"], "running-stop");
     }
 }

@@ -22,6 +22,8 @@ mod import_kills;
 mod kills;
 mod ledger;
 mod monotone;
+mod own_layout;
+mod papers;
 mod photos;
 mod published;
 mod tidy;

@@ -16,11 +16,10 @@ const REGULAR: &[u8] = include_bytes!("../fonts/NotoSans-Regular.ttf");
 const BOLD: &[u8] = include_bytes!("../fonts/NotoSans-Bold.ttf");
 
 /// Every template, by the path it is imported under.
-const TEMPLATES: [(&str, &str); 4] = [
+const TEMPLATES: [(&str, &str); 3] = [
     ("/finding.typ", include_str!("../templates/finding.typ")),
     ("/note.typ", include_str!("../templates/note.typ")),
     ("/shared.typ", include_str!("../templates/shared.typ")),
-    ("/words.typ", include_str!("../templates/words.typ")),
 ];
 
 /// Where the bearing sits, drawn for each way of carrying a shaft.

@@ -3,6 +3,7 @@ import type { Band } from "./Band";
 import type { CauseLine } from "./CauseLine";
 import type { Field } from "./Field";
 import type { FindingHeadings } from "./FindingHeadings";
+import type { Labels } from "./Labels";
 import type { ReasonLine } from "./ReasonLine";
 import type { Signed } from "./Signed";
 import type { StepLine } from "./StepLine";
@@ -78,4 +79,8 @@ page_foot: string,
 /**
  * Headings of the parts above, by name of the field.
  */
-headings: FindingHeadings, };
+headings: FindingHeadings, 
+/**
+ * Labels.
+ */
+labels: Labels, };

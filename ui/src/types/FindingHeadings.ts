@@ -43,8 +43,4 @@ cautions: string,
 /**
  * Over `signed`.
  */
-signed: string, 
-/**
- * Before page x of y, with `{page}` and `{pages}` to fill in.
- */
-page: string, };
+signed: string, };

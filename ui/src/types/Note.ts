@@ -2,6 +2,7 @@
 import type { Band } from "./Band";
 import type { DecisionLine } from "./DecisionLine";
 import type { Field } from "./Field";
+import type { Labels } from "./Labels";
 import type { NoteSection } from "./NoteSection";
 import type { PhotoLine } from "./PhotoLine";
 import type { Signed } from "./Signed";
@@ -62,6 +63,10 @@ signed: Signed | null,
  * One line for the page's foot.
  */
 page_foot: string, 
+/**
+ * Labels.
+ */
+labels: Labels, 
 /**
  * The note as a message of at most 480 characters.
  */

@@ -40,6 +40,10 @@ intake: Intake,
  */
 vin_hint: VinHint | null, 
 /**
+ * Name of the layout in a workshop's own file; shipped layouts are named by the text `layout-ID`.
+ */
+layout_name: string | null, 
+/**
  * How the car carries its shaft.
  */
 support: Support, 

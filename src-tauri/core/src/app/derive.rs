@@ -56,6 +56,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>) -> Result<Standing, Refusal> {
         opened_at: record.opened_at.unwrap_or(Moment(0)),
         updated_at: record.updated_at.unwrap_or(Moment(0)),
         vin_hint: vin::hint(&record.intake.vehicle.vin),
+        layout_name: layout.name.clone(),
         support: layout.support,
         order,
         entered: record.entered.clone(),
@@ -154,7 +155,7 @@ fn photo(record: &Record, step: &str) -> Option<PhotoStand> {
 /// Steps worth recommending: not looked at, and not forbidden by a DANGER found.
 fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], danger: bool) -> Vec<OpenStep<'t>> {
     let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
-    let open = |row: &&&'t StepRow| !(case.looked(&row.id) || danger && engine(row));
+    let open = |row: &&&'t StepRow| row.recommended && !(case.looked(&row.id) || danger && engine(row));
     rows.iter().filter(open).map(|row| OpenStep { row }).collect()
 }
 

@@ -18,5 +18,5 @@ pub mod request;
 pub mod response;
 mod steady;
 
-pub use crate::store::photo_files::PhotoSize;
+pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use steady::{Setup, Steady};

@@ -50,8 +50,16 @@ pub(super) struct Inner {
     pub(super) clock: fn() -> Moment,
     pub(super) device: String,
     pub(super) notices: Vec<HomeNotice>,
-    /// The visit at hand, so that an answer need not read the whole ledger again.
-    at_hand: Option<(String, Chain)>,
+    at_hand: Option<AtHand>,
+}
+
+/// The visit at hand and where it stands, so that an answer need neither read the whole ledger again nor
+/// derive twice.
+struct AtHand {
+    visit: String,
+    chain: Chain,
+    /// Derived from `chain` when first asked for.
+    standing: Option<Standing>,
 }
 
 impl Steady {
@@ -203,25 +211,29 @@ impl Inner {
         }
     }
 
-    /// Where a visit stands, from the entries at hand or from disk.
+    /// Where a visit stands, from what is at hand or from disk.
     pub(super) fn standing(&mut self, visit: &str) -> Result<Standing, Fault> {
         self.take_in_hand(visit)?;
-        let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
-        Ok(derived(&self.trade, visit, chain, &self.device)?)
+        let Some(at_hand) = &mut self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
+        if at_hand.standing.is_none() {
+            at_hand.standing = Some(derived(&self.trade, visit, &at_hand.chain, &self.device)?);
+        }
+        at_hand.standing.clone().ok_or_else(|| Refusal::UnknownVisit.into())
     }
 
     /// The visit's entries.
     pub(super) fn chain(&mut self, visit: &str) -> Result<&Chain, Fault> {
         self.take_in_hand(visit)?;
         match &self.at_hand {
-            Some((_, chain)) if !chain.entries.is_empty() => Ok(chain),
+            Some(at_hand) if !at_hand.chain.entries.is_empty() => Ok(&at_hand.chain),
             _ => Err(Refusal::UnknownVisit.into()),
         }
     }
 
     fn take_in_hand(&mut self, visit: &str) -> Result<(), Fault> {
-        if self.at_hand.as_ref().is_none_or(|(at_hand, _)| at_hand != visit) {
-            self.at_hand = Some((visit.to_owned(), self.store.chain(visit)?));
+        if self.at_hand.as_ref().is_none_or(|at_hand| at_hand.visit != visit) {
+            let chain = self.store.chain(visit)?;
+            self.at_hand = Some(AtHand { visit: visit.to_owned(), chain, standing: None });
         }
         Ok(())
     }
@@ -240,7 +252,7 @@ impl Inner {
         let by = self.technician(by)?;
         let visit = Uuid::now_v7().to_string();
         let body = EntryBody::Opened { intake, knowledge: self.trade.version.clone(), by };
-        self.at_hand = Some((visit.clone(), Chain::default()));
+        self.at_hand = Some(AtHand { visit: visit.clone(), chain: Chain::default(), standing: None });
         self.write(&visit, body)
     }
 
@@ -253,7 +265,7 @@ impl Inner {
     ) -> Result<Response, Fault> {
         let by = self.technician(by)?;
         let standing = self.standing(visit)?;
-        let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
+        let Some(AtHand { chain, .. }) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
         let scene = Scene { trade: &self.trade, entries: &chain.entries, standing: &standing, by: &by };
         match decide(scene)? {
             Some(body) => self.write(visit, body),
@@ -263,16 +275,17 @@ impl Inner {
 
     /// Appends one entry and its card, synced, then says where the visit stands.
     fn write(&mut self, visit: &str, body: EntryBody) -> Result<Response, Fault> {
-        let Some((_, chain)) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
+        let Some(AtHand { mut chain, .. }) = self.at_hand.take() else {
+            return Err(Refusal::UnknownVisit.into());
+        };
         let at = decide::dated(&chain.entries, &self.device, (self.clock)());
         let entry = next_entry(&chain.entries, visit, &self.device, at, body);
-        let mut grown = chain.clone();
-        grown.entries.push(entry.clone());
-        let standing = derived(&self.trade, visit, &grown, &self.device)?;
-        let written = self.store.append(&[entry], &list::card(&standing));
-        // After a failure what is on disk decides, not what was at hand.
-        self.at_hand = written.is_ok().then(|| (visit.to_owned(), grown));
-        written?;
+        chain.entries.push(entry.clone());
+        let standing = derived(&self.trade, visit, &chain, &self.device)?;
+        // After a failure nothing is at hand: what is on disk decides.
+        self.store.append(&[entry], &list::card(&standing))?;
+        let at_hand = AtHand { visit: visit.to_owned(), chain, standing: Some(standing.clone()) };
+        self.at_hand = Some(at_hand);
         Ok(Response::Visit(Box::new(standing)))
     }
 

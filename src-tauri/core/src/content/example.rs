@@ -78,6 +78,7 @@ pub fn opened() -> Standing {
             ..Intake::default()
         },
         vin_hint: None,
+        layout_name: None,
         support: Support::Rigid,
         order: Order::UnderCarFirst,
         entered: None,

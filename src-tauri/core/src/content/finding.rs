@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::shared::{Band, CauseLine, Field, PhotoLine, Signed};
+use super::shared::{Band, CauseLine, Field, Labels, PhotoLine, Signed};
 
 /// The finding.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -42,6 +42,8 @@ pub struct Finding {
     pub page_foot: String,
     /// Headings of the parts above, by name of the field.
     pub headings: FindingHeadings,
+    /// Labels.
+    pub labels: Labels,
 }
 
 /// One rule that fired.
@@ -104,6 +106,4 @@ pub struct FindingHeadings {
     pub cautions: String,
     /// Over `signed`.
     pub signed: String,
-    /// Before page x of y, with `{page}` and `{pages}` to fill in.
-    pub page: String,
 }

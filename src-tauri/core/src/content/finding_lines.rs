@@ -24,7 +24,8 @@ const CLEAR_DECIBANS: f64 = 3.0;
 pub fn vehicle(standing: &Standing, words: &Words) -> Vec<Field> {
     let intake = &standing.intake;
     let car = &intake.vehicle;
-    let layout = words.find(&format!("layout-{}", car.layout)).unwrap_or_else(|| car.layout.clone());
+    let shipped = || words.find(&format!("layout-{}", car.layout));
+    let layout = standing.layout_name.clone().or_else(shipped).unwrap_or_else(|| car.layout.clone());
     let fields = [
         field(words, "label", car.label.as_str()),
         field(words, "plate", car.plate.as_str()),

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::shared::{Band, Field, PhotoLine, Signed};
+use super::shared::{Band, Field, Labels, PhotoLine, Signed};
 
 /// The note; one page.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -34,6 +34,8 @@ pub struct Note {
     pub signed: Option<Signed>,
     /// One line for the page's foot.
     pub page_foot: String,
+    /// Labels.
+    pub labels: Labels,
     /// The note as a message of at most 480 characters.
     pub short_text: String,
     /// SHA-256, hex, over everything above but `signed`.

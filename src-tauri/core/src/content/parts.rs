@@ -4,7 +4,7 @@ use crate::model::standing::{ReceiptStand, Standing, StepStand};
 use crate::words::Words;
 
 use super::said;
-use super::shared::{Band, Field, PhotoLine, Signed};
+use super::shared::{Band, Field, Labels, PhotoLine, Signed};
 
 /// The urgency band.
 pub fn band(standing: &Standing, words: &Words) -> Band {
@@ -20,6 +20,20 @@ pub fn band(standing: &Standing, words: &Words) -> Band {
 pub fn field(words: &Words, name: &str, value: impl Into<String>) -> Option<Field> {
     let value = value.into();
     (!value.trim().is_empty()).then(|| Field { label: words.text(&format!("field-{name}")), value })
+}
+
+/// The labels of a paper's printing.
+pub fn labels(words: &Words) -> Labels {
+    let label = |part: &str| words.text(&format!("paper-label-{part}"));
+    Labels {
+        speaks_for: label("for"),
+        against: label("against"),
+        photo_missing: label("photo-missing"),
+        name: label("name"),
+        date: label("date"),
+        signature: label("signature"),
+        page: label("page"),
+    }
 }
 
 /// A step's photo, if one was kept.

@@ -70,3 +70,24 @@ pub struct Signed {
     /// The signature in words.
     pub alt: String,
 }
+
+/// The few words that belong to a paper's printing: labels beside empty lines, and what stands where a
+/// photo should be.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Labels {
+    /// Before the signs that speak for a cause.
+    pub speaks_for: String,
+    /// Before the signs that speak against it.
+    pub against: String,
+    /// In place of a photo whose file could not be read.
+    pub photo_missing: String,
+    /// Under the line for a name.
+    pub name: String,
+    /// Under the line for a date.
+    pub date: String,
+    /// Under the line for a signature.
+    pub signature: String,
+    /// Page x of y, with `{page}` and `{pages}` to fill in.
+    pub page: String,
+}

@@ -318,7 +318,7 @@ fn full_finding_reads_as_expected() {
     assert_eq!(finding.causes[2].percent, "under 1%");
     check_has(&finding.next.join(" "), "Next check: Play side to side. Only the hands-on check decides.");
     check_has(&finding.road[0], "6.1.7 (b)");
-    assert_eq!(finding.headings.page, "Page {page} of {pages}");
+    assert_eq!(finding.labels.page, "Page {page} of {pages}");
     let signed = finding.signed.expect("a receipt was signed");
     assert_eq!(signed.text, "I decline. Note received on 2026-11-26 09:30 UTC by Demo Owner.");
     check_has(&signed.note_line, &"cd".repeat(32));

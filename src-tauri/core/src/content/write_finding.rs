@@ -7,7 +7,7 @@ use crate::words::Words;
 use super::finding::{Finding, FindingHeadings};
 use super::finding_lines::{causes, complaint, foot, reasons, steps, vehicle};
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
-use super::parts::{band, signed};
+use super::parts::{band, labels, signed};
 use super::said::{self, Reader};
 
 /// Probability from which a cause is named in the ten-second answer; the same as the urgency's.
@@ -35,6 +35,7 @@ pub fn build_finding(standing: &Standing, words: &Words) -> Finding {
         foot: foot(standing, words),
         page_foot: words.with("finding-foot", &[("visit", standing.visit.as_str().into())]),
         headings: headings(standing, words),
+        labels: labels(words),
     }
 }
 
@@ -141,6 +142,5 @@ fn headings(standing: &Standing, words: &Words) -> FindingHeadings {
         road: heading("road"),
         cautions: heading("cautions"),
         signed: heading("signed"),
-        page: heading("page"),
     }
 }

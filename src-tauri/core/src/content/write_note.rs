@@ -9,7 +9,7 @@ use super::canonical::sha256;
 use super::finding_lines::last_checked;
 use super::note::{DecisionLine, Note, NoteSection};
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
-use super::parts::{band, field, photo, signed};
+use super::parts::{band, field, labels, photo, signed};
 use super::said::{self, Reader};
 use super::shared::Field;
 use super::short_text::short_text;
@@ -35,6 +35,7 @@ pub fn build_note(standing: &Standing, words: &Words) -> Note {
         decisions: decisions(words),
         signed: None,
         page_foot: words.text("note-foot"),
+        labels: labels(words),
         short_text: short_text(standing, words),
         sha256: String::new(),
     };

@@ -25,6 +25,8 @@ pub struct Standing {
     pub intake: Intake,
     /// What the VIN's check digit says, as a hint; none without a VIN.
     pub vin_hint: Option<VinHint>,
+    /// Name of the layout in a workshop's own file; shipped layouts are named by the text `layout-ID`.
+    pub layout_name: Option<String>,
     /// How the car carries its shaft.
     pub support: Support,
     /// Which part comes first, as chosen or by the complaint.

@@ -68,6 +68,27 @@ fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
     all.then(|| Observation::absent(sign))
 }
 
+/// The steps whose answers made the observation of this sign: where two directions are one sign and only
+/// one of them was felt, that one alone.
+pub fn speakers<'r>(row: &'r SignRow, case: &Case) -> Vec<&'r str> {
+    let saying = |choices: &[&String]| -> Vec<&'r str> {
+        let says = |step: &&String| {
+            let answer = case.answer(step);
+            answer.is_some_and(|answer| choices.iter().any(|choice| answer.value.has(choice)))
+        };
+        row.steps.iter().filter(says).map(String::as_str).collect()
+    };
+    let present = saying(&row.present.iter().collect::<Vec<_>>());
+    if !present.is_empty() {
+        return present;
+    }
+    let soft = saying(&row.soft.iter().map(|soft| &soft.answer).collect::<Vec<_>>());
+    if !soft.is_empty() {
+        return soft;
+    }
+    row.steps.iter().filter(|step| case.answer(step).is_some()).map(String::as_str).collect()
+}
+
 /// Spread of an idle reading around the edge of the maker's range, rpm: workshop judgement.
 const IDLE_SPREAD_RPM: f64 = 25.0;
 

@@ -1,7 +1,8 @@
 //! Why: what each answered step weighs for or against each cause.
 //!
 //! The weight is exact leave-one-out: the cause's log-odds with every answer, minus its log-odds with
-//! this step's answer left out.
+//! this step's answer left out. Where two directions are one sign, the weight goes to the direction that
+//! spoke: an unsure one beside a felt one is not shown as evidence.
 
 use std::collections::BTreeMap;
 
@@ -20,7 +21,7 @@ const SILENT_DECIBANS: f64 = 0.25;
 pub fn weights(trade: &Trade, network: &Network, case: &Case, all: &Posterior) -> Vec<Vec<Weight>> {
     let observed = evidence::observations(trade, network, case);
     let mut weights: Vec<Vec<Weight>> = vec![Vec::new(); network.causes.len() + 1];
-    for (steps, signs) in groups(trade, network, &observed) {
+    for (steps, signs) in groups(trade, network, case, &observed) {
         let without: Vec<Observation> =
             observed.iter().filter(|one| !signs.contains(&one.sign)).copied().collect();
         let left_out = posterior(network, &without);
@@ -52,11 +53,17 @@ fn decibans(probability: f64) -> f64 {
 }
 
 /// Steps whose answers speak together (two directions of one sign), with the signs they decide.
-fn groups(trade: &Trade, network: &Network, observed: &[Observation]) -> Vec<(Vec<String>, Vec<usize>)> {
+fn groups(
+    trade: &Trade,
+    network: &Network,
+    case: &Case,
+    observed: &[Observation],
+) -> Vec<(Vec<String>, Vec<usize>)> {
     let mut by_steps: BTreeMap<Vec<String>, Vec<usize>> = BTreeMap::new();
     for (sign, row) in evidence::rows(trade, network) {
         if observed.iter().any(|one| one.sign == sign) {
-            by_steps.entry(row.steps.clone()).or_default().push(sign);
+            let steps = evidence::speakers(row, case).into_iter().map(str::to_owned).collect();
+            by_steps.entry(steps).or_default().push(sign);
         }
     }
     by_steps.into_iter().collect()

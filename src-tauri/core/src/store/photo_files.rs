@@ -30,6 +30,22 @@ impl PhotoSize {
     }
 }
 
+/// Reads a photo's address, `SHA256/SIZE` with `thumb` or `full`, as every shell gives it out; nothing
+/// else is an address, so there is no folder to escape from.
+pub fn photo_address(address: &str) -> Option<(&str, PhotoSize)> {
+    let (sha256, size) = address.split_once('/')?;
+    let size = match size {
+        "thumb" => PhotoSize::Thumb,
+        "full" => PhotoSize::Full,
+        _ => return None,
+    };
+    is_hash(sha256).then_some((sha256, size))
+}
+
+fn is_hash(text: &str) -> bool {
+    text.len() == 64 && text.bytes().all(|byte| matches!(byte, b'0'..=b'9' | b'a'..=b'f'))
+}
+
 impl Store {
     /// Keeps a photo and its thumbnail; gives back the photo's SHA-256 in hex.
     ///
@@ -47,9 +63,7 @@ impl Store {
     /// # Errors
     /// [`StoreFault::PhotoMissing`] if there is no such file.
     pub fn photo(&self, sha256: &str, size: PhotoSize) -> Result<Vec<u8>, StoreFault> {
-        let named =
-            sha256.len() == 64 && sha256.bytes().all(|byte| matches!(byte, b'0'..=b'9' | b'a'..=b'f'));
-        if !named {
+        if !is_hash(sha256) {
             return Err(StoreFault::PhotoMissing);
         }
         fs::read(self.photo_path(sha256, size)).map_err(|_| StoreFault::PhotoMissing)
@@ -71,4 +85,29 @@ fn write_synced(path: &Path, bytes: &[u8]) -> Result<(), StoreFault> {
         path.parent().map_or(Ok(()), |folder| File::open(folder)?.sync_all())
     };
     write().map_err(StoreFault::file)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::photo_address;
+
+    #[test]
+    fn a_photo_is_named_by_hash_and_size() {
+        let hash = "0123456789abcdef".repeat(4);
+        assert!(photo_address(&format!("{hash}/thumb")).is_some());
+        assert!(photo_address(&format!("{hash}/full")).is_some());
+        for wrong in [
+            hash.clone(),
+            format!("{hash}/huge"),
+            format!("{hash}/full/"),
+            format!("/{hash}/full"),
+            format!("{}/full", hash.trim_end_matches('f')),
+            format!("{}/full", hash.replace('f', "g")),
+            format!("{}/full", hash.to_uppercase()),
+            "../ledger.sqlite/full".to_owned(),
+            String::new(),
+        ] {
+            assert!(photo_address(&wrong).is_none(), "{wrong}");
+        }
+    }
 }

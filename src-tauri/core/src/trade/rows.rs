@@ -149,6 +149,9 @@ pub struct StepRow {
     /// Records cold or warm.
     #[serde(default)]
     pub asks_temperature: bool,
+    /// Something to go and check; false for what is only noted when it happens.
+    #[serde(default = "yes")]
+    pub recommended: bool,
     /// A photo, or a reason for none, belongs to it.
     #[serde(default = "yes")]
     pub pictured: bool,

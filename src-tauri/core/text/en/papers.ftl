@@ -38,7 +38,6 @@ finding-heading-unknown = What is not known
 finding-heading-road = Roadworthiness rows, for information
 finding-heading-cautions = Cautions
 finding-heading-signed = Receipt of the owner's note
-finding-heading-page = Page { "{page}" } of { "{pages}" }
 
 finding-sum-danger = DANGER: do not drive this car.
 finding-sum-warning = WARNING: move this car only to be repaired.
@@ -224,3 +223,12 @@ short-now-caution = If the noise grows, or if the car starts to shake, stop and 
 short-now-notice = Come back if the noise comes back or sounds different.
 short-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car.
 short-more = There is more in the full note: ask us for it.
+
+# Labels of a paper's printing
+paper-label-for = Speaks for it
+paper-label-against = Speaks against it
+paper-label-photo-missing = The photo is recorded, but its file could not be read when this was printed.
+paper-label-name = Name
+paper-label-date = Date
+paper-label-signature = Signature
+paper-label-page = Page { "{page}" } of { "{pages}" }

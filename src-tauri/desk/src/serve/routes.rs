@@ -9,8 +9,8 @@ use http_body_util::{BodyExt as _, LengthLimitError, Limited};
 use hyper::body::Incoming;
 use hyper::header::CONTENT_TYPE;
 use hyper::{Method, Request, StatusCode};
-use steady_core::app::PhotoSize;
 use steady_core::app::failure::Failure;
+use steady_core::app::photo_address;
 
 use super::reply::{self, Reply};
 use super::{Desk, files};
@@ -68,25 +68,16 @@ async fn photo(desk: &Arc<Desk>, request: &Request<Incoming>, path: &str) -> Rep
     if !guard.has_key(request.headers()) && !guard.has_key_in_query(request.uri().query()) {
         return no_key();
     }
-    let Some((sha256, size)) = photo_named(path) else { return not_found() };
+    let named = path.strip_prefix("/photo/").and_then(photo_address);
+    let Some((sha256, size)) = named.map(|(sha256, size)| (sha256.to_owned(), size)) else {
+        return not_found();
+    };
     let desk = Arc::clone(desk);
     match tokio::task::spawn_blocking(move || desk.steady.photo(&sha256, size)).await {
         Ok(Ok(jpeg)) => reply::with(StatusCode::OK, "image/jpeg", jpeg),
         Ok(Err(failure)) => reply::failure(StatusCode::NOT_FOUND, &failure),
         Err(_) => reply::failure(StatusCode::INTERNAL_SERVER_ERROR, &fault::internal()),
     }
-}
-
-/// Reads `/photo/SHA256/SIZE`.
-fn photo_named(path: &str) -> Option<(String, PhotoSize)> {
-    let (sha256, size) = path.strip_prefix("/photo/")?.split_once('/')?;
-    let size = match size {
-        "thumb" => PhotoSize::Thumb,
-        "full" => PhotoSize::Full,
-        _ => return None,
-    };
-    let is_hash = sha256.len() == 64 && sha256.bytes().all(|digit| digit.is_ascii_hexdigit());
-    is_hash.then(|| (sha256.to_owned(), size))
 }
 
 /// What is not there.
@@ -101,26 +92,4 @@ fn no_key() -> Reply {
 fn refuse(status: StatusCode, code: &str, message: &str) -> Reply {
     let failure: Failure = fault::failure(code, message, "Open the address that steady serve printed.");
     reply::failure(status, &failure)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::photo_named;
-
-    #[test]
-    fn a_photo_is_named_by_hash_and_size() {
-        let hash = "0123456789abcdef".repeat(4);
-        assert!(photo_named(&format!("/photo/{hash}/thumb")).is_some());
-        assert!(photo_named(&format!("/photo/{hash}/full")).is_some());
-        for wrong in [
-            format!("/photo/{hash}"),
-            format!("/photo/{hash}/huge"),
-            format!("/photo/{hash}/full/"),
-            format!("/photo/{}/full", hash.trim_end_matches('f')),
-            format!("/photo/{}/full", hash.replace('f', "g")),
-            "/photo/../ledger.sqlite/full".to_owned(),
-        ] {
-            assert!(photo_named(&wrong).is_none(), "{wrong}");
-        }
-    }
 }

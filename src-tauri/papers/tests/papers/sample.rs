@@ -7,7 +7,7 @@ use image::codecs::jpeg::JpegEncoder;
 use image::{Rgb, RgbImage};
 use steady_core::content::finding::{Finding, FindingHeadings, ReasonLine, StepLine};
 use steady_core::content::note::{DecisionLine, Note, NoteSection};
-use steady_core::content::shared::{Band, CauseLine, Field, PhotoLine, Signed};
+use steady_core::content::shared::{Band, CauseLine, Field, Labels, PhotoLine, Signed};
 
 /// Every word a band can carry, as printed, with what it asks for.
 pub const BANDS: [(&str, &str, &str); 5] = [
@@ -153,6 +153,7 @@ pub fn finding(word: &str, photos: usize) -> Finding {
         page_foot: "Finding, visit 019ab1f2-0000-7000-8000-000000000001. What is not named was not checked."
             .into(),
         headings: headings(),
+        labels: labels(),
     }
 }
 
@@ -244,7 +245,6 @@ fn headings() -> FindingHeadings {
         road: "Roadworthiness rows, for information".into(),
         cautions: "Cautions".into(),
         signed: "Receipt of the owner's note".into(),
-        page: "Page {page} of {pages}".into(),
     }
 }
 
@@ -283,8 +283,21 @@ pub fn note(word: &str, drawing: &str) -> Note {
             .map(|(id, label)| DecisionLine { id: id.into(), label: label.into() })
             .into(),
         signed: None,
+        labels: labels(),
         page_foot: "Note for the owner. It covers what was checked, as it was on that day.".into(),
         short_text: "Demo tourer, 25 November 2026: DANGER. Do not drive.".into(),
         sha256: "5c".repeat(32),
+    }
+}
+
+fn labels() -> Labels {
+    Labels {
+        speaks_for: "Speaks for it".into(),
+        against: "Speaks against it".into(),
+        photo_missing: "The photo is recorded, but its file could not be read when this was printed.".into(),
+        name: "Name".into(),
+        date: "Date".into(),
+        signature: "Signature".into(),
+        page: "Page {page} of {pages}".into(),
     }
 }

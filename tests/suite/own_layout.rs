@@ -1,0 +1,52 @@
+//! A workshop's own layout file: read from the data folder, named in the finding by its own name.
+
+use serde_json::json;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+
+use crate::bench_tools::{ask, open};
+
+const OWN: &str = r#"
+id = "own-two-bearing"
+name = "Two bearings, own drawing"
+support = "rubber"
+speed = "output"
+allowed_movement = "maker-figure"
+causes = ["worn-bearing", "torn-support-rubber", "misfire"]
+basis = "common practice, no source"
+"#;
+
+/// Reads a layout file from a data folder and gives back how the finding names the layout, with what
+/// Home has to say about files it refused.
+fn named(file: &str, layout: &str) -> (Option<String>, Vec<String>) {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::create_dir(folder.path().join("layouts")).unwrap();
+    std::fs::write(folder.path().join("layouts/own.toml"), file).unwrap();
+    let steady = open(folder.path()).unwrap();
+    let name = Request::SetTechnician { name: "Kim Marsh".to_owned() };
+    let Response::Home(home) = steady.handle(name).unwrap() else { panic!("no home") };
+    let refused = home.notices.into_iter().map(|notice| notice.detail).collect();
+    if !home.layouts.iter().any(|choice| choice.id == layout) {
+        return (None, refused);
+    }
+    let visit = ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": layout } } })).visit;
+    let finding = Request::Finding { visit, locale: "en".to_owned() };
+    let Response::Finding(finding) = steady.handle(finding).unwrap() else { panic!("no finding") };
+    let field = finding.vehicle.iter().find(|field| field.label == "Shaft layout");
+    (field.map(|field| field.value.clone()), refused)
+}
+
+#[test]
+fn own_layout_shows_by_its_name_and_a_bad_one_is_refused_alone() {
+    let (own, refused) = named(OWN, "own-two-bearing");
+    assert_eq!(own.as_deref(), Some("Two bearings, own drawing"));
+    assert_eq!(refused, Vec::<String>::new());
+
+    let nameless = OWN.replace("name = \"Two bearings, own drawing\"\n", "");
+    assert_eq!(named(&nameless, "own-two-bearing").0.as_deref(), Some("own-two-bearing"));
+
+    let (missing, refused) = named(&OWN.replace("misfire", "no-such-cause"), "own-two-bearing");
+    assert_eq!(missing, None);
+    assert!(refused[0].contains("own.toml") && refused[0].contains("causes"), "{refused:?}");
+    assert!(named("not a layout", "rubber-centre").0.is_some(), "the shipped layouts keep working");
+}
