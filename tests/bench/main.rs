@@ -9,6 +9,7 @@
 )]
 
 mod bore;
+mod handover;
 
 use std::path::Path;
 use std::sync::Arc;
@@ -39,6 +40,7 @@ fn main() {
     visit_of_500_entries(folder.path());
     list_of_10_000_visits(folder.path());
     bore::rows();
+    handover::measure(folder.path());
     sizes();
 }
 

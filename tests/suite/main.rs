@@ -7,6 +7,7 @@
     reason = "a test may fail loudly"
 )]
 
+mod backups;
 mod bad_input;
 mod bench_tools;
 mod bindings;
@@ -20,6 +21,11 @@ mod fit;
 mod gates;
 mod gauge;
 mod gauge_fit_reference;
+mod erase;
+mod handover;
+mod handover_files;
+mod handover_hostile;
+mod import_kills;
 mod kills;
 mod ledger;
 mod monotone;

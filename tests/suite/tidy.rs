@@ -36,7 +36,7 @@ fn code(text: &str) -> String {
 }
 
 /// What each room of the core may import; itself always.
-const MAY_IMPORT: [(&str, &[&str]); 12] = [
+const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("model", &[]),
     ("trade", &["model"]),
     ("walk", &["model", "trade"]),
@@ -48,11 +48,12 @@ const MAY_IMPORT: [(&str, &[&str]); 12] = [
     ("content", &["model", "words"]),
     ("store", &["model"]),
     ("photos", &["model"]),
+    ("handover", &["model"]),
     (
         "app",
         &[
             "model", "trade", "walk", "sorting", "urgency", "measure", "outcomes", "words", "content",
-            "store", "photos",
+            "store", "photos", "handover",
         ],
     ),
 ];

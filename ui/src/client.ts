@@ -29,6 +29,11 @@ type Replies = {
   'give-opinion': 'visit';
   'confirm-outcome': 'visit';
   calibration: 'calibration';
+  export: 'handover';
+  'export-piece': 'piece';
+  'import-piece': 'uploaded';
+  import: 'imported';
+  erase: 'erased';
 };
 
 /** What the core answers to a request of this name. */

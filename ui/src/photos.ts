@@ -1,6 +1,7 @@
 // A photo on its way from the camera to the core: shrunk and turned upright here, then handed over in
 // pieces. What the page cannot decode goes as it is, and the core says what it thinks of it.
 
+import { toBase64 } from './bytes.ts';
 import { ask } from './client.ts';
 
 const LONG_SIDE = 2560;
@@ -13,7 +14,7 @@ export async function upload(file: Blob): Promise<string> {
   const name = crypto.randomUUID();
   for (let index = 0; index === 0 || index * PIECE < photo.size; index += 1) {
     const piece = photo.slice(index * PIECE, (index + 1) * PIECE);
-    await ask({ ask: 'upload', upload: name, index, base64: await base64(piece) });
+    await ask({ ask: 'upload', upload: name, index, base64: await toBase64(piece) });
   }
   return name;
 }
@@ -60,16 +61,4 @@ async function shrink(file: Blob): Promise<Blob> {
 
 function jpeg(canvas: HTMLCanvasElement): Promise<Blob | null> {
   return new Promise((done) => canvas.toBlob(done, 'image/jpeg', QUALITY));
-}
-
-function base64(piece: Blob): Promise<string> {
-  return new Promise((done, fail) => {
-    const reader = new FileReader();
-    reader.onerror = () => fail(reader.error);
-    reader.onload = () => {
-      const address = String(reader.result);
-      done(address.slice(address.indexOf(',') + 1));
-    };
-    reader.readAsDataURL(piece);
-  });
 }

@@ -7,6 +7,7 @@
 
 pub mod app;
 pub mod content;
+pub mod handover;
 pub mod measure;
 pub mod model;
 pub mod outcomes;

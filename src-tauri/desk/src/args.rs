@@ -1,5 +1,6 @@
 //! The command line's grammar: words in, [`Command`] out. Runs nothing.
 
+pub mod handover;
 pub mod measure;
 
 use std::ffi::OsString;
@@ -29,17 +30,30 @@ Usage
       Judges the readings of a gauge on the shaft, with their uncertainty.
   steady fit --bearing-od MM (--class CLASS | --bore MM) --housing MATERIAL [--temp A..B] [...] [--json]
       Works out the fit of a bearing in its seat, cold and hot.
+  steady export [VISIT...] --out FILE.steady [--papers] [--data DIR] [--json]
+      Writes visits, all of them if none is named, into a signed handover file.
+  steady import FILE.steady [--data DIR] [--json]
+      Takes in a handover file: all of it, or nothing. What is here already grows by what is new.
+  steady verify FILE.steady [--json]
+      Checks every byte, chain and photo of a handover file, and says who made it.
+  steady erase VISIT --confirm WORD [--data DIR]
+      Erases a visit for good, at its owner's wish. WORD is its plate or the last block of its id.
+  steady backup DIR [--data DIR] [--json]
+  steady restore DIR [--data DIR] [--json]
+      Makes or renews a backup in a folder; takes in what a backup holds and the data folder does not.
+  steady salvage STEADY.DB [--data DIR] [--json]
+      Takes in every visit of a set-aside, damaged database that still verifies.
 
 Options
-  --data DIR   Folder of the visits. serve: the platform's data folder if not given.
-               replay: a folder that is removed at the end if not given.
+  --data DIR   Folder of the visits; the platform's data folder if not given.
+               (replay: a folder that is removed at the end).
   --port N     Port on 127.0.0.1; a free one if not given.
   --no-open    Only print the address.
-  --out DIR    Write finding.pdf, note.pdf and note.txt there.
   --pass LEN   Depth of a pass, on the diameter. Lengths end in mm, um, in or thou; mm if bare.
   --axis WHICH Cut about the datum axis, or a free one; the datum where the readings know it.
   --wall LEN, --wall-min LEN
                Thinnest wall now (or wall= in the file), and the least that may be left.
+  --out DIR    replay: write finding.pdf, note.pdf and note.txt there.
   --json       Print one JSON object instead of a summary.
 
 Sizes of fit, in mm; each measured one wins over its class, and takes its uncertainty (95 %) in um
@@ -73,6 +87,8 @@ pub enum Command {
     Gauge(measure::Gauge),
     /// Work out a fit.
     Fit(measure::Fit),
+    /// Hand over, erase, back up.
+    Handover(handover::Handover),
 }
 
 /// How to serve.
@@ -108,6 +124,10 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
         Some(Arg::Value(word)) if word == "fit" => measure::fit(&mut words)?,
+        Some(Arg::Value(word)) => match handover::COMMANDS.iter().find(|command| word == **command) {
+            Some(command) => handover::read(command, &mut words)?.map_or(Command::Help, Command::Handover),
+            None => return Err(unknown()),
+        },
         Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
         Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
         Some(_) => return Err(unknown()),

@@ -8,6 +8,7 @@ mod bore;
 mod fault;
 mod fit;
 mod gauge;
+mod handover;
 mod house;
 mod replay;
 mod say;
@@ -48,5 +49,6 @@ fn run(command: Command) -> Result<(), Failure> {
         Command::Skim(how) => bore::plan(&how),
         Command::Gauge(how) => gauge::run(&how),
         Command::Fit(how) => fit::run(&how),
+        Command::Handover(how) => handover::run(&how),
     }
 }

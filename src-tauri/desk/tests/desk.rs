@@ -15,6 +15,10 @@
 mod support;
 
 #[cfg(test)]
+#[path = "desk/handover.rs"]
+mod handover;
+
+#[cfg(test)]
 mod tests {
     use super::support::{Desk, refused};
     use std::fs;

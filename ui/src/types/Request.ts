@@ -222,4 +222,44 @@ by: string | null, } | { "ask": "calibration" } | { "ask": "history",
 /**
  * The visit.
  */
-visit: string, };
+visit: string, } | { "ask": "export", 
+/**
+ * The visits; none means all of them.
+ */
+visits: Array<string>, 
+/**
+ * Their papers too.
+ */
+papers: boolean, } | { "ask": "export-piece", 
+/**
+ * `export` of the answer to `export`.
+ */
+export: string, 
+/**
+ * Index of the piece, from 0.
+ */
+index: number, } | { "ask": "import-piece", 
+/**
+ * A name the screen makes up (UUID).
+ */
+upload: string, 
+/**
+ * Index of the piece, from 0.
+ */
+index: number, 
+/**
+ * The bytes, base64; at most 512 KiB of them.
+ */
+base64: string, } | { "ask": "import", 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "erase", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * Its plate, or the last block of its id: typed by whoever erases it.
+ */
+word: string, };

@@ -256,15 +256,21 @@ pub fn check_intake(trade: &Trade, intake: &Intake) -> Result<(), Refusal> {
     let vehicle = &intake.vehicle;
     let layout = trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
     let idle = |[low, high]: [u32; 2]| (200..=9_000).contains(&low) && (low..=9_000).contains(&high);
-    let short = [&vehicle.label, &vehicle.plate, &vehicle.vin, &intake.owner.name, &intake.owner.contact];
     let fits = vehicle.seat.is_none_or(|seat| layout.seats.contains(&seat))
         && vehicle.cylinders.is_none_or(|cylinders| (1..=16).contains(&cylinders))
         && vehicle.idle_rpm.is_none_or(idle)
         && vehicle.maker_play_mm.is_none_or(|figure| figure > 0.0 && figure < 50.0)
-        && short.iter().all(|text| text.chars().count() <= MAX_FIELD)
-        && [&intake.complaint, &intake.when].iter().all(|text| text.chars().count() <= MAX_TEXT)
+        && texts_fit(intake)
         && intake.complaint_sounds.iter().all(|sound| trade.sounds.iter().any(|row| &row.id == sound));
     if fits { Ok(()) } else { Err(Refusal::IntakeRefused) }
+}
+
+/// Whether what a person typed at intake is of a length that screens and papers can show.
+pub fn texts_fit(intake: &Intake) -> bool {
+    let Intake { vehicle, owner, complaint, when, .. } = intake;
+    let within = |texts: &[&String], most: usize| texts.iter().all(|text| text.chars().count() <= most);
+    within(&[&vehicle.label, &vehicle.plate, &vehicle.vin, &owner.name, &owner.contact], MAX_FIELD)
+        && within(&[complaint, when], MAX_TEXT)
 }
 
 /// Longest name, plate, label or contact, characters.
@@ -297,7 +303,10 @@ pub fn is_open(standing: &Standing, set: &str) -> bool {
     standing.gate_sets.iter().any(|stand| stand.id == set && stand.open)
 }
 
-/// The moment a new entry is dated: never before the latest of its chain, whatever the clock says.
-pub fn dated(entries: &[Entry], now: Moment) -> Moment {
-    entries.iter().map(|entry| entry.at).max().map_or(now, |latest| latest.max(now))
+/// The moment a new entry of this device is dated: never before the latest of its chain and always after
+/// what another device wrote, whatever the clock says, so that on every device it reads after what its
+/// writer saw.
+pub fn dated(entries: &[Entry], device: &str, now: Moment) -> Moment {
+    let after = |entry: &Entry| Moment(entry.at.0 + i64::from(entry.device != device));
+    entries.iter().map(after).max().map_or(now, |latest| latest.max(now))
 }

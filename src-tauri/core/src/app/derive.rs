@@ -40,7 +40,7 @@ pub struct Visit<'a> {
 ///
 /// # Errors
 /// [`Refusal::UnknownVisit`] without entries, [`Refusal::UnknownLayout`] if its layout file is gone.
-pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &mut DrawnFor) -> Result<Standing, Refusal> {
+pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Standing, Refusal> {
     if visit.entries.is_empty() {
         return Err(Refusal::UnknownVisit);
     }
@@ -51,7 +51,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &mut DrawnFor) -> Result
     let rows = shown_steps(trade, layout, &record);
     let steps = steps(trade, &record, &case, &rows, danger.as_deref());
     let open = open_steps(&case, &rows, danger.is_some());
-    let mut sorting = sort(trade, &case, &open, Some(drawn.of(trade, &case)));
+    let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     let urgency = rating::rate(&case, &sort_as_judged(trade, &case));
     judged::settle(trade, &case, &open, &urgency, &mut sorting);
     let order = order::order(trade, &record);

@@ -1,6 +1,8 @@
 //! The drawn networks of each kind of car, made when first needed and kept until the knowledge changes.
 
+use std::cell::RefCell;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use crate::model::case::Case;
 use crate::sorting::draws::Draws;
@@ -12,13 +14,14 @@ const SEED: u64 = 20_261_125;
 /// Draws by layout and gearbox: nothing else of a car changes its network.
 #[derive(Debug, Default)]
 pub struct DrawnFor {
-    kept: BTreeMap<(String, Option<&'static str>), Draws>,
+    kept: RefCell<BTreeMap<(String, Option<&'static str>), Arc<Draws>>>,
 }
 
 impl DrawnFor {
     /// The draws of cars like this one.
-    pub fn of(&mut self, trade: &Trade, case: &Case) -> &Draws {
+    pub fn of(&self, trade: &Trade, case: &Case) -> Arc<Draws> {
         let kind = (case.layout.clone(), case.gearbox.map(|gearbox| gearbox.id()));
-        self.kept.entry(kind).or_insert_with(|| Draws::of(trade, case, SEED))
+        let mut kept = self.kept.borrow_mut();
+        Arc::clone(kept.entry(kind).or_insert_with(|| Arc::new(Draws::of(trade, case, SEED))))
     }
 }

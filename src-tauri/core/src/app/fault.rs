@@ -2,7 +2,9 @@
 //! the one into the other: the sentences are the texts `error-CODE` and `error-CODE-help`.
 
 use crate::app::failure::Failure;
+use crate::app::handover;
 use crate::app::press::PressError;
+use crate::handover::fault::HandoverFault;
 use crate::measure::bore::fault::BoreFault;
 use crate::measure::fit::fault::FitFault;
 use crate::measure::gauge::fault::GaugeFault;
@@ -28,6 +30,9 @@ pub enum Fault {
     /// A fit was not worked out.
     #[error("fit: {0:?}")]
     Fit(FitFault),
+    /// A handover file was refused.
+    #[error(transparent)]
+    Handover(HandoverFault),
     /// A paper was not printed.
     #[error(transparent)]
     Press(#[from] PressError),
@@ -74,6 +79,11 @@ pub enum Refusal {
     UnknownCause,
     OpinionWithoutReason,
     OutcomeContradicts,
+    VisitErased,
+    EraseWordDiffers,
+    ChainBroken,
+    NothingToExport,
+    NothingToSalvage,
 }
 
 impl From<Refusal> for Fault {
@@ -113,6 +123,11 @@ impl Refusal {
             Self::UnknownCause => "unknown-cause",
             Self::OpinionWithoutReason => "opinion-without-reason",
             Self::OutcomeContradicts => "outcome-contradicts",
+            Self::VisitErased => "visit-erased",
+            Self::EraseWordDiffers => "erase-word-differs",
+            Self::ChainBroken => "chain-broken",
+            Self::NothingToExport => "nothing-to-export",
+            Self::NothingToSalvage => "nothing-to-salvage",
         }
     }
 }
@@ -128,6 +143,7 @@ impl Fault {
             Self::Photo(PhotoFault::TooLarge) => "photo-too-large",
             Self::Gauge(fault) => fault.code(),
             Self::Fit(fault) => fault.code(),
+            Self::Handover(fault) => handover::code(fault),
             Self::Press(_) => "paper-failed",
             Self::Bore(fault) => fault.why.code(),
             Self::Words(WordsError::UnknownLocale) => "unknown-locale",
@@ -139,9 +155,11 @@ impl Fault {
     /// What a shell sees, in the language of `words`.
     pub fn shown(&self, words: &Words) -> Failure {
         let code = self.code();
+        let message = words.text(&format!("error-{code}"));
+        let part = if let Self::Handover(fault) = self { fault.part() } else { None };
         Failure {
             code: code.to_owned(),
-            message: words.text(&format!("error-{code}")),
+            message: part.map_or(message.clone(), |part| format!("{message} ({part})")),
             help: words.text(&format!("error-{code}-help")),
         }
     }
@@ -158,6 +176,7 @@ fn store_code(fault: &StoreFault) -> &'static str {
         StoreFault::UploadOrder => "upload-out-of-order",
         StoreFault::UploadUnknown => "upload-unknown",
         StoreFault::UploadTooLarge => "photo-too-large",
+        StoreFault::NotABackup => "backup-folder",
         StoreFault::File(_) | StoreFault::Sql { .. } => "storage-failed",
     }
 }

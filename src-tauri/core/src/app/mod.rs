@@ -12,6 +12,7 @@ pub mod failure;
 pub mod fault;
 pub mod fit;
 pub mod gauge;
+pub mod handover;
 mod history;
 mod judged;
 mod learning;

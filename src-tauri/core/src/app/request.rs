@@ -192,6 +192,43 @@ pub enum Request {
         /// The visit.
         visit: String,
     },
+    /// Makes a handover file, to be fetched with `export-piece`.
+    Export {
+        /// The visits; none means all of them.
+        #[serde(default)]
+        visits: Vec<String>,
+        /// Their papers too.
+        #[serde(default)]
+        papers: bool,
+    },
+    /// One piece of the handover file made last.
+    ExportPiece {
+        /// `export` of the answer to `export`.
+        export: String,
+        /// Index of the piece, from 0.
+        index: u32,
+    },
+    /// One piece of a handover file on its way in; pieces arrive in order.
+    ImportPiece {
+        /// A name the screen makes up (UUID).
+        upload: String,
+        /// Index of the piece, from 0.
+        index: u32,
+        /// The bytes, base64; at most 512 KiB of them.
+        base64: String,
+    },
+    /// Takes in a handover file that was sent with `import-piece`.
+    Import {
+        /// The upload.
+        upload: String,
+    },
+    /// Erases a visit at the owner's wish. It cannot be taken back.
+    Erase {
+        /// The visit.
+        visit: String,
+        /// Its plate, or the last block of its id: typed by whoever erases it.
+        word: String,
+    },
 }
 
 /// The papers.

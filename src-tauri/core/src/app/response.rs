@@ -38,6 +38,20 @@ pub enum Response {
     Calibration(Box<Calibration>),
     /// To `history`.
     History(History),
+    /// To `export`.
+    Handover(HandoverFile),
+    /// To `export-piece`.
+    Piece {
+        /// The bytes, base64; none after the last piece.
+        base64: String,
+    },
+    /// To `import`.
+    Imported(super::handover::Imported),
+    /// To `erase`.
+    Erased {
+        /// The visit that is no more.
+        visit: String,
+    },
 }
 
 /// What the first screen needs.
@@ -144,6 +158,24 @@ pub struct PaperFile {
     pub base64: String,
     /// The text itself, for `text/plain`.
     pub text: Option<String>,
+}
+
+/// A handover file that waits to be fetched.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct HandoverFile {
+    /// What to fetch it by.
+    pub export: String,
+    /// File name without anything a person typed.
+    pub name: String,
+    /// Its length, bytes.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub bytes: u64,
+    /// How many pieces it has.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub pieces: u64,
+    /// Visits that were left out because their chain is broken.
+    pub left_out: Vec<String>,
 }
 
 /// A visit's ledger for reading.

@@ -27,7 +27,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{history, judged, learning, list, papers};
+use super::{handover, history, judged, learning, list, papers};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -52,7 +52,7 @@ pub(super) struct Inner {
     pub(super) device: String,
     pub(super) notices: Vec<HomeNotice>,
     /// The drawn networks of each kind of car sorted since the knowledge last changed.
-    drawn: DrawnFor,
+    pub(super) drawn: DrawnFor,
     at_hand: Option<AtHand>,
 }
 
@@ -112,7 +112,7 @@ impl Steady {
         inner.store.photo(sha256, size).map_err(|fault| shown(&fault.into(), &inner.locale()))
     }
 
-    fn lock(&self) -> Result<MutexGuard<'_, Inner>, Failure> {
+    pub(super) fn lock(&self) -> Result<MutexGuard<'_, Inner>, Failure> {
         self.inner.lock().map_err(|_| shown(&Fault::Internal("a request panicked".to_owned()), "en"))
     }
 }
@@ -152,7 +152,7 @@ impl Inner {
         Ok(inner)
     }
 
-    fn locale(&self) -> String {
+    pub(super) fn locale(&self) -> String {
         let settings = self.store.settings().unwrap_or_default();
         settings.get("pref.locale").cloned().unwrap_or_else(|| "en".to_owned())
     }
@@ -188,6 +188,13 @@ impl Inner {
                 self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes, says.as_deref()))
             }
             Request::History { visit } => history::history(self, &visit),
+            Request::Export { visits, papers } => handover::prepare(self, &visits, papers),
+            Request::ExportPiece { export, index } => handover::piece(self, &export, index),
+            Request::ImportPiece { upload, index, base64 } => {
+                handover::take_piece(self, &upload, index, &base64)
+            }
+            Request::Import { upload } => handover::import_upload(self, &upload),
+            Request::Erase { visit, word } => handover::erase(self, &visit, &word),
             Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
                 let current = papers::note_sha256(self, &visit, &locale)?;
                 let given = GivenReceipt { decision, name, note_sha256, locale, strokes };
@@ -223,8 +230,7 @@ impl Inner {
         self.take_in_hand(visit)?;
         let Some(at_hand) = &mut self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
         if at_hand.standing.is_none() {
-            at_hand.standing =
-                Some(derived(&self.trade, visit, &at_hand.chain, &self.device, &mut self.drawn)?);
+            at_hand.standing = Some(derived(&self.trade, visit, &at_hand.chain, &self.device, &self.drawn)?);
         }
         at_hand.standing.clone().ok_or_else(|| Refusal::UnknownVisit.into())
     }
@@ -244,6 +250,13 @@ impl Inner {
             self.at_hand = Some(AtHand { visit: visit.to_owned(), chain, standing: None });
         }
         Ok(())
+    }
+
+    /// Entries came or went beside the usual way: what is on disk decides what comes next, and outcomes among
+    /// them teach.
+    pub(super) fn ledger_changed(&mut self) -> Result<(), Fault> {
+        self.at_hand = None;
+        self.learn()
     }
 
     fn look(&mut self, visit: &str) -> Result<Response, Fault> {
@@ -281,11 +294,11 @@ impl Inner {
         let Some(AtHand { mut chain, .. }) = self.at_hand.take() else {
             return Err(Refusal::UnknownVisit.into());
         };
-        let at = decide::dated(&chain.entries, (self.clock)());
+        let at = decide::dated(&chain.entries, &self.device, (self.clock)());
         let entry = next_entry(&chain.entries, visit, &self.device, at, body);
         chain.entries.push(entry.clone());
         let teaches = learning::teaches(&chain.entries, &entry);
-        let standing = derived(&self.trade, visit, &chain, &self.device, &mut self.drawn)?;
+        let standing = derived(&self.trade, visit, &chain, &self.device, &self.drawn)?;
         // After a failure nothing is at hand: what is on disk decides.
         self.store.append(&[entry], &list::card(&standing))?;
         let at_hand = AtHand { visit: visit.to_owned(), chain, standing: Some(standing.clone()) };
@@ -392,7 +405,7 @@ fn derived(
     visit: &str,
     chain: &Chain,
     device: &str,
-    drawn: &mut DrawnFor,
+    drawn: &DrawnFor,
 ) -> Result<Standing, Refusal> {
     let visit = derive::Visit { id: visit, entries: &chain.entries, broken_at: chain.broken_at, device };
     derive::standing(trade, visit, drawn)

@@ -148,6 +148,13 @@ pub enum EntryBody {
     },
 }
 
+impl EntryBody {
+    /// The photo this entry names, if it names one: what has to travel with the ledger.
+    pub fn photo(&self) -> Option<&PhotoRef> {
+        if let Self::PhotoKept { photo, .. } = self { Some(photo) } else { None }
+    }
+}
+
 /// Which part of the walk comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

@@ -10,6 +10,7 @@ pub mod fit;
 pub mod gauge;
 pub mod ids;
 pub mod learned;
+pub mod line;
 pub mod outcome;
 pub mod rating;
 pub mod standing;

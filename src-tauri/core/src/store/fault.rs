@@ -37,6 +37,9 @@ pub enum StoreFault {
     /// An upload beyond the greatest size.
     #[error("the upload is too large")]
     UploadTooLarge,
+    /// A folder for a backup that holds something else.
+    #[error("the folder is no backup")]
+    NotABackup,
     /// Reading or writing a file failed.
     #[error("a file could not be read or written")]
     File(#[source] std::io::Error),

@@ -10,6 +10,7 @@ use super::cards::{self, CardRow};
 use super::fault::StoreFault;
 use super::open::Store;
 use crate::model::entry::{Entry, EntryBody};
+use crate::model::line::Line;
 use crate::model::time::Moment;
 
 /// Hash before the first entry of a chain.
@@ -65,6 +66,29 @@ impl Store {
         done.map_err(|fault| self.noted(fault))
     }
 
+    /// A visit's lines as stored, by device and place.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn lines(&self, visit: &str) -> Result<Vec<Line>, StoreFault> {
+        let mut lines = read(&self.connection, visit).map_err(StoreFault::sql("read a visit"))?;
+        lines.sort_by(|a, b| (&a.device, a.seq).cmp(&(&b.device, b.seq)));
+        Ok(lines)
+    }
+
+    /// Every visit that has entries, in order of id.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn visit_ids(&self) -> Result<Vec<String>, StoreFault> {
+        let read = || -> Result<Vec<String>, rusqlite::Error> {
+            let mut statement =
+                self.connection.prepare_cached("SELECT DISTINCT visit FROM entry ORDER BY visit")?;
+            statement.query_map([], |row| row.get("visit"))?.collect()
+        };
+        read().map_err(StoreFault::sql("list visits"))
+    }
+
     /// Reads a visit's entries and checks their chains. Empty for an unknown visit.
     ///
     /// # Errors
@@ -78,50 +102,38 @@ impl Store {
 fn append(connection: &mut Connection, entries: &[Entry], card: &CardRow) -> Result<(), rusqlite::Error> {
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
     for entry in entries {
-        insert(&transaction, entry)?;
+        let Entry { visit, device, seq, at, prev, hash, body } = entry.clone();
+        insert(&transaction, &Line { visit, device, seq, at, prev, hash, body: body_text(&body) })?;
     }
     cards::write(&transaction, card)?;
     transaction.commit()
 }
 
-fn insert(connection: &Connection, entry: &Entry) -> Result<(), rusqlite::Error> {
+pub(super) fn insert(connection: &Connection, line: &Line) -> Result<(), rusqlite::Error> {
     let mut statement = connection.prepare_cached(
         "INSERT INTO entry (visit, device, seq, at, prev, hash, body) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
     )?;
-    let seq = i64::try_from(entry.seq).unwrap_or(i64::MAX);
-    let body = body_text(&entry.body);
-    statement.execute(params![entry.visit, entry.device, seq, entry.at.0, entry.prev, entry.hash, body])?;
+    let seq = i64::try_from(line.seq).unwrap_or(i64::MAX);
+    let Line { visit, device, at, prev, hash, body, .. } = line;
+    statement.execute(params![visit, device, seq, at.0, prev, hash, body])?;
     Ok(())
 }
 
-/// A row before its body is read: the hash is over the text as it stands.
-pub(super) struct Raw {
-    pub(super) visit: String,
-    pub(super) device: String,
-    pub(super) seq: u64,
-    pub(super) at: Moment,
-    pub(super) prev: String,
-    pub(super) hash: String,
-    pub(super) body: String,
+/// Whether a line reads as it was written: the hash is over the text as it stands.
+pub(super) fn is_whole(row: &Line) -> bool {
+    row.hash == hash(&row.visit, &row.device, row.seq, row.at, &row.prev, &row.body)
 }
 
-impl Raw {
-    /// Whether it reads as it was written.
-    pub(super) fn is_whole(&self) -> bool {
-        self.hash == hash(&self.visit, &self.device, self.seq, self.at, &self.prev, &self.body)
-    }
-}
-
-fn read(connection: &Connection, visit: &str) -> Result<Vec<Raw>, rusqlite::Error> {
+pub(super) fn read(connection: &Connection, visit: &str) -> Result<Vec<Line>, rusqlite::Error> {
     let mut statement = connection.prepare_cached(
         "SELECT visit, device, seq, at, prev, hash, body FROM entry WHERE visit = ?1 ORDER BY at, device, seq",
     )?;
-    let rows = statement.query_map([visit], raw)?;
+    let rows = statement.query_map([visit], line)?;
     rows.collect()
 }
 
-pub(super) fn raw(row: &Row<'_>) -> Result<Raw, rusqlite::Error> {
-    Ok(Raw {
+pub(super) fn line(row: &Row<'_>) -> Result<Line, rusqlite::Error> {
+    Ok(Line {
         visit: row.get("visit")?,
         device: row.get("device")?,
         seq: u64::try_from(row.get::<_, i64>("seq")?).unwrap_or(0),
@@ -133,7 +145,7 @@ pub(super) fn raw(row: &Row<'_>) -> Result<Raw, rusqlite::Error> {
 }
 
 /// Keeps every entry that can be read and marks the first that does not fit.
-fn checked(mut rows: Vec<Raw>) -> Chain {
+pub(super) fn checked(mut rows: Vec<Line>) -> Chain {
     rows.sort_by(|a, b| (&a.device, a.seq).cmp(&(&b.device, b.seq)));
     let mut broken_at = None;
     let mut before = Before::default();
@@ -146,13 +158,59 @@ fn checked(mut rows: Vec<Raw>) -> Chain {
         }
         before = before.then(&row);
         if let Ok(body) = body {
-            let Raw { visit, device, seq, prev, hash, at, .. } = row;
+            let Line { visit, device, seq, prev, hash, at, .. } = row;
             timed.push((before.latest, Entry { visit, device, seq, at, prev, hash, body }));
         }
     }
     // A device whose clock was set back still reads in the order it wrote.
     timed.sort_by(|(a_time, a), (b_time, b)| (a_time, &a.device, a.seq).cmp(&(b_time, &b.device, b.seq)));
     Chain { entries: timed.into_iter().map(|(_, entry)| entry).collect(), broken_at }
+}
+
+/// Why lines that came from outside are not a ledger.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LineFault {
+    /// A line does not fit its chain, or is not one of this visit.
+    Broken,
+    /// A line of a kind that this program does not know.
+    Newer,
+}
+
+/// Checks lines from outside: in order of device and place, each chain whole from its first line on.
+///
+/// # Errors
+/// [`LineFault`]; a ledger that is only partly sound is refused as a whole.
+pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
+    let mut before = Before::default();
+    let mut last: Option<(&str, u64)> = None;
+    for line in lines {
+        let here = (line.device.as_str(), line.seq);
+        before = before.or_start(&line.device);
+        let sound = line.visit == visit
+            && (0..=LATEST).contains(&line.at.0)
+            && (1..=64).contains(&line.device.len())
+            && line.device.bytes().all(|byte| byte.is_ascii_graphic())
+            && last.is_none_or(|last| last < here)
+            && before.fits(line);
+        if !sound {
+            return Err(LineFault::Broken);
+        }
+        if serde_json::from_str::<EntryBody>(&line.body).is_err() {
+            return Err(if has_kind(&line.body) { LineFault::Newer } else { LineFault::Broken });
+        }
+        before = before.then(line);
+        last = Some(here);
+    }
+    if lines.is_empty() { Err(LineFault::Broken) } else { Ok(()) }
+}
+
+/// The last millisecond of the year 9999.
+const LATEST: i64 = 253_402_300_799_999;
+
+/// Whether a body that this program cannot read says what kind it is: an entry of a later program.
+fn has_kind(body: &str) -> bool {
+    serde_json::from_str::<serde_json::Value>(body)
+        .is_ok_and(|body| body.get("kind").is_some_and(|kind| kind.is_string()))
 }
 
 /// The end of one device's chain so far.
@@ -174,11 +232,11 @@ impl Before {
         if self.device == device { self } else { Self { device: device.to_owned(), ..Self::default() } }
     }
 
-    fn fits(&self, row: &Raw) -> bool {
-        row.seq == self.seq + 1 && row.prev == self.hash && row.is_whole()
+    fn fits(&self, row: &Line) -> bool {
+        row.seq == self.seq + 1 && row.prev == self.hash && is_whole(row)
     }
 
-    fn then(self, row: &Raw) -> Self {
+    fn then(self, row: &Line) -> Self {
         Self { seq: row.seq, hash: row.hash.clone(), latest: self.latest.max(row.at), ..self }
     }
 }

@@ -6,24 +6,33 @@ use rusqlite::{Connection, TransactionBehavior};
 use super::fault::StoreFault;
 
 /// Every step in order; the file's `user_version` counts those it has.
-const STEPS: [&str; 2] =
-    [include_str!("../../sql/0001_ledger.sql"), include_str!("../../sql/0002_outcomes.sql")];
+const STEPS: &[&str] = &[
+    include_str!("../../sql/0001_ledger.sql"),
+    include_str!("../../sql/0002_outcomes.sql"),
+    include_str!("../../sql/0003_handover.sql"),
+];
 
 /// Brings a database to the current schema, all missing steps in one transaction.
 ///
 /// # Errors
 /// [`StoreFault::Newer`] for a file of a later program, or what SQLite says.
 pub fn migrate(connection: &mut Connection) -> Result<(), StoreFault> {
-    let sql = StoreFault::sql("migrate");
-    let found: i64 = connection.query_row("PRAGMA user_version", [], |row| row.get(0)).map_err(sql)?;
-    let known = i64::try_from(STEPS.len()).unwrap_or(i64::MAX);
-    if found > known {
-        return Err(StoreFault::Newer { found, known });
-    }
+    let (found, known) = check_known(connection)?;
     if found == known {
         return Ok(());
     }
     apply(connection, usize::try_from(found).unwrap_or(0), known).map_err(StoreFault::sql("migrate"))
+}
+
+/// The schema's number in a file and the greatest this program knows.
+///
+/// # Errors
+/// [`StoreFault::Newer`] for a file of a later program, or what SQLite says.
+pub fn check_known(connection: &Connection) -> Result<(i64, i64), StoreFault> {
+    let sql = StoreFault::sql("read the schema's number");
+    let found: i64 = connection.query_row("PRAGMA user_version", [], |row| row.get(0)).map_err(sql)?;
+    let known = i64::try_from(STEPS.len()).unwrap_or(i64::MAX);
+    if found > known { Err(StoreFault::Newer { found, known }) } else { Ok((found, known)) }
 }
 
 fn apply(connection: &mut Connection, done: usize, known: i64) -> Result<(), rusqlite::Error> {

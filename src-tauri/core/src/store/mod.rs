@@ -1,11 +1,18 @@
 //! What is on disk: the SQLite ledger, photo files, migrations, and recovery. Knows no rule.
 
+pub mod backup;
 pub mod cards;
+pub mod erase;
 pub mod fault;
+pub mod keys;
 pub mod ledger;
+pub mod merge;
 pub mod migrations;
 pub mod open;
 pub mod outcomes;
+pub mod outgoing;
 pub mod photo_files;
+pub mod salvage;
 pub mod settings;
+pub mod staging;
 pub mod uploads;

@@ -30,7 +30,7 @@ pub struct Opened {
     pub set_aside: Option<PathBuf>,
 }
 
-const DATABASE: &str = "steady.db";
+pub(super) const DATABASE: &str = "steady.db";
 /// Left behind when SQLite reported damage in the middle of work; the next start then looks closely.
 const SUSPECT: &str = "suspect";
 
@@ -50,6 +50,9 @@ pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
     };
     let store = Store { connection, folder: folder.to_owned(), _lock: lock };
     store.clear_uploads();
+    store.clear_outgoing();
+    // An erasure that was cut off goes on; if it cannot now, the next start tries again.
+    let _ = store.sweep();
     Ok(Opened { store, set_aside })
 }
 

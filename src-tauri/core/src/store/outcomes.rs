@@ -6,9 +6,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use rusqlite::Connection;
 
 use super::fault::StoreFault;
-use super::ledger::{Raw, raw};
+use super::ledger::{is_whole, line};
 use super::open::Store;
 use crate::model::entry::EntryBody;
+use crate::model::line::Line;
 use crate::model::outcome::Outcome;
 
 impl Store {
@@ -23,18 +24,18 @@ impl Store {
     }
 }
 
-fn read(connection: &Connection) -> Result<Vec<Raw>, rusqlite::Error> {
+fn read(connection: &Connection) -> Result<Vec<Line>, rusqlite::Error> {
     // The condition is that of the index, word for word.
     let mut statement = connection.prepare_cached(
         "SELECT visit, device, seq, at, prev, hash, body FROM entry
          WHERE substr(body, 1, 27) = '{\"kind\":\"outcome-confirmed\"' OR substr(body, 1, 19) = '{\"kind\":\"withdrawn\"'",
     )?;
-    let rows = statement.query_map([], raw)?;
+    let rows = statement.query_map([], line)?;
     rows.collect()
 }
 
-fn standing(mut rows: Vec<Raw>) -> Vec<Outcome> {
-    rows.retain(Raw::is_whole);
+fn standing(mut rows: Vec<Line>) -> Vec<Outcome> {
+    rows.retain(is_whole);
     rows.sort_by(|a, b| (&a.visit, a.at, &a.device, a.seq).cmp(&(&b.visit, b.at, &b.device, b.seq)));
     let mut withdrawn: BTreeSet<String> = BTreeSet::new();
     let mut confirmed: Vec<(String, String, Outcome)> = Vec::new();

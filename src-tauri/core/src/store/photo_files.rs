@@ -20,6 +20,16 @@ pub enum PhotoSize {
     Full,
 }
 
+impl PhotoSize {
+    /// Name of the file of the photo with this SHA-256.
+    pub fn file_name(self, sha256: &str) -> String {
+        match self {
+            Self::Thumb => format!("{sha256}.thumb.jpg"),
+            Self::Full => format!("{sha256}.jpg"),
+        }
+    }
+}
+
 /// Reads a photo's address, `SHA256/SIZE` with `thumb` or `full`, as every shell gives it out; nothing
 /// else is an address, so there is no folder to escape from.
 pub fn photo_address(address: &str) -> Option<(&str, PhotoSize)> {
@@ -59,12 +69,8 @@ impl Store {
         fs::read(self.photo_path(sha256, size)).map_err(|_| StoreFault::PhotoMissing)
     }
 
-    fn photo_path(&self, sha256: &str, size: PhotoSize) -> PathBuf {
-        let ending = match size {
-            PhotoSize::Thumb => "thumb.jpg",
-            PhotoSize::Full => "jpg",
-        };
-        self.folder.join("photos").join(format!("{sha256}.{ending}"))
+    pub(super) fn photo_path(&self, sha256: &str, size: PhotoSize) -> PathBuf {
+        self.folder.join("photos").join(size.file_name(sha256))
     }
 }
 

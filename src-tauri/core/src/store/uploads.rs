@@ -20,6 +20,20 @@ impl Store {
     /// # Errors
     /// [`StoreFault::UploadOrder`], [`StoreFault::UploadTooLarge`], or what the file system says.
     pub fn add_piece(&self, upload: &str, index: u32, piece: &[u8]) -> Result<u64, StoreFault> {
+        self.add_piece_up_to(MAX_PHOTO_BYTES, upload, index, piece)
+    }
+
+    /// As [`Store::add_piece`], with a limit of its own for the whole, bytes.
+    ///
+    /// # Errors
+    /// As [`Store::add_piece`].
+    pub fn add_piece_up_to(
+        &self,
+        limit: u64,
+        upload: &str,
+        index: u32,
+        piece: &[u8],
+    ) -> Result<u64, StoreFault> {
         let path = self.upload_path(upload)?;
         fs::create_dir_all(self.folder.join("incoming")).map_err(StoreFault::file)?;
         let count = path.with_extension("count");
@@ -33,7 +47,7 @@ impl Store {
         let mut file = file.open(&path).map_err(StoreFault::file)?;
         file.write_all(piece).map_err(StoreFault::file)?;
         let bytes = file.metadata().map_err(StoreFault::file)?.len();
-        if bytes > MAX_PHOTO_BYTES {
+        if bytes > limit {
             self.drop_upload(upload);
             return Err(StoreFault::UploadTooLarge);
         }
@@ -47,6 +61,14 @@ impl Store {
     /// [`StoreFault::UploadUnknown`] if nothing came under that name.
     pub fn upload(&self, upload: &str) -> Result<Vec<u8>, StoreFault> {
         fs::read(self.upload_path(upload)?).map_err(|_| StoreFault::UploadUnknown)
+    }
+
+    /// An upload's file, for reading piece by piece.
+    ///
+    /// # Errors
+    /// [`StoreFault::UploadUnknown`] if nothing came under that name.
+    pub fn upload_file(&self, upload: &str) -> Result<fs::File, StoreFault> {
+        fs::File::open(self.upload_path(upload)?).map_err(|_| StoreFault::UploadUnknown)
     }
 
     /// Forgets an upload.

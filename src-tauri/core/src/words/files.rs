@@ -21,6 +21,7 @@ pub const LOCALES: &[Locale] = &[Locale {
         ("en/drawings.ftl", include_str!("../../text/en/drawings.ftl")),
         ("en/errors.ftl", include_str!("../../text/en/errors.ftl")),
         ("en/gates.ftl", include_str!("../../text/en/gates.ftl")),
+        ("en/handover.ftl", include_str!("../../text/en/handover.ftl")),
         ("en/papers.ftl", include_str!("../../text/en/papers.ftl")),
         ("en/road.ftl", include_str!("../../text/en/road.ftl")),
         ("en/rules.ftl", include_str!("../../text/en/rules.ftl")),

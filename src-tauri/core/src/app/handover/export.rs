@@ -1,0 +1,159 @@
+//! Writes visits into a handover file: for the command line to a file, for a screen into one that it
+//! fetches in pieces.
+
+use std::collections::BTreeSet;
+use std::io::{self, BufWriter, Cursor, Read, Write};
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use uuid::Uuid;
+
+use super::super::fault::{Fault, Refusal};
+use super::super::papers;
+use super::super::request::{PaperKind, Sheet};
+use super::super::response::{HandoverFile, Response};
+use super::super::steady::Inner;
+use super::seen::{photo_of, text};
+use super::{Exported, Wanted, device_key};
+use crate::handover::fault::HandoverFault;
+use crate::handover::manifest::{Made, PartKind, ledger_name, photo_names};
+use crate::handover::write::{Measured, measure, write};
+use crate::store::fault::StoreFault;
+use crate::store::ledger::check_lines;
+use crate::store::photo_files::PhotoSize;
+use crate::store::uploads::MAX_PIECE_BYTES;
+
+/// Language of the papers in a file.
+const LOCALE: &str = "en";
+/// The papers of a visit by the start of their names.
+const PAPERS: [(&str, PaperKind); 2] = [("finding", PaperKind::Finding), ("note", PaperKind::Note)];
+
+/// Writes a file for a screen to fetch.
+pub fn prepare(inner: &mut Inner, visits: &[String], papers: bool) -> Result<Response, Fault> {
+    let id = Uuid::now_v7().to_string();
+    let mut file = BufWriter::new(inner.store.outgoing(&id)?);
+    let exported = export(inner, Wanted { visits, papers }, &mut file)?;
+    Ok(Response::Handover(HandoverFile {
+        name: file_name(visits, exported.visits),
+        export: id,
+        bytes: exported.bytes,
+        pieces: exported.bytes.div_ceil(MAX_PIECE_BYTES),
+        left_out: exported.left_out,
+    }))
+}
+
+/// A piece of a file that was prepared.
+pub fn piece(inner: &Inner, export: &str, index: u32) -> Result<Response, Fault> {
+    Ok(Response::Piece { base64: STANDARD.encode(inner.store.outgoing_piece(export, index)?) })
+}
+
+/// Nothing a person typed: the end of the visit's id, or how many there are.
+fn file_name(visits: &[String], count: u64) -> String {
+    match visits {
+        [visit] => format!("visit-{}.steady", visit.rsplit('-').next().unwrap_or(visit)),
+        _ => format!("visits-{count}.steady"),
+    }
+}
+
+pub fn export(inner: &mut Inner, wanted: Wanted<'_>, sink: &mut dyn Write) -> Result<Exported, Fault> {
+    let Choice { visits, left_out } = choose(inner, wanted.visits)?;
+    let (photos, missing) = photos(inner, &visits)?;
+    let mut names: Vec<String> = visits.iter().map(|visit| ledger_name(visit)).collect();
+    names.extend(photos.iter().flat_map(|sha256| photo_names(sha256)));
+    if wanted.papers {
+        let named = |(start, _): &(&str, PaperKind)| {
+            let start = (*start).to_owned();
+            visits.iter().map(move |visit| format!("papers/{start}-{visit}.pdf"))
+        };
+        names.extend(PAPERS.iter().flat_map(named));
+    }
+    let key = device_key(inner)?;
+    let made = Made {
+        by: env!("CARGO_PKG_VERSION").to_owned(),
+        at: (inner.clock)(),
+        device: inner.device.clone(),
+        key: key.public(),
+    };
+    let mut open = |name: &str| open_part(inner, name);
+    let parts: Vec<Measured> = names.iter().map(|name| measure(name, &mut open)).collect::<Result<_, _>>()?;
+    let bytes = write(made, missing, &parts, &key, (&mut open, sink))?;
+    sink.flush().map_err(HandoverFault::Write)?;
+    Ok(Exported { visits: visits.len() as u64, photos: photos.len() as u64, bytes, left_out })
+}
+
+struct Choice {
+    visits: BTreeSet<String>,
+    left_out: Vec<String>,
+}
+
+/// The visits asked for, whose chains have to be whole; or all of them but those whose are not.
+fn choose(inner: &Inner, asked: &[String]) -> Result<Choice, Fault> {
+    let mut choice = Choice { visits: BTreeSet::new(), left_out: Vec::new() };
+    let all = if asked.is_empty() { inner.store.visit_ids()? } else { Vec::new() };
+    for visit in asked.iter().chain(&all) {
+        let lines = inner.store.lines(visit)?;
+        if lines.is_empty() {
+            let erased = inner.store.is_erased(visit)?;
+            return Err(if erased { Refusal::VisitErased } else { Refusal::UnknownVisit }.into());
+        }
+        match check_lines(visit, &lines) {
+            Ok(()) => {
+                choice.visits.insert(visit.clone());
+            }
+            Err(_) if asked.is_empty() => choice.left_out.push(visit.clone()),
+            Err(_) => return Err(Refusal::ChainBroken.into()),
+        }
+    }
+    if choice.visits.is_empty() { Err(Refusal::NothingToExport.into()) } else { Ok(choice) }
+}
+
+/// Photos that the visits name: those that are here, and those that are not.
+fn photos(inner: &Inner, visits: &BTreeSet<String>) -> Result<(BTreeSet<String>, Vec<String>), Fault> {
+    let mut named = BTreeSet::new();
+    for visit in visits {
+        named.extend(inner.store.lines(visit)?.iter().filter_map(photo_of));
+    }
+    let here = |sha256: &String| {
+        [PhotoSize::Full, PhotoSize::Thumb].iter().all(|size| inner.store.has_photo(sha256, *size))
+    };
+    let (here, missing): (BTreeSet<String>, BTreeSet<String>) = named.into_iter().partition(here);
+    Ok((here, missing.into_iter().collect()))
+}
+
+fn open_part(inner: &mut Inner, name: &str) -> io::Result<Box<dyn Read>> {
+    match PartKind::of(name) {
+        Some(PartKind::Ledger(visit)) => {
+            let lines = inner.store.lines(&visit).map_err(io::Error::other)?;
+            Ok(Box::new(Cursor::new(text(&lines))))
+        }
+        Some(PartKind::Photo(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Full)?)),
+        Some(PartKind::Thumb(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Thumb)?)),
+        Some(PartKind::Paper) | None => Ok(Box::new(Cursor::new(paper(inner, name)?))),
+    }
+}
+
+/// Printed anew each time it is asked for: the same ledger gives the same bytes.
+fn paper(inner: &mut Inner, name: &str) -> io::Result<Vec<u8>> {
+    let unknown = || io::Error::other("no such paper");
+    let stem = name.strip_prefix("papers/").and_then(|name| name.strip_suffix(".pdf")).ok_or_else(unknown)?;
+    let (start, visit) = stem.split_once('-').ok_or_else(unknown)?;
+    let (_, kind) = PAPERS.iter().find(|(known, _)| *known == start).ok_or_else(unknown)?;
+    match papers::paper(inner, visit, *kind, LOCALE, Sheet::A4) {
+        Ok(Response::Paper(file)) => STANDARD.decode(file.base64).map_err(io::Error::other),
+        Ok(_) => Err(unknown()),
+        Err(fault) => Err(io::Error::other(fault)),
+    }
+}
+
+impl From<HandoverFault> for Fault {
+    fn from(fault: HandoverFault) -> Self {
+        match fault {
+            // A full disk reads the same wherever it is met.
+            HandoverFault::Write(source) => match StoreFault::file(source) {
+                StoreFault::File(source) => Self::Handover(HandoverFault::Write(source)),
+                fault => Self::Store(fault),
+            },
+            fault => Self::Handover(fault),
+        }
+    }
+}

@@ -1,0 +1,24 @@
+//! The codes under which a refused handover file is known outside.
+
+use crate::handover::fault::HandoverFault;
+
+/// The code of a refusal; its sentences are the texts `error-CODE` and `error-CODE-help`.
+pub fn code(fault: &HandoverFault) -> &'static str {
+    match fault {
+        HandoverFault::Unknown => "handover-unknown",
+        HandoverFault::CutShort => "handover-cut-short",
+        HandoverFault::Newer => "handover-newer",
+        HandoverFault::Changed { .. } => "handover-changed",
+        HandoverFault::Signature => "handover-signature",
+        HandoverFault::OtherKey => "handover-other-key",
+        HandoverFault::Missing { .. } => "handover-part-missing",
+        HandoverFault::Extra { .. } => "handover-part-extra",
+        HandoverFault::Name { .. } => "handover-part-name",
+        HandoverFault::TooLarge { .. } => "handover-too-large",
+        HandoverFault::Chain { .. } => "handover-chain",
+        HandoverFault::Forked { .. } => "handover-forked",
+        HandoverFault::Photo { .. } => "handover-photo",
+        HandoverFault::Read(_) => "handover-unreadable",
+        HandoverFault::Write(_) => "handover-unwritable",
+    }
+}

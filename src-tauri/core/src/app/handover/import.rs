@@ -1,0 +1,212 @@
+//! Takes a handover file in: every ledger by union, every photo before the entries that name it, all in
+//! one transaction that is kept only after the last byte of the file was right.
+
+use std::collections::BTreeSet;
+use std::io::{self, Read};
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+
+use super::super::derive;
+use super::super::drawn::DrawnFor;
+use super::super::fault::{Fault, Refusal};
+use super::super::list;
+use super::super::response::Response;
+use super::super::steady::Inner;
+use super::seen::{Seen, photo_of};
+use super::{Imported, device_key};
+use crate::handover::fault::HandoverFault;
+use crate::handover::manifest::{Manifest, PartKind};
+use crate::handover::read::Reader;
+use crate::model::line::Line;
+use crate::model::time::Moment;
+use crate::store::ledger::{LineFault, check_lines};
+use crate::store::merge::{MergeFault, Merging};
+use crate::store::staging::Staging;
+use crate::store::uploads::MAX_PIECE_BYTES;
+use crate::trade::Trade;
+
+/// Greatest handover file, bytes.
+const MAX_FILE: u64 = 0xffff_ffff;
+
+/// One piece of a handover file that a screen sends.
+pub fn take_piece(inner: &Inner, upload: &str, index: u32, base64: &str) -> Result<Response, Fault> {
+    let piece = STANDARD.decode(base64).map_err(|_| Refusal::UnknownRequest)?;
+    if piece.len() as u64 > MAX_PIECE_BYTES {
+        return Err(Refusal::UploadTooLarge.into());
+    }
+    Ok(Response::Uploaded { bytes: inner.store.add_piece_up_to(MAX_FILE, upload, index, &piece)? })
+}
+
+/// The file that a screen has sent.
+pub fn import_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
+    let file = inner.store.upload_file(upload)?;
+    let imported = import(inner, &mut io::BufReader::new(file));
+    inner.store.drop_upload(upload);
+    Ok(Response::Imported(imported?))
+}
+
+pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Fault> {
+    let mut reader = Reader::open(source)?;
+    let own_key = device_key(inner)?.public();
+    let sender = Sender { own_device: &inner.device, own_key: &own_key, now: (inner.clock)() };
+    let staging = inner.store.staging()?;
+    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.device };
+    let taken = inner.store.merging(|merging| {
+        sender.check(merging, reader.manifest())?;
+        let mut work = Work { merging, place, staging, seen: Seen::default(), wanted: BTreeSet::new() };
+        let mut imported = Imported::default();
+        while let Some(part) = reader.upcoming().map(|part| part.name.clone()) {
+            work.part(&mut reader, &part, &mut imported)?;
+        }
+        let missing = reader.manifest().missing.clone();
+        reader.finish()?;
+        work.seen.complete(&missing)?;
+        if imported.taken.is_empty() && imported.unchanged == 0 && imported.erased > 0 {
+            return Err(Refusal::VisitErased.into());
+        }
+        work.staging.keep()?;
+        Ok::<_, Fault>(imported)
+    });
+    inner.ledger_changed()?;
+    taken
+}
+
+/// Whom a file may come from: the key a device signed with first is the one it has to sign with.
+struct Sender<'a> {
+    own_device: &'a str,
+    own_key: &'a str,
+    now: Moment,
+}
+
+impl Sender<'_> {
+    fn check(&self, merging: &Merging<'_>, manifest: &Manifest) -> Result<(), Fault> {
+        let known = match manifest.device == self.own_device {
+            true => Some(self.own_key.to_owned()),
+            false => merging.known_key(&manifest.device)?,
+        };
+        match known {
+            Some(key) if key == manifest.key => Ok(()),
+            Some(_) => Err(HandoverFault::OtherKey.into()),
+            None => Ok(merging.learn_key(&manifest.device, &manifest.key, self.now)?),
+        }
+    }
+}
+
+/// Where visits are taken in: what their cards are derived with.
+#[derive(Clone, Copy)]
+pub struct Place<'a> {
+    /// The drawn networks.
+    pub drawn: &'a DrawnFor,
+    pub trade: &'a Trade,
+    pub device: &'a str,
+}
+
+struct Work<'a, 'm> {
+    merging: &'a Merging<'m>,
+    place: Place<'a>,
+    staging: Staging,
+    seen: Seen,
+    /// Photos of the visits that are taken.
+    wanted: BTreeSet<String>,
+}
+
+impl Work<'_, '_> {
+    fn part<R: Read>(
+        &mut self,
+        reader: &mut Reader<R>,
+        name: &str,
+        imported: &mut Imported,
+    ) -> Result<(), Fault> {
+        match PartKind::of(name) {
+            Some(PartKind::Ledger(visit)) => {
+                let lines = self.seen.ledger(reader, name)?;
+                self.ledger(&visit, name, &lines, imported)
+            }
+            Some(PartKind::Photo(sha256)) => {
+                imported.photos += u64::from(self.photo(reader, name, &sha256)?);
+                Ok(())
+            }
+            Some(PartKind::Thumb(sha256)) => self.photo(reader, name, &sha256).map(|_| ()),
+            Some(PartKind::Paper) | None => Ok(reader.pass_on(&mut io::sink())?),
+        }
+    }
+
+    fn ledger(
+        &mut self,
+        visit: &str,
+        part: &str,
+        lines: &[Line],
+        imported: &mut Imported,
+    ) -> Result<(), Fault> {
+        if self.merging.is_erased(visit)? {
+            check_lines(visit, lines).map_err(|fault| line_fault(fault, part))?;
+            imported.erased += 1;
+            return Ok(());
+        }
+        self.wanted.extend(lines.iter().filter_map(photo_of));
+        let added = take_in(self.merging, self.place, visit, lines).map_err(|fault| named(fault, part))?;
+        imported.entries += added;
+        if added == 0 {
+            imported.unchanged += 1;
+        } else {
+            imported.taken.push(visit.to_owned());
+        }
+        Ok(())
+    }
+
+    /// Whether the photo belongs to a visit that is taken.
+    fn photo<R: Read>(&mut self, reader: &mut Reader<R>, name: &str, sha256: &str) -> Result<bool, Fault> {
+        let bytes = self.seen.photo(reader, name)?;
+        let wanted = self.wanted.contains(sha256);
+        if let Some(file) = name.strip_prefix("photos/").filter(|_| wanted) {
+            self.staging.add(file, &bytes)?;
+        }
+        Ok(wanted)
+    }
+}
+
+/// Why one visit was not taken in.
+pub enum TakeFault {
+    /// Its lines.
+    Merge(MergeFault),
+    /// What they add up to, or storage.
+    Other(Fault),
+}
+
+/// Merges one visit and writes its card; gives back how many entries were not here.
+pub fn take_in(
+    merging: &Merging<'_>,
+    place: Place<'_>,
+    visit: &str,
+    lines: &[Line],
+) -> Result<u64, TakeFault> {
+    let merged = merging.merge(visit, lines).map_err(TakeFault::Merge)?;
+    if merged.added == 0 {
+        return Ok(0);
+    }
+    let (entries, broken_at) = (&merged.chain.entries, merged.chain.broken_at);
+    let stands = derive::Visit { id: visit, entries, broken_at, device: place.device };
+    let other = |fault: Fault| TakeFault::Other(fault);
+    let standing =
+        derive::standing(place.trade, stands, place.drawn).map_err(|refusal| other(refusal.into()))?;
+    merging.write_card(&list::card(&standing)).map_err(|fault| other(fault.into()))?;
+    Ok(merged.added as u64)
+}
+
+fn named(fault: TakeFault, part: &str) -> Fault {
+    match fault {
+        TakeFault::Merge(MergeFault::Lines(fault)) => line_fault(fault, part).into(),
+        TakeFault::Merge(MergeFault::Forked) => HandoverFault::Forked { part: part.to_owned() }.into(),
+        TakeFault::Merge(MergeFault::Store(fault)) => fault.into(),
+        TakeFault::Other(fault) => fault,
+    }
+}
+
+/// What a fault of lines means for the file that carries them.
+pub fn line_fault(fault: LineFault, part: &str) -> HandoverFault {
+    match fault {
+        LineFault::Broken => HandoverFault::Chain { part: part.to_owned() },
+        LineFault::Newer => HandoverFault::Newer,
+    }
+}

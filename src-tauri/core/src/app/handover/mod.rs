@@ -1,0 +1,147 @@
+//! Handing visits over: files for another device, erasing, backups. The file's form is the room
+//! [`handover`](crate::handover)'s, union and tombstones are the store's; here the two meet.
+
+mod erase;
+mod export;
+mod fault;
+mod import;
+mod salvage;
+mod seen;
+mod verify;
+
+use std::io::{Read, Write};
+use std::path::Path;
+
+use serde::Serialize;
+
+use super::failure::Failure;
+use super::fault::Fault;
+use super::steady::{Inner, Steady, shown};
+use crate::handover::key::DeviceKey;
+use crate::store::backup::BackedUp;
+
+pub(super) use erase::erase;
+pub(super) use export::{piece, prepare};
+pub(super) use fault::code;
+pub(super) use import::{import_upload, take_piece};
+pub use verify::{Verified, verify};
+
+/// What an export holds.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Exported {
+    /// Visits.
+    pub visits: u64,
+    /// Photos.
+    pub photos: u64,
+    /// Length of the file, bytes.
+    pub bytes: u64,
+    /// Visits that were left out because their chain is broken.
+    pub left_out: Vec<String>,
+}
+
+/// What an import changed.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Imported {
+    /// Visits that are new here or have grown.
+    pub taken: Vec<String>,
+    /// Visits of which everything was here.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub unchanged: u64,
+    /// Visits that were erased here and stay erased.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub erased: u64,
+    /// Entries that were not here.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub entries: u64,
+    /// Photos that the visits taken name.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub photos: u64,
+}
+
+/// What was read out of another database.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+pub struct Salvaged {
+    /// What changed here.
+    #[serde(flatten)]
+    pub imported: Imported,
+    /// Visits that were found and whose ledger is no longer whole, or goes on differently here.
+    pub lost: Vec<String>,
+    /// Photos that are named and were not found whole.
+    pub photos_missing: u64,
+}
+
+/// Which visits go into a file, and whether their papers do.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Wanted<'a> {
+    /// The visits; none means all of them.
+    pub visits: &'a [String],
+    /// Finding and note as PDF too, for a reader without Steady.
+    pub papers: bool,
+}
+
+impl Steady {
+    /// Writes visits into a handover file.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do; what was written so far is then no handover file.
+    pub fn export(&self, wanted: Wanted<'_>, sink: &mut dyn Write) -> Result<Exported, Failure> {
+        self.with(|inner| export::export(inner, wanted, sink))
+    }
+
+    /// Takes in a handover file: all of it, or nothing.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do; the ledger is then as it was.
+    pub fn import(&self, source: &mut dyn Read) -> Result<Imported, Failure> {
+        self.with(|inner| import::import(inner, source))
+    }
+
+    /// Erases a visit at the owner's wish. `word` is its plate, or the last block of its id.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do.
+    pub fn erase(&self, visit: &str, word: &str) -> Result<(), Failure> {
+        self.with(|inner| erase(inner, visit, word).map(|_| ()))
+    }
+
+    /// Makes or renews a backup in a folder.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do; an earlier backup there still stands.
+    pub fn backup(&self, folder: &Path) -> Result<BackedUp, Failure> {
+        self.with(|inner| Ok(inner.store.backup(folder)?))
+    }
+
+    /// Takes in everything that a backup holds and this device does not.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do; the ledger is then as it was.
+    pub fn restore(&self, folder: &Path) -> Result<Salvaged, Failure> {
+        self.with(|inner| salvage::restore(inner, folder))
+    }
+
+    /// Takes in every visit of a database that still verifies; its photos are looked for beside it.
+    ///
+    /// # Errors
+    /// A [`Failure`] that says what to do; the ledger is then as it was.
+    pub fn salvage(&self, database: &Path) -> Result<Salvaged, Failure> {
+        self.with(|inner| salvage::salvage(inner, database))
+    }
+
+    fn with<T>(&self, work: impl FnOnce(&mut Inner) -> Result<T, Fault>) -> Result<T, Failure> {
+        let mut inner = self.lock()?;
+        work(&mut inner).map_err(|fault| shown(&fault, &inner.locale()))
+    }
+}
+
+/// This device's own key, made at first need.
+fn device_key(inner: &mut Inner) -> Result<DeviceKey, Fault> {
+    let seed = inner.store.key_seed(|| {
+        let mut seed = [0; 32];
+        getrandom::fill(&mut seed)
+            .map_err(|_| Fault::Internal("the system gave no random bytes".to_owned()))?;
+        Ok::<_, Fault>(DeviceKey::from_seed(&seed).seed_hex())
+    })?;
+    DeviceKey::from_hex(&seed).ok_or_else(|| Fault::Internal("the device's key cannot be read".to_owned()))
+}

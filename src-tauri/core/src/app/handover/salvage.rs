@@ -1,0 +1,102 @@
+//! Takes visits out of another Steady's database: a backup, or one that was set aside as damaged. Each
+//! visit counts for itself; those that no longer verify are named and left where they are.
+
+use std::path::Path;
+
+use super::super::fault::{Fault, Refusal};
+use super::super::steady::Inner;
+use super::import::{Place, TakeFault, take_in};
+use super::seen::photo_of;
+use super::{Imported, Salvaged};
+use crate::photos::kept;
+use crate::store::fault::StoreFault;
+use crate::store::ledger::check_lines;
+use crate::store::merge::{MergeFault, Merging};
+use crate::store::photo_files::PhotoSize;
+use crate::store::salvage::Foreign;
+use crate::store::staging::Staging;
+use crate::trade;
+
+/// A backup's own layouts come first, so that visits that need them can be derived.
+pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
+    let database = folder.join("steady.db");
+    if !database.is_file() {
+        return Err(StoreFault::NotABackup.into());
+    }
+    inner.store.take_layouts(folder)?;
+    let (trade, _) = trade::load(&inner.store.own_layouts()).map_err(Fault::Internal)?;
+    inner.trade = trade;
+    let salvaged = salvage(inner, &database)?;
+    let here = inner.store.settings()?;
+    for (name, value) in inner.store.foreign(&database)?.settings() {
+        if !here.contains_key(&name) {
+            inner.store.set(&name, &value)?;
+        }
+    }
+    Ok(salvaged)
+}
+
+pub fn salvage(inner: &mut Inner, database: &Path) -> Result<Salvaged, Fault> {
+    let foreign = inner.store.foreign(database)?;
+    if foreign.visits().is_empty() && foreign.erased().is_empty() {
+        return Err(Refusal::NothingToSalvage.into());
+    }
+    let mut staging = inner.store.staging()?;
+    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.device };
+    let done = inner.store.merging(|merging| {
+        let mut salvaged = Salvaged::default();
+        for (visit, at) in foreign.erased() {
+            merging.keep_erased(&visit, at)?;
+        }
+        for visit in foreign.visits() {
+            one(merging, place, (&foreign, &visit), (&mut staging, &mut salvaged))?;
+        }
+        staging.keep()?;
+        Ok::<_, Fault>(salvaged)
+    });
+    inner.ledger_changed()?;
+    done
+}
+
+fn one(
+    merging: &Merging<'_>,
+    place: Place<'_>,
+    (foreign, visit): (&Foreign, &str),
+    (staging, salvaged): (&mut Staging, &mut Salvaged),
+) -> Result<(), Fault> {
+    let Imported { taken, unchanged, erased, entries, photos } = &mut salvaged.imported;
+    if merging.is_erased(visit)? {
+        *erased += 1;
+        return Ok(());
+    }
+    let lines = foreign.lines(visit).filter(|lines| check_lines(visit, lines).is_ok());
+    let Some(lines) = lines else {
+        salvaged.lost.push(visit.to_owned());
+        return Ok(());
+    };
+    match take_in(merging, place, visit, &lines) {
+        Ok(0) => *unchanged += 1,
+        Ok(added) => {
+            *entries += added;
+            taken.push(visit.to_owned());
+        }
+        Err(TakeFault::Merge(MergeFault::Forked)) => {
+            salvaged.lost.push(visit.to_owned());
+            return Ok(());
+        }
+        Err(TakeFault::Merge(MergeFault::Store(fault))) => return Err(fault.into()),
+        Err(TakeFault::Merge(MergeFault::Lines(_))) => return Err(Refusal::ChainBroken.into()),
+        Err(TakeFault::Other(fault)) => return Err(fault),
+    }
+    for sha256 in lines.iter().filter_map(photo_of) {
+        match foreign.photo(&sha256).filter(|files| files.iter().all(|bytes| kept::check(bytes).is_ok())) {
+            Some([full, thumb]) => {
+                staging.add(&PhotoSize::Full.file_name(&sha256), &full)?;
+                staging.add(&PhotoSize::Thumb.file_name(&sha256), &thumb)?;
+                *photos += 1;
+            }
+            None => salvaged.photos_missing += 1,
+        }
+    }
+    Ok(())
+}

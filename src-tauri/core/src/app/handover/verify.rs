@@ -1,0 +1,86 @@
+//! Reads a handover file to its end and says what it holds, without a data folder.
+
+use std::io::{self, Read};
+
+use serde::Serialize;
+
+use super::super::failure::Failure;
+use super::super::fault::Fault;
+use super::super::steady::shown;
+use super::import::line_fault;
+use super::seen::Seen;
+use crate::handover::manifest::PartKind;
+use crate::handover::read::Reader;
+use crate::store::ledger::check_lines;
+
+/// What a whole and unchanged handover file says of itself.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Verified {
+    /// Version of the program that made it.
+    pub made_by: String,
+    /// When, RFC 3339, by the clock of the device.
+    pub at: String,
+    /// The device that made it.
+    pub device: String,
+    /// The public key that it is signed with, hexadecimal.
+    pub key: String,
+    /// Its visits.
+    pub visits: Vec<String>,
+    /// Entries of all ledgers.
+    pub entries: u64,
+    /// Photos it carries.
+    pub photos: u64,
+    /// Photos that are named and were not on the device.
+    pub photos_missing: u64,
+    /// Papers it carries.
+    pub papers: u64,
+}
+
+/// Verifies a handover file: signature, every byte, every chain, every photo.
+///
+/// # Errors
+/// The [`Failure`] an import would give, in English.
+pub fn verify(source: &mut dyn Read) -> Result<Verified, Failure> {
+    read(source).map_err(|fault| shown(&fault, "en"))
+}
+
+fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
+    let mut reader = Reader::open(source)?;
+    let manifest = reader.manifest().clone();
+    let mut seen = Seen::default();
+    let mut verified = Verified {
+        made_by: manifest.made_by,
+        at: manifest.at.rfc3339(),
+        device: manifest.device,
+        key: manifest.key,
+        visits: Vec::new(),
+        entries: 0,
+        photos: 0,
+        photos_missing: manifest.missing.len() as u64,
+        papers: 0,
+    };
+    while let Some(part) = reader.upcoming().map(|part| part.name.clone()) {
+        match PartKind::of(&part) {
+            Some(PartKind::Ledger(visit)) => {
+                let lines = seen.ledger(&mut reader, &part)?;
+                check_lines(&visit, &lines).map_err(|fault| line_fault(fault, &part))?;
+                verified.entries += lines.len() as u64;
+                verified.visits.push(visit);
+            }
+            Some(PartKind::Photo(_)) => {
+                seen.photo(&mut reader, &part)?;
+                verified.photos += 1;
+            }
+            Some(PartKind::Thumb(_)) => {
+                seen.photo(&mut reader, &part)?;
+            }
+            Some(PartKind::Paper) | None => {
+                reader.pass_on(&mut io::sink())?;
+                verified.papers += 1;
+            }
+        }
+    }
+    reader.finish()?;
+    seen.complete(&manifest.missing)?;
+    Ok(verified)
+}

@@ -1,0 +1,98 @@
+//! Why a handover file was refused, sorted by what a person would do differently.
+
+/// A refusal. `part` is a name the manifest may hold, or one of ours; never what a stranger made up.
+#[derive(Debug, thiserror::Error)]
+pub enum HandoverFault {
+    /// No handover file, or one that was unpacked and packed again.
+    #[error("not a handover file")]
+    Unknown,
+    /// It ends before its end.
+    #[error("the file is cut short")]
+    CutShort,
+    /// Written by a later program.
+    #[error("made by a newer Steady")]
+    Newer,
+    /// A byte differs from what was written.
+    #[error("changed: {part}")]
+    Changed {
+        /// Where.
+        part: String,
+    },
+    /// The signature does not belong to the manifest.
+    #[error("the signature does not fit")]
+    Signature,
+    /// The device signed with another key before.
+    #[error("the device is known with another key")]
+    OtherKey,
+    /// A part that the manifest lists, or should list, is not there.
+    #[error("missing: {part}")]
+    Missing {
+        /// Which.
+        part: String,
+    },
+    /// A part that does not belong there.
+    #[error("extra: {part}")]
+    Extra {
+        /// Which, or after which.
+        part: String,
+    },
+    /// A part's name that no handover file has; given by its place in the manifest, from 1.
+    #[error("the name of part {place} is refused")]
+    Name {
+        /// Its place.
+        place: usize,
+    },
+    /// More parts or bytes than allowed.
+    #[error("too large: {part}")]
+    TooLarge {
+        /// Where.
+        part: String,
+    },
+    /// A ledger that does not fit its chain.
+    #[error("the chain is broken: {part}")]
+    Chain {
+        /// Which ledger.
+        part: String,
+    },
+    /// A device's ledger goes on differently here and there.
+    #[error("two ledgers of one device differ: {part}")]
+    Forked {
+        /// Which ledger.
+        part: String,
+    },
+    /// Not a photo as Steady keeps them.
+    #[error("not a kept photo: {part}")]
+    Photo {
+        /// Which.
+        part: String,
+    },
+    /// The file could not be read.
+    #[error("the file could not be read")]
+    Read(#[source] std::io::Error),
+    /// What was read could not be passed on.
+    #[error("what was read could not be written")]
+    Write(#[source] std::io::Error),
+}
+
+impl HandoverFault {
+    /// What it is about, if it is about one place.
+    pub fn part(&self) -> Option<String> {
+        match self {
+            Self::Changed { part }
+            | Self::Missing { part }
+            | Self::Extra { part }
+            | Self::TooLarge { part }
+            | Self::Chain { part }
+            | Self::Forked { part }
+            | Self::Photo { part } => Some(part.clone()),
+            Self::Name { place } => Some(place.to_string()),
+            Self::Unknown
+            | Self::CutShort
+            | Self::Newer
+            | Self::Signature
+            | Self::OtherKey
+            | Self::Read(_)
+            | Self::Write(_) => None,
+        }
+    }
+}

@@ -1,0 +1,105 @@
+//! The device's own key pair (Ed25519, RFC 8032). It says that two files came from the same device, not
+//! who holds it: a device's key is learnt with the first file taken in from it.
+
+use ed25519_dalek::{Signature, Signer, SigningKey, VerifyingKey};
+
+use super::hex;
+
+/// Bytes of a signature.
+pub const SIGNATURE_BYTES: usize = 64;
+
+/// A device's key pair.
+#[derive(Debug)]
+pub struct DeviceKey(SigningKey);
+
+impl DeviceKey {
+    /// The pair that belongs to a seed of 32 random bytes.
+    pub fn from_seed(seed: &[u8; 32]) -> Self {
+        Self(SigningKey::from_bytes(seed))
+    }
+
+    /// The pair of a seed written as hexadecimal digits.
+    pub fn from_hex(seed: &str) -> Option<Self> {
+        hex::decode(seed).map(|seed| Self::from_seed(&seed))
+    }
+
+    /// The seed as hexadecimal digits; for keeping, never for showing.
+    pub fn seed_hex(&self) -> String {
+        hex::encode(self.0.as_bytes())
+    }
+
+    /// The public key, 64 hexadecimal digits.
+    pub fn public(&self) -> String {
+        hex::encode(self.0.verifying_key().as_bytes())
+    }
+
+    /// Signs a message.
+    pub fn sign(&self, message: &[u8]) -> [u8; SIGNATURE_BYTES] {
+        self.0.sign(message).to_bytes()
+    }
+}
+
+/// Whether a signature belongs to a message and a public key. Weak keys, under which many messages
+/// share a signature, are refused.
+pub fn is_signed(public: &str, message: &[u8], signature: &[u8; SIGNATURE_BYTES]) -> bool {
+    let key = hex::decode::<32>(public).and_then(|bytes| VerifyingKey::from_bytes(&bytes).ok());
+    key.is_some_and(|key| key.verify_strict(message, &Signature::from_bytes(signature)).is_ok())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{DeviceKey, hex, is_signed};
+
+    /// RFC 8032, section 7.1, tests 1 to 3: seed, public key, message, signature.
+    const RFC_8032: [[&str; 4]; 3] = [
+        [
+            "9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60",
+            "d75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a",
+            "",
+            "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46b\
+             d25bf5f0595bbe24655141438e7a100b",
+        ],
+        [
+            "4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb",
+            "3d4017c3e843895a92b70aa74d1b7ebc9c982ccf2ec4968cc0cd55f12af4660c",
+            "72",
+            "92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da085ac1e43e15996e458f3613d0f11d8c\
+             387b2eaeb4302aeeb00d291612bb0c00",
+        ],
+        [
+            "c5aa8df43f9f837bedb7442f31dcb7b166d38535076f094b85ce3a2e0b4458f7",
+            "fc51cd8e6218a1a38da47ed00230f0580816ed13ba3303ac5deb911548908025",
+            "af82",
+            "6291d657deec24024827e69c3abe01a30ce548a284743a445e3680d7db5ac3ac18ff9b538d16f290ae67f760984dc659\
+             4a7c15e9716ed28dc027beceea1ec40a",
+        ],
+    ];
+
+    #[test]
+    fn published_signatures_come_out_and_hold() {
+        for [seed, public, message, signature] in RFC_8032 {
+            let key = DeviceKey::from_hex(seed).expect("a seed");
+            let message = match message.len() {
+                0 => Vec::new(),
+                2 => hex::decode::<1>(message).expect("one byte").to_vec(),
+                _ => hex::decode::<2>(message).expect("two bytes").to_vec(),
+            };
+            let expected = hex::decode::<64>(signature).expect("a signature");
+            assert_eq!(key.public(), public);
+            assert_eq!(key.sign(&message), expected);
+            assert!(is_signed(public, &message, &expected));
+            assert!(!is_signed(public, b"another message", &expected));
+            let mut changed = expected;
+            changed[40] ^= 1;
+            assert!(!is_signed(public, &message, &changed));
+        }
+    }
+
+    #[test]
+    fn weak_key_signs_nothing() {
+        // The neutral element as key and as commitment: accepted for any message by a lenient check.
+        let neutral = format!("01{}", "00".repeat(31));
+        let signature = hex::decode::<64>(&format!("{neutral}{}", "00".repeat(32))).expect("64 bytes");
+        assert!(!is_signed(&neutral, b"anything", &signature));
+    }
+}

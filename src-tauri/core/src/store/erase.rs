@@ -1,0 +1,114 @@
+//! Erasing a whole visit at the owner's wish, the one removal there is: its lines, its card, whatever else
+//! the database keeps by visit, and its photos, down to the bytes. A tombstone keeps it from coming back.
+
+use std::collections::BTreeSet;
+use std::fs;
+
+use rusqlite::{Connection, TransactionBehavior, params};
+
+use super::fault::StoreFault;
+use super::open::Store;
+use super::photo_files::PhotoSize;
+use crate::model::time::Moment;
+
+impl Store {
+    /// Erases a visit. Once this has returned, no file of the data folder holds a byte of it.
+    ///
+    /// # Errors
+    /// What SQLite or the file system says. If the visit is gone but not yet swept up, the next start
+    /// goes on with it.
+    pub fn erase(&mut self, visit: &str, now: Moment) -> Result<(), StoreFault> {
+        let sql = StoreFault::sql("erase a visit");
+        self.connection.query_row("PRAGMA secure_delete = ON", [], |_| Ok(())).map_err(sql)?;
+        erase(&mut self.connection, visit, now).map_err(StoreFault::sql("erase a visit"))?;
+        self.sweep()
+    }
+
+    /// Whether the visit was erased here.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn is_erased(&self, visit: &str) -> Result<bool, StoreFault> {
+        let sql = "SELECT count(*) AS erased FROM erased WHERE visit = ?1";
+        let found: Result<i64, _> = self.connection.query_row(sql, [visit], |row| row.get("erased"));
+        found.map(|erased| erased > 0).map_err(StoreFault::sql("look for a tombstone"))
+    }
+
+    /// Finishes what an earlier erasure could not: photos, and what the database file still holds.
+    pub(super) fn sweep(&self) -> Result<(), StoreFault> {
+        let sql = || StoreFault::sql("sweep up");
+        let left = unswept(&self.connection).map_err(sql())?;
+        let Some(photos) = left else { return Ok(()) };
+        for sha256 in &photos {
+            for size in [PhotoSize::Thumb, PhotoSize::Full] {
+                let path = self.photo_path(sha256, size);
+                if path.exists() {
+                    fs::remove_file(path).map_err(StoreFault::file)?;
+                }
+            }
+        }
+        self.clear_outgoing();
+        self.clear_uploads();
+        let done = || -> Result<(), rusqlite::Error> {
+            self.connection.execute("UPDATE erased SET photos = '' WHERE swept = 0", [])?;
+            self.connection.execute_batch("VACUUM")?;
+            truncate_log(&self.connection)?;
+            self.connection.execute("UPDATE erased SET swept = 1 WHERE swept = 0", [])?;
+            truncate_log(&self.connection)
+        };
+        done().map_err(sql())
+    }
+}
+
+fn erase(connection: &mut Connection, visit: &str, now: Moment) -> Result<(), rusqlite::Error> {
+    let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+    let photos = photos_of(&transaction, visit)?.into_iter().collect::<Vec<_>>().join(" ");
+    let tombstone = "INSERT INTO erased (visit, at, photos) VALUES (?1, ?2, ?3)";
+    transaction.execute(tombstone, params![visit, now.0, photos])?;
+    for table in tables_by_visit(&transaction)? {
+        transaction.execute(&format!("DELETE FROM \"{table}\" WHERE visit = ?1"), [visit])?;
+    }
+    transaction.commit()
+}
+
+/// Every table that keeps something by visit, those of later migrations too.
+fn tables_by_visit(connection: &Connection) -> Result<Vec<String>, rusqlite::Error> {
+    let mut statement = connection.prepare(
+        "SELECT t.name FROM sqlite_schema AS t JOIN pragma_table_info(t.name) AS c
+         WHERE t.type = 'table' AND c.name = 'visit' AND t.name <> 'erased' ORDER BY t.name",
+    )?;
+    statement.query_map([], |row| row.get("name"))?.collect()
+}
+
+/// Photos that lines of this visit name and lines of no other.
+fn photos_of(connection: &Connection, visit: &str) -> Result<BTreeSet<String>, rusqlite::Error> {
+    let mut own = connection.prepare("SELECT body FROM entry WHERE visit = ?1")?;
+    let bodies: Vec<String> = own.query_map([visit], |row| row.get("body"))?.collect::<Result<_, _>>()?;
+    let mut photos: BTreeSet<String> = bodies.iter().flat_map(|body| hashes_in(body)).collect();
+    let mut others = connection.prepare("SELECT body FROM entry WHERE visit <> ?1")?;
+    let mut rows = others.query([visit])?;
+    while let Some(row) = rows.next()? {
+        let body: String = row.get("body")?;
+        photos.retain(|sha256| !body.contains(sha256.as_str()));
+    }
+    Ok(photos)
+}
+
+/// Whatever looks like a SHA-256 in a body, of an entry that cannot be read too.
+pub(super) fn hashes_in(body: &str) -> impl Iterator<Item = String> {
+    let word = |letter: char| !letter.is_ascii_hexdigit();
+    body.split(word).filter(|word| word.len() == 64).map(str::to_owned).collect::<Vec<_>>().into_iter()
+}
+
+/// Photos of visits that are erased and not yet swept up; nothing if there is none.
+fn unswept(connection: &Connection) -> Result<Option<Vec<String>>, rusqlite::Error> {
+    let mut statement = connection.prepare("SELECT photos FROM erased WHERE swept = 0")?;
+    let rows: Vec<String> = statement.query_map([], |row| row.get("photos"))?.collect::<Result<_, _>>()?;
+    let names = || rows.iter().flat_map(|row| row.split_whitespace()).map(str::to_owned).collect();
+    Ok((!rows.is_empty()).then(names))
+}
+
+/// Moves everything from the log into the database file and leaves the log empty.
+pub(super) fn truncate_log(connection: &Connection) -> Result<(), rusqlite::Error> {
+    connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()))
+}

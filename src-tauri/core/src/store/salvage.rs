@@ -1,0 +1,147 @@
+//! Reads another Steady's database, whole or damaged: line by line, so that one page that cannot be read
+//! costs only what stands on it. The file itself is never opened, only a copy of it.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use rusqlite::Connection;
+use sha2::{Digest, Sha256};
+
+use super::fault::StoreFault;
+use super::ledger::{self, hex};
+use super::migrations;
+use super::open::Store;
+use super::photo_files::PhotoSize;
+use crate::model::line::Line;
+use crate::model::time::Moment;
+
+/// More lines than any workshop writes; a damaged counter does not make the search endless.
+const MOST_LINES: i64 = 10_000_000;
+/// Longest photo file that is taken over, bytes.
+const MOST_PHOTO_BYTES: u64 = 16 * 1024 * 1024;
+
+/// Another Steady's database.
+#[derive(Debug)]
+pub struct Foreign {
+    connection: Option<Connection>,
+    copy: PathBuf,
+    photos: PathBuf,
+    lines: BTreeMap<String, Vec<i64>>,
+}
+
+impl Store {
+    /// Opens another Steady's database; its photos are looked for in the folder `photos` beside it.
+    ///
+    /// # Errors
+    /// [`StoreFault::Damaged`] if nothing in it can be read, [`StoreFault::Newer`], or what the file
+    /// system says.
+    pub fn foreign(&self, database: &Path) -> Result<Foreign, StoreFault> {
+        let copy = self.folder.join("incoming").join("salvage");
+        fs::create_dir_all(&copy).map_err(StoreFault::file)?;
+        let beside = database.parent().unwrap_or_else(|| Path::new("")).join("photos");
+        let mut foreign = Foreign { connection: None, copy, photos: beside, lines: BTreeMap::new() };
+        foreign.open(database)?;
+        Ok(foreign)
+    }
+}
+
+impl Foreign {
+    fn open(&mut self, database: &Path) -> Result<(), StoreFault> {
+        let copy = self.copy.join("steady.db");
+        fs::copy(database, &copy).map_err(StoreFault::file)?;
+        let log = |path: &Path| PathBuf::from(format!("{}-wal", path.display()));
+        if log(database).exists() {
+            fs::copy(log(database), log(&copy)).map_err(StoreFault::file)?;
+        }
+        let connection = Connection::open(&copy).map_err(StoreFault::sql("open"))?;
+        connection.pragma_update(None, "trusted_schema", false).map_err(StoreFault::sql("open"))?;
+        migrations::check_known(&connection)?;
+        self.lines = lines(&connection);
+        self.connection = Some(connection);
+        Ok(())
+    }
+
+    /// Visits of which at least one line or the card can be read.
+    pub fn visits(&self) -> Vec<String> {
+        self.lines.keys().cloned().collect()
+    }
+
+    /// A visit's lines by device and place; nothing if one that was found cannot be read.
+    pub fn lines(&self, visit: &str) -> Option<Vec<Line>> {
+        let connection = self.connection.as_ref()?;
+        let mut statement = connection
+            .prepare_cached("SELECT visit, device, seq, at, prev, hash, body FROM entry WHERE id = ?1")
+            .ok()?;
+        let ids = self.lines.get(visit)?;
+        let read: Result<Vec<Line>, _> =
+            ids.iter().map(|id| statement.query_row([id], ledger::line)).collect();
+        let mut lines = read.ok()?;
+        lines.sort_by(|a, b| (&a.device, a.seq).cmp(&(&b.device, b.seq)));
+        Some(lines)
+    }
+
+    /// Visits that were erased there, and when.
+    pub fn erased(&self) -> Vec<(String, Moment)> {
+        let read = |connection: &Connection| -> Result<Vec<(String, Moment)>, rusqlite::Error> {
+            let mut statement = connection.prepare("SELECT visit, at FROM erased")?;
+            statement.query_map([], |row| Ok((row.get("visit")?, Moment(row.get("at")?))))?.collect()
+        };
+        // Older databases have no such table.
+        self.connection.as_ref().and_then(|connection| read(connection).ok()).unwrap_or_default()
+    }
+
+    /// The technician's name and the choices of the screens.
+    pub fn settings(&self) -> BTreeMap<String, String> {
+        let read = |connection: &Connection| -> Result<BTreeMap<String, String>, rusqlite::Error> {
+            let mut statement = connection.prepare("SELECT name, value FROM setting")?;
+            statement.query_map([], |row| Ok((row.get("name")?, row.get("value")?)))?.collect()
+        };
+        let mut settings =
+            self.connection.as_ref().and_then(|connection| read(connection).ok()).unwrap_or_default();
+        settings.retain(|name, _| !super::keys::OWN.contains(&name.as_str()));
+        settings
+    }
+
+    /// A photo and its thumbnail, if both are there and the photo is what its name says.
+    pub fn photo(&self, sha256: &str) -> Option<[Vec<u8>; 2]> {
+        let read = |size: PhotoSize| {
+            let path = self.photos.join(size.file_name(sha256));
+            let fits = fs::metadata(&path).is_ok_and(|file| file.len() <= MOST_PHOTO_BYTES);
+            if fits { fs::read(path).ok() } else { None }
+        };
+        let full = read(PhotoSize::Full).filter(|bytes| hex(&Sha256::digest(bytes)) == sha256)?;
+        Some([full, read(PhotoSize::Thumb)?])
+    }
+}
+
+impl Drop for Foreign {
+    fn drop(&mut self) {
+        self.connection = None;
+        // Cleared at the next start if it cannot be now.
+        let _ = fs::remove_dir_all(&self.copy);
+    }
+}
+
+/// Where each visit's lines stand, asked one by one.
+fn lines(connection: &Connection) -> BTreeMap<String, Vec<i64>> {
+    let counted = |sql: &str| connection.query_row(sql, [], |row| row.get::<_, i64>("last")).ok();
+    let last = counted("SELECT seq AS last FROM sqlite_sequence WHERE name = 'entry'")
+        .or_else(|| counted("SELECT max(id) AS last FROM entry"))
+        .unwrap_or(MOST_LINES);
+    let mut found: BTreeMap<String, Vec<i64>> = BTreeMap::new();
+    let Ok(mut statement) = connection.prepare("SELECT visit FROM entry WHERE id = ?1") else { return found };
+    for id in 1..=last.min(MOST_LINES) {
+        if let Ok(visit) = statement.query_row([id], |row| row.get::<_, String>("visit")) {
+            found.entry(visit).or_default().push(id);
+        }
+    }
+    // A visit whose lines are all gone is still known by its card, so that its loss is said.
+    if let Ok(mut cards) = connection.prepare("SELECT visit FROM card") {
+        let visits = cards.query_map([], |row| row.get::<_, String>("visit"));
+        for visit in visits.into_iter().flatten().map_while(Result::ok) {
+            found.entry(visit).or_default();
+        }
+    }
+    found
+}

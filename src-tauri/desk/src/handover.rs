@@ -1,0 +1,147 @@
+//! `steady export`, `import`, `verify`, `erase`, `backup`, `restore` and `salvage`: files and folders for
+//! the core, and what it says of them for the person at the terminal.
+
+use std::fs::{self, File};
+use std::io::{self, BufReader, BufWriter, Write as _};
+use std::path::{Path, PathBuf};
+
+use serde_json::{Value, json};
+use steady_core::app::Steady;
+use steady_core::app::failure::Failure;
+use steady_core::app::handover::{Exported, Imported, Salvaged, Verified, Wanted, verify};
+
+use crate::args::handover::{Handover, Task};
+use crate::{fault, house, say};
+
+/// Runs the command.
+pub fn run(how: &Handover) -> Result<(), Failure> {
+    let said = match &how.task {
+        Task::Verify { file } => verified(&verify(&mut opened(file)?)?),
+        task => changed(&house::open(&house::data_dir(how.data.as_deref())?)?, task)?,
+    };
+    say::line(&if how.json { said.value.to_string() } else { said.lines.join("\n") });
+    Ok(())
+}
+
+/// The same answer for a script and for a person.
+struct Said {
+    value: Value,
+    lines: Vec<String>,
+}
+
+fn changed(steady: &Steady, task: &Task) -> Result<Said, Failure> {
+    match task {
+        Task::Export { visits, out, papers } => {
+            let made = exported(steady, Wanted { visits, papers: *papers }, out)?;
+            Ok(export_said(&made, out))
+        }
+        Task::Import { file } => Ok(imported(&steady.import(&mut opened(file)?)?)),
+        Task::Erase { visit, word } => {
+            steady.erase(visit, word)?;
+            Ok(Said { value: json!({ "erased": visit }), lines: vec!["Erased for good.".to_owned()] })
+        }
+        Task::Backup { folder } => {
+            let made = steady.backup(folder)?;
+            Ok(Said {
+                value: json!({ "visits": made.visits, "photo_files": made.photos }),
+                lines: vec![format!("Backed up: {}, {} photo files.", visits(made.visits), made.photos)],
+            })
+        }
+        Task::Restore { folder } => Ok(salvaged(&steady.restore(folder)?)),
+        Task::Salvage { file } | Task::Verify { file } => Ok(salvaged(&steady.salvage(file)?)),
+    }
+}
+
+fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
+    let unreadable = |error: &io::Error| {
+        fault::failure(
+            "handover-unreadable",
+            format!("the file: {}", fault::cause(error)),
+            "Name a file that exists and that you may read.",
+        )
+    };
+    File::open(path).map(BufReader::new).map_err(|error| unreadable(&error))
+}
+
+/// Under a passing name first, so that a file of this name is always a whole one.
+fn exported(steady: &Steady, wanted: Wanted<'_>, out: &Path) -> Result<Exported, Failure> {
+    let part = PathBuf::from(format!("{}.part", out.display()));
+    let file = File::create(&part).map_err(|error| unwritten(&error))?;
+    let mut sink = BufWriter::with_capacity(1 << 20, file);
+    let done = steady.export(wanted, &mut sink).and_then(|made| {
+        let synced = sink.flush().and_then(|()| sink.get_ref().sync_all());
+        synced.and_then(|()| fs::rename(&part, out)).map_err(|error| unwritten(&error))?;
+        Ok(made)
+    });
+    if done.is_err() {
+        // A refused export leaves nothing behind.
+        let _ = fs::remove_file(&part);
+    }
+    done
+}
+
+fn unwritten(error: &io::Error) -> Failure {
+    fault::failure(
+        "out-unwritable",
+        format!("the handover file: {}", fault::cause(error)),
+        "Name another with --out FILE, or free some space.",
+    )
+}
+
+fn export_said(made: &Exported, out: &Path) -> Said {
+    let mut lines = vec![format!("{}: {}, {}", out.display(), visits(made.visits), size(made.bytes))];
+    lines.extend(left("Left out, the ledger is broken", &made.left_out));
+    Said { value: json!(made), lines }
+}
+
+fn imported(done: &Imported) -> Said {
+    Said { value: json!(done), lines: import_lines(done) }
+}
+
+fn import_lines(done: &Imported) -> Vec<String> {
+    let mut lines: Vec<String> = done.taken.iter().map(|visit| format!("Taken in: {visit}")).collect();
+    if done.unchanged > 0 {
+        lines.push(format!("Here already: {}", visits(done.unchanged)));
+    }
+    if done.erased > 0 {
+        lines.push(format!("Erased here, and so left out: {}", visits(done.erased)));
+    }
+    lines.push(format!("{} new entries, {} photos.", done.entries, done.photos));
+    lines
+}
+
+fn salvaged(done: &Salvaged) -> Said {
+    let mut lines = import_lines(&done.imported);
+    lines.extend(left("Not taken, the ledger is no longer whole or differs", &done.lost));
+    if done.photos_missing > 0 {
+        lines.push(format!("Photos not found whole: {}", done.photos_missing));
+    }
+    Said { value: json!(done), lines }
+}
+
+fn verified(told: &Verified) -> Said {
+    let mut lines = vec![
+        "Whole and unchanged since it was signed.".to_owned(),
+        format!("Made {} with Steady {} on device {}", told.at, told.made_by, told.device),
+        format!("Key {}", told.key),
+    ];
+    lines.extend(told.visits.iter().map(|visit| format!("Visit {visit}")));
+    lines.push(format!("{} entries, {} photos, {} papers.", told.entries, told.photos, told.papers));
+    if told.photos_missing > 0 {
+        lines.push(format!("Photos that were not on the device: {}", told.photos_missing));
+    }
+    Said { value: json!(told), lines }
+}
+
+fn left(why: &str, ids: &[String]) -> Option<String> {
+    (!ids.is_empty()).then(|| format!("{why}: {}", ids.join(" ")))
+}
+
+fn visits(count: u64) -> String {
+    if count == 1 { "1 visit".to_owned() } else { format!("{count} visits") }
+}
+
+fn size(bytes: u64) -> String {
+    let tenths = bytes.div_ceil(100_000);
+    format!("{}.{} MB", tenths / 10, tenths % 10)
+}

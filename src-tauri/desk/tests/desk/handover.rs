@@ -1,0 +1,108 @@
+//! Visits from one data folder to another by the command line, as a person would do it.
+
+use std::fs;
+use std::path::Path;
+use std::process::Command;
+
+use serde_json::Value;
+
+use super::support::{STEADY, refused};
+
+/// Runs a command that has to succeed; gives back what it printed.
+#[track_caller]
+fn done(words: &[&str]) -> String {
+    let output = Command::new(STEADY).args(words).output().expect("the command starts");
+    let said = String::from_utf8_lossy(&output.stdout).into_owned();
+    assert!(output.status.success(), "{words:?}: {said}{}", String::from_utf8_lossy(&output.stderr));
+    said
+}
+
+#[track_caller]
+fn json(words: &[&str]) -> Value {
+    serde_json::from_str(&done(words)).expect("one JSON object")
+}
+
+/// A folder of scratch paths, each as text.
+struct Bench(tempfile::TempDir);
+
+impl Bench {
+    fn new() -> Self {
+        Self(tempfile::tempdir().expect("a temporary folder"))
+    }
+
+    fn path(&self, name: &str) -> String {
+        self.0.path().join(name).display().to_string()
+    }
+}
+
+/// A demo case replayed into a data folder; gives back its visit.
+fn demo(data: &str) -> String {
+    let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo-data/03-pops-and-play.json");
+    let report = json(&["replay", &case.display().to_string(), "--data", data, "--json"]);
+    report["visit"].as_str().expect("a visit").to_owned()
+}
+
+#[test]
+fn visit_goes_from_one_folder_to_another_and_stays_erased() {
+    let bench = Bench::new();
+    let (here, there, file) = (bench.path("here"), bench.path("there"), bench.path("a.steady"));
+    let visit = demo(&here);
+    let said = done(&["export", &visit, "--out", &file, "--papers", "--data", &here]);
+    assert!(said.contains("1 visit, "), "{said}");
+    assert!(!Path::new(&format!("{file}.part")).exists());
+    let said = done(&["verify", &file]);
+    assert!(said.contains("Whole and unchanged") && said.contains(&visit), "{said}");
+    assert_eq!(json(&["verify", &file, "--json"])["papers"], 2);
+    let taken = json(&["import", &file, "--data", &there, "--json"]);
+    assert_eq!(taken["taken"][0], visit.as_str());
+    assert!(taken["photos"].as_u64() > Some(0));
+    assert_eq!(json(&["import", &file, "--data", &there, "--json"])["unchanged"], 1);
+    refused(&["erase", &visit, "--confirm", "wrong", "--data", &there], "erase-word-differs");
+    let word = visit.rsplit('-').next().expect("a last block");
+    assert_eq!(done(&["erase", &visit, "--confirm", word, "--data", &there]), "Erased for good.\n");
+    refused(&["import", &file, "--data", &there], "visit-erased");
+    refused(&["export", &visit, "--out", &file, "--data", &there], "visit-erased");
+    assert!(
+        json(&["verify", &file, "--json"])["visits"][0] == visit.as_str(),
+        "a refused export keeps the old file"
+    );
+}
+
+#[test]
+fn changed_file_is_refused_with_the_part_named() {
+    let bench = Bench::new();
+    let (here, file) = (bench.path("here"), bench.path("a.steady"));
+    let visit = demo(&here);
+    done(&["export", "--out", &file, "--data", &here]);
+    let mut bytes = fs::read(&file).expect("the file");
+    let middle = bytes.len() / 2;
+    bytes[middle] ^= 1;
+    fs::write(&file, &bytes).expect("the file is changed");
+    refused(&["verify", &file], "handover-changed");
+    refused(&["import", &file, "--data", &bench.path("there")], "handover-changed");
+    fs::write(&file, b"no zip").expect("the file is changed");
+    refused(&["verify", &file], "handover-unknown");
+    refused(&["verify", &bench.path("nothing.steady")], "handover-unreadable");
+    refused(
+        &["export", &visit, "--out", &bench.path("no/such/folder/a.steady"), "--data", &here],
+        "out-unwritable",
+    );
+}
+
+#[test]
+fn backup_is_restored_and_a_database_salvaged() {
+    let bench = Bench::new();
+    let (here, safe) = (bench.path("here"), bench.path("safe"));
+    let visit = demo(&here);
+    assert!(done(&["backup", &safe, "--data", &here]).starts_with("Backed up: 1 visit, "));
+    for (command, from) in [("restore", safe.clone()), ("salvage", format!("{safe}/steady.db"))] {
+        let there = bench.path(command);
+        let taken = json(&[command, &from, "--data", &there, "--json"]);
+        assert_eq!(
+            (&taken["taken"][0], &taken["photos_missing"]),
+            (&Value::from(visit.clone()), &Value::from(0))
+        );
+    }
+    refused(&["restore", &bench.path("nowhere"), "--data", &here], "backup-folder");
+    refused(&["backup", &here, "--data", &bench.path("other")], "backup-folder");
+}

@@ -1,0 +1,35 @@
+// Handover files between the core and the person: fetched in pieces to be saved or sent, sent in pieces
+// to be taken in. What a file holds is the core's to say.
+
+import { fromBase64, toBase64 } from './bytes.ts';
+import { ask } from './client.ts';
+import type { Imported } from './types/Imported.ts';
+
+const PIECE = 512 * 1024;
+
+/** A handover file of these visits, ready to be saved or sent. */
+export async function fetchHandover(visits: string[]): Promise<File> {
+  const made = await ask({ ask: 'export', visits, papers: false });
+  const pieces: BlobPart[] = [];
+  for (let index = 0; index < made.pieces; index += 1) {
+    const piece = await ask({ ask: 'export-piece', export: made.export, index });
+    pieces.push(fromBase64(piece.base64));
+  }
+  return new File(pieces, made.name, { type: 'application/zip' });
+}
+
+/** Sends a handover file to the core; `sent` hears the share that has gone, 0 to 1. */
+export async function takeIn(file: Blob, sent: (share: number) => unknown): Promise<Imported> {
+  const upload = crypto.randomUUID();
+  for (let index = 0; index === 0 || index * PIECE < file.size; index += 1) {
+    const piece = file.slice(index * PIECE, (index + 1) * PIECE);
+    await ask({ ask: 'import-piece', upload, index, base64: await toBase64(piece) });
+    sent(Math.min(1, ((index + 1) * PIECE) / Math.max(file.size, 1)));
+  }
+  return ask({ ask: 'import', upload });
+}
+
+/** The word that confirms erasing: the plate, or the last block of the visit's id. */
+export function eraseWord(visit: string, plate: string): string {
+  return plate.trim() || (visit.split('-').at(-1) ?? visit);
+}
