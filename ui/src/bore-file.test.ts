@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest';
+import { boreFile, emptyGrid, filled } from './bore-file.ts';
+
+it('spreads angles over the turn in which a kind sees something new', () => {
+  expect(emptyGrid('two-point', 4, 1).angles).toEqual(['0', '45', '90', '135']);
+  expect(emptyGrid('three-point', 3, 1).angles).toEqual(['0', '40', '80']);
+  expect(emptyGrid('dial', 4, 1).angles).toEqual(['0', '90', '180', '270']);
+});
+
+it('writes what was typed as it was typed, and leaves out what was not read', () => {
+  const grid = emptyGrid('two-point', 2, 2);
+  grid.cells = [['72.031', ''], ['72,029', '72.040']];
+  expect(filled(grid)).toEqual({ done: 3, all: 4 });
+  expect(boreFile(grid)).toBe(
+    ['bore;kind=two-point;unit=mm;resolution=0.001;mpe=0.004;turn=clockwise', 'depth_mm;angle_deg;diameter',
+      '4;0;72.031', '10;0;72,029', '10;90;72.040', ''].join('\n'),
+  );
+});
+
+it('names zero and sign for a dial alone', () => {
+  const grid = emptyGrid('dial', 1, 1);
+  grid.zero_diameter = '72';
+  expect(boreFile(grid)).toContain('zero-diameter=72;zero=set;higher=wider');
+  expect(boreFile(emptyGrid('two-point', 1, 1))).not.toContain('zero');
+});

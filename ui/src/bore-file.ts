@@ -1,0 +1,71 @@
+// A grid of readings as the bore file that the core reads. Nothing is converted or judged here: numbers go
+// as they were typed, and the core says what it cannot read, by line.
+
+export type BoreKind = 'two-point' | 'three-point' | 'dial' | 'coordinates';
+
+/** What a bore was read with and where; every number as typed. */
+export interface BoreGrid {
+  kind: BoreKind;
+  unit: 'mm' | 'um' | 'in' | 'thou';
+  resolution: string;
+  mpe: string;
+  repeatability: string;
+  wall: string;
+  zero_diameter: string;
+  zero: 'set' | 'nominal';
+  higher: 'wider' | 'narrower';
+  turn: 'clockwise' | 'counter-clockwise';
+  depths: string[];
+  angles: string[];
+  /** Readings, a row a depth and a column an angle. */
+  cells: string[][];
+}
+
+/** An empty grid of so many angles, even round the turn that this kind needs. */
+export function emptyGrid(kind: BoreKind, angles: number, depths: number): BoreGrid {
+  // Opposite contacts see a diameter twice in a turn, three contacts three times.
+  const turn = kind === 'two-point' ? 180 : kind === 'three-point' ? 120 : 360;
+  const degrees = Array.from({ length: angles }, (_, at) => String(Math.round((turn * at * 100) / angles) / 100));
+  return {
+    kind,
+    unit: 'mm',
+    resolution: '0.001',
+    mpe: '0.004',
+    repeatability: '',
+    wall: '',
+    zero_diameter: '',
+    zero: 'set',
+    higher: 'wider',
+    turn: 'clockwise',
+    depths: Array.from({ length: depths }, (_, at) => String(4 + at * 6)),
+    angles: degrees,
+    cells: Array.from({ length: depths }, () => degrees.map(() => '')),
+  };
+}
+
+/** How many cells of a grid are filled in, and how many there are. */
+export function filled(grid: BoreGrid): { done: number; all: number } {
+  const cells = grid.cells.flat();
+  return { done: cells.filter((cell) => cell.trim() !== '').length, all: cells.length };
+}
+
+/** The file; cells that are empty are left out, since what was not read is not there. */
+export function boreFile(grid: BoreGrid): string {
+  const word = (name: string, value: string): string[] => (value.trim() === '' ? [] : [`${name}=${value.trim()}`]);
+  const dial = grid.kind === 'dial';
+  const header = [
+    'bore',
+    `kind=${grid.kind}`,
+    `unit=${grid.unit}`,
+    ...word('resolution', grid.resolution),
+    ...word('mpe', grid.mpe),
+    ...word('repeatability', grid.repeatability),
+    ...word('wall', grid.wall),
+    ...(dial ? [...word('zero-diameter', grid.zero_diameter), `zero=${grid.zero}`, `higher=${grid.higher}`] : []),
+    `turn=${grid.turn}`,
+  ];
+  const rows = grid.cells.flatMap((row, depth) =>
+    row.flatMap((cell, angle) => (cell.trim() === '' ? [] : [`${grid.depths[depth] ?? ''};${grid.angles[angle] ?? ''};${cell.trim()}`])),
+  );
+  return [header.join(';'), `depth_mm;angle_deg;${dial ? 'reading' : 'diameter'}`, ...rows, ''].join('\n');
+}
