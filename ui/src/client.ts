@@ -34,6 +34,16 @@ type Replies = {
   'import-piece': 'uploaded';
   import: 'imported';
   erase: 'erased';
+  'record-gauge': 'visit';
+  bench: 'bench';
+  'bench-gate': 'bench';
+  'bench-bore': 'bench';
+  'bench-pass': 'bench';
+  'bench-fit': 'bench';
+  'bench-ring': 'bench';
+  'bench-note': 'bench';
+  'bench-photo': 'bench';
+  'bench-undo': 'bench';
 };
 
 /** What the core answers to a request of this name. */

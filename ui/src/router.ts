@@ -5,15 +5,15 @@ export type Place =
   | { screen: 'home' | 'calibration' }
   | { screen: 'intake'; visit: string | null }
   | { screen: 'walk'; visit: string }
-  | { screen: 'step'; visit: string; step: string }
+  | { screen: 'step' | 'gauge'; visit: string; step: string }
   | { screen: 'gates'; visit: string; set: string }
   | { screen: 'leave'; visit: string; set: string }
   | { screen: 'order'; visit: string }
-  | { screen: 'result' | 'finding' | 'note' | 'ledger' | 'outcome'; visit: string };
+  | { screen: 'result' | 'finding' | 'note' | 'ledger' | 'outcome' | 'bench'; visit: string };
 
 const ID = '([A-Za-z0-9-]+)';
-const STEP = new RegExp(`^#/visit/${ID}/(step|gates|leave)/${ID}$`);
-const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome))?$`);
+const STEP = new RegExp(`^#/visit/${ID}/(step|gauge|gates|leave)/${ID}$`);
+const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome|bench))?$`);
 
 /** Reads an address; one that leads nowhere leads home. */
 export function read(hash: string): Place {
@@ -21,7 +21,7 @@ export function read(hash: string): Place {
   if (hash === '#/new') return { screen: 'intake', visit: null };
   const [, at, screen, about] = STEP.exec(hash) ?? [];
   if (at && about) {
-    if (screen === 'step') return { screen, visit: at, step: about };
+    if (screen === 'step' || screen === 'gauge') return { screen, visit: at, step: about };
     if (screen === 'gates' || screen === 'leave') return { screen, visit: at, set: about };
   }
   const [, visit, inside] = VISIT.exec(hash) ?? [];
@@ -41,7 +41,8 @@ export function write(place: Place): string {
     case 'walk':
       return `#/visit/${place.visit}`;
     case 'step':
-      return `#/visit/${place.visit}/step/${place.step}`;
+    case 'gauge':
+      return `#/visit/${place.visit}/${place.screen}/${place.step}`;
     case 'gates':
     case 'leave':
       return `#/visit/${place.visit}/${place.screen}/${place.set}`;

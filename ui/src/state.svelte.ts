@@ -27,6 +27,7 @@ type VisitRequest = Extract<
       | 'waive-photo'
       | 'undo'
       | 'sign'
+      | 'record-gauge'
       | 'give-opinion'
       | 'confirm-outcome';
   }
