@@ -21,6 +21,7 @@ impl Press for PlainPress {
         Ok(match paper {
             Paper::Finding(finding) => finding.title.clone().into_bytes(),
             Paper::Note(note) => note.title.clone().into_bytes(),
+            Paper::Repair(record) => record.title.clone().into_bytes(),
         })
     }
 }

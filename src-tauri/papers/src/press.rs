@@ -54,6 +54,10 @@ impl Press for TypstPress {
                 let sheaf = Sheaf::gather(Template::Note, note.photo.as_ref(), run);
                 content(note).and_then(|content| self.set(&sheaf, content, &note.locale, &NOTE_SIZES))
             }
+            Paper::Repair(record) => {
+                let sheaf = Sheaf::gather(Template::Repair, &record.photos, run);
+                content(record).and_then(|content| self.set(&sheaf, content, &record.locale, &[FINDING_SIZE]))
+            }
         };
         // Each paper is printed once; what the typesetter remembers of it would only pile up.
         comemo::evict(0);
@@ -121,7 +125,7 @@ impl<'a> Sheaf<'a> {
             Sheet::UsLetter => "us-letter",
         };
         let budget = match template {
-            Template::Finding => photos::BESIDE_A_STEP,
+            Template::Finding | Template::Repair => photos::BESIDE_A_STEP,
             Template::Note => photos::ON_THE_NOTE,
         };
         Self { template, sheet, at: run.at, pictures: photos::prepare(lines, run.photo, budget) }

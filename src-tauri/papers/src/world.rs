@@ -16,9 +16,10 @@ const REGULAR: &[u8] = include_bytes!("../fonts/NotoSans-Regular.ttf");
 const BOLD: &[u8] = include_bytes!("../fonts/NotoSans-Bold.ttf");
 
 /// Every template, by the path it is imported under.
-const TEMPLATES: [(&str, &str); 3] = [
+const TEMPLATES: [(&str, &str); 4] = [
     ("/finding.typ", include_str!("../templates/finding.typ")),
     ("/note.typ", include_str!("../templates/note.typ")),
+    ("/repair.typ", include_str!("../templates/repair.typ")),
     ("/shared.typ", include_str!("../templates/shared.typ")),
 ];
 
@@ -34,6 +35,7 @@ const DRAWINGS: [(&str, &str); 3] = [
 pub(crate) enum Template {
     Finding,
     Note,
+    Repair,
 }
 
 /// What all papers share: the library, the fonts, the templates.
@@ -86,6 +88,7 @@ impl<'a> Desk<'a> {
         let main = match template {
             Template::Finding => file_id("/finding.typ")?,
             Template::Note => file_id("/note.typ")?,
+            Template::Repair => file_id("/repair.typ")?,
         };
         let data = data.into_iter().map(|(path, bytes)| (path.to_owned(), Bytes::new(bytes)));
         let drawings = DRAWINGS.iter().map(|(path, svg)| ((*path).to_owned(), Bytes::from_string(*svg)));

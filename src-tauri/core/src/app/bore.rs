@@ -1,7 +1,6 @@
 //! A bore file measured or planned to be skimmed, without a visit: what the command line asks for.
 
-use fluent_bundle::FluentValue;
-
+use crate::content::note_line;
 use crate::measure::bore::csv::read;
 use crate::measure::bore::fault::BoreFault;
 use crate::measure::bore::shape::shape;
@@ -37,12 +36,9 @@ pub fn length(text: &str, words: &Words) -> Result<f64, Failure> {
     length_mm(text, Unit::Millimetre).map_err(|why| refused(why.into(), words))
 }
 
-/// The sentence of a note. Lengths are rounded to what a gauge can show.
+/// The sentence of a note.
 pub fn sentence(note: &BoreNote, words: &Words) -> String {
-    let rounded = |value: f64| words.number((value * 1000.0).round() / 1000.0);
-    let args: Vec<(&str, FluentValue<'_>)> =
-        note.args.iter().map(|(name, value)| (name.as_str(), rounded(*value).into())).collect();
-    words.with(&note.id, &args)
+    note_line(words, note)
 }
 
 fn refused(fault: BoreFault, words: &Words) -> Failure {

@@ -183,6 +183,19 @@ pub fn check_step(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
     step_row(scene, &record::read(scene.entries), step).map(|_| ())
 }
 
+/// A step that can be answered now by who asks.
+///
+/// # Errors
+/// The refusal that fits.
+pub fn check_unlocked(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
+    let record = record::read(scene.entries);
+    let row = step_row(scene, &record, step)?;
+    match shown_lock(scene, step)? {
+        Some(lock) => Err(lock_refusal(&lock)),
+        None => own_gates(scene, &record, row),
+    }
+}
+
 /// A step without a photo.
 ///
 /// # Errors

@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::model::bench::GaugeStand;
 use crate::model::case::Case;
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::rating::Word;
@@ -14,14 +15,15 @@ use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
 use crate::sorting::sort::{sort, sort_as_judged};
 use crate::trade::Trade;
+use crate::trade::bench::BenchTables;
 use crate::trade::rows::{Form, Layout, StepRow};
 use crate::urgency::rating;
 use crate::walk::record::{self, Record, StandingAnswer};
-use crate::walk::{applies, case, locks, order, position, undo, vin};
+use crate::walk::{applies, bench, case, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
-use super::judged;
+use super::{gauged, judged};
 
 /// A visit's entries and what is known of their chain.
 #[derive(Debug, Clone, Copy)]
@@ -46,7 +48,9 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     }
     let record = record::read(visit.entries);
     let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
-    let case = case::case(trade, layout, &record);
+    let mut case = case::case(trade, layout, &record);
+    let gauges = gauged_of(visit.entries, &record)?;
+    gauged::settle(&mut case, &gauges);
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, &record);
     let steps = steps(trade, &record, &case, &rows, danger.as_deref());
@@ -70,6 +74,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         gate_sets: locks::gate_sets(trade, &record, &sets, danger.as_deref()),
         urgency,
         sorting,
+        gauges,
         opinion: record.opinion.clone(),
         outcome: judged::outcome(&record),
         road_rows: road_rows(trade, &case),
@@ -81,6 +86,15 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         intake: record.intake,
         steps,
     })
+}
+
+fn gauged_of(entries: &[Entry], record: &Record) -> Result<Vec<GaugeStand>, Refusal> {
+    let bench = bench::read(entries, record);
+    if bench.gauges.is_empty() {
+        return Ok(Vec::new());
+    }
+    // The shipped tables were read when the readings were recorded; a test keeps them readable.
+    BenchTables::shipped().map(|tables| gauged::stands(&bench, tables)).map_err(|_| Refusal::UnknownRequest)
 }
 
 /// Steps that apply and are not hidden, in walk order.
@@ -120,6 +134,7 @@ fn steps(
             lock: locks::step_lock(trade, record, row, danger),
             photo: photo(record, &row.id),
             waiver: record.waivers.get(&row.id).cloned(),
+            gauge: gauged::direction(&row.id).is_some(),
         }
     };
     rows.iter().map(stand).collect()

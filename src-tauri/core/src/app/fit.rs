@@ -60,6 +60,13 @@ pub fn fit_of_values(values: &[(String, String)], locale: &str) -> Result<Fitted
     fit(&input, locale)
 }
 
+/// The input of named values, if a fit can be worked out from it.
+pub(super) fn checked(values: &[(String, String)]) -> Result<FitInput, Fault> {
+    let input = input(values)?;
+    judge(&input, BenchTables::shipped().map_err(Fault::Internal)?)?;
+    Ok(input)
+}
+
 fn fitted(input: &FitInput, locale: &str) -> Result<Fitted, Fault> {
     let words = Words::of(locale)?;
     let tables = BenchTables::shipped().map_err(Fault::Internal)?;

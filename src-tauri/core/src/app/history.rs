@@ -1,6 +1,7 @@
 //! A visit's ledger for reading.
 
 use crate::model::answer::AnswerValue;
+use crate::model::bench::{BenchBody, BoreStage};
 use crate::model::entry::{Entry, EntryBody};
 use crate::walk::record::{self, Record};
 
@@ -68,9 +69,25 @@ fn said(body: &EntryBody) -> Said<'_> {
         EntryBody::OutcomeConfirmed { outcome, by } => {
             Said { causes: judged::shown_causes(outcome), ..plain("outcome-confirmed", by) }
         }
+        EntryBody::Bench { bench, by } => bench_said(bench, by),
         EntryBody::Arranged { what, by } => Said { about: Some(what), ..plain("arranged", by) },
         EntryBody::Received { receipt } => {
             Said { about: Some(receipt.decision.id()), ..plain("received", &receipt.name) }
         }
+    }
+}
+
+fn bench_said<'a>(bench: &'a BenchBody, by: &'a str) -> Said<'a> {
+    let plain = |what: &'static str| Said { what, by, ..Said::default() };
+    match bench {
+        BenchBody::Gauged { step, .. } => Said { about: Some(step), ..plain("gauged") },
+        BenchBody::GateConfirmed { gate } => Said { about: Some(gate), ..plain("gate-confirmed") },
+        BenchBody::BoreRead { stage: BoreStage::Found, .. } => plain("bore-found"),
+        BenchBody::BoreRead { stage: BoreStage::Finished, .. } => plain("bore-finished"),
+        BenchBody::Looked { .. } => plain("housing-looked"),
+        BenchBody::PassCut { .. } => plain("pass-cut"),
+        BenchBody::FitGiven { .. } => plain("fit-given"),
+        BenchBody::RingTurned { .. } => plain("ring-turned"),
+        BenchBody::Noted { text } => Said { reason: Some(text), ..plain("bench-noted") },
     }
 }

@@ -4,6 +4,7 @@
 //! happen here, in one transaction; what to write is decided in `decide`, what it adds up to in
 //! `derive`.
 
+mod bench;
 pub mod bore;
 mod decide;
 mod derive;
@@ -12,6 +13,7 @@ pub mod failure;
 pub mod fault;
 pub mod fit;
 pub mod gauge;
+mod gauged;
 pub mod handover;
 mod history;
 mod judged;

@@ -3,11 +3,12 @@
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 
-use crate::content::{build_finding, build_note};
+use crate::content::{build_finding, build_note, build_repair};
 use crate::model::time::Moment;
 use crate::store::photo_files::PhotoSize;
 use crate::words::Words;
 
+use super::bench;
 use super::fault::Fault;
 use super::press::{Paper, PrintRun};
 use super::request::{PaperKind, Sheet};
@@ -53,6 +54,10 @@ pub(super) fn paper(
         PaperKind::Finding => {
             let finding = build_finding(&standing, words);
             pdf(name("finding", visit, locale, "pdf"), &print(inner, Paper::Finding(&finding), sheet, at)?)
+        }
+        PaperKind::Repair => {
+            let record = build_repair(&standing, &bench::stand(inner, visit, locale)?, words);
+            pdf(name("repair", visit, locale, "pdf"), &print(inner, Paper::Repair(&record), sheet, at)?)
         }
         PaperKind::Note => {
             let note = build_note(&standing, words);

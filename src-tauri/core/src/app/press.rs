@@ -1,6 +1,6 @@
 //! The printing press, as the core sees it: content in, bytes out. `steady-papers` builds one.
 
-use crate::content::{finding::Finding, note::Note};
+use crate::content::{finding::Finding, note::Note, repair::RepairRecord};
 use crate::model::time::Moment;
 
 use super::request::Sheet;
@@ -12,6 +12,8 @@ pub enum Paper<'a> {
     Finding(&'a Finding),
     /// The owner's note.
     Note(&'a Note),
+    /// The bench's repair record.
+    Repair(&'a RepairRecord),
 }
 
 /// What a press needs beside the words.

@@ -3,6 +3,7 @@
 use serde::Deserialize;
 
 use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::bench::{BoreStage, Contact, GaugeGiven, HousingLook, RingTurn};
 use crate::model::entry::{Decision, Order};
 use crate::model::visit::Intake;
 
@@ -187,6 +188,92 @@ pub enum Request {
     },
     /// How well past sortings did.
     Calibration,
+    /// Readings of a gauge at a play step.
+    RecordGauge {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// What was read.
+        gauge: GaugeGiven,
+    },
+    /// Where the bench stands.
+    Bench {
+        /// The visit.
+        visit: String,
+    },
+    /// Confirms a gate of the bench.
+    BenchGate {
+        /// The visit.
+        visit: String,
+        /// The gate.
+        gate: String,
+    },
+    /// A look at the torn-down housing.
+    BenchLook {
+        /// The visit.
+        visit: String,
+        /// What was seen.
+        look: HousingLook,
+    },
+    /// A bore that was read.
+    BenchBore {
+        /// The visit.
+        visit: String,
+        /// Before or after the work.
+        stage: BoreStage,
+        /// Text of a bore file.
+        file: String,
+    },
+    /// A pass that was cut.
+    BenchPass {
+        /// The visit.
+        visit: String,
+        /// Its number, from 1.
+        number: u32,
+        /// Where the cutter touched.
+        contact: Contact,
+        /// Diameter after it as typed, mm.
+        #[serde(default)]
+        diameter: Option<String>,
+    },
+    /// A fit to work out.
+    BenchFit {
+        /// The visit.
+        visit: String,
+        /// Values by name, as the command line takes them.
+        values: Vec<(String, String)>,
+    },
+    /// The ring turned by hand after assembly.
+    BenchRing {
+        /// The visit.
+        visit: String,
+        /// How it turns.
+        turns: RingTurn,
+    },
+    /// A note on fasteners and torques.
+    BenchNote {
+        /// The visit.
+        visit: String,
+        /// In the machinist's words.
+        text: String,
+    },
+    /// Makes a finished upload a photo of the bench's work.
+    BenchPhoto {
+        /// The visit.
+        visit: String,
+        /// What it shows: `bench-found`, `bench-finished`, `bench-ring` or `bench-pass-N`.
+        of: String,
+        /// The upload.
+        upload: String,
+    },
+    /// Takes back the bench's latest entry.
+    BenchUndo {
+        /// The visit.
+        visit: String,
+        /// Hash of that entry.
+        entry: String,
+    },
     /// The visit's ledger, oldest first.
     History {
         /// The visit.
@@ -242,6 +329,8 @@ pub enum PaperKind {
     Note,
     /// The note as a short text.
     ShortText,
+    /// The repair record of the bench, PDF.
+    Repair,
 }
 
 /// Sheet sizes.

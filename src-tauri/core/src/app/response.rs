@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use crate::content::{finding::Finding, note::Note};
+use crate::model::bench::BenchStand;
 use crate::model::calibration::Calibration;
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
@@ -34,6 +35,8 @@ pub enum Response {
     Note(Box<Note>),
     /// To `paper`.
     Paper(PaperFile),
+    /// To everything of the bench.
+    Bench(Box<BenchStand>),
     /// To `calibration`.
     Calibration(Box<Calibration>),
     /// To `history`.

@@ -19,6 +19,7 @@ use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::{self, Trade};
 use crate::words::Words;
 
+use super::bench::Given;
 use super::decide::{self, GivenAnswer, GivenReceipt, Scene};
 use super::derive;
 use super::drawn::DrawnFor;
@@ -27,7 +28,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{handover, history, judged, learning, list, papers};
+use super::{bench, handover, history, judged, learning, list, papers};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -180,6 +181,21 @@ impl Inner {
             Request::Paper { visit, paper, locale, sheet } => {
                 papers::paper(self, &visit, paper, &locale, sheet)
             }
+            Request::RecordGauge { visit, step, gauge } => bench::gauge(self, &visit, by, &step, gauge),
+            Request::Bench { visit } => bench::bench(self, &visit),
+            Request::BenchGate { visit, gate } => bench::record(self, &visit, by, Given::Gate(gate)),
+            Request::BenchLook { visit, look } => bench::record(self, &visit, by, Given::Look(look)),
+            Request::BenchBore { visit, stage, file } => {
+                bench::record(self, &visit, by, Given::Bore(stage, file))
+            }
+            Request::BenchPass { visit, number, contact, diameter } => {
+                bench::record(self, &visit, by, Given::Pass(number, contact, diameter))
+            }
+            Request::BenchFit { visit, values } => bench::record(self, &visit, by, Given::Fit(values)),
+            Request::BenchRing { visit, turns } => bench::record(self, &visit, by, Given::Ring(turns)),
+            Request::BenchNote { visit, text } => bench::record(self, &visit, by, Given::Note(text)),
+            Request::BenchPhoto { visit, of, upload } => bench::photo(self, &visit, by, &of, &upload),
+            Request::BenchUndo { visit, entry } => bench::undo(self, &visit, by, &entry),
             Request::Calibration => learning::calibration(self),
             Request::GiveOpinion { visit, cause, reason } => {
                 self.change(&visit, by, |scene| judged::give_opinion(scene, &cause, &reason).map(Some))

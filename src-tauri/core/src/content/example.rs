@@ -104,6 +104,7 @@ pub fn opened() -> Standing {
             judgements: Vec::new(),
             outcomes: 0,
         },
+        gauges: Vec::new(),
         opinion: None,
         outcome: None,
         road_rows: Vec::new(),
@@ -236,5 +237,6 @@ fn step_stand(id: &str) -> StepStand {
         lock: None,
         photo: None,
         waiver: None,
+        gauge: false,
     }
 }

@@ -6,8 +6,10 @@
 
 pub mod finding;
 pub mod note;
+pub mod repair;
 pub mod shared;
 
+mod bore_lines;
 mod canonical;
 mod finding_lines;
 mod fit_lines;
@@ -19,13 +21,16 @@ mod short_text;
 mod verdict_lines;
 mod write_finding;
 mod write_note;
+mod write_repair;
 
+pub use bore_lines::{bore_lines, note_line};
 pub use fit_lines::fit_lines;
 pub use gauge_lines::gauge_lines;
 pub use said::{Reader, reason_text};
 pub use verdict_lines::verdict_lines;
 pub use write_finding::build_finding;
 pub use write_note::build_note;
+pub use write_repair::build_repair;
 
 #[cfg(test)]
 mod example;

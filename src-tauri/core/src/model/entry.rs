@@ -6,6 +6,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::answer::{AnswerValue, Temperature};
+use super::bench::BenchBody;
 use super::outcome::Outcome;
 use super::time::Moment;
 use super::visit::Intake;
@@ -139,6 +140,13 @@ pub enum EntryBody {
         /// What was there, and what was known before.
         outcome: Outcome,
         /// Who says so.
+        by: String,
+    },
+    /// The bench recorded something, or a gauge did.
+    Bench {
+        /// What.
+        bench: BenchBody,
+        /// Who.
         by: String,
     },
     /// The owner signed that the note was received.

@@ -1,6 +1,7 @@
 //! Plain types that every room shares: no IO, no rules.
 
 pub mod answer;
+pub mod bench;
 pub mod bore;
 pub mod calibration;
 pub mod case;

@@ -6,6 +6,7 @@
 use serde::Serialize;
 
 use super::answer::{AnswerValue, Temperature};
+use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::entry::{Decision, Order, PhotoRef};
 use super::outcome::{OpinionStand, OutcomeStand};
@@ -47,6 +48,8 @@ pub struct Standing {
     pub urgency: Urgency,
     /// The sorted causes.
     pub sorting: Sorting,
+    /// What gauges say at the play steps.
+    pub gauges: Vec<GaugeStand>,
     /// What the technician thinks it is, if they said so; never part of the sorting.
     pub opinion: Option<OpinionStand>,
     /// What it turned out to be, once that is confirmed.
@@ -214,6 +217,8 @@ pub struct StepStand {
     pub photo: Option<PhotoStand>,
     /// Why it goes without a photo: an id of `data/waivers.toml` or the technician's words.
     pub waiver: Option<String>,
+    /// A gauge can be used here.
+    pub gauge: bool,
 }
 
 /// What kind of answer a step takes.

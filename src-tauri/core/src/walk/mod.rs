@@ -2,6 +2,7 @@
 //! and what comes next. Rates nothing; the word DANGER reaches it as an argument.
 
 pub mod applies;
+pub mod bench;
 pub mod case;
 pub mod locks;
 pub mod order;

@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::outcome::{OpinionStand, Outcome};
 use crate::model::standing::Confirmed;
@@ -87,8 +88,12 @@ fn superseded_answers(entry: &Entry) -> &[String] {
 
 impl Record {
     fn take(&mut self, entry: &Entry) {
-        let tells_owner_more =
-            !matches!(entry.body, EntryBody::OpinionGiven { .. } | EntryBody::OutcomeConfirmed { .. });
+        let beside = match &entry.body {
+            EntryBody::Bench { bench, .. } => !matches!(bench, BenchBody::Gauged { .. }),
+            EntryBody::PhotoKept { step, .. } => step.starts_with("bench-"),
+            body => matches!(body, EntryBody::OpinionGiven { .. } | EntryBody::OutcomeConfirmed { .. }),
+        };
+        let tells_owner_more = !beside;
         self.after_receipt |= tells_owner_more && self.receipt.is_some();
         match &entry.body {
             EntryBody::Opened { intake, by, .. } => {
@@ -115,7 +120,7 @@ impl Record {
             EntryBody::OutcomeConfirmed { outcome, by } => {
                 self.outcome = Some((outcome.clone(), by.clone(), entry.at));
             }
-            EntryBody::Withdrawn { .. } | EntryBody::Arranged { .. } => {}
+            EntryBody::Withdrawn { .. } | EntryBody::Arranged { .. } | EntryBody::Bench { .. } => {}
             EntryBody::Received { receipt } => {
                 self.receipt = Some((receipt.clone(), entry.at));
                 self.after_receipt = false;

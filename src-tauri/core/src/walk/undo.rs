@@ -1,5 +1,6 @@
 //! What "undo" would take back: the latest entry of this device that can be taken back alone.
 
+use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::standing::UndoOffer;
 
@@ -28,7 +29,9 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
         EntryBody::OrderChosen { .. } => ("order-chosen", None),
         EntryBody::OpinionGiven { .. } => ("opinion-given", None),
         EntryBody::OutcomeConfirmed { .. } => ("outcome-confirmed", None),
-        EntryBody::Opened { .. }
+        EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, .. } => ("gauged", Some(step)),
+        EntryBody::Bench { .. }
+        | EntryBody::Opened { .. }
         | EntryBody::Amended { .. }
         | EntryBody::PartLeft { .. }
         | EntryBody::Withdrawn { .. }

@@ -23,6 +23,7 @@ pub const LOCALES: &[Locale] = &[Locale {
         ("en/gates.ftl", include_str!("../../text/en/gates.ftl")),
         ("en/handover.ftl", include_str!("../../text/en/handover.ftl")),
         ("en/papers.ftl", include_str!("../../text/en/papers.ftl")),
+        ("en/repair.ftl", include_str!("../../text/en/repair.ftl")),
         ("en/road.ftl", include_str!("../../text/en/road.ftl")),
         ("en/rules.ftl", include_str!("../../text/en/rules.ftl")),
         ("en/signals.ftl", include_str!("../../text/en/signals.ftl")),

@@ -1,0 +1,323 @@
+//! The bench's requests: what is recorded after teardown, and where the bench stands.
+
+use std::collections::BTreeMap;
+
+use crate::content::{bore_lines, fit_lines, gauge_lines, note_line, verdict_lines};
+use crate::measure;
+use crate::measure::bore::csv;
+use crate::measure::bore::shape::shape;
+use crate::measure::bore::skim::skim;
+use crate::measure::bore::unit::{Unit, length_mm};
+use crate::measure::verdict::verdict;
+use crate::model::bench::{
+    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, RingTurn,
+};
+use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
+use crate::model::entry::{EntryBody, PhotoRef};
+use crate::model::fit::FitResult;
+use crate::model::standing::GateStand;
+use crate::model::verdict::{BenchFindings, WithUncertainty};
+use crate::photos::intake::take_in;
+use crate::store::ledger::hex;
+use crate::trade::bench::BenchTables;
+use crate::walk::bench::{self as walk_bench, BenchRecord, Recorded};
+use crate::walk::record;
+use crate::words::Words;
+
+use super::fault::{Fault, Refusal};
+use super::response::Response;
+use super::steady::Inner;
+use super::{decide, fit, gauged};
+
+/// Depth of a pass where nobody says another: 0.001 inch on the diameter, exactly. Common practice, no source.
+const PASS_DIAMETER_MM: f64 = 0.0254;
+
+/// An ovality beyond this is out of round for any seat in the tables, whatever else the method cannot see:
+/// half of IT5 at 120 mm is 7.5 um (ISO 286-1), doubled.
+const CERTAINLY_OVAL_UM: f64 = 15.0;
+
+/// Longest note, characters.
+const MAX_NOTE: usize = 2_000;
+
+/// The gates before heavy parts come off: nothing of the bench is recorded before.
+const TEARDOWN: &str = "teardown";
+/// The gates before a cut.
+const MACHINING: &str = "machining";
+
+/// What a request records.
+pub(super) enum Given {
+    /// A gate of the teardown.
+    Gate(String),
+    /// A bore file's text.
+    Bore(BoreStage, String),
+    /// A look at the housing.
+    Look(HousingLook),
+    /// A pass that was cut, with the diameter after it as typed.
+    Pass(u32, Contact, Option<String>),
+    /// A fit's values by name.
+    Fit(Vec<(String, String)>),
+    /// The ring.
+    Ring(RingTurn),
+    /// A note.
+    Note(String),
+}
+
+/// Where the bench stands.
+pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
+    let locale = inner.locale();
+    Ok(Response::Bench(Box::new(stand(inner, visit, &locale)?)))
+}
+
+/// Records something and says where the bench stands then.
+pub(super) fn record(
+    inner: &mut Inner,
+    visit: &str,
+    by: Option<&str>,
+    given: Given,
+) -> Result<Response, Fault> {
+    let now = read(inner, visit)?;
+    let body = body(&now, given)?;
+    inner.change(visit, by, |scene| Ok(Some(EntryBody::Bench { bench: body, by: scene.by.to_owned() })))?;
+    bench(inner, visit)
+}
+
+/// Readings of a gauge at a play step; the visit's standing comes back, since they can change its rating.
+pub(super) fn gauge(
+    inner: &mut Inner,
+    visit: &str,
+    by: Option<&str>,
+    step: &str,
+    given: GaugeGiven,
+) -> Result<Response, Fault> {
+    let standing = inner.standing(visit)?;
+    let maker = standing.intake.vehicle.maker_play_mm;
+    let input = gauged::input(step, given, standing.support, maker, tables()?)?;
+    inner.change(visit, by, |scene| {
+        decide::check_unlocked(scene, step)?;
+        let bench = BenchBody::Gauged { step: step.to_owned(), gauge: Box::new(input) };
+        Ok(Some(EntryBody::Bench { bench, by: scene.by.to_owned() }))
+    })
+}
+
+/// A photo of the bench's work, from a finished upload.
+pub(super) fn photo(
+    inner: &mut Inner,
+    visit: &str,
+    by: Option<&str>,
+    of: &str,
+    upload: &str,
+) -> Result<Response, Fault> {
+    if !is_photo_place(of) {
+        return Err(Refusal::UnknownStep.into());
+    }
+    let taken = take_in(&inner.store.upload(upload)?)?;
+    let sha256 = inner.store.keep_photo(&taken.full, &taken.thumb)?;
+    let photo = PhotoRef {
+        sha256,
+        original_sha256: hex(&taken.original_sha256),
+        width: taken.width,
+        height: taken.height,
+        taken: taken.taken,
+    };
+    inner.change(visit, by, |scene| {
+        Ok(Some(EntryBody::PhotoKept { step: of.to_owned(), photo, by: scene.by.to_owned() }))
+    })?;
+    inner.store.drop_upload(upload);
+    bench(inner, visit)
+}
+
+/// Takes back the bench's latest entry, which `entry` has to name.
+pub(super) fn undo(inner: &mut Inner, visit: &str, by: Option<&str>, entry: &str) -> Result<Response, Fault> {
+    let latest = latest(inner, visit)?.ok_or(Refusal::NothingToUndo)?;
+    if latest != entry {
+        return Err(Refusal::UndoOutOfDate.into());
+    }
+    inner.change(visit, by, |scene| {
+        Ok(Some(EntryBody::Withdrawn { entry: latest, reason: None, by: scene.by.to_owned() }))
+    })?;
+    bench(inner, visit)
+}
+
+/// Whether a photo of the bench can be kept under this name.
+pub(super) fn is_photo_place(of: &str) -> bool {
+    let pass = of.strip_prefix("bench-pass-").and_then(|number| number.parse::<u32>().ok());
+    ["bench-found", "bench-finished", "bench-ring"].contains(&of)
+        || pass.is_some_and(|number| (1..=MAX_PASSES).contains(&number))
+}
+
+/// More passes than any housing stands.
+const MAX_PASSES: u32 = 200;
+
+fn tables() -> Result<&'static BenchTables, Fault> {
+    BenchTables::shipped().map_err(Fault::Internal)
+}
+
+fn read(inner: &mut Inner, visit: &str) -> Result<BenchRecord, Fault> {
+    let entries = &inner.chain(visit)?.entries;
+    Ok(walk_bench::read(entries, &record::read(entries)))
+}
+
+fn latest(inner: &mut Inner, visit: &str) -> Result<Option<String>, Fault> {
+    let latest = read(inner, visit)?.latest;
+    Ok(latest.filter(|(_, device)| *device == inner.device).map(|(entry, _)| entry))
+}
+
+/// Whether every gate of a set is confirmed.
+fn is_open(now: &BenchRecord, set: &str) -> Result<bool, Fault> {
+    Ok(tables()?.gates.iter().filter(|row| row.set == set).all(|row| now.gates.contains_key(&row.id)))
+}
+
+/// The entry that is asked for, or why it is refused.
+fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
+    if let Given::Gate(gate) = given {
+        let known = tables()?.gates.iter().any(|row| row.id == gate);
+        return if known { Ok(BenchBody::GateConfirmed { gate }) } else { Err(Refusal::UnknownGate.into()) };
+    }
+    if !is_open(now, TEARDOWN)? || (matches!(given, Given::Pass(..)) && !is_open(now, MACHINING)?) {
+        return Err(Refusal::GateClosed.into());
+    }
+    Ok(match given {
+        Given::Gate(gate) => BenchBody::GateConfirmed { gate },
+        Given::Bore(stage, file) => {
+            let bore = csv::read(&file)?;
+            shape(&bore)?;
+            BenchBody::BoreRead { stage, bore: Box::new(bore) }
+        }
+        Given::Look(look) => {
+            if look.wall_least_mm.is_some_and(|wall| !(0.1..=100.0).contains(&wall)) {
+                return Err(Refusal::ReadingOutOfRange.into());
+            }
+            BenchBody::Looked { look }
+        }
+        Given::Pass(number, contact, diameter) => {
+            if !(1..=MAX_PASSES).contains(&number) || now.bores.is_empty() {
+                return Err(Refusal::StepDoesNotApply.into());
+            }
+            let typed = |text: String| {
+                length_mm(&text, Unit::Millimetre).map_err(measure::bore::fault::BoreFault::from)
+            };
+            BenchBody::PassCut { number, contact, diameter_mm: diameter.map(typed).transpose()? }
+        }
+        Given::Fit(values) => BenchBody::FitGiven { fit: Box::new(fit::checked(&values)?) },
+        Given::Ring(turns) => BenchBody::RingTurned { turns },
+        Given::Note(text) => {
+            let text = text.trim().to_owned();
+            if text.is_empty() || text.chars().count() > MAX_NOTE {
+                return Err(Refusal::WaiverEmpty.into());
+            }
+            BenchBody::Noted { text }
+        }
+    })
+}
+
+/// Where the bench stands, from the ledger.
+pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<BenchStand, Fault> {
+    let words = Words::of(locale)?;
+    let standing = inner.standing(visit)?;
+    let undo = latest(inner, visit)?;
+    let entries = &inner.chain(visit)?.entries;
+    let record = record::read(entries);
+    let bench = walk_bench::read(entries, &record);
+    let tables = tables()?;
+    let plan =
+        bench.bores.get(&BoreStage::Found).and_then(|found| plan(&found.what, bench.look.wall_least_mm));
+    let fit = bench.fit.as_ref().and_then(|input| measure::fit::judge::judge(input, tables).ok());
+    let found = bore_stand(bench.bores.get(&BoreStage::Found), words);
+    let finished = bore_stand(bench.bores.get(&BoreStage::Finished), words);
+    let seat = finished.as_ref().or(found.as_ref()).map(|bore| &bore.shape);
+    let verdict = verdict(&findings(bench.look, seat, plan.as_ref(), fit.as_ref()), tables);
+    let photos = record.photos.iter().filter(|(of, _)| is_photo_place(of));
+    Ok(BenchStand {
+        visit: visit.to_owned(),
+        gate_sets: gate_sets(&bench, tables),
+        gauge_lines: standing
+            .gauges
+            .iter()
+            .map(|gauge| (gauge.step.clone(), gauge_lines(words, &gauge.result)))
+            .collect(),
+        plan_lines: plan.iter().flat_map(|plan| &plan.notes).map(|note| note_line(words, note)).collect(),
+        plan,
+        passes: bench.passes.into_values().collect(),
+        fit_lines: fit.as_ref().map(|fit| fit_lines(words, fit)).unwrap_or_default(),
+        fit,
+        look: bench.look,
+        found,
+        finished,
+        ring: bench.ring,
+        notes: bench.notes,
+        photos: photos
+            .filter_map(|(of, kept)| Some((of.clone(), kept.last()?.0.sha256.clone())))
+            .collect::<BTreeMap<_, _>>(),
+        verdict_lines: verdict_lines(words, &verdict),
+        verdict,
+        undo,
+        materials: tables.materials.iter().map(|row| row.id.clone()).collect(),
+        classes: classes(tables),
+    })
+}
+
+/// The gates by set, in the order of the data.
+fn gate_sets(bench: &BenchRecord, tables: &BenchTables) -> Vec<BenchGates> {
+    let mut sets: Vec<BenchGates> = Vec::new();
+    for row in &tables.gates {
+        if sets.last().is_none_or(|set| set.id != row.set) {
+            sets.push(BenchGates { id: row.set.clone(), gates: Vec::new() });
+        }
+        let gate = GateStand { id: row.id.clone(), confirmed: bench.gates.get(&row.id).cloned() };
+        if let Some(set) = sets.last_mut() {
+            set.gates.push(gate);
+        }
+    }
+    sets
+}
+
+fn classes(tables: &BenchTables) -> Vec<String> {
+    let mut classes: Vec<String> = tables.holes.iter().map(|row| row.class.clone()).collect();
+    classes.dedup();
+    classes.sort();
+    classes.dedup();
+    classes
+}
+
+fn bore_stand(recorded: Option<&Recorded<BoreReadings>>, words: &Words) -> Option<BoreStand> {
+    let recorded = recorded?;
+    let shape = shape(&recorded.what).ok()?;
+    let lines = bore_lines(words, &shape);
+    let clockwise = recorded.what.clockwise;
+    Some(BoreStand { shape, lines, clockwise, by: recorded.by.clone(), at: recorded.at })
+}
+
+fn plan(bore: &BoreReadings, wall_min_mm: Option<f64>) -> Option<SkimPlan> {
+    let ask = SkimAsk { pass_diameter_mm: PASS_DIAMETER_MM, axis: None, wall_mm: None, wall_min_mm };
+    skim(bore, &ask).ok()
+}
+
+/// What the verdict rests on. A bore that its method sees only in part has no roundness: what it is blind to
+/// could be there.
+fn findings(
+    look: HousingLook,
+    seat: Option<&BoreShape>,
+    plan: Option<&SkimPlan>,
+    fit: Option<&FitResult>,
+) -> BenchFindings {
+    let whole = |shape: &&BoreShape| shape.sections.iter().all(|section| !section.at_least);
+    let roundness = seat.filter(whole).and_then(|shape| shape.greatest_out_of_roundness);
+    let oval = seat.and_then(|shape| shape.greatest_ovality);
+    let seats = fit.map(|fit| fit.seats.as_slice()).unwrap_or_default();
+    let hot = seats.iter().filter_map(|seat| seat.over_temperature.last()).map(|at| at.interference_um.least);
+    let used = seats.iter().flat_map(|seat| &seat.stress).filter_map(|stress| stress.used);
+    let last = plan.and_then(|plan| plan.passes.iter().find(|pass| pass.clean));
+    BenchFindings {
+        cracked: look.cracked,
+        ring_turned: look.ring_turned,
+        diameter_mm: seat.and_then(|shape| shape.mean_diameter).map(|size| size.value_mm),
+        roundness_um: roundness
+            .or(oval.filter(|form| form.value_um - form.expanded_um > CERTAINLY_OVAL_UM))
+            .map(|form| WithUncertainty { value: form.value_um, expanded: form.expanded_um }),
+        hot_interference_um: hot.reduce(f64::min),
+        yield_share: used.reduce(f64::max),
+        clean_up_um: plan.filter(|plan| !plan.at_least).map(|plan| 2.0 * plan.cut.value_um),
+        wall_left_mm: last.and_then(|pass| pass.wall_left_mm),
+        wall_least_mm: look.wall_least_mm,
+    }
+}

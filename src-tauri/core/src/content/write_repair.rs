@@ -1,0 +1,126 @@
+//! Fills the repair record from where a visit and its bench stand.
+
+use crate::model::bench::{BenchStand, BoreStage, BoreStand, PassStand};
+use crate::model::standing::Standing;
+use crate::words::Words;
+
+use super::finding_lines::{foot, vehicle};
+use super::parts::labels;
+use super::repair::{BoreFigure, RepairRecord, RepairSection};
+use super::shared::PhotoLine;
+
+/// What the repair record says. The same ledger and words give the same record.
+pub fn build_repair(standing: &Standing, bench: &BenchStand, words: &Words) -> RepairRecord {
+    let bores = [(BoreStage::Found, &bench.found), (BoreStage::Finished, &bench.finished)];
+    RepairRecord {
+        locale: words.locale().to_owned(),
+        title: words.text("repair-title"),
+        verdict: bench.verdict_lines.clone(),
+        vehicle: vehicle(standing, words),
+        bores: bores.into_iter().filter_map(|(stage, bore)| figure(stage, bore.as_ref()?, words)).collect(),
+        sections: sections(bench, words),
+        photos: bench.photos.iter().map(|(of, sha256)| photo(of, sha256, words)).collect(),
+        cautions: ["maker", "measured", "torque"]
+            .map(|id| words.text(&format!("repair-caution-{id}")))
+            .into(),
+        cautions_heading: words.text("finding-heading-cautions"),
+        foot: foot(standing, words),
+        page_foot: words.with("repair-foot", &[("visit", standing.visit.as_str().into())]),
+        labels: labels(words),
+    }
+}
+
+fn stage_id(stage: BoreStage) -> &'static str {
+    match stage {
+        BoreStage::Found => "found",
+        BoreStage::Finished => "finished",
+    }
+}
+
+/// The worst depth of a bore: where it is least round, else the first.
+fn figure(stage: BoreStage, bore: &BoreStand, words: &Words) -> Option<BoreFigure> {
+    let off = |section: &&crate::model::bore::BoreSection| {
+        section.out_of_roundness_minimum_zone.map_or(0.0, |form| form.value_um)
+    };
+    let section = bore.shape.sections.iter().max_by(|a, b| off(a).total_cmp(&off(b)))?;
+    let args = [
+        ("depth", words.number(section.depth_mm).into()),
+        ("times", words.number(section.plot.magnification.round()).into()),
+    ];
+    Some(BoreFigure {
+        heading: words.text(&format!("repair-bore-{}", stage_id(stage))),
+        caption: words.with("repair-bore-caption", &args),
+        alt: words.with("repair-bore-alt", &args),
+        wall: section.plot.points.iter().map(|point| point.at).collect(),
+        zone_outer: section.plot.zone_outer.clone(),
+        zone_inner: section.plot.zone_inner.clone(),
+        lines: bore.lines.clone(),
+    })
+}
+
+fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
+    let notes = bench.notes.iter().map(|note| {
+        let args = [
+            ("text", note.text.as_str().into()),
+            ("by", note.by.as_str().into()),
+            ("at", words.time(note.at).into()),
+        ];
+        words.with("repair-note", &args)
+    });
+    let ring = bench.ring.iter().map(|ring| {
+        let id = match ring.turns {
+            crate::model::bench::RingTurn::Free => "repair-ring-free",
+            crate::model::bench::RingTurn::Stiff => "repair-ring-stiff",
+            crate::model::bench::RingTurn::Rough => "repair-ring-rough",
+        };
+        words.with(id, &[("by", ring.by.as_str().into()), ("at", words.time(ring.at).into())])
+    });
+    let gates = bench.gate_sets.iter().flat_map(|set| &set.gates).filter_map(|gate| {
+        let confirmed = gate.confirmed.as_ref()?;
+        let args = [
+            ("gate", words.text(&format!("gate-{}", gate.id)).into()),
+            ("by", confirmed.by.as_str().into()),
+            ("at", words.time(confirmed.at).into()),
+        ];
+        Some(words.with("repair-gate", &args))
+    });
+    let parts: [(&str, Vec<String>); 6] = [
+        ("gates", gates.collect()),
+        ("plan", bench.plan_lines.clone()),
+        ("passes", bench.passes.iter().map(|pass| pass_line(pass, words)).collect()),
+        ("fit", bench.fit_lines.clone()),
+        ("ring", ring.collect()),
+        ("notes", notes.collect()),
+    ];
+    let section = |(id, text): (&str, Vec<String>)| {
+        let text = if text.is_empty() { vec![words.text("repair-not-recorded")] } else { text };
+        RepairSection { heading: words.text(&format!("repair-heading-{id}")), text }
+    };
+    parts.into_iter().map(section).collect()
+}
+
+fn pass_line(pass: &PassStand, words: &Words) -> String {
+    use crate::model::bench::Contact;
+    let contact = words.text(match pass.contact {
+        Contact::None => "repair-contact-none",
+        Contact::Partly => "repair-contact-partly",
+        Contact::AllRound => "repair-contact-all-round",
+    });
+    let args = [
+        ("pass", pass.number.into()),
+        ("contact", contact.into()),
+        ("diameter", pass.diameter_mm.map(|mm| words.number(mm)).unwrap_or_default().into()),
+        ("by", pass.by.as_str().into()),
+        ("at", words.time(pass.at).into()),
+    ];
+    words.with(if pass.diameter_mm.is_some() { "repair-pass-measured" } else { "repair-pass" }, &args)
+}
+
+fn photo(of: &str, sha256: &str, words: &Words) -> PhotoLine {
+    let caption = match of.strip_prefix("bench-pass-") {
+        Some(number) => words.with("repair-photo-pass", &[("pass", number.into())]),
+        None => words.text(&format!("repair-photo-{of}")),
+    };
+    let alt = words.with("repair-photo-alt", &[("caption", caption.as_str().into())]);
+    PhotoLine { sha256: sha256.to_owned(), caption, alt }
+}

@@ -1,0 +1,264 @@
+//! The bench's part of a visit: what it records, and where it stands. Plain types; what readings mean is in
+//! `measure`, what an entry adds up to in `walk::bench`.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use super::bore::{BoreReadings, BoreShape, SkimPlan};
+use super::fit::{FitInput, FitResult};
+use super::gauge::{BearingMark, GaugeInput, GaugeResult, Instrument, Place};
+use super::standing::GateStand;
+use super::time::Moment;
+use super::typed::{LengthUnit, Typed};
+use super::verdict::BenchVerdict;
+
+/// What an entry of the bench says. Of each kind the latest counts, of passes the latest of each number.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "bench", rename_all = "kebab-case", deny_unknown_fields)]
+pub enum BenchBody {
+    /// A gauge was used at a play step.
+    Gauged {
+        /// The step.
+        step: String,
+        /// What was read, with what, where.
+        gauge: Box<GaugeInput>,
+    },
+    /// A gate of the teardown was confirmed.
+    GateConfirmed {
+        /// The gate.
+        gate: String,
+    },
+    /// The bore was read.
+    BoreRead {
+        /// Before or after the work.
+        stage: BoreStage,
+        /// What was read.
+        bore: Box<BoreReadings>,
+    },
+    /// The torn-down housing was looked at.
+    Looked {
+        /// What was seen, and the wall that has to be left.
+        look: HousingLook,
+    },
+    /// A pass was cut.
+    PassCut {
+        /// Its number, from 1.
+        number: u32,
+        /// Where the cutter touched.
+        contact: Contact,
+        /// Diameter after it, mm, if it was measured.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        diameter_mm: Option<f64>,
+    },
+    /// A fit was worked out from these values.
+    FitGiven {
+        /// The values.
+        fit: Box<FitInput>,
+    },
+    /// The ring was turned by hand after assembly.
+    RingTurned {
+        /// How it turns.
+        turns: RingTurn,
+    },
+    /// Something about fasteners and torques was written down; all of them stand.
+    Noted {
+        /// In the machinist's words.
+        text: String,
+    },
+}
+
+/// A look at the torn-down housing. None means not looked at, never "fine".
+#[derive(Debug, Clone, Copy, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct HousingLook {
+    /// A crack, or a broken lug.
+    #[serde(default)]
+    pub cracked: Option<bool>,
+    /// The ring has turned in its seat: bright or scored marks.
+    #[serde(default)]
+    pub ring_turned: Option<bool>,
+    /// Wall that has to be left, mm: the maker's figure or the machinist's.
+    #[serde(default)]
+    pub wall_least_mm: Option<f64>,
+}
+
+/// Before or after the work on the bore.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum BoreStage {
+    /// As found after teardown.
+    Found,
+    /// As finished: skimmed, or the sleeve in its place.
+    Finished,
+}
+
+/// Where a cutter touched.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Contact {
+    /// Nowhere.
+    None,
+    /// In places.
+    Partly,
+    /// All round, at every depth.
+    AllRound,
+}
+
+/// How the ring turns by hand after assembly.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum RingTurn {
+    /// Freely, all round.
+    Free,
+    /// Stiffly, all round or in places.
+    Stiff,
+    /// Roughly.
+    Rough,
+}
+
+/// Readings of a gauge as a screen gives them; station, direction, support and the maker's figure are known.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct GaugeGiven {
+    /// Unit of readings and instrument.
+    pub unit: LengthUnit,
+    /// Total movement each time, in `unit`, as typed.
+    pub readings: Vec<Typed>,
+    /// The gauge.
+    pub instrument: Instrument,
+    /// Where it touches.
+    pub place: Place,
+    /// The bearing, if known.
+    #[serde(default)]
+    pub bearing: Option<BearingMark>,
+}
+
+/// A gauge's readings at a step as they count.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GaugeStand {
+    /// The step.
+    pub step: String,
+    /// What the readings say.
+    pub result: GaugeResult,
+    /// Who read them.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// Where the bench stands.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct BenchStand {
+    /// The visit.
+    pub visit: String,
+    /// The gates of the bench, by set.
+    pub gate_sets: Vec<BenchGates>,
+    /// What the gauge says, as sentences, by step.
+    pub gauge_lines: BTreeMap<String, Vec<String>>,
+    /// The look at the housing.
+    pub look: HousingLook,
+    /// The bore as found.
+    pub found: Option<BoreStand>,
+    /// The plan to skim it clean.
+    pub plan: Option<SkimPlan>,
+    /// The plan as sentences.
+    pub plan_lines: Vec<String>,
+    /// Passes cut, by number.
+    pub passes: Vec<PassStand>,
+    /// The bore as finished.
+    pub finished: Option<BoreStand>,
+    /// The fit.
+    pub fit: Option<FitResult>,
+    /// The fit as sentences.
+    pub fit_lines: Vec<String>,
+    /// How the ring turned after assembly.
+    pub ring: Option<RingStand>,
+    /// Notes on fasteners and torques, oldest first.
+    pub notes: Vec<NoteStand>,
+    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256.
+    pub photos: BTreeMap<String, String>,
+    /// What it comes to.
+    pub verdict: BenchVerdict,
+    /// The verdict as sentences, the first says it.
+    pub verdict_lines: Vec<String>,
+    /// Hash of the bench's latest entry of this device, which "undo" would take back.
+    pub undo: Option<String>,
+    /// Materials the fit can be worked out for.
+    pub materials: Vec<String>,
+    /// Hole classes in the table.
+    pub classes: Vec<String>,
+}
+
+/// One set of the bench's gates.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct BenchGates {
+    /// The set: `teardown`, `heat`, `machining` or `refit`.
+    pub id: String,
+    /// Its gates.
+    pub gates: Vec<GateStand>,
+}
+
+/// A bore that was read.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct BoreStand {
+    /// Its shape.
+    pub shape: BoreShape,
+    /// The shape as sentences.
+    pub lines: Vec<String>,
+    /// Angles count clockwise.
+    pub clockwise: bool,
+    /// Who read it.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// A pass that was cut.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct PassStand {
+    /// Its number.
+    pub number: u32,
+    /// Where the cutter touched.
+    pub contact: Contact,
+    /// Diameter after it, mm.
+    pub diameter_mm: Option<f64>,
+    /// Who cut it.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// How the ring turned.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct RingStand {
+    /// How.
+    pub turns: RingTurn,
+    /// Who turned it.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// A note of the bench.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct NoteStand {
+    /// As written.
+    pub text: String,
+    /// Who wrote it.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}

@@ -1,0 +1,83 @@
+//! The bench's entries read once, front to back: of each kind the latest stands.
+
+use std::collections::BTreeMap;
+
+use crate::model::bench::{BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand};
+use crate::model::bore::BoreReadings;
+use crate::model::entry::{Entry, EntryBody};
+use crate::model::fit::FitInput;
+use crate::model::gauge::GaugeInput;
+use crate::model::standing::Confirmed;
+use crate::model::time::Moment;
+
+use super::record::Record;
+
+/// Something recorded, with who and when.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Recorded<T> {
+    /// What.
+    pub what: T,
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// What the bench's entries add up to.
+#[derive(Debug, Clone, Default)]
+pub struct BenchRecord {
+    /// Gauges, by step.
+    pub gauges: BTreeMap<String, Recorded<GaugeInput>>,
+    /// Confirmed gates of the teardown.
+    pub gates: BTreeMap<String, Confirmed>,
+    /// The look at the housing.
+    pub look: HousingLook,
+    /// Bores, by stage.
+    pub bores: BTreeMap<BoreStage, Recorded<BoreReadings>>,
+    /// Passes, by number.
+    pub passes: BTreeMap<u32, PassStand>,
+    /// The fit.
+    pub fit: Option<FitInput>,
+    /// The ring.
+    pub ring: Option<RingStand>,
+    /// Notes, oldest first.
+    pub notes: Vec<NoteStand>,
+    /// Hash of the latest entry of the bench, with the device that wrote it.
+    pub latest: Option<(String, String)>,
+}
+
+/// Reads the bench's entries; `record` knows which were taken back.
+pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
+    let mut bench = BenchRecord::default();
+    for entry in entries.iter().filter(|entry| !record.withdrawn.contains(&entry.hash)) {
+        if let EntryBody::Bench { bench: body, by } = &entry.body {
+            bench.take(body, by, entry.at);
+            bench.latest = Some((entry.hash.clone(), entry.device.clone()));
+        }
+    }
+    bench
+}
+
+impl BenchRecord {
+    fn take(&mut self, body: &BenchBody, by: &str, at: Moment) {
+        let by = by.to_owned();
+        match body.clone() {
+            BenchBody::Gauged { step, gauge } => {
+                self.gauges.insert(step, Recorded { what: *gauge, by, at });
+            }
+            BenchBody::GateConfirmed { gate } => {
+                self.gates.insert(gate, Confirmed { by, at });
+            }
+            BenchBody::BoreRead { stage, bore } => {
+                self.bores.insert(stage, Recorded { what: *bore, by, at });
+            }
+            BenchBody::Looked { look } => self.look = look,
+            BenchBody::PassCut { number, contact, diameter_mm } => {
+                self.passes.insert(number, PassStand { number, contact, diameter_mm, by, at });
+            }
+            BenchBody::FitGiven { fit } => self.fit = Some(*fit),
+            BenchBody::RingTurned { turns } => self.ring = Some(RingStand { turns, by, at }),
+            BenchBody::Noted { text } => self.notes.push(NoteStand { text, by, at }),
+        }
+    }
+}

@@ -1,0 +1,49 @@
+### The repair record.
+
+bore-line-size = Mean diameter { $size } mm, ± { $expanded } µm.
+bore-line-size-unknown = Mean diameter not measured.
+bore-line-ovality = Ovality at most { $value } µm, ± { $expanded } µm.
+bore-line-roundness = Out of round by at most { $value } µm (minimum zone), ± { $expanded } µm.
+bore-line-roundness-least = Out of round by at least { $value } µm, ± { $expanded } µm: this way of measuring is blind to some shapes.
+bore-line-taper = Taper { $value } µm from the face inwards, ± { $expanded } µm.
+
+repair-title = Repair record: bearing seat of the prop shaft
+repair-foot = Repair record, visit { $visit }. What is not recorded here was not measured.
+repair-bore-found = Bore as found
+repair-bore-finished = Bore as finished
+repair-bore-caption = Depth { $depth } mm, the least round. Deviation drawn { $times } times larger; dashed: round.
+repair-bore-alt = Polar drawing of the bore at depth { $depth } mm, its deviation from round drawn { $times } times larger. The sentences beside it give its figures.
+repair-heading-gates = Confirmed before heavy parts came off
+repair-heading-plan = Skim plan
+repair-heading-passes = Passes cut
+repair-heading-fit = Fit
+repair-heading-ring = Ring turned by hand after assembly
+repair-heading-notes = Fasteners and torques
+repair-not-recorded = Not recorded.
+repair-gate = { $gate } ({ $by }, { $at })
+repair-pass = Pass { $pass }: the cutter touched { $contact } ({ $by }, { $at }).
+repair-pass-measured = Pass { $pass }: the cutter touched { $contact }; diameter { $diameter } mm ({ $by }, { $at }).
+repair-contact-none = nowhere
+repair-contact-partly = in places
+repair-contact-all-round = all round
+repair-ring-free = It turns freely ({ $by }, { $at }).
+repair-ring-stiff = IT TURNS STIFFLY ({ $by }, { $at }). The seat presses the bearing: this repair will not last.
+repair-ring-rough = IT TURNS ROUGHLY ({ $by }, { $at }). The bearing is damaged: this repair will not last.
+repair-note = { $text } ({ $by }, { $at })
+repair-photo-bench-found = Bore as found
+repair-photo-bench-finished = Bore as finished
+repair-photo-bench-ring = Ring turned by hand
+repair-photo-pass = After pass { $pass }
+repair-photo-alt = Photo of the work: { $caption }.
+repair-caution-maker = The maker's procedure, sizes and torques come before this record, and so does your local law.
+repair-caution-measured = Figures hold for the places and angles that were measured, with the uncertainty given beside them.
+repair-caution-torque = New fasteners, at the maker's torque. A torque written here is what the workshop says it used.
+
+entry-gauged = Gauge read
+entry-bore-found = Bore read as found
+entry-bore-finished = Bore read as finished
+entry-housing-looked = Housing looked at on the bench
+entry-pass-cut = Pass cut
+entry-fit-given = Fit worked out
+entry-ring-turned = Ring turned by hand
+entry-bench-noted = Note of the bench
