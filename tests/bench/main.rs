@@ -8,6 +8,8 @@
     reason = "a bench prints and may fail loudly"
 )]
 
+mod sorting;
+
 use std::path::Path;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
@@ -36,6 +38,7 @@ fn main() {
     answers_beside_bare_inserts(folder.path());
     visit_of_500_entries(folder.path());
     list_of_10_000_visits(folder.path());
+    sorting::measure();
     sizes();
 }
 

@@ -17,13 +17,17 @@ Usage
       Serves the screens to a browser on this computer alone.
   steady replay CASE.json [--data DIR] [--out DIR] [--json]
       Drives a written case through the core, as a screen would.
+  steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
+      Records what was really there, as seen at teardown or after the repair.
 
 Options
-  --data DIR   Folder of the visits. serve: the platform's data folder if not given.
+  --data DIR   Folder of the visits. serve, outcome: the platform's data folder if not given.
                replay: a folder that is removed at the end if not given.
   --port N     Port on 127.0.0.1; a free one if not given.
   --no-open    Only print the address.
   --out DIR    Write finding.pdf, note.pdf and note.txt there.
+  --cause ID   A cause that was there, or normal-character alone; once for each.
+  --by NAME    Who says so; the technician if not given.
   --json       Print one JSON object instead of a summary.
   --help, --version
 
@@ -40,6 +44,21 @@ pub enum Command {
     Serve(Serve),
     /// Replay a case.
     Replay(Replay),
+    /// Record an outcome.
+    Outcome(Outcome),
+}
+
+/// The outcome to record.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Outcome {
+    /// The visit's id.
+    pub visit: String,
+    /// The causes that were there.
+    pub causes: Vec<String>,
+    /// Who says so, if given.
+    pub by: Option<String>,
+    /// Data folder, if given.
+    pub data: Option<PathBuf>,
 }
 
 /// How to serve.
@@ -71,6 +90,7 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
     let command = match words.next().map_err(|_| unknown())? {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
+        Some(Arg::Value(word)) if word == "outcome" => outcome(&mut words)?,
         Some(Arg::Long("help") | Arg::Short('h')) | None => Command::Help,
         Some(Arg::Long("version") | Arg::Short('V')) => Command::Version,
         Some(_) => return Err(unknown()),
@@ -114,6 +134,38 @@ fn replay(words: &mut Parser) -> Result<Command, Failure> {
     Ok(Command::Replay(how))
 }
 
+fn outcome(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Outcome::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("cause") => how.causes.push(text(words)?),
+            Arg::Long("by") => how.by = Some(text(words)?),
+            Arg::Long("data") => how.data = Some(folder(words)?),
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Value(visit) if how.visit.is_empty() => how.visit = readable(visit)?,
+            // More causes may follow one --cause.
+            Arg::Value(cause) if !how.causes.is_empty() => how.causes.push(readable(cause)?),
+            _ => return Err(unknown()),
+        }
+    }
+    if how.visit.is_empty() || how.causes.is_empty() {
+        return Err(fault::failure(
+            "no-outcome",
+            "outcome needs a visit and what was really there",
+            "Name both: steady outcome VISIT --cause ID",
+        ));
+    }
+    Ok(Command::Outcome(how))
+}
+
+fn text(words: &mut Parser) -> Result<String, Failure> {
+    value(words).and_then(readable)
+}
+
+fn readable(word: OsString) -> Result<String, Failure> {
+    word.into_string().map_err(|_| unknown())
+}
+
 fn folder(words: &mut Parser) -> Result<PathBuf, Failure> {
     value(words).map(PathBuf::from)
 }
@@ -143,7 +195,7 @@ fn unknown() -> Failure {
 
 #[cfg(test)]
 mod tests {
-    use super::{Command, Replay, Serve, read};
+    use super::{Command, Outcome, Replay, Serve, read};
     use lexopt::Parser;
 
     fn words(line: &str) -> Parser {
@@ -180,6 +232,13 @@ mod tests {
         check("replay a.json --data d --out o --json", whole());
         check("replay --json --out=o --data=d a.json", whole());
         check("serve --port 1 --help", Command::Help);
+        let told = Command::Outcome(Outcome {
+            visit: "v".into(),
+            causes: vec!["misfire".into(), "low-idle".into()],
+            by: Some("Robin".into()),
+            data: Some("d".into()),
+        });
+        check("outcome v --cause misfire low-idle --by Robin --data d", told);
     }
 
     #[test]
@@ -189,6 +248,9 @@ mod tests {
         refused("serve --out o", "unknown-argument");
         refused("replay a.json b.json", "unknown-argument");
         refused("replay", "no-case");
+        refused("outcome", "no-outcome");
+        refused("outcome v", "no-outcome");
+        refused("outcome v w --cause misfire", "unknown-argument");
         refused("serve --data", "missing-value");
         refused("serve --port 65536", "bad-port");
         refused("serve --port -1", "bad-port");

@@ -6,6 +6,7 @@
 mod args;
 mod fault;
 mod house;
+mod outcome;
 mod replay;
 mod say;
 mod serve;
@@ -41,5 +42,6 @@ fn run(command: Command) -> Result<(), Failure> {
         }
         Command::Serve(how) => serve::run(&how),
         Command::Replay(how) => replay::run(&how),
+        Command::Outcome(how) => outcome::run(&how),
     }
 }

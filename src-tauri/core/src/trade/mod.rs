@@ -3,6 +3,7 @@
 pub mod check;
 pub mod load;
 pub mod losses;
+pub mod own;
 pub mod rows;
 
 pub use load::{Refused, Trade, load};
