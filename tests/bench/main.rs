@@ -10,6 +10,7 @@
 
 mod bore;
 mod handover;
+mod sorting;
 
 use std::path::Path;
 use std::sync::Arc;
@@ -41,6 +42,7 @@ fn main() {
     list_of_10_000_visits(folder.path());
     bore::rows();
     handover::measure(folder.path());
+    sorting::measure();
     sizes();
 }
 

@@ -4,6 +4,7 @@ use serde::Deserialize;
 use steady_core::model::standing::{CauseGroup, VinHint};
 use steady_core::sorting::evidence::Observation;
 use steady_core::sorting::network::{Cause, Network, Sign};
+use steady_core::sorting::next::saved;
 use steady_core::sorting::posterior::posterior;
 use steady_core::trade::load;
 use steady_core::walk::vin;
@@ -24,6 +25,11 @@ struct Sorting {
     finding_both: f64,
     flu_given_finding: f64,
     flu_given_finding_printed: f64,
+    oil_prior: [f64; 3],
+    pay_drill: [f64; 3],
+    seismic: [[f64; 3]; 3],
+    oil_without_test: f64,
+    test_worth: f64,
 }
 
 fn sorting() -> Sorting {
@@ -101,6 +107,20 @@ fn one_link_is_bayes_by_likelihood_ratio() {
         let odds = prior / (1.0 - prior) * (1.0 - present) / (1.0 - leak);
         near(posterior(&network, &[Observation::absent(0)]).causes[0], odds / (1.0 + odds), 1e-12);
     }
+}
+
+#[test]
+fn value_of_information_is_that_of_the_published_example() {
+    let it = sorting();
+    let worth = |state: &dyn Fn(usize) -> f64| (0..3).map(|at| state(at) * it.pay_drill[at]).sum::<f64>();
+    near(worth(&|at| it.oil_prior[at]), it.oil_without_test, 1e-12);
+    let answers = (0..3).map(|reading| {
+        let joint = |at: usize| it.oil_prior[at] * it.seismic[at][reading];
+        let reads: f64 = (0..3).map(joint).sum();
+        // Losses are worth with its sign turned; drilling is the best course without a test.
+        reads * saved(&[-worth(&|at| joint(at) / reads), 0.0], 0)
+    });
+    near(answers.sum(), it.test_worth, 1e-12);
 }
 
 #[derive(Deserialize)]

@@ -43,6 +43,8 @@ Usage
       Makes or renews a backup in a folder; takes in what a backup holds and the data folder does not.
   steady salvage STEADY.DB [--data DIR] [--json]
       Takes in every visit of a set-aside, damaged database that still verifies.
+  steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
+      Records what was really there, as seen at teardown or after the repair.
 
 Options
   --data DIR   Folder of the visits; the platform's data folder if not given.
@@ -53,6 +55,8 @@ Options
   --axis WHICH Cut about the datum axis, or a free one; the datum where the readings know it.
   --wall LEN, --wall-min LEN
                Thinnest wall now (or wall= in the file), and the least that may be left.
+  --cause ID   outcome: a cause that was there, or normal-character alone; once for each.
+  --by NAME    outcome: who says so; the technician if not given.
   --out DIR    replay: write finding.pdf, note.pdf and note.txt there.
   --json       Print one JSON object instead of a summary.
 
@@ -89,6 +93,21 @@ pub enum Command {
     Fit(measure::Fit),
     /// Hand over, erase, back up.
     Handover(handover::Handover),
+    /// Record an outcome.
+    Outcome(Outcome),
+}
+
+/// The outcome to record.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Outcome {
+    /// The visit's id.
+    pub visit: String,
+    /// The causes that were there.
+    pub causes: Vec<String>,
+    /// Who says so, if given.
+    pub by: Option<String>,
+    /// Data folder, if given.
+    pub data: Option<PathBuf>,
 }
 
 /// How to serve.
@@ -120,6 +139,7 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
     let command = match words.next().map_err(|_| unknown())? {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
+        Some(Arg::Value(word)) if word == "outcome" => outcome(&mut words)?,
         Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
@@ -171,6 +191,38 @@ fn replay(words: &mut Parser) -> Result<Command, Failure> {
     Ok(Command::Replay(how))
 }
 
+fn outcome(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Outcome::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("cause") => how.causes.push(text(words)?),
+            Arg::Long("by") => how.by = Some(text(words)?),
+            Arg::Long("data") => how.data = Some(folder(words)?),
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Value(visit) if how.visit.is_empty() => how.visit = readable(visit)?,
+            // More causes may follow one --cause.
+            Arg::Value(cause) if !how.causes.is_empty() => how.causes.push(readable(cause)?),
+            _ => return Err(unknown()),
+        }
+    }
+    if how.visit.is_empty() || how.causes.is_empty() {
+        return Err(fault::failure(
+            "no-outcome",
+            "outcome needs a visit and what was really there",
+            "Name both: steady outcome VISIT --cause ID",
+        ));
+    }
+    Ok(Command::Outcome(how))
+}
+
+fn text(words: &mut Parser) -> Result<String, Failure> {
+    value(words).and_then(readable)
+}
+
+fn readable(word: OsString) -> Result<String, Failure> {
+    word.into_string().map_err(|_| unknown())
+}
+
 fn folder(words: &mut Parser) -> Result<PathBuf, Failure> {
     value(words).map(PathBuf::from)
 }
@@ -201,7 +253,7 @@ fn unknown() -> Failure {
 #[cfg(test)]
 mod tests {
     use super::measure::{Fit, Gauge};
-    use super::{Command, Replay, Serve, read};
+    use super::{Command, Outcome, Replay, Serve, read};
     use lexopt::Parser;
 
     fn words(line: &str) -> Parser {
@@ -241,6 +293,13 @@ mod tests {
         check("gauge --json g.json", Command::Gauge(Gauge { file: "g.json".into(), json: true }));
         let values = [("class", "N7"), ("temp", "-20..100")].map(|(name, value)| (name.into(), value.into()));
         check("fit --class N7 --temp=-20..100", Command::Fit(Fit { values: values.into(), json: false }));
+        let told = Command::Outcome(Outcome {
+            visit: "v".into(),
+            causes: vec!["misfire".into(), "low-idle".into()],
+            by: Some("Robin".into()),
+            data: Some("d".into()),
+        });
+        check("outcome v --cause misfire low-idle --by Robin --data d", told);
     }
 
     #[test]
@@ -255,6 +314,9 @@ mod tests {
         refused("fit --colour red", "unknown-argument");
         refused("fit 72", "unknown-argument");
         refused("fit --class", "missing-value");
+        refused("outcome", "no-outcome");
+        refused("outcome v", "no-outcome");
+        refused("outcome v w --cause misfire", "unknown-argument");
         refused("serve --data", "missing-value");
         refused("serve --port 65536", "bad-port");
         refused("serve --port -1", "bad-port");

@@ -10,6 +10,7 @@ mod fit;
 mod gauge;
 mod handover;
 mod house;
+mod outcome;
 mod replay;
 mod say;
 mod serve;
@@ -50,5 +51,6 @@ fn run(command: Command) -> Result<(), Failure> {
         Command::Gauge(how) => gauge::run(&how),
         Command::Fit(how) => fit::run(&how),
         Command::Handover(how) => handover::run(&how),
+        Command::Outcome(how) => outcome::run(&how),
     }
 }

@@ -20,7 +20,7 @@ mod handover;
 
 #[cfg(test)]
 mod tests {
-    use super::support::{Desk, refused};
+    use super::support::{Desk, printed, refused};
     use std::fs;
 
     #[test]
@@ -156,5 +156,29 @@ mod tests {
         refused(&fit, "seat-missing");
         refused(&[&fit[..], &["--class", "n7"]].concat(), "unknown-class");
         refused(&[&fit[..], &["--bore", "72,01"]].concat(), "decimal-comma");
+    }
+
+    #[test]
+    fn an_outcome_is_recorded_from_the_command_line() {
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let data = folder.path().join("data").display().to_string();
+        let case = folder.path().join("case.json");
+        let text = r#"{"vehicle":{"layout":"torque-tube"},"technician":"Kim Marsh","answers":[]}"#;
+        fs::write(&case, text).expect("the case is written");
+        let case = case.display().to_string();
+        let report = printed(&["replay", &case, "--data", &data, "--json"]);
+        for key in ["interval", "for", "against", "together", "gain", "why", "surprise", "knowledge"] {
+            assert!(report.contains(&format!("\"{key}\":")), "{key} in {report}");
+        }
+        let visit = report.split("\"visit\":\"").nth(1).and_then(|rest| rest.split('"').next());
+        let visit = visit.expect("the report names its visit");
+        refused(
+            &["outcome", visit, "--cause", "gremlins", "--by", "Robin", "--data", &data],
+            "unknown-cause",
+        );
+        refused(&["outcome", visit, "--cause", "misfire", "--data", &data], "technician-missing");
+        let told =
+            printed(&["outcome", visit, "--cause", "misfire", "low-idle", "--by", "Robin", "--data", &data]);
+        assert!(told.contains("low-idle, misfire") && told.contains("1 in all"), "{told}");
     }
 }

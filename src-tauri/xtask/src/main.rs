@@ -26,6 +26,8 @@ cargo xtask run [--window] [--port N] [--no-open]
     (or, with --window, in the app's own window).
 cargo xtask test [STAGE...]
     Runs every test, or the named stages only.
+cargo xtask test --reference
+    Compares with general-purpose libraries from PyPI (needs Python 3.11 or later).
 cargo xtask bench
     Measures.
 cargo xtask icons

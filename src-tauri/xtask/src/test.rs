@@ -22,8 +22,12 @@ const STAGES: &[Stage] = &[
     ("window", window),
 ];
 
-/// Runs the command; with names, only those stages.
+/// Runs the command; with names, only those stages; with `--reference` alone, the comparisons with
+/// libraries that are not ours, which are no part of the tests.
 pub fn run(names: &[&str]) -> Outcome<()> {
+    if names == ["--reference"] {
+        return start::to_the_end(&mut start::program("sh", &["tests/reference/run.sh"]));
+    }
     if let Some(odd) = names.iter().find(|name| STAGES.iter().all(|(stage, _)| stage != *name)) {
         let known: Vec<&str> = STAGES.iter().map(|(name, _)| *name).collect();
         return Err(format!("there is no stage {odd}; the stages are {}", known.join(", ")));

@@ -12,6 +12,10 @@ export type CauseStand = {
  */
 id: string, 
 /**
+ * Its name in the workshop's own file; shipped causes are named by the text `cause-ID`.
+ */
+own_name: string | null, 
+/**
  * Its group.
  */
 group: CauseGroup, 

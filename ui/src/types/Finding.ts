@@ -53,6 +53,10 @@ steps: Array<StepLine>,
  */
 causes: Array<CauseLine>, 
 /**
+ * What people say beside the sorting: the technician's opinion, the confirmed outcome.
+ */
+said: Array<string>, 
+/**
  * What is not known.
  */
 unknown: Array<string>, 

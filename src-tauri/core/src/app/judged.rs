@@ -92,11 +92,7 @@ const MAX_REASON: usize = 2_000;
 /// # Errors
 /// [`Refusal::UnknownCause`], or [`Refusal::OutcomeContradicts`] for no cause at all, one named twice, or
 /// `normal-character` beside another.
-pub fn confirm_outcome(
-    scene: Scene<'_>,
-    causes: &[String],
-    by: Option<&str>,
-) -> Result<Option<EntryBody>, Refusal> {
+pub fn confirm_outcome(scene: Scene<'_>, causes: &[String]) -> Result<Option<EntryBody>, Refusal> {
     for cause in causes {
         known(scene.standing, cause)?;
     }
@@ -105,7 +101,7 @@ pub fn confirm_outcome(
     if causes.is_empty() || causes.iter().any(twice) || normal && causes.len() > 1 {
         return Err(Refusal::OutcomeContradicts);
     }
-    let by = by.map(str::trim).filter(|by| !by.is_empty()).unwrap_or(scene.by);
+    let by = scene.by;
     if by.chars().count() > MAX_NAME {
         return Err(Refusal::TechnicianMissing);
     }

@@ -132,14 +132,7 @@ impl Inner {
     fn open(setup: Setup) -> Result<Self, Fault> {
         let now = (setup.clock)();
         let mut opened = open(&setup.data_dir, now)?;
-        let (trade, refused) = trade::load(&opened.store.own_layouts()).map_err(Fault::Internal)?;
-        let mut notices: Vec<HomeNotice> = refused
-            .into_iter()
-            .map(|refused| HomeNotice {
-                id: "layout-file-refused".to_owned(),
-                detail: format!("{}: {}", refused.file, refused.reason),
-            })
-            .collect();
+        let (trade, mut notices) = knowledge(&opened.store)?;
         notices.extend(opened.set_aside.take().map(|folder| HomeNotice {
             id: "database-set-aside".to_owned(),
             detail: folder.display().to_string(),
@@ -201,7 +194,8 @@ impl Inner {
                 self.change(&visit, by, |scene| judged::give_opinion(scene, &cause, &reason).map(Some))
             }
             Request::ConfirmOutcome { visit, causes, by: says } => {
-                self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes, says.as_deref()))
+                let by = says.as_deref().map(str::trim).filter(|says| !says.is_empty()).or(by);
+                self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes))
             }
             Request::History { visit } => history::history(self, &visit),
             Request::Export { visits, papers } => handover::prepare(self, &visits, papers),
@@ -425,6 +419,22 @@ fn derived(
 ) -> Result<Standing, Refusal> {
     let visit = derive::Visit { id: visit, entries: &chain.entries, broken_at: chain.broken_at, device };
     derive::standing(trade, visit, drawn)
+}
+
+/// The shipped knowledge with the workshop's own, and a notice for each file or row that was refused.
+fn knowledge(store: &Store) -> Result<(Trade, Vec<HomeNotice>), Fault> {
+    let (layouts, rows) = (store.own_layouts(), store.own_knowledge());
+    let (mut trade, refused) = trade::load(&layouts).map_err(Fault::Internal)?;
+    let notice = |id: &str, refused: trade::Refused| HomeNotice {
+        id: id.to_owned(),
+        detail: format!("{}: {}", refused.file, refused.reason),
+    };
+    let mut notices: Vec<HomeNotice> =
+        refused.into_iter().map(|refused| notice("layout-file-refused", refused)).collect();
+    let refused = trade::own::add(&mut trade, &rows);
+    notices.extend(refused.into_iter().map(|refused| notice("knowledge-row-refused", refused)));
+    trade::own::mark_version(&mut trade, &[layouts, rows].concat());
+    Ok((trade, notices))
 }
 
 /// This device's id, made once.

@@ -201,6 +201,7 @@ pub fn likely(id: &str, probability: f64) -> CauseStand {
     let group = if id == "normal-character" { CauseGroup::Normal } else { CauseGroup::Other };
     CauseStand {
         id: id.to_owned(),
+        own_name: None,
         group,
         probability,
         interval: None,

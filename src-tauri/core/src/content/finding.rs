@@ -28,6 +28,8 @@ pub struct Finding {
     pub steps: Vec<StepLine>,
     /// Likely causes, most likely first.
     pub causes: Vec<CauseLine>,
+    /// What people say beside the sorting: the technician's opinion, the confirmed outcome.
+    pub said: Vec<String>,
     /// What is not known.
     pub unknown: Vec<String>,
     /// Roadworthiness rows, for information.

@@ -74,7 +74,30 @@ pub fn steps(standing: &Standing, words: &Words) -> Vec<StepLine> {
 
 /// Every cause of this car.
 pub fn causes(standing: &Standing, words: &Words) -> Vec<CauseLine> {
-    standing.sorting.causes.iter().map(|cause| cause_line(cause, words)).collect()
+    standing.sorting.causes.iter().map(|cause| cause_line(standing, cause, words)).collect()
+}
+
+/// What people say beside the sorting: an opinion, and what was found to be there. Neither changes it.
+pub fn beside_the_sorting(standing: &Standing, words: &Words) -> Vec<String> {
+    let opinion = standing.opinion.iter().map(|opinion| {
+        let cause = said::cause(words, standing, &opinion.cause);
+        let args = [
+            ("by", opinion.by.as_str().into()),
+            ("cause", cause.into()),
+            ("reason", opinion.reason.as_str().into()),
+        ];
+        words.with("finding-opinion", &args)
+    });
+    let outcome = standing.outcome.iter().map(|outcome| {
+        let causes: Vec<String> = outcome.causes.iter().map(|id| said::cause(words, standing, id)).collect();
+        let args = [
+            ("causes", words.list(&causes).into()),
+            ("by", outcome.by.as_str().into()),
+            ("at", words.date(outcome.at).into()),
+        ];
+        words.with("finding-outcome", &args)
+    });
+    opinion.chain(outcome).collect()
 }
 
 /// Who checked, when, and what the ledger stands at.
@@ -174,10 +197,10 @@ fn waiver(why: &str, words: &Words) -> String {
     words.with("photo-none", &[("reason", reason.into())])
 }
 
-fn cause_line(cause: &CauseStand, words: &Words) -> CauseLine {
+fn cause_line(standing: &Standing, cause: &CauseStand, words: &Words) -> CauseLine {
     CauseLine {
         cause: cause.id.clone(),
-        name: said::cause(words, &cause.id),
+        name: said::cause(words, standing, &cause.id),
         probability: cause.probability,
         percent: words.percent(cause.probability),
         likelihood: words.text(&format!("likelihood-{}", cause.likelihood)),

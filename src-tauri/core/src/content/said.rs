@@ -51,9 +51,11 @@ pub fn answer_at(words: &Words, at: &str, value: &AnswerValue) -> String {
     )
 }
 
-/// A cause's name.
-pub fn cause(words: &Words, id: &str) -> String {
-    words.text(&format!("cause-{id}"))
+/// A cause's name: a workshop's own cause is named in its own file.
+pub fn cause(words: &Words, standing: &Standing, id: &str) -> String {
+    let own = standing.sorting.causes.iter().find(|cause| cause.id == id);
+    let own = own.and_then(|cause| cause.own_name.clone());
+    own.or_else(|| words.find(&format!("cause-{id}"))).unwrap_or_else(|| id.to_owned())
 }
 
 /// Id of the urgency in texts: the word's, or `unrated`.
@@ -66,8 +68,8 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
     let id = rule_text(standing, reason);
     let named = reason.cause.as_deref();
     let args = [
-        ("cause", named.map(|id| cause(words, id)).unwrap_or_default().into()),
-        ("about", named.map(|id| words.text(&format!("cause-{id}-about"))).unwrap_or_default().into()),
+        ("cause", named.map(|id| cause(words, standing, id)).unwrap_or_default().into()),
+        ("about", named.and_then(|id| words.find(&format!("cause-{id}-about"))).unwrap_or_default().into()),
     ];
     match reader {
         Reader::Trade => words.with(&format!("rule-{id}"), &args),

@@ -5,7 +5,7 @@ use crate::model::standing::{CauseGroup, Standing};
 use crate::words::Words;
 
 use super::finding::{Finding, FindingHeadings};
-use super::finding_lines::{causes, complaint, foot, reasons, steps, vehicle};
+use super::finding_lines::{beside_the_sorting, causes, complaint, foot, reasons, steps, vehicle};
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
 use super::parts::{band, labels, signed};
 use super::said::{self, Reader};
@@ -26,6 +26,7 @@ pub fn build_finding(standing: &Standing, words: &Words) -> Finding {
         reasons: reasons(standing, words),
         steps: steps(standing, words),
         causes: causes(standing, words),
+        said: beside_the_sorting(standing, words),
         unknown: open_points(standing).iter().map(|point| unknown(point, words)).collect(),
         road: standing.road_rows.iter().map(|row| words.text(&format!("road-{}", row.id))).collect(),
         cautions: ["scope", "sorting", "maker", "quote"]
@@ -72,7 +73,8 @@ fn sorted(standing: &Standing, words: &Words) -> String {
         .filter(|cause| standing.urgency.word.is_some() || cause.group != CauseGroup::Normal)
         .map(|cause| {
             let percent = words.percent(cause.probability);
-            let args = [("cause", said::cause(words, &cause.id).into()), ("percent", percent.into())];
+            let args =
+                [("cause", said::cause(words, standing, &cause.id).into()), ("percent", percent.into())];
             words.with("finding-cause-share", &args)
         })
         .collect();

@@ -319,6 +319,8 @@ pub struct Sorting {
 pub struct CauseStand {
     /// The cause's id, or `normal-character`.
     pub id: String,
+    /// Its name in the workshop's own file; shipped causes are named by the text `cause-ID`.
+    pub own_name: Option<String>,
     /// Its group.
     pub group: CauseGroup,
     /// Probability that it is present, 0 to 1.

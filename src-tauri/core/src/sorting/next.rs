@@ -64,15 +64,21 @@ pub fn next_check(
 /// Source: Russell & Norvig, *Artificial Intelligence: A Modern Approach*, 16.6 (value of information),
 /// from memory.
 pub fn expected_gain(foreseen: &[Foreseen], decisions: &[Decision<'_>], now: &Posterior) -> f64 {
-    let saved = |then: &Posterior| -> f64 {
+    let saving = |then: &Posterior| -> f64 {
         let saving = |decision: &Decision<'_>| {
             let probability = decision.probability(then);
-            let as_now = decision.loss(decision.acts(decision.probability(now)), probability);
-            as_now - decision.loss(decision.acts(probability), probability)
+            let losses = [true, false].map(|acts| decision.loss(acts, probability));
+            saved(&losses, usize::from(!decision.acts(decision.probability(now))))
         };
         decisions.iter().map(saving).sum()
     };
-    foreseen.iter().map(|one| one.probability * saved(&one.posterior)).sum()
+    foreseen.iter().map(|one| one.probability * saving(&one.posterior)).sum()
+}
+
+/// What is saved by taking the course that loses least, instead of the one that is best now.
+pub fn saved(losses: &[f64], best_now: usize) -> f64 {
+    let least = losses.iter().copied().fold(f64::INFINITY, f64::min);
+    losses.get(best_now).map_or(0.0, |loss| loss - least)
 }
 
 /// The most probable answer still open that would put another cause first.

@@ -10,6 +10,7 @@
 use super::evidence::Observation;
 use super::network::{Network, Sign};
 use crate::model::standing::CauseGroup;
+use crate::trade::own::MAX_CAUSES;
 
 /// What the evidence leaves of each cause.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,9 +24,6 @@ pub struct Posterior {
     /// Natural logarithm of the probability of the evidence.
     pub log_evidence: f64,
 }
-
-/// More enumerated causes than this would take too long on a phone; the data checks keep below it.
-pub const MAX_ENUMERATED: usize = 20;
 
 /// The exact posterior.
 pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
@@ -45,7 +43,7 @@ pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
     let touched: Vec<usize> = (0..network.causes.len())
         .filter(|cause| rest.iter().any(|(_, _, links)| links.contains(cause)))
         .collect();
-    debug_assert!(touched.len() <= MAX_ENUMERATED, "the network is too wide to enumerate");
+    debug_assert!(touched.len() <= MAX_CAUSES, "the network is too wide to enumerate");
     let (weights, log_scale) = weights(network, &rest, &touched, &odds);
     let total: f64 = weights.iter().sum();
     summarise(network, &odds, &touched, &weights, total, log_scale)

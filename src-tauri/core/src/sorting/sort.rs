@@ -37,7 +37,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
     let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
     let suspicion = suspicion(&Network::as_judged(trade, case), &observed);
     Sorting {
-        causes: causes(&network, &all, accounts, intervals),
+        causes: named(trade, causes(&network, &all, accounts, intervals)),
         bearing_probability: 1.0 - all.no_bearing,
         bearing_unexcused: suspicion,
         no_check: next.as_ref().err().map(|why| (*why).to_owned()),
@@ -103,6 +103,14 @@ fn causes(
     causes
 }
 
+/// The causes with the names that a workshop gave its own.
+fn named(trade: &Trade, mut causes: Vec<CauseStand>) -> Vec<CauseStand> {
+    for cause in &mut causes {
+        cause.own_name = trade.causes.iter().find(|row| row.id == cause.id).and_then(|row| row.name.clone());
+    }
+    causes
+}
+
 fn stand(
     (id, group, probability): (String, CauseGroup, f64),
     interval: Option<Interval>,
@@ -111,5 +119,16 @@ fn stand(
     let Account { before, weights, together } = account;
     let (speaks_for, against) = weights.into_iter().partition(|weight| weight.decibans > 0.0);
     let likelihood = likelihood::word(probability).to_owned();
-    CauseStand { id, group, probability, interval, before, together, likelihood, speaks_for, against }
+    CauseStand {
+        id,
+        own_name: None,
+        group,
+        probability,
+        interval,
+        before,
+        together,
+        likelihood,
+        speaks_for,
+        against,
+    }
 }

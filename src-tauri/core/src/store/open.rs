@@ -129,7 +129,16 @@ impl Store {
 
     /// The workshop's own layout files: file name and text, in name order.
     pub fn own_layouts(&self) -> Vec<(String, String)> {
-        let Ok(files) = std::fs::read_dir(self.folder.join("layouts")) else { return Vec::new() };
+        self.own_files("layouts")
+    }
+
+    /// The workshop's own files of causes, signs and layouts: file name and text, in name order.
+    pub fn own_knowledge(&self) -> Vec<(String, String)> {
+        self.own_files("knowledge")
+    }
+
+    fn own_files(&self, folder: &str) -> Vec<(String, String)> {
+        let Ok(files) = std::fs::read_dir(self.folder.join(folder)) else { return Vec::new() };
         let mut paths: Vec<PathBuf> = files.flatten().map(|file| file.path()).collect();
         paths.retain(|path| path.extension().is_some_and(|ending| ending == "toml"));
         paths.sort();

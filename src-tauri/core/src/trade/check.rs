@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use crate::model::standing::CauseGroup;
 
 use super::load::Trade;
-use super::rows::{Form, Layout, SignRow, StepRow};
+use super::rows::{CauseRow, Form, Layout, SignRow, StepRow};
 
 /// Checks everything that is shipped.
 ///
@@ -100,17 +100,33 @@ fn check_causes(trade: &Trade) -> Result<(), String> {
     if unique.len() != trade.causes.len() {
         return Err("causes: an id stands twice".to_owned());
     }
-    for cause in &trade.causes {
-        basis("cause", &cause.id, &cause.basis)?;
-        probability(&format!("cause {}: prior", cause.id), cause.prior)?;
-        weight(&format!("cause {}", cause.id), cause.weight)?;
-    }
-    Ok(())
+    trade.causes.iter().try_for_each(check_cause)
 }
 
-fn check_sign(trade: &Trade, sign: &SignRow) -> Result<(), String> {
+/// Checks one cause by itself.
+///
+/// # Errors
+/// What is wrong with it.
+pub fn check_cause(cause: &CauseRow) -> Result<(), String> {
+    basis("cause", &cause.id, &cause.basis)?;
+    probability(&format!("cause {}: prior", cause.id), cause.prior)?;
+    weight(&format!("cause {}", cause.id), cause.weight)
+}
+
+/// Checks one sign against the rest of the data.
+///
+/// # Errors
+/// What is wrong with it.
+pub fn check_sign(trade: &Trade, sign: &SignRow) -> Result<(), String> {
     basis("sign", &sign.id, &sign.basis)?;
     let name = format!("sign {}", sign.id);
+    if sign.steps.is_empty() || sign.links.is_empty() {
+        return Err(format!("{name}: steps and links are needed"));
+    }
+    let unique: BTreeSet<&String> = sign.links.iter().map(|link| &link.cause).collect();
+    if unique.len() != sign.links.len() {
+        return Err(format!("{name}: a cause is linked twice"));
+    }
     probability(&format!("{name}: leak"), sign.leak)?;
     weight(&name, sign.weight)?;
     for link in &sign.links {
@@ -146,6 +162,9 @@ fn basis(table: &str, id: &str, basis: &str) -> Result<(), String> {
     if basis.trim().is_empty() { Err(format!("{table} {id}: its basis is missing")) } else { Ok(()) }
 }
 
+/// The most cars a judged number may stand for: more, and no workshop's outcomes would ever move it.
+const MAX_WEIGHT: f64 = 1_000.0;
+
 /// A probability that evidence can move: strictly between 0 and 1.
 fn probability(name: &str, value: f64) -> Result<(), String> {
     if value > 0.0 && value < 1.0 {
@@ -156,5 +175,9 @@ fn probability(name: &str, value: f64) -> Result<(), String> {
 }
 
 fn weight(name: &str, value: f64) -> Result<(), String> {
-    if value.is_finite() && value > 0.0 { Ok(()) } else { Err(format!("{name}: weight must be above 0")) }
+    if value > 0.0 && value <= MAX_WEIGHT {
+        Ok(())
+    } else {
+        Err(format!("{name}: weight must be above 0 and at most {MAX_WEIGHT}"))
+    }
 }

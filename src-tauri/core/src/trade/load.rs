@@ -12,7 +12,8 @@ use super::rows::{CauseRow, GateRow, Layout, RoadDataRow, SignRow, SoundRow, Ste
 /// Everything the trade knows, checked.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Trade {
-    /// Version: the first 12 hex digits of the SHA-256 over the shipped files.
+    /// Version: the first 12 hex digits of the SHA-256 over the shipped files, and behind a `+` six over
+    /// the workshop's own, where there are any.
     pub version: String,
     /// Layouts, shipped ones first.
     pub layouts: Vec<Layout>,
@@ -89,10 +90,14 @@ fn own_layout(trade: &Trade, text: &str) -> Result<Layout, String> {
 }
 
 /// Line and message of a TOML fault, without repeating the file's text.
-fn located(fault: &toml::de::Error, text: &str) -> String {
-    let at = fault.span().map_or(0, |span| span.start);
-    let line = text.bytes().take(at).filter(|byte| *byte == b'\n').count() + 1;
+pub(super) fn located(fault: &toml::de::Error, text: &str) -> String {
+    let line = line_at(text, fault.span().map_or(0, |span| span.start));
     format!("line {line}: {}", fault.message())
+}
+
+/// The line, from 1, of a place in a text.
+pub(super) fn line_at(text: &str, at: usize) -> usize {
+    text.bytes().take(at).filter(|byte| *byte == b'\n').count() + 1
 }
 
 const LAYOUTS: [&str; 3] = [

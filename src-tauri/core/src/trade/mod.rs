@@ -4,6 +4,7 @@ pub mod bench;
 pub mod check;
 pub mod load;
 pub mod losses;
+pub mod own;
 pub mod rows;
 
 pub use load::{Refused, Trade, load};

@@ -222,6 +222,12 @@ pub struct WaiverRow {
 pub struct CauseRow {
     /// The cause's id.
     pub id: String,
+    /// Name, in a workshop's own file; shipped causes are named in `text/`.
+    #[serde(default)]
+    pub name: Option<String>,
+    /// Layouts a workshop's own cause is added to; a layout lists the shipped ones itself.
+    #[serde(default)]
+    pub layouts: Vec<String>,
     /// Its group.
     pub group: CauseGroup,
     /// Gearboxes it exists with; empty: all. An unknown gearbox keeps it.

@@ -27,3 +27,9 @@ loss-fault-left = the fault went on
 
 entry-opinion-given = Opinion given
 entry-outcome-confirmed = Outcome confirmed
+
+layout-file-refused = A layout file of this workshop cannot be used. Correct it, or take it out of the layouts folder; the other layouts work.
+knowledge-row-refused = A row of this workshop's own knowledge cannot be used. Correct it, or take it out of the knowledge folder; the other rows work.
+
+finding-opinion = { $by } thinks: { $cause }. { $reason }
+finding-outcome = Found to be there: { $causes }, says { $by } ({ $at }).

@@ -125,3 +125,10 @@ pub fn refused(words: &[&str], code: &str) {
     assert!(help.trim().len() > 10, "{said}");
     assert!(output.stdout.is_empty(), "a refused command printed an answer");
 }
+
+/// Runs a command that must succeed, and gives back what it printed.
+pub fn printed(words: &[&str]) -> String {
+    let output = Command::new(STEADY).args(words).output().expect("the command runs");
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8_lossy(&output.stdout).into_owned()
+}

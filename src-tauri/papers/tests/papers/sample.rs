@@ -131,6 +131,7 @@ pub fn finding(word: &str, photos: usize) -> Finding {
         ],
         steps: steps(photos),
         causes: causes(),
+        said: vec!["Kim Demo thinks: Worn bearing. It sings like the last one did.".into()],
         unknown: owned(&[
             "Side to side at the support: done, and left unsure. Unsure never reads as good.",
             "Not done or not read: fault counts of each cylinder.",
