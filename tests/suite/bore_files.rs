@@ -165,7 +165,8 @@ fn skims_that_cannot_be_planned_are_refused() {
     refused("two-point", SkimAsk { pass_diameter_mm: f64::NAN, ..ask() }, BoreRefusal::PassDepth);
     refused("two-point", SkimAsk { pass_diameter_mm: 2.5, ..ask() }, BoreRefusal::PassDepth);
     refused("two-point", SkimAsk { pass_diameter_mm: 0.00001, ..ask() }, BoreRefusal::TooManyPasses);
-    let far = "bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.003\nx,y\n136,0\n100,36\n64,0\n100,-36\n125.456,25.456\n";
+    let far = "bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.003\n\
+               x,y\n136,0\n100,36\n64,0\n100,-36\n125.456,25.456\n";
     assert_eq!(plan_of(far, &ask(), words()).unwrap_err().code, "bore-no-datum");
     assert!(plan_of(far, &SkimAsk { axis: Some(SkimAxis::Free), ..ask() }, words()).is_ok());
 }

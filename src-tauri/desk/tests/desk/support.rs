@@ -124,3 +124,12 @@ pub fn refused(words: &[&str], code: &str) {
     assert!(help.trim().len() > 10, "{said}");
     assert!(output.stdout.is_empty(), "a refused command printed an answer");
 }
+
+/// Runs a command that has to succeed, and gives back what it printed.
+#[track_caller]
+pub fn answered(words: &[&str]) -> String {
+    let output = Command::new(STEADY).args(words).output().expect("the command runs");
+    let said = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success() && said.is_empty(), "{said}");
+    String::from_utf8(output.stdout).expect("plain text")
+}
