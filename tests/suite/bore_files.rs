@@ -241,7 +241,9 @@ fn a_slip_is_flagged_and_kept() {
     assert!((flagged[0].angle_deg - 105.0).abs() < 0.2, "{}", flagged[0].angle_deg);
     assert_eq!(it.sections[0].readings, 24);
     assert!(it.sections[0].out_of_roundness_minimum_zone.unwrap().value_um > 100.0, "it was dropped");
-    assert_eq!(it.notes.iter().filter(|note| note.id == "bore-flagged").count(), 1);
+    let said: Vec<_> = it.notes.iter().filter(|note| note.id == "bore-flagged").collect();
+    assert_eq!(said.len(), 1);
+    assert!(sentence(said[0], words()).starts_with("The reading at 105 degrees, depth 4 mm,"));
     let clean = shape(&readings(BoreKind::Dial, vec![(4.0, dial(24, oval))])).unwrap();
     assert!(clean.notes.iter().all(|note| note.id != "bore-flagged"));
 }
