@@ -142,6 +142,11 @@ def enclosing(points):
     return float(polished.fun)
 
 
+def shown(amplitude):
+    """An amplitude with digits down to a ten-millionth of a nanometre."""
+    return round(float(amplitude), 13)
+
+
 def waves(points, most=15):
     """Amplitudes of the radius about the least-squares centre, one for each number of waves from 1."""
     x, y, radius = least_squares_circle(points)
@@ -154,7 +159,7 @@ def waves(points, most=15):
     found, _, rank, _ = numpy.linalg.lstsq(numpy.column_stack(terms), deviations, rcond=None)
     if rank < len(terms):
         return None
-    return [float(numpy.hypot(found[2 * pair - 1], found[2 * pair])) for pair in range(1, pairs + 1)]
+    return [shown(numpy.hypot(found[2 * pair - 1], found[2 * pair])) for pair in range(1, pairs + 1)]
 
 
 def even_profile(seed, count):
@@ -165,7 +170,7 @@ def even_profile(seed, count):
 
 def fourier(seed, count):
     found = numpy.fft.rfft(even_profile(seed, count)) / count
-    return [float(2.0 * abs(value)) for value in found[1 : 1 + min((count - 1) // 2, 15)]]
+    return [shown(2.0 * abs(value)) for value in found[1 : 1 + min((count - 1) // 2, 15)]]
 
 
 def bench_points(count=3600, depth=0):

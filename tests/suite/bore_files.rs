@@ -165,7 +165,8 @@ fn skims_that_cannot_be_planned_are_refused() {
     refused("two-point", SkimAsk { pass_diameter_mm: f64::NAN, ..ask() }, BoreRefusal::PassDepth);
     refused("two-point", SkimAsk { pass_diameter_mm: 2.5, ..ask() }, BoreRefusal::PassDepth);
     refused("two-point", SkimAsk { pass_diameter_mm: 0.00001, ..ask() }, BoreRefusal::TooManyPasses);
-    let far = "bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.003\nx,y\n136,0\n100,36\n64,0\n100,-36\n125.456,25.456\n";
+    let far = "bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.003\n\
+               x,y\n136,0\n100,36\n64,0\n100,-36\n125.456,25.456\n";
     assert_eq!(plan_of(far, &ask(), words()).unwrap_err().code, "bore-no-datum");
     assert!(plan_of(far, &SkimAsk { axis: Some(SkimAxis::Free), ..ask() }, words()).is_ok());
 }
@@ -240,7 +241,9 @@ fn a_slip_is_flagged_and_kept() {
     assert!((flagged[0].angle_deg - 105.0).abs() < 0.2, "{}", flagged[0].angle_deg);
     assert_eq!(it.sections[0].readings, 24);
     assert!(it.sections[0].out_of_roundness_minimum_zone.unwrap().value_um > 100.0, "it was dropped");
-    assert_eq!(it.notes.iter().filter(|note| note.id == "bore-flagged").count(), 1);
+    let said: Vec<_> = it.notes.iter().filter(|note| note.id == "bore-flagged").collect();
+    assert_eq!(said.len(), 1);
+    assert!(sentence(said[0], words()).starts_with("The reading at 105 degrees, depth 4 mm,"));
     let clean = shape(&readings(BoreKind::Dial, vec![(4.0, dial(24, oval))])).unwrap();
     assert!(clean.notes.iter().all(|note| note.id != "bore-flagged"));
 }

@@ -20,7 +20,7 @@ mod handover;
 
 #[cfg(test)]
 mod tests {
-    use super::support::{Desk, printed, refused};
+    use super::support::{Desk, answered, refused};
     use std::fs;
 
     #[test]
@@ -166,7 +166,7 @@ mod tests {
         let text = r#"{"vehicle":{"layout":"torque-tube"},"technician":"Kim Marsh","answers":[]}"#;
         fs::write(&case, text).expect("the case is written");
         let case = case.display().to_string();
-        let report = printed(&["replay", &case, "--data", &data, "--json"]);
+        let report = answered(&["replay", &case, "--data", &data, "--json"]);
         for key in ["interval", "for", "against", "together", "gain", "why", "surprise", "knowledge"] {
             assert!(report.contains(&format!("\"{key}\":")), "{key} in {report}");
         }
@@ -178,7 +178,51 @@ mod tests {
         );
         refused(&["outcome", visit, "--cause", "misfire", "--data", &data], "technician-missing");
         let told =
-            printed(&["outcome", visit, "--cause", "misfire", "low-idle", "--by", "Robin", "--data", &data]);
+            answered(&["outcome", visit, "--cause", "misfire", "low-idle", "--by", "Robin", "--data", &data]);
         assert!(told.contains("low-idle, misfire") && told.contains("1 in all"), "{told}");
+    }
+
+    fn demo_bore(name: &str) -> String {
+        format!("{}/../../demo-data/bench/{name}", env!("CARGO_MANIFEST_DIR"))
+    }
+
+    #[test]
+    fn a_bore_and_its_skim_are_printed_for_people_and_programs() {
+        let dial = demo_bore("three-lobes-dial.csv");
+        let bore: serde_json::Value = serde_json::from_str(&answered(&["bore", &dial, "--json"])).unwrap();
+        assert_eq!(bore["sections"].as_array().map(Vec::len), Some(3), "{bore}");
+        assert_eq!(bore["sentences"].as_array().map(Vec::len), bore["notes"].as_array().map(Vec::len));
+        let skim = ["skim", &dial, "--pass", "0.001in", "--wall-min", "5.5mm"];
+        let plan: serde_json::Value =
+            serde_json::from_str(&answered(&[&skim[..], &["--json"]].concat())).unwrap();
+        assert_eq!((&plan["verdict"], &plan["pass_diameter_mm"]), (&"skim".into(), &0.0254.into()), "{plan}");
+        let passes = plan["passes"].as_array().unwrap();
+        assert_eq!(passes.last().unwrap()["touched"][0]["arcs_deg"], serde_json::json!([[0.0, 360.0]]));
+        let lines = answered(&["bore", &demo_bore("three-lobes-two-point.csv")]);
+        assert!(lines.contains("at least") && lines.contains("odd number of lobes"), "{lines}");
+        let lines = answered(&skim);
+        assert!(lines.contains("Pass 1 ") && lines.contains("touched 100%"), "{lines}");
+    }
+
+    #[test]
+    fn a_bad_bore_is_refused_with_its_code() {
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let file = folder.path().join("bore.csv").display().to_string();
+        refused(&["bore", &file], "bore-unreadable");
+        let head = "bore,kind=two-point,unit=mm,resolution=0.001,mpe=0.003\nangle_deg,diameter\n";
+        for (rows, code) in [
+            ("", "bore-empty"),
+            ("0,72,013\n", "bore-decimal-comma"),
+            ("0,72\n60,NaN\n120,72\n", "bore-not-a-number"),
+            ("0,72\n60,72\n", "bore-too-few-angles"),
+        ] {
+            fs::write(&file, format!("{head}{rows}")).expect("the bore is written");
+            refused(&["bore", &file], code);
+            refused(&["skim", &file, "--pass", "1thou"], code);
+        }
+        let oval = demo_bore("oval-two-point.csv");
+        refused(&["skim", &oval, "--pass", "0,001in"], "bore-decimal-comma");
+        refused(&["skim", &oval, "--pass", "1thou", "--axis", "datum"], "bore-no-datum");
+        refused(&["skim", &oval, "--pass", "1thou", "--wall", "-2"], "bore-wall-negative");
     }
 }

@@ -126,9 +126,11 @@ pub fn refused(words: &[&str], code: &str) {
     assert!(output.stdout.is_empty(), "a refused command printed an answer");
 }
 
-/// Runs a command that must succeed, and gives back what it printed.
-pub fn printed(words: &[&str]) -> String {
+/// Runs a command that has to succeed, and gives back what it printed.
+#[track_caller]
+pub fn answered(words: &[&str]) -> String {
     let output = Command::new(STEADY).args(words).output().expect("the command runs");
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-    String::from_utf8_lossy(&output.stdout).into_owned()
+    let said = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success() && said.is_empty(), "{said}");
+    String::from_utf8(output.stdout).expect("plain text")
 }

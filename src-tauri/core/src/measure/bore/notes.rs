@@ -8,6 +8,8 @@ use std::collections::BTreeMap;
 
 use crate::model::bore::{BoreKind, BoreNote, BoreReadings, BoreSection};
 
+use super::outliers::FEWEST;
+
 /// Every note this module and [`skim`](super::skim) can make, for the test that each has its text.
 pub const IDS: [&str; 24] = [
     "bore-two-point-blind",
@@ -40,6 +42,11 @@ pub const IDS: [&str; 24] = [
 pub fn note(id: &str, args: &[(&str, f64)]) -> BoreNote {
     let args: BTreeMap<String, f64> = args.iter().map(|(name, value)| ((*name).to_owned(), *value)).collect();
     BoreNote { id: id.to_owned(), args }
+}
+
+/// To the tenth: angles and micrometres are read no finer, and a dial's angle is a hair off about the fitted centre.
+pub fn tenth(value: f64) -> f64 {
+    (value * 10.0).round() / 10.0
 }
 
 /// The notes of a bore's shape, the blind spots first.
@@ -79,6 +86,9 @@ fn angles(sections: &[BoreSection]) -> Vec<BoreNote> {
         let id = if worst.most_lobes == 0 { "bore-one-angle" } else { "bore-lobes-beyond" };
         notes.push(note(id, &args));
     }
+    if sections.iter().any(|section| section.readings > 1 && section.readings < FEWEST) {
+        notes.push(note("bore-few-for-flagging", &[("fewest", FEWEST as f64)]));
+    }
     let gap = sections.iter().map(|section| (gap_deg(section), section.depth_mm));
     if let Some((gap, depth)) = gap.max_by(|a, b| a.0.total_cmp(&b.0)) {
         notes.push(note("bore-gap", &[("gap", gap.round()), ("depth", depth)]));
@@ -97,13 +107,10 @@ fn of_section(section: &BoreSection) -> Vec<BoreNote> {
     let depth = ("depth", section.depth_mm);
     let flagged = section.plot.points.iter().filter(|point| point.flagged && !point.mirrored);
     let mut notes: Vec<BoreNote> =
-        flagged.map(|point| note("bore-flagged", &[depth, ("angle", point.angle_deg)])).collect();
-    if section.readings > 1 && section.readings < super::outliers::FEWEST {
-        notes.push(note("bore-few-for-flagging", &[depth, ("fewest", super::outliers::FEWEST as f64)]));
-    }
+        flagged.map(|point| note("bore-flagged", &[depth, ("angle", tenth(point.angle_deg))])).collect();
     let found = section.out_of_roundness_minimum_zone;
     if found.is_some_and(|found| found.value_um <= section.floor_um) {
-        notes.push(note("bore-below-floor", &[depth, ("floor", section.floor_um)]));
+        notes.push(note("bore-below-floor", &[depth, ("floor", tenth(section.floor_um))]));
     }
     notes
 }

@@ -15,7 +15,7 @@ use super::circle::{Point, algebraic, direction, distance};
 use super::doubt::{COVERAGE, Doubt, form, size};
 use super::enclosing;
 use super::fault::{BoreFault, BoreRefusal};
-use super::notes::note;
+use super::notes::{note, tenth};
 use super::profile::{Profile, angle_from, profile, radius_share};
 use super::shape::shape;
 
@@ -245,7 +245,7 @@ impl Plan<'_> {
             notes.push(note("skim-at-least", &[]));
         }
         match (plan.shift_um, self.axis) {
-            (Some(shift), SkimAxis::Free) => notes.push(note("skim-axis-moves", &[("shift", shift)])),
+            (Some(shift), SkimAxis::Free) => notes.push(note("skim-axis-moves", &[("shift", tenth(shift))])),
             (None, _) => notes.push(note("skim-axis-unseen", &[])),
             (Some(_), SkimAxis::Datum) => {}
         }
