@@ -194,6 +194,7 @@ fn missing_id(what: NotCounted) -> &'static str {
     match what {
         NotCounted::ShaftFit => "fit-missing-shaft-fit",
         NotCounted::RingsApart => "fit-missing-rings-apart",
+        NotCounted::HousingApart => "fit-missing-housing-apart",
         NotCounted::HousingWall => "fit-missing-housing-wall",
         NotCounted::BearingBore => "fit-missing-bearing-bore",
         NotCounted::Group => "fit-missing-group",
@@ -224,6 +225,7 @@ mod tests {
         for what in [
             NotCounted::ShaftFit,
             NotCounted::RingsApart,
+            NotCounted::HousingApart,
             NotCounted::HousingWall,
             NotCounted::BearingBore,
             NotCounted::Group,

@@ -53,6 +53,7 @@ fit-advice-rotating-heavy-thin = Heavy load turns against the outer ring, thin h
 fit-not-counted = Not in these figures:
 fit-missing-shaft-fit = the inner ring's fit on the shaft, which also takes clearance
 fit-missing-rings-apart = a ring warmer than the other, which also takes clearance
+fit-missing-housing-apart = a housing warmer or colder than the bearing in it
 fit-missing-housing-wall = the housing's wall: taken as endless, which gives the largest pressure and no stress
 fit-missing-bearing-bore = the bearing's bore: no clearance is worked out
 fit-missing-group = the bearing's clearance group
