@@ -21,6 +21,7 @@ fit-loosens-hot = From 20 to { $celsius } °C the fit loses { $loss } µm.
 fit-tightens-hot = From 20 to { $celsius } °C the fit gains { $gain } µm.
 fit-goes-loose-hot = THE FIT GOES LOOSE HOT: above { $celsius } °C every pair is loose, and the ring turns in its seat.
 fit-may-loosen-hot = The fit may go loose hot: above { $celsius } °C the loosest pair is loose.
+fit-looser-hot = The loosest pair is loose already at 20 °C, and looser when hot.
 fit-holds = The fit stays tight over the range.
 fit-range-not-given = No temperature range was given: nothing is said of the fit when hot.
 fit-pressure = Pressure between the parts: { $least } to { $most } MPa.
