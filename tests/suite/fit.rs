@@ -278,6 +278,16 @@ fn a_ring_in_aluminium_goes_loose_hot_and_it_is_said() {
     assert!(cold_only.lines.iter().any(|line| line.contains("nothing is said of the fit when hot")));
 }
 
+/// Where the largest ring meets the smallest hole of its size there is nothing left to hold it.
+#[test]
+fn equal_sizes_are_not_tight() {
+    assert_eq!(seat("--bearing-od 72 --class H7 --housing A356").state, FitState::Loose);
+    let equal = seat("--bearing-od 72 --bore 71.987 --od 71.987 --housing A356");
+    assert_eq!((equal.interference_um.most, equal.state), (0.0, FitState::Loose));
+    let sleeved = fitted(SLEEVED);
+    assert!(sleeved.lines.iter().any(|line| line.contains("loose already at 20 °C")), "{:#?}", sleeved.lines);
+}
+
 #[test]
 fn a_measured_size_wins_over_its_class() {
     let found =

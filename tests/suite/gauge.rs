@@ -283,6 +283,59 @@ fn what_would_decide_decides() {
     assert_eq!(judged(&far).result.decision, Decision::Proven);
 }
 
+/// From mildest to worst.
+fn rank(decision: Decision) -> u8 {
+    match decision {
+        Decision::NoneProven => 0,
+        Decision::NotDecided | Decision::Compare => 1,
+        Decision::Proven => 2,
+    }
+}
+
+#[test]
+fn more_movement_never_reads_milder() {
+    let mut seen = std::collections::BTreeSet::new();
+    for ratio in [0.5, 1.0, 3.0] {
+        let mut before = 0;
+        for step in 0..120 {
+            let more = f64::from(step) * 0.001;
+            let mut input = sound();
+            input["readings"] = json!([more, more + 0.004, more + 0.002]);
+            input["place"] =
+                json!({"at": "shaft", "pivot_mm": 0, "gauge_mm": 300, "bearing_mm": 300.0 * ratio});
+            let result = judged(&input).result;
+            let now = rank(result.decision);
+            assert!(now >= before, "{ratio} {step}: {:?}", result.decision);
+            before = now;
+            seen.insert(now);
+        }
+    }
+    assert_eq!(seen.len(), 3, "the sweep passes through every decision");
+}
+
+/// Extreme but allowed readings give numbers, every one; JSON has no word for one that is none.
+#[test]
+fn every_number_of_a_result_is_one() {
+    let mut looked_at = 0;
+    for readings in
+        [json!([0, 0]), json!([0, 0, 0]), json!([25, 25, 25]), json!([0, 25]), json!([1e-12, 3e-12])]
+    {
+        for earlier in [json!([]), json!([{"days_ago": 1e-3, "movement_mm": 0, "standard_mm": 1e-6}])] {
+            let mut input = sound();
+            input["readings"] = readings.clone();
+            input["earlier"] = earlier;
+            let text = serde_json::to_string(&judged(&input).result).unwrap();
+            let nulls = text.matches("null").count();
+            let allowed = text.matches(r#""dof":null"#).count()
+                + text.matches(r#""dof_used":null"#).count()
+                + text.matches(r#""trend":null"#).count();
+            assert_eq!(nulls, allowed, "{text}");
+            looked_at += 1;
+        }
+    }
+    assert_eq!(looked_at, 10);
+}
+
 #[test]
 fn one_reading_decides_nothing() {
     let mut input = sound();

@@ -1,6 +1,7 @@
 //! The bench verdict: what is missing never makes it milder, and neither does anything worse.
 
-use steady_core::measure::verdict::verdict;
+use steady_core::app::fit::fit_of_values;
+use steady_core::measure::verdict::{verdict, with_fit};
 use steady_core::model::verdict::{
     BenchFindings, BenchGap, BenchVerdict, ClosingCheck, Verdict, VerdictReason, WithUncertainty,
 };
@@ -81,6 +82,26 @@ fn what_cannot_be_counts_as_not_measured() {
     let found = BenchFindings { ring_turned: Some(true), wall_least_mm: Some(0.0), ..sound() };
     assert_eq!(judged(&found).missing, [BenchGap::WallLeast]);
     assert_eq!(judged(&BenchFindings::default()).verdict, None);
+}
+
+#[test]
+fn a_fit_fills_in_what_it_knows_and_no_more() {
+    let fit = |line: &str| {
+        let values: Vec<(String, String)> = line
+            .split(' ')
+            .map(|pair| pair.split_once('=').unwrap())
+            .map(|(name, value)| (name.to_owned(), value.to_owned()))
+            .collect();
+        fit_of_values(&values, "en").unwrap().result
+    };
+    let bare = BenchFindings { hot_interference_um: None, yield_share: None, diameter_mm: None, ..sound() };
+    let whole = with_fit(&bare, &fit("bearing-od=72 class=N7 housing=A356 housing-od=92 temp=20..80"));
+    assert_eq!(whole.diameter_mm, Some(72.0));
+    assert!((whole.hot_interference_um.unwrap() - (-4.0 - 41.04)).abs() < 0.01, "{whole:?}");
+    assert!(whole.yield_share.is_some_and(|share| 0.1 < share && share < 0.3), "{whole:?}");
+    assert_eq!(judged(&whole).reasons, [VerdictReason::LooseHot]);
+    let less = with_fit(&bare, &fit("bearing-od=72 class=N7 housing=A356"));
+    assert_eq!(judged(&less).missing, [BenchGap::HotFit, BenchGap::Stress]);
 }
 
 /// Every combination of sound, bad and not measured.

@@ -74,6 +74,8 @@ fn hot_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
     let warned = |above: Option<f64>| above.filter(|above| *above < hottest.celsius);
     lines.push(if let Some(above) = warned(seat.loose_above_c) {
         words.with("fit-goes-loose-hot", &[("celsius", number(words, above))])
+    } else if seat.state == FitState::MayBeLoose && seat.change_hot_um < 0.0 {
+        words.text("fit-looser-hot")
     } else if let Some(above) = warned(seat.may_loosen_above_c) {
         words.with("fit-may-loosen-hot", &[("celsius", number(words, above))])
     } else if seat.over_temperature.iter().all(|at| at.state == FitState::Tight) {
@@ -194,6 +196,7 @@ fn missing_id(what: NotCounted) -> &'static str {
     match what {
         NotCounted::ShaftFit => "fit-missing-shaft-fit",
         NotCounted::RingsApart => "fit-missing-rings-apart",
+        NotCounted::HousingApart => "fit-missing-housing-apart",
         NotCounted::HousingWall => "fit-missing-housing-wall",
         NotCounted::BearingBore => "fit-missing-bearing-bore",
         NotCounted::Group => "fit-missing-group",
@@ -224,6 +227,7 @@ mod tests {
         for what in [
             NotCounted::ShaftFit,
             NotCounted::RingsApart,
+            NotCounted::HousingApart,
             NotCounted::HousingWall,
             NotCounted::BearingBore,
             NotCounted::Group,

@@ -3,6 +3,7 @@
 //! What is missing never makes it milder: a verdict stands only when nothing that is still to be measured
 //! could change it, and until then it names what is missing and what is already ruled out.
 
+use crate::model::fit::FitResult;
 use crate::model::verdict::{
     BenchFindings, BenchGap, BenchVerdict, ClosingCheck, Verdict, VerdictReason, WithUncertainty,
 };
@@ -37,6 +38,26 @@ pub fn verdict(found: &BenchFindings, tables: &BenchTables) -> BenchVerdict {
         settled(Verdict::SkimAndSleeve, reasons)
     } else {
         open(Verdict::SkimAndSleeve, reasons, gaps)
+    }
+}
+
+/// The findings with what a fit says of the new bearing in the seat: its diameter, the loosest pair over the
+/// temperature range, and the largest share of a yield. A fit without a range, or with a part whose stress
+/// or yield is not known, leaves that value missing.
+pub fn with_fit(found: &BenchFindings, fit: &FitResult) -> BenchFindings {
+    let loosest = fit
+        .seats
+        .iter()
+        .filter(|seat| seat.over_temperature.len() > 1)
+        .flat_map(|seat| seat.over_temperature.iter().map(|at| at.interference_um.least))
+        .reduce(f64::min);
+    let shares: Option<Vec<f64>> =
+        fit.seats.iter().flat_map(|seat| &seat.stress).map(|stress| stress.used).collect();
+    BenchFindings {
+        diameter_mm: fit.seats.first().map(|seat| seat.diameter_mm),
+        hot_interference_um: loosest,
+        yield_share: shares.and_then(|shares| shares.into_iter().reduce(f64::max)),
+        ..found.clone()
     }
 }
 

@@ -272,6 +272,8 @@ pub enum NotCounted {
     ShaftFit,
     /// A ring warmer than the other also takes clearance.
     RingsApart,
+    /// A housing warmer or colder than the bearing in it.
+    HousingApart,
     /// The housing's wall: taken as endless, which gives the largest pressure and no stress.
     HousingWall,
     /// The bearing's bore: its ring is taken as of usual thickness, and no clearance is given.

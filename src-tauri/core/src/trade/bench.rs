@@ -117,6 +117,8 @@ fn read() -> Result<BenchTables, String> {
         verdict: parsed("verdict", VERDICT)?,
     };
     check(&read)?;
+    check_numbers(SETTINGS)?;
+    check_numbers(VERDICT)?;
     Ok(read)
 }
 
@@ -156,6 +158,18 @@ fn check(tables: &BenchTables) -> Result<(), String> {
         }
     }
     Ok(())
+}
+
+/// Every single number carries its basis.
+fn check_numbers(text: &str) -> Result<(), String> {
+    let rows: toml::Table = parsed("settings", text)?;
+    let based = |row: &toml::Value| {
+        row.get("basis").and_then(toml::Value::as_str).is_some_and(|basis| !basis.trim().is_empty())
+    };
+    match rows.iter().find(|(_, row)| !based(row)) {
+        Some((name, _)) => Err(format!("{name}: its basis is missing")),
+        None => Ok(()),
+    }
 }
 
 fn span(name: &str, low: f64, high: f64, basis: &str) -> Result<(), String> {

@@ -218,6 +218,7 @@ fn not_counted(input: &FitInput, checked: &Checked<'_>) -> Vec<NotCounted> {
     let missing = [
         (true, NotCounted::ShaftFit),
         (true, NotCounted::RingsApart),
+        (true, NotCounted::HousingApart),
         (true, NotCounted::Form),
         (checked.housing_outside.is_none(), NotCounted::HousingWall),
         (checked.bore.is_none(), NotCounted::BearingBore),

@@ -50,10 +50,15 @@ pub fn of_measured(measured: &Measured, near: f64, apart: f64) -> Result<SizeSta
 /// Interference of a part in a hole, millimetres: the smallest part in the largest hole, and the other way.
 pub fn interference(part: &SizeStand, hole: &SizeStand) -> Spread {
     Spread {
-        least: part.least_mm - hole.most_mm,
-        mean: part.mean_mm - hole.mean_mm,
-        most: part.most_mm - hole.least_mm,
+        least: whole_nanometres(part.least_mm - hole.most_mm),
+        mean: whole_nanometres(part.mean_mm - hole.mean_mm),
+        most: whole_nanometres(part.most_mm - hole.least_mm),
     }
+}
+
+/// A difference of sizes without the noise of its last bits: equal sizes are neither tight nor loose by it.
+fn whole_nanometres(mm: f64) -> f64 {
+    (mm * 1e6).round() / 1e6
 }
 
 fn between(from: SizeFrom, least: f64, most: f64) -> SizeStand {

@@ -4,7 +4,7 @@
 use super::stack::{Interference, Stack};
 use crate::model::fit::{FitState, Spread};
 
-/// Temperature that sizes are given at, Celsius.
+/// Temperature that sizes are given at, Celsius (ISO 1, from memory).
 pub const ROOM_C: f64 = 20.0;
 /// Above this no fit is followed, Celsius.
 const HOTTEST_C: f64 = 250.0;

@@ -31,6 +31,7 @@ pub fn judge(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult, Ga
         guard_least: settings.guard_standard_uncertainties.value,
         most_readings: settings.most_readings.value as u32,
         unit: input.unit,
+        steps: settings.gauge_steps.of(input.unit),
     });
     let with_limit = |limit: f64| bands.map(|bands| (limit, bands));
     Ok(GaugeResult {
@@ -86,7 +87,7 @@ fn decision(at: &AtWork, limit: Option<f64>, bands: Option<&Bands>) -> Decision 
     }
 }
 
-fn sought_remedies(decision: Decision, sought: Option<&Sought>) -> Vec<Remedy> {
+fn sought_remedies(decision: Decision, sought: Option<&Sought<'_>>) -> Vec<Remedy> {
     match (decision, sought) {
         (Decision::NotDecided, Some(sought)) => remedies(sought),
         (Decision::Compare, _) => vec![Remedy::FindLimit],

@@ -10,14 +10,10 @@ use crate::model::typed::LengthUnit;
 /// With fewer, effective degrees of freedom make the interval narrower than a Monte Carlo run finds it: by a
 /// fifth with three readings whose scatter is a fifth of the variance.
 const FIRST_READINGS: u32 = 5;
-/// Steps that dial and lever gauges are made with, millimetres and thousandths of an inch, coarsest first.
-/// Common practice, no source.
-const STEPS_MM: [f64; 4] = [0.01, 0.005, 0.002, 0.001];
-const STEPS_THOU: [f64; 4] = [1.0, 0.5, 0.1, 0.05];
 
 /// What a remedy is sought for.
 #[derive(Debug, Clone, Copy)]
-pub struct Sought {
+pub struct Sought<'t> {
     /// The gauge as it was used.
     pub at: AtWork,
     /// The limit at the bearing, millimetres.
@@ -28,10 +24,12 @@ pub struct Sought {
     pub most_readings: u32,
     /// Unit of the gauge: a finer one is sought in the same.
     pub unit: LengthUnit,
+    /// Steps of gauges in that unit, coarsest first.
+    pub steps: &'t [f64],
 }
 
 /// Everything that would decide it, the least effort first; [`Remedy::TooNearLimit`] if nothing would.
-pub fn remedies(sought: &Sought) -> Vec<Remedy> {
+pub fn remedies(sought: &Sought<'_>) -> Vec<Remedy> {
     if sought.at.deviation.is_none() {
         return vec![Remedy::ReadAgain { readings: FIRST_READINGS }];
     }
@@ -43,25 +41,25 @@ pub fn remedies(sought: &Sought) -> Vec<Remedy> {
     vec![finer_gauge_more_readings(sought).unwrap_or(Remedy::TooNearLimit)]
 }
 
-fn more_readings(sought: &Sought) -> Option<Remedy> {
+fn more_readings(sought: &Sought<'_>) -> Option<Remedy> {
     enough_readings(sought, sought.at).map(|readings| Remedy::MoreReadings { readings })
 }
 
-fn finer_gauge(sought: &Sought) -> Option<Remedy> {
+fn finer_gauge(sought: &Sought<'_>) -> Option<Remedy> {
     finer(sought)
         .find(|at| decides(sought, at))
         .map(|at| Remedy::FinerGauge { resolution_mm: at.resolution, mpe_mm: at.mpe })
 }
 
 /// Only where the lever enlarges what the gauge does not know.
-fn at_bearing(sought: &Sought) -> Option<Remedy> {
+fn at_bearing(sought: &Sought<'_>) -> Option<Remedy> {
     let ratio = sought.at.ratio();
     let deviation = sought.at.deviation.map(|deviation| deviation * ratio);
     let moved = AtWork { arms: None, mean: sought.at.movement(), deviation, ..sought.at };
     (ratio > 1.0 && decides(sought, &moved)).then_some(Remedy::AtBearing)
 }
 
-fn finer_gauge_more_readings(sought: &Sought) -> Option<Remedy> {
+fn finer_gauge_more_readings(sought: &Sought<'_>) -> Option<Remedy> {
     finer(sought).find_map(|at| {
         let readings = enough_readings(sought, at)?;
         Some(Remedy::FinerGaugeMoreReadings { resolution_mm: at.resolution, mpe_mm: at.mpe, readings })
@@ -69,25 +67,21 @@ fn finer_gauge_more_readings(sought: &Sought) -> Option<Remedy> {
 }
 
 /// Gauges with a finer step, permissible error finer in proportion, coarsest first.
-fn finer(sought: &Sought) -> impl Iterator<Item = AtWork> {
-    let at = sought.at;
-    let (steps, unit) = match sought.unit {
-        LengthUnit::Mm => (STEPS_MM, LengthUnit::Mm),
-        LengthUnit::Thou => (STEPS_THOU, LengthUnit::Thou),
-    };
+fn finer<'t>(sought: &Sought<'t>) -> impl Iterator<Item = AtWork> + use<'t> {
+    let Sought { at, unit, steps, .. } = *sought;
     steps
-        .into_iter()
-        .map(move |step| unit.to_mm(step))
+        .iter()
+        .map(move |step| unit.to_mm(*step))
         .filter(move |step| *step < at.resolution * 0.999)
         .map(move |step| AtWork { resolution: step, mpe: at.mpe * step / at.resolution, ..at })
 }
 
-fn enough_readings(sought: &Sought, at: AtWork) -> Option<u32> {
+fn enough_readings(sought: &Sought<'_>, at: AtWork) -> Option<u32> {
     (at.readings + 1..=sought.most_readings)
         .find(|readings| decides(sought, &AtWork { readings: *readings, ..at }))
 }
 
-fn decides(sought: &Sought, at: &AtWork) -> bool {
+fn decides(sought: &Sought<'_>, at: &AtWork) -> bool {
     let combined = combine(&contributions(&lines(at)));
     let bands = bands(sought.limit, guard(&combined, sought.guard_least));
     decide(at.movement(), &bands) != Decision::NotDecided

@@ -3,6 +3,7 @@
 use serde::Deserialize;
 
 use crate::model::gauge::ClearanceGroup;
+use crate::model::typed::LengthUnit;
 
 /// Limits of one hole class in one range of diameters.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
@@ -146,6 +147,26 @@ pub struct Setting {
     pub basis: String,
 }
 
+/// Steps of gauges that are to be had, coarsest first.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct GaugeSteps {
+    mm: Vec<f64>,
+    thou: Vec<f64>,
+    /// Where they come from.
+    pub basis: String,
+}
+
+impl GaugeSteps {
+    /// The steps in a unit.
+    pub fn of(&self, unit: LengthUnit) -> &[f64] {
+        match unit {
+            LengthUnit::Mm => &self.mm,
+            LengthUnit::Thou => &self.thou,
+        }
+    }
+}
+
 /// The single numbers of `settings.toml`; units are in the names.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
@@ -155,6 +176,7 @@ pub struct Settings {
     pub gauge_tilt_deg: Setting,
     pub guard_standard_uncertainties: Setting,
     pub largest_reading_mm: Setting,
+    pub gauge_steps: GaugeSteps,
     pub most_readings: Setting,
     pub doubtful_score: Setting,
     pub sleeve_wall_least_mm: Setting,
@@ -164,7 +186,6 @@ pub struct Settings {
     pub friction_most: Setting,
     pub assembly_clearance_um: Setting,
     pub cold_limit_c: Setting,
-    pub room_c: Setting,
     pub measured_size_apart_mm: Setting,
     pub roundness_share_of_it5: Setting,
 }
