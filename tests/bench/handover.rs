@@ -95,8 +95,10 @@ fn fill(data: &Path) {
         for shot in 0..PHOTOS {
             let mut full = photo.full.clone();
             for (place, digit) in format!("{:06}", number * PHOTOS + shot).bytes().enumerate() {
-                // Digits are never the mark of a segment.
-                full[coded + place * 7 + usize::from(full[coded + place * 7 - 1] == 0xff)] = digit;
+                let at = coded + place * 7;
+                // The byte after 0xff says that it is no mark of a segment, and has to stay.
+                let after_mark = usize::from(full[at - 1] == 0xff);
+                full[at + after_mark] = digit;
             }
             let sha256 = store.keep_photo(&full, &photo.thumb).unwrap();
             let (width, height) = (photo.width, photo.height);

@@ -21,7 +21,7 @@ fn files_with(folder: &Path, words: &[&str]) -> Vec<String> {
         }
         let bytes = std::fs::read(file.path()).unwrap();
         let holds = |word: &&str| bytes.windows(word.len()).any(|part| part == word.as_bytes());
-        if words.iter().any(|word| holds(word)) {
+        if words.iter().any(holds) {
             found.push(file.path().display().to_string());
         }
     }

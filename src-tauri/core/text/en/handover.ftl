@@ -73,6 +73,6 @@ ui-import-erased = { $erased ->
    *[other] { $erased } visits were erased here and stay erased.
 }
 ui-erase-visit = Erase this visit
-ui-erase-visit-about = If the owner wants it gone. Ledger, photos and papers of this visit are removed from this device for good; a file taken in later does not bring it back.
+ui-erase-visit-about = If the owner wants it gone. Ledger and photos of this visit are removed from this device for good, and a file taken in later does not bring it back. Papers and files that were saved or sent before are not reached.
 ui-erase-visit-word = To confirm, type { $word }
 ui-erase-visit-now = Erase for good
