@@ -8,19 +8,24 @@ pub struct Locale {
     pub files: &'static [(&'static str, &'static str)],
 }
 
-/// Every language.
-pub const LOCALES: &[Locale] = &[Locale {
-    tag: "en",
-    files: &[
-        ("en/answers.ftl", include_str!("../../text/en/answers.ftl")),
-        ("en/causes.ftl", include_str!("../../text/en/causes.ftl")),
-        ("en/drawings.ftl", include_str!("../../text/en/drawings.ftl")),
-        ("en/errors.ftl", include_str!("../../text/en/errors.ftl")),
-        ("en/gates.ftl", include_str!("../../text/en/gates.ftl")),
-        ("en/papers.ftl", include_str!("../../text/en/papers.ftl")),
-        ("en/road.ftl", include_str!("../../text/en/road.ftl")),
-        ("en/rules.ftl", include_str!("../../text/en/rules.ftl")),
-        ("en/signals.ftl", include_str!("../../text/en/signals.ftl")),
-        ("en/steps.ftl", include_str!("../../text/en/steps.ftl")),
-    ],
-}];
+/// The files of one language. A macro, because a path to compile in must be written out.
+macro_rules! locale {
+    ($tag:literal, $($name:literal)+) => {
+        Locale {
+            tag: $tag,
+            files: &[$((
+                concat!($tag, "/", $name, ".ftl"),
+                include_str!(concat!("../../text/", $tag, "/", $name, ".ftl")),
+            )),+],
+        }
+    };
+}
+
+/// Every language, English first: the others are measured against it.
+#[rustfmt::skip]
+pub const LOCALES: &[Locale] = &[
+    locale!("en", "answers" "causes" "drawings" "errors" "gates" "papers" "road" "rules" "signals" "steps"),
+    locale!("de", "answers" "causes" "drawings" "errors" "gates" "papers" "road" "rules" "signals" "steps"),
+    locale!("es", "answers" "causes" "drawings" "errors" "gates" "papers" "road" "rules" "signals" "steps"),
+    locale!("fr", "answers" "causes" "drawings" "errors" "gates" "papers" "road" "rules" "signals" "steps"),
+];

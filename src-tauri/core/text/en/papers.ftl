@@ -1,6 +1,8 @@
 ### The sentences of the finding (for the trade) and of the note (for the owner), and how numbers and dates read.
+### Signs of numbers and shares, order of the date: Unicode CLDR, locale en-GB. The moment is ISO 8601.
 
 number-group = { "," }
+number-group-from = 4
 number-point = { "." }
 list-joint = { ", " }
 reading-rpm = { $value } rpm
@@ -20,7 +22,10 @@ month-9 = September
 month-10 = October
 month-11 = November
 month-12 = December
-time-utc = { $minute } UTC
+time-utc = { $year }-{ $month }-{ $day } { $clock } UTC
+length-mm = { $mm } mm
+length-both = { $mm } mm ({ $thou } thousandths of an inch)
+length-shown = both
 answer-missing = Not checked
 word-none-yet = none yet
 
@@ -78,7 +83,6 @@ field-odometer = Odometer
 field-odometer-km = { $value } km
 field-odometer-miles = { $value } miles
 field-maker-play = Maker's movement figure
-field-maker-play-value = { $value } mm
 field-owner = Owner
 field-contact = Contact
 field-vehicle = Vehicle
