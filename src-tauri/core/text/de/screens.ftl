@@ -35,6 +35,8 @@ ui-nothing-found = Kein Vorgang passt. Versuchen Sie weniger Buchstaben.
 ui-more = Mehr zeigen
 ui-steps-answered = { $answered } von { $steps } Schritten
 ui-signed = Unterschrieben: { $decision }
+ui-language = Sprache
+ui-language-name = Deutsch
 ui-theme = Darstellung
 ui-theme-system = Gerät
 ui-theme-dark = Dunkel
@@ -163,6 +165,7 @@ ui-note = Kundeninfo
 ui-ledger = Protokoll
 
 ## Papiere und Empfang.
+ui-paper-language = Sprache dieses Papiers
 ui-sheet = Blatt
 ui-sheet-a4 = A4
 ui-sheet-us-letter = US Letter

@@ -35,6 +35,8 @@ ui-nothing-found = Ninguna visita coincide. Pruebe con menos letras.
 ui-more = Ver más
 ui-steps-answered = { $answered } de { $steps } pasos
 ui-signed = Firmado: { $decision }
+ui-language = Idioma
+ui-language-name = Español
 ui-theme = Aspecto
 ui-theme-system = Aparato
 ui-theme-dark = Oscuro
@@ -163,6 +165,7 @@ ui-note = Nota del cliente
 ui-ledger = Registro
 
 ## Documentos y recibo.
+ui-paper-language = Idioma de este documento
 ui-sheet = Hoja
 ui-sheet-a4 = A4
 ui-sheet-us-letter = Carta US

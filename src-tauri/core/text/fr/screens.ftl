@@ -35,6 +35,8 @@ ui-nothing-found = Aucune visite ne correspond. Essayez moins de lettres.
 ui-more = Voir plus
 ui-steps-answered = { $answered } sur { $steps } étapes
 ui-signed = Signé : { $decision }
+ui-language = Langue
+ui-language-name = Français
 ui-theme = Apparence
 ui-theme-system = Appareil
 ui-theme-dark = Sombre
@@ -163,6 +165,7 @@ ui-note = Note du client
 ui-ledger = Registre
 
 ## Documents et reçu.
+ui-paper-language = Langue de ce document
 ui-sheet = Feuille
 ui-sheet-a4 = A4
 ui-sheet-us-letter = US Letter
