@@ -14,6 +14,7 @@ mod cases;
 mod demo;
 mod gates;
 mod kills;
+mod languages;
 mod ledger;
 mod monotone;
 mod own_layout;

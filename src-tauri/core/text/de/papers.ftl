@@ -229,8 +229,8 @@ short-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir
 short-more = In der Kundeninfo steht mehr: Fragen Sie uns danach.
 
 # Beschriftungen im Druck
-paper-label-for = Spricht dafür
-paper-label-against = Spricht dagegen
+paper-label-for = Spricht dafür:
+paper-label-against = Spricht dagegen:
 paper-label-photo-missing = Das Foto ist eingetragen, doch seine Datei war beim Druck nicht lesbar.
 paper-label-name = Name
 paper-label-date = Datum

@@ -229,8 +229,8 @@ short-now-unrated = Let us finish the check by hand. Until then we cannot tell y
 short-more = There is more in the full note: ask us for it.
 
 # Labels of a paper's printing
-paper-label-for = Speaks for it
-paper-label-against = Speaks against it
+paper-label-for = Speaks for it:
+paper-label-against = Speaks against it:
 paper-label-photo-missing = The photo is recorded, but its file could not be read when this was printed.
 paper-label-name = Name
 paper-label-date = Date

@@ -229,8 +229,8 @@ short-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podem
 short-more = La nota completa dice más: pídanosla.
 
 # Rótulos de la impresión
-paper-label-for = A favor
-paper-label-against = En contra
+paper-label-for = A favor:
+paper-label-against = En contra:
 paper-label-photo-missing = La foto está anotada, pero su archivo no se pudo leer al imprimir.
 paper-label-name = Nombre
 paper-label-date = Fecha

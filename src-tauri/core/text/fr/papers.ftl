@@ -229,8 +229,8 @@ short-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nou
 short-more = La note entière en dit plus : demandez-la-nous.
 
 # Libellés de l'impression
-paper-label-for = Pour
-paper-label-against = Contre
+paper-label-for = Pour :
+paper-label-against = Contre :
 paper-label-photo-missing = La photo est notée, mais son fichier n’a pas pu être lu à l’impression.
 paper-label-name = Nom
 paper-label-date = Date
