@@ -148,6 +148,17 @@ test("a car comes in and its walk begins", async () => {
   await phone.page.waitForFunction(() => location.hash.startsWith("#/visit/"));
 });
 
+test("putting steps off leads on along the walk, not round and round", async () => {
+  await walkTo("step/idle-speed");
+  const seen = [screen()];
+  for (let turn = 0; turn < 3; turn += 1) {
+    await tap("next");
+    await phone.page.waitForTimeout(300);
+    seen.push(screen());
+  }
+  assert.equal(new Set(seen).size, seen.length, `came back to a step: ${seen.join(", ")}`);
+});
+
 test("the part before the hands-on check rates nothing", async () => {
   await walkTo("step/neutral-2500-buzz");
   await answer("neutral-2500-buzz", "felt");

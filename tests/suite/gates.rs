@@ -6,6 +6,7 @@ use std::collections::BTreeSet;
 use proptest::prelude::{ProptestConfig, any, prop_assert, proptest};
 use serde_json::{Value, json};
 use steady_core::app::Steady;
+use steady_core::app::request::Request;
 use steady_core::model::standing::{Lock, Position, Standing};
 
 use crate::bench_tools::{ask, code, scratch};
@@ -71,6 +72,24 @@ fn gates_record_who_and_when() {
     for gate in &lift.gates {
         assert_eq!(gate.confirmed.as_ref().unwrap().by, "Kim Marsh", "{}", gate.id);
     }
+}
+
+/// Whoever goes under the car has looked for themselves, though the phone stayed at the car.
+#[test]
+fn gates_that_somebody_else_confirmed_are_confirmed_anew() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "manual", "");
+    enter(&steady, &standing, "lift");
+    let name = |name: &str| steady.handle(Request::SetTechnician { name: name.to_owned() }).unwrap();
+    name("Pat Ode");
+    let felt = answer(&standing.visit, "play-vertical", "none");
+    assert_eq!(code(&steady, felt.clone()), "gates-of-another");
+    ask(&steady, json!({ "ask": "leave-part", "visit": standing.visit }));
+    enter(&steady, &standing, "lift");
+    assert_eq!(code(&steady, felt), "ok");
+    name("Kim Marsh");
+    let owners_account = answer(&standing.visit, "road-speed-vibration", "none");
+    assert_eq!(code(&steady, owners_account), "ok", "no gate stands before the owner's account");
 }
 
 #[test]

@@ -147,8 +147,9 @@ fn what_is_no_picture_is_refused_by_name() {
     for (name, bytes, fault) in [
         ("empty", Vec::new(), PhotoFault::NotAnImage),
         ("text", b"not a picture at all".to_vec(), PhotoFault::NotAnImage),
-        ("cut short", good[..good.len() / 3].to_vec(), PhotoFault::NotAnImage),
-        ("head only", good[..4].to_vec(), PhotoFault::NotAnImage),
+        ("cut short", good[..good.len() / 3].to_vec(), PhotoFault::CutShort),
+        ("cut short in its scan", good[..good.len() - 40].to_vec(), PhotoFault::CutShort),
+        ("head only", good[..4].to_vec(), PhotoFault::CutShort),
         ("gif", b"GIF89a\x01\0\x01\0\0\0\0;".to_vec(), PhotoFault::Format),
         ("heic", heic, PhotoFault::Format),
         ("12,001 wide", claimed(12_001, 10), PhotoFault::TooLarge),

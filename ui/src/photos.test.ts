@@ -1,5 +1,5 @@
 import { afterEach, expect, it, vi } from 'vitest';
-import { keptSize, upload } from './photos.ts';
+import { cutShort, keptSize, upload } from './photos.ts';
 
 afterEach(() => {
   vi.unstubAllGlobals();
@@ -29,4 +29,14 @@ it('sends what the page cannot decode as it is, in pieces that arrive in order',
   expect(new Set(sent.map((piece) => piece.upload))).toEqual(new Set([name]));
   const whole = Buffer.concat(sent.map((piece) => Buffer.from(piece.base64, 'base64')));
   expect(whole.equals(Buffer.from(bytes))).toBe(true);
+});
+
+it.each([
+  { name: 'whole', bytes: [0xff, 0xd8, 0xff, 0xda, 1, 2, 0xff, 0xd9], short: false },
+  { name: 'whole, with something behind it', bytes: [0xff, 0xd8, 0xff, 0xda, 1, 0xff, 0xd9, 7, 7], short: false },
+  { name: 'broken off in its scan', bytes: [0xff, 0xd8, 0xff, 0xda, 1, 2], short: true },
+  { name: 'with a whole thumbnail, broken off', bytes: [0xff, 0xd8, 0xff, 0xda, 1, 0xff, 0xd9, 0xff, 0xda, 1], short: true },
+  { name: 'no JPEG', bytes: [0x89, 0x50, 0x4e, 0x47], short: false },
+])('knows a JPEG that ends too early: $name', ({ bytes, short }) => {
+  expect(cutShort(Uint8Array.from(bytes))).toBe(short);
 });

@@ -24,7 +24,19 @@ export function keptSize(width: number, height: number): { width: number; height
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
 }
 
+/**
+ * Whether a JPEG ends before its picture does: no end marker behind the last scan. A browser would fill the
+ * rest with grey; the file goes as it is, and the core says what is wrong.
+ */
+export function cutShort(bytes: Uint8Array): boolean {
+  if (bytes[0] !== 0xff || bytes[1] !== 0xd8) return false;
+  let at = bytes.length - 2;
+  while (at >= 0 && !(bytes[at] === 0xff && (bytes[at + 1] === 0xd9 || bytes[at + 1] === 0xda))) at -= 1;
+  return bytes[at + 1] !== 0xd9;
+}
+
 async function shrink(file: Blob): Promise<Blob> {
+  if (cutShort(new Uint8Array(await file.arrayBuffer()))) return file;
   let bitmap: ImageBitmap;
   try {
     bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });

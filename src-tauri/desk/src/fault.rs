@@ -21,7 +21,10 @@ pub fn internal() -> Failure {
 
 /// The system's own words for an error, without the path it happened at.
 pub fn cause(error: &io::Error) -> String {
-    error.kind().to_string()
+    match error.kind() {
+        io::ErrorKind::NotFound => "there is no such file or folder".to_owned(),
+        kind => kind.to_string(),
+    }
 }
 
 /// Replaces the usual panic report, which would print values a person typed.

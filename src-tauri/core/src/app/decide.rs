@@ -52,6 +52,7 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
     if let Some(lock) = &shown_lock(scene, &given.step)? {
         return Err(lock_refusal(lock));
     }
+    own_gates(scene, &record, row)?;
     let supersedes = record.answers.get(&given.step);
     let supersedes = supersedes.into_iter().flatten().map(|answer| answer.entry.clone()).collect();
     let reason = given.reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
@@ -65,6 +66,13 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
     };
     needs_no_reason(scene, &given.step, &body)?;
     Ok(body)
+}
+
+/// Refuses an answer behind gates that somebody else confirmed: whoever goes under the car or sits at the
+/// engine has looked for themselves.
+fn own_gates(scene: Scene<'_>, record: &Record, row: &StepRow) -> Result<(), Refusal> {
+    let others = record.confirmed.values().any(|confirmed| confirmed.by != scene.by);
+    if row.set.is_some() && others { Err(Refusal::GatesOfAnother) } else { Ok(()) }
 }
 
 /// Refuses a milder answer in place of a DANGER one unless it says why.

@@ -39,6 +39,8 @@ pub enum OpenPoint<'a> {
     Disputed(&'a str),
     /// Other steps without a result.
     Others(Vec<&'a str>),
+    /// Movement was judged by the maker's figure, and no figure is recorded.
+    FigureMissing,
     /// A buzz, and movement felt for only with the housing cold.
     ColdCheck,
     /// Listened for, and nothing heard.
@@ -75,6 +77,9 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     points.extend(
         which(standing, |step| step.answered.as_ref().is_some_and(|it| it.disputed)).map(OpenPoint::Disputed),
     );
+    if figure_missing(standing) {
+        points.push(OpenPoint::FigureMissing);
+    }
     if cold_check(standing) {
         points.push(OpenPoint::ColdCheck);
     }
@@ -98,6 +103,12 @@ pub fn hands_on_missing(standing: &Standing) -> Vec<&str> {
         which(standing, without_result).filter(|id| HANDS_ON.contains(id) && !missing.contains(id)).collect();
     missing.extend(open);
     missing
+}
+
+/// Whether an answer speaks of the maker's figure, though none was written down at intake.
+fn figure_missing(standing: &Standing) -> bool {
+    let by_figure = |step: &StepStand| has(step, answer::WITHIN_FIGURE) || has(step, answer::BEYOND_FIGURE);
+    standing.intake.vehicle.maker_play_mm.is_none() && standing.steps.iter().any(by_figure)
 }
 
 /// Whether a buzz stands against a check that was only done cold.

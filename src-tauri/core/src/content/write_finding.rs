@@ -122,6 +122,7 @@ fn unknown(point: &OpenPoint<'_>, words: &Words) -> String {
         OpenPoint::Others(steps) => {
             words.with("unknown-open", &[("steps", said::steps(words, steps).into())])
         }
+        OpenPoint::FigureMissing => words.text("unknown-figure"),
         OpenPoint::ColdCheck => words.text("unknown-cold"),
         OpenPoint::NotReproduced => words.text("unknown-not-reproduced"),
         OpenPoint::NotListened => words.text("unknown-not-listened"),

@@ -18,6 +18,9 @@ use super::write_finding::NAMED_FROM;
 /// Reasons the note spells out; it has one page.
 const REASONS_SHOWN: usize = 4;
 
+const MOVED: &str = "movement-at-support";
+const UNSURE: &str = "play-unsure";
+
 /// What the note says. The same standing and words give the same note and hash, signed or not.
 pub fn build_note(standing: &Standing, words: &Words) -> Note {
     let support = drawing(standing.support);
@@ -50,7 +53,12 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
     if standing.urgency.word.is_none() {
         sentences.push(words.text("note-found-unrated"));
     }
+    let moved = standing.urgency.reasons.iter().any(|reason| reason.rule == MOVED);
     for reason in &standing.urgency.reasons {
+        // Felt in one direction and unsure in the other would read as a contradiction without the directions.
+        if moved && reason.rule == UNSURE {
+            continue;
+        }
         // Without a rating the sorting only raises suspicion: it must not name a part to the owner.
         let sentence = if standing.urgency.word.is_none() && reason.steps.is_empty() {
             words.text("note-found-suspicion")
@@ -158,6 +166,7 @@ fn open_sentence(point: &OpenPoint<'_>, words: &Words) -> String {
         OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{step}")),
         OpenPoint::Disputed(_) => words.text("note-disputed"),
         OpenPoint::Others(steps) => words.with("note-open-others", &[("count", steps.len().into())]),
+        OpenPoint::FigureMissing => words.text("note-figure"),
         OpenPoint::ColdCheck => words.text("note-cold"),
         OpenPoint::NotReproduced => words.text("note-not-reproduced"),
         OpenPoint::NotListened => words.text("note-not-listened"),
@@ -168,10 +177,14 @@ fn open_sentence(point: &OpenPoint<'_>, words: &Words) -> String {
 fn vehicle(standing: &Standing, words: &Words) -> Vec<Field> {
     let car = &standing.intake.vehicle;
     let vin = if car.plate.trim().is_empty() { car.vin.as_str() } else { "" };
+    let nameless = [&car.label, &car.plate, &car.vin].iter().all(|text| text.trim().is_empty());
+    let visit = if nameless { standing.visit.as_str() } else { "" };
     let fields = [
         field(words, "vehicle", car.label.as_str()),
         field(words, "plate", car.plate.as_str()),
         field(words, "vin", vin),
+        field(words, "owner", standing.intake.owner.name.as_str()),
+        field(words, "visit", visit),
         field(words, "date", words.date(last_checked(standing))),
     ];
     fields.into_iter().flatten().collect()

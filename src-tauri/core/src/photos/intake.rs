@@ -46,6 +46,9 @@ pub enum PhotoFault {
     /// Not a picture, or a broken one.
     #[error("the file is not a readable picture")]
     NotAnImage,
+    /// A picture whose file ends too early.
+    #[error("the file ends before the picture does")]
+    CutShort,
     /// A picture of a kind that is not taken, such as HEIC.
     #[error("pictures of this kind are not taken")]
     Format,
@@ -79,6 +82,7 @@ fn check_bounds(bytes: &[u8]) -> Result<(), PhotoFault> {
         return Err(PhotoFault::TooLarge);
     }
     match image::guess_format(bytes) {
+        Ok(ImageFormat::Jpeg) if cut_short(bytes) => return Err(PhotoFault::CutShort),
         Ok(ImageFormat::Jpeg | ImageFormat::Png) => {}
         Ok(_) => return Err(PhotoFault::Format),
         Err(_) if looks_like_heic(bytes) => return Err(PhotoFault::Format),
@@ -89,6 +93,13 @@ fn check_bounds(bytes: &[u8]) -> Result<(), PhotoFault> {
     let (width, height) =
         size.join().map_err(|_| PhotoFault::NotAnImage)??.map_err(|_| PhotoFault::NotAnImage)?;
     if width > MAX_SIDE || height > MAX_SIDE { Err(PhotoFault::TooLarge) } else { Ok(()) }
+}
+
+/// A JPEG ends with the marker FF D9 behind its last scan, which starts with FF DA; neither can stand within
+/// a scan's data (ITU-T T.81, B.1.1.5). Decoders fill what is missing with grey, and grey proves nothing.
+fn cut_short(jpeg: &[u8]) -> bool {
+    let last = |marker: u8| jpeg.windows(2).rposition(|pair| pair == [0xff, marker]);
+    last(0xd9) <= last(0xda)
 }
 
 /// ISO base media files name their brand after `ftyp`; phones' HEIC and AVIF are such files.

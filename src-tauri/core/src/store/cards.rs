@@ -1,6 +1,8 @@
 //! The list of visits: one derived card each, its page and its search.
 
 use rusqlite::{Connection, Row, params};
+use unicode_normalization::UnicodeNormalization;
+use unicode_normalization::char::is_combining_mark;
 
 use super::fault::StoreFault;
 use super::open::Store;
@@ -48,12 +50,12 @@ pub struct CardPage {
 /// Cards on a page.
 pub const PAGE: usize = 30;
 
-/// What the search looks in: the fields in lower case, with plate and VIN also without their spaces
-/// and hyphens, and the day of opening.
+/// What the search looks in: the fields folded, with plate and VIN also without their spaces and hyphens,
+/// and the day of opening as it may be typed.
 pub fn haystack(fields: &[&str], day: &str) -> String {
-    let mut text = day.to_owned();
+    let mut text = day_forms(day);
     for field in fields {
-        let lower = field.to_lowercase();
+        let lower = folded(field);
         let packed: String = lower.chars().filter(|letter| letter.is_alphanumeric()).collect();
         for form in [&lower, &packed] {
             text.push('\n');
@@ -61,6 +63,28 @@ pub fn haystack(fields: &[&str], day: &str) -> String {
         }
     }
     text
+}
+
+/// Lower case without accents and with a straight apostrophe: what a person types who has no such key.
+fn folded(text: &str) -> String {
+    let plain = |letter: char| match letter {
+        'ł' => "l".to_owned(),
+        'ø' => "o".to_owned(),
+        'đ' => "d".to_owned(),
+        'ß' => "ss".to_owned(),
+        'æ' => "ae".to_owned(),
+        'œ' => "oe".to_owned(),
+        '\u{2018}' | '\u{2019}' | '\u{02bc}' => "'".to_owned(),
+        letter => letter.to_string(),
+    };
+    text.to_lowercase().nfd().filter(|letter| !is_combining_mark(*letter)).map(plain).collect()
+}
+
+/// A day such as `2026-11-25` in the orders people write it in, with points and with strokes.
+fn day_forms(day: &str) -> String {
+    let parts: Vec<&str> = day.split('-').collect();
+    let [year, month, date] = parts.as_slice() else { return day.to_owned() };
+    format!("{day}\n{date}.{month}.{year}\n{date}/{month}/{year}\n{month}/{date}/{year}")
 }
 
 pub(super) fn write(connection: &Connection, card: &CardRow) -> Result<(), rusqlite::Error> {
@@ -146,8 +170,7 @@ fn place(after: &str) -> Option<(i64, String)> {
 
 /// A word as a LIKE pattern; its own wildcards are plain letters.
 fn pattern(word: &str) -> String {
-    let escaped: String = word
-        .to_lowercase()
+    let escaped: String = folded(word)
         .chars()
         .flat_map(|letter| if matches!(letter, '%' | '_' | '\\') { vec!['\\', letter] } else { vec![letter] })
         .collect();

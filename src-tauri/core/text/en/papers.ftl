@@ -124,6 +124,7 @@ unknown-hands-on = { $step }: not done. Only the hands-on check decides.
 unknown-unsure = { $step }: done, and left unsure. Unsure never reads as good.
 unknown-disputed = { $step }: two devices recorded different answers.
 unknown-open = Not done or not read: { $steps }.
+unknown-figure = Movement was judged by the maker's figure, but the figure itself is not recorded. Enter it at intake.
 unknown-cold = Buzz with a cold check: an aluminium seat can open when hot. Feel for movement again with the housing warm.
 unknown-not-reproduced = Not reproduced: nothing was heard while running.
 unknown-not-listened = Not reproduced: no running check was done, so nothing was listened for.
@@ -206,6 +207,7 @@ note-open-others = { $count ->
     [one] One other check was not done.
    *[other] { $count } other checks were not done.
 }
+note-figure = The maker says how much it may move. We did not write that number down.
 note-cold = We felt for movement with the part cold. It may be loose when it is hot.
 note-not-reproduced = The noise did not show while we ran the engine, so it was not reproduced.
 note-not-listened = We did not run the engine to listen, so the noise was not reproduced.

@@ -22,14 +22,14 @@ rule-far-end-play-owner = The shaft may be loose at its far end.
 rule-play-unsure = Movement at the support could not be ruled out: the check was done and left unsure.
 rule-play-unsure-owner = We felt for movement at the bearing and could not rule it out.
 rule-bearing-likely = Taken together, the answers make a bearing cause as likely as not, or more.
-rule-bearing-likely-owner = What we heard and felt points to the bearing.
+rule-bearing-likely-owner = What was found so far points to the bearing.
 
 rule-cause-likely = Likely cause: { $cause }.
 rule-cause-likely-owner = A likely fault: { $about }
 rule-cause-likely-misfire = Likely cause: { $cause }. Unburnt fuel from a misfire can overheat and ruin the catalyst.
 rule-cause-likely-misfire-owner = A likely fault: { $about } A misfire can ruin a costly part of the exhaust.
-rule-finding-unexplained = Something was heard, felt or seen that no stronger reason covers: look closer.
-rule-finding-unexplained-owner = We heard, felt or saw something that needs a closer look.
+rule-finding-unexplained = Something was heard, felt or seen that no other reason explains. Look closer before you hand the car back.
+rule-finding-unexplained-owner = There is something, told to us or found by us, that needs a closer look.
 rule-cold-check-buzz = A buzz was felt or is complained of, and no movement was felt with the housing cold or its warmth not recorded. An aluminium seat opens when hot: feel again warm.
 rule-cold-check-buzz-owner = There is a buzz. We felt for movement with the part cold, but it can work loose when hot.
 

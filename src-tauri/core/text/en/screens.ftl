@@ -19,7 +19,7 @@ ui-error-screen-help = Nothing you recorded is lost. Try again; if it comes back
 ## Who is at work.
 ui-technician = Your name
 ui-technician-title = Who is at the car?
-ui-technician-why = Your name stands beside everything you record. It stays on this device.
+ui-technician-why = Your name stands beside everything you record, and on the papers. It leaves this device only with them.
 ui-technician-change = Technician: { $name }. Change
 
 ## The list of visits.

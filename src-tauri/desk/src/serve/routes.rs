@@ -86,10 +86,14 @@ pub fn not_found() -> Reply {
 }
 
 fn no_key() -> Reply {
-    refuse(StatusCode::UNAUTHORIZED, "no-key", "the key is missing or belongs to an earlier start")
+    refuse(StatusCode::UNAUTHORIZED, "no-key", "This page was opened without its key")
 }
 
 fn refuse(status: StatusCode, code: &str, message: &str) -> Reply {
-    let failure: Failure = fault::failure(code, message, "Open the address that steady serve printed.");
+    let failure: Failure = fault::failure(
+        code,
+        message,
+        "Open the address that Steady printed when it started, key and all; if it is gone, start Steady again.",
+    );
     reply::failure(status, &failure)
 }
