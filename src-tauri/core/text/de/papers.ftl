@@ -127,6 +127,7 @@ unknown-open = Nicht gemacht oder nicht ausgelesen: { $steps }.
 unknown-cold = Brummen, aber kalt geprüft: Ein Sitz aus Aluminium kann sich warm öffnen. Fühlen Sie bei warmem Gehäuse noch einmal nach Bewegung.
 unknown-not-reproduced = Nicht nachgestellt: Bei laufendem Motor war nichts zu hören.
 unknown-not-listened = Nicht nachgestellt: Es gab keine Prüfung bei laufendem Motor, also hat niemand gehorcht.
+unknown-figure = Die Bewegung wurde nach der Herstellerangabe beurteilt, doch die Angabe selbst ist nicht eingetragen. Geben Sie sie in der Annahme ein.
 unknown-ledger = Ab Eintrag { $at } passt das Protokoll nicht.
 
 caution-scope = Dieser Befund deckt ab, was geprüft wurde, so wie es an dem Tag war. Nicht genannte Teile wurden nicht geprüft.
@@ -209,6 +210,7 @@ note-open-others = { $count ->
 note-cold = Wir haben am kalten Teil nach Bewegung gefühlt. Heiß kann es lose sein.
 note-not-reproduced = Das Geräusch war nicht zu hören, als der Motor bei uns lief. Wir konnten es also nicht nachstellen.
 note-not-listened = Wir haben den Motor nicht laufen lassen, um zu horchen. Wir konnten das Geräusch also nicht nachstellen.
+note-figure = Der Hersteller sagt, wie viel Bewegung erlaubt ist. Wir haben diese Zahl nicht notiert.
 note-ledger = Unser Protokoll dieser Prüfung hat eine Lücke. Fragen Sie die Werkstatt danach.
 
 note-ask-technician = Fragen Sie die Werkstatt, die Ihnen dieses Blatt gab. Geprüft hat: { $technician }.

@@ -22,14 +22,14 @@ rule-far-end-play-owner = Die Welle kann an ihrem Ende lose sein.
 rule-play-unsure = Bewegung an der Lagerung war nicht auszuschließen: Geprüft wurde, aber es blieb unsicher.
 rule-play-unsure-owner = Wir haben am Lager nach Bewegung gefühlt. Wir können sie nicht ausschließen.
 rule-bearing-likely = Alle Antworten zusammen machen eine Ursache am Lager mindestens so wahrscheinlich wie nicht.
-rule-bearing-likely-owner = Was wir gehört und gefühlt haben, deutet auf das Lager.
+rule-bearing-likely-owner = Was bisher gefunden wurde, deutet auf das Lager.
 
 rule-cause-likely = Wahrscheinliche Ursache: { $cause }.
 rule-cause-likely-owner = Der Fehler ist wohl dieser: { $about }
 rule-cause-likely-misfire = Wahrscheinliche Ursache: { $cause }. Unverbrannter Kraftstoff kann den Katalysator überhitzen und zerstören.
 rule-cause-likely-misfire-owner = Der Fehler ist wohl dieser: { $about } Das kann ein teures Teil im Auspuff zerstören.
-rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein stärkerer Grund erklärt: genauer hinsehen.
-rule-finding-unexplained-owner = Wir haben etwas gehört, gefühlt oder gesehen, das wir genau ansehen müssen.
+rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
+rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
 rule-cold-check-buzz = Ein Brummen wurde gespürt oder beanstandet, und bei kaltem Gehäuse oder ohne Angabe der Wärme war keine Bewegung zu spüren. Ein Sitz aus Aluminium öffnet sich warm: warm noch einmal fühlen.
 rule-cold-check-buzz-owner = Es brummt. Wir haben am kalten Teil nach Bewegung gefühlt, doch heiß kann es lose werden.
 

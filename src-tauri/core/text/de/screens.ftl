@@ -19,7 +19,7 @@ ui-error-screen-help = Nichts Eingetragenes ist verloren. Versuchen Sie es noch 
 ## Wer arbeitet.
 ui-technician = Ihr Name
 ui-technician-title = Wer ist am Auto?
-ui-technician-why = Ihr Name steht bei allem, was Sie eintragen. Er bleibt auf diesem Gerät.
+ui-technician-why = Ihr Name steht bei allem, was Sie eintragen, und auf den Papieren. Nur mit ihnen verlässt er dieses Gerät.
 ui-technician-change = Geprüft von: { $name }. Ändern
 
 ## Die Liste der Vorgänge.

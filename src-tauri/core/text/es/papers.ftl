@@ -127,6 +127,7 @@ unknown-open = No hecho o no leído: { $steps }.
 unknown-cold = Zumbido con prueba en frío: un alojamiento de aluminio puede abrirse en caliente. Busque movimiento otra vez con el soporte caliente.
 unknown-not-reproduced = No reproducido: con el motor en marcha no se oyó nada.
 unknown-not-listened = No reproducido: no se hizo ninguna prueba en marcha, así que nadie escuchó.
+unknown-figure = El movimiento se juzgó por el valor del fabricante, pero ese valor no está anotado. Anótelo en la recepción.
 unknown-ledger = El registro no encaja desde la anotación { $at }.
 
 caution-scope = Este informe cubre lo que se revisó, tal como estaba ese día. Las piezas no nombradas no se revisaron.
@@ -209,6 +210,7 @@ note-open-others = { $count ->
 note-cold = Buscamos movimiento con la pieza fría. En caliente puede estar floja.
 note-not-reproduced = El ruido no salió con el motor en marcha, así que no se pudo reproducir.
 note-not-listened = No pusimos en marcha el motor para escuchar, así que el ruido no se reprodujo.
+note-figure = El fabricante dice cuánto se puede mover. No hemos anotado ese número.
 note-ledger = Nuestro registro de esta prueba tiene un hueco. Pregunte al taller.
 
 note-ask-technician = Pregunte al taller que le dio esta nota. Lo ha revisado: { $technician }.

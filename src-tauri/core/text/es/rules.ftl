@@ -22,14 +22,14 @@ rule-far-end-play-owner = El eje puede estar flojo en su extremo.
 rule-play-unsure = No se pudo descartar movimiento en el soporte: la prueba se hizo y quedó dudosa.
 rule-play-unsure-owner = Hemos buscado movimiento en el rodamiento y no lo podemos descartar.
 rule-bearing-likely = En conjunto, las respuestas hacen una causa del rodamiento tan probable como no, o más.
-rule-bearing-likely-owner = Lo que hemos oído y notado apunta al rodamiento.
+rule-bearing-likely-owner = Lo encontrado hasta ahora apunta al rodamiento.
 
 rule-cause-likely = Causa probable: { $cause }.
 rule-cause-likely-owner = La avería más probable es esta: { $about }
 rule-cause-likely-misfire = Causa probable: { $cause }. El combustible sin quemar puede sobrecalentar y destruir el catalizador.
 rule-cause-likely-misfire-owner = La avería más probable es esta: { $about } Eso puede dañar una pieza cara del escape.
-rule-finding-unexplained = Se oyó, se notó o se vio algo que ningún motivo más fuerte explica: mire más de cerca.
-rule-finding-unexplained-owner = Hemos oído, notado o visto algo que hay que mirar más de cerca.
+rule-finding-unexplained = Se oyó, se notó o se vio algo que ningún otro motivo explica. Mire más de cerca antes de devolver el coche.
+rule-finding-unexplained-owner = Hay algo, contado por usted o visto por nosotros, que hay que mirar más de cerca.
 rule-cold-check-buzz = Se notó un zumbido o el cliente se queja de él, y no se notó movimiento con el soporte frío o sin anotar su calor. Un alojamiento de aluminio se abre en caliente: pruebe otra vez en caliente.
 rule-cold-check-buzz-owner = Hay un zumbido. Hemos buscado movimiento con la pieza fría, pero en caliente puede soltarse.
 

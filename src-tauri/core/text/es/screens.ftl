@@ -19,7 +19,7 @@ ui-error-screen-help = No se pierde nada de lo anotado. Pruebe otra vez; si se r
 ## Quién trabaja.
 ui-technician = Su nombre
 ui-technician-title = ¿Quién está con el coche?
-ui-technician-why = Su nombre va con todo lo que anote. Se queda en este aparato.
+ui-technician-why = Su nombre va con todo lo que anote y en los documentos. Solo sale de este aparato con ellos.
 ui-technician-change = Técnico: { $name }. Cambiar
 
 ## La lista de visitas.

@@ -127,6 +127,7 @@ unknown-open = Pas fait ou pas lu : { $steps }.
 unknown-cold = Bourdonnement avec contrôle à froid : un logement en aluminium peut s’ouvrir à chaud. Cherchez de nouveau un mouvement avec le palier chaud.
 unknown-not-reproduced = Non reproduit : rien n’a été entendu moteur tournant.
 unknown-not-listened = Non reproduit : aucun contrôle moteur tournant n’a été fait, donc personne n’a écouté.
+unknown-figure = Le mouvement a été jugé d’après la valeur du constructeur, mais cette valeur n’est pas notée. Entrez-la à la réception.
 unknown-ledger = Le registre ne tient pas à partir de l’inscription { $at }.
 
 caution-scope = Ce constat porte sur ce qui a été contrôlé, tel que c’était ce jour-là. Les pièces non nommées n’ont pas été contrôlées.
@@ -209,6 +210,7 @@ note-open-others = { $count ->
 note-cold = Nous avons cherché du jeu à froid. À chaud, il peut y en avoir.
 note-not-reproduced = Le bruit n’est pas venu quand le moteur tournait chez nous, donc il n’a pas été reproduit.
 note-not-listened = Nous n’avons pas lancé le moteur pour écouter, donc le bruit n’a pas été reproduit.
+note-figure = Le constructeur dit quel mouvement est permis. Nous n’avons pas noté ce chiffre.
 note-ledger = Notre registre de ce contrôle a un trou. Demandez à l’atelier.
 
 note-ask-technician = Demandez à l’atelier qui vous a remis cette note. Contrôle fait par : { $technician }.

@@ -22,14 +22,14 @@ rule-far-end-play-owner = L’arbre a peut-être du jeu au bout.
 rule-play-unsure = Un mouvement au palier n’a pas pu être exclu : le contrôle a été fait et reste incertain.
 rule-play-unsure-owner = Nous avons cherché du jeu au roulement. Nous ne pouvons pas dire qu’il n’y en a pas.
 rule-bearing-likely = Prises ensemble, les réponses rendent une cause au roulement au moins aussi probable qu’improbable.
-rule-bearing-likely-owner = Ce que nous avons entendu et senti fait penser au roulement.
+rule-bearing-likely-owner = Ce que nous avons trouvé fait penser au roulement.
 
 rule-cause-likely = Cause probable : { $cause }.
 rule-cause-likely-owner = La panne est sans doute celle-ci : { $about }
 rule-cause-likely-misfire = Cause probable : { $cause }. Le carburant non brûlé peut surchauffer et détruire le catalyseur.
 rule-cause-likely-misfire-owner = La panne est sans doute celle-ci : { $about } Cela peut abîmer une pièce chère du pot.
-rule-finding-unexplained = On a entendu, senti ou vu quelque chose qu’aucune raison plus forte n’explique : regarder de plus près.
-rule-finding-unexplained-owner = Nous avons entendu, senti ou vu quelque chose. Il faut le voir de plus près.
+rule-finding-unexplained = On a entendu, senti ou vu quelque chose qu’aucune autre raison n’explique. Regardez de plus près avant de rendre la voiture.
+rule-finding-unexplained-owner = Il y a quelque chose, dit par vous ou vu par nous, qu’il faut voir de plus près.
 rule-cold-check-buzz = Un bourdonnement a été senti ou signalé, et aucun mouvement n’a été senti avec le palier froid ou sans noter sa chaleur. Un logement en aluminium s’ouvre à chaud : sentir de nouveau à chaud.
 rule-cold-check-buzz-owner = Cela bourdonne. Nous avons cherché du jeu à froid, mais il peut en venir à chaud.
 

@@ -19,7 +19,7 @@ ui-error-screen-help = Rien de ce qui est noté n’est perdu. Réessayez ; si
 ## Qui travaille.
 ui-technician = Votre nom
 ui-technician-title = Qui est à la voiture ?
-ui-technician-why = Votre nom figure à côté de tout ce que vous notez. Il reste sur cet appareil.
+ui-technician-why = Votre nom figure à côté de tout ce que vous notez, et sur les documents. Il ne quitte cet appareil qu’avec eux.
 ui-technician-change = Technicien : { $name }. Changer
 
 ## La liste des visites.
