@@ -28,6 +28,7 @@ mod handover_hostile;
 mod import_kills;
 mod kills;
 mod learning;
+mod languages;
 mod ledger;
 mod monotone;
 mod monte_carlo;

@@ -88,7 +88,7 @@ it('shows the key where there is no message', () => {
 });
 
 it('is never certain', () => {
-  expect([percent(0), percent(0.004), percent(0.5), percent(0.999), percent(1)]).toEqual(['1%', '1%', '50%', '99%', '99%']);
+  expect([percent(0), percent(0.004), percent(0.5), percent(0.999), percent(1)]).toEqual(['under 1%', 'under 1%', '50%', 'over 99%', 'over 99%']);
 });
 
 it('has English at least', () => {

@@ -5,11 +5,13 @@ import { mount } from 'svelte';
 import App from './App.svelte';
 import { adoptKey } from './client.ts';
 import { resume } from './resume.ts';
+import { chooseLocale } from './text.svelte.ts';
 import './tokens.css';
 import './base.css';
 import './drawings/drawings.css';
 
 adoptKey();
+chooseLocale(navigator.languages);
 resume();
 const target = document.getElementById('app');
 if (target) mount(App, { target });

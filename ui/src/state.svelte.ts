@@ -3,7 +3,7 @@
 
 import { ask, Refusal } from './client.ts';
 import { go, type Place } from './router.ts';
-import { chooseLocale, locale } from './text.svelte.ts';
+import { chooseLocale } from './text.svelte.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Home } from './types/Home.ts';
 import type { Request } from './types/Request.ts';
@@ -66,6 +66,16 @@ export async function chooseTheme(theme: Theme): Promise<void> {
   showTheme();
   try {
     takeHome(await ask({ ask: 'set-preference', name: 'theme', value: theme }));
+  } catch (problem) {
+    shop.problem = failureOf(problem);
+  }
+}
+
+/** Shows the screens in a language at once and remembers it. */
+export async function chooseLanguage(tag: string): Promise<void> {
+  chooseLocale([tag]);
+  try {
+    takeHome(await ask({ ask: 'set-preference', name: 'locale', value: tag }));
   } catch (problem) {
     shop.problem = failureOf(problem);
   }
@@ -137,7 +147,6 @@ function takeHome(home: Home): void {
   const theme = home.preferences.theme;
   shop.theme = theme === 'dark' || theme === 'daylight' ? theme : 'system';
   showTheme();
-  const language = home.preferences.language;
+  const language = home.preferences.locale;
   chooseLocale(language ? [language] : navigator.languages);
-  document.documentElement.lang = locale();
 }

@@ -29,15 +29,21 @@ export function locale(): string {
   return chosen.locale;
 }
 
-/** Takes the first of these languages that there are texts for. */
+/** Takes the first of these languages that there are texts for, and says on the page which it is. */
 export function chooseLocale(wanted: readonly string[]): void {
   chosen.locale =
     wanted.map((tag) => tag.split('-')[0] ?? tag).find((tag) => bundles.has(tag)) ?? FALLBACK;
+  document.documentElement.lang = chosen.locale;
 }
 
 /** The message under a key. */
 export function t(key: string, values?: Record<string, FluentVariable>): string {
   return find(key, values) ?? key;
+}
+
+/** The message under a key in a language of its own: what an owner reads beside a technician's screens. */
+export function tIn(tag: string, key: string, values?: Record<string, FluentVariable>): string {
+  return findIn([tag, FALLBACK], key, values) ?? key;
 }
 
 /** The message under the first of these keys that there is one for. */
@@ -51,7 +57,11 @@ export function tFirst(keys: readonly string[], values?: Record<string, FluentVa
 
 /** The message under a key, if there is one. */
 export function find(key: string, values?: Record<string, FluentVariable>): string | undefined {
-  for (const tag of new Set([chosen.locale, FALLBACK])) {
+  return findIn([chosen.locale, FALLBACK], key, values);
+}
+
+function findIn(tags: string[], key: string, values?: Record<string, FluentVariable>): string | undefined {
+  for (const tag of new Set(tags)) {
     const bundle = bundles.get(tag);
     const pattern = bundle?.getMessage(key)?.value;
     if (bundle && pattern) return bundle.formatPattern(pattern, values ?? null, []);
@@ -59,23 +69,30 @@ export function find(key: string, values?: Record<string, FluentVariable>): stri
   return undefined;
 }
 
-/** A day and minute as the reader's region writes it; today, the minute alone. */
+/** A day and minute as the language writes it; today, the minute alone. */
 export function when(at: number): string {
   if (new Date(at).toDateString() === new Date().toDateString()) {
-    return new Intl.DateTimeFormat(chosen.locale, { timeStyle: 'short' }).format(at);
+    return new Intl.DateTimeFormat(region(), { timeStyle: 'short' }).format(at);
   }
-  return new Intl.DateTimeFormat(chosen.locale, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+  return new Intl.DateTimeFormat(region(), { dateStyle: 'medium', timeStyle: 'short' }).format(at);
 }
 
-/** A day as the reader's region writes it. */
+/** A day as the papers write it. */
 export function day(at: number): string {
-  return new Intl.DateTimeFormat(chosen.locale, { dateStyle: 'medium' }).format(at);
+  return new Intl.DateTimeFormat(region(), { dateStyle: 'long' }).format(at);
 }
 
-/** A share as a whole percentage; never 0 or 100, since the sorting is never certain. */
+/** A share as a whole percentage, in the papers' words: never 0 or 100, since the sorting is never certain. */
 export function percent(share: number): string {
-  const rounded = Math.min(99, Math.max(1, Math.round(share * 100)));
-  return new Intl.NumberFormat(chosen.locale, { style: 'percent' }).format(rounded / 100);
+  const rounded = Math.round(share * 100);
+  if (rounded < 1) return t('percent-below', { number: '1' });
+  if (rounded > 99) return t('percent-above', { number: '99' });
+  return t('percent', { number: String(rounded) });
+}
+
+/** The papers write English dates day first. */
+function region(): string {
+  return chosen.locale === 'en' ? 'en-GB' : chosen.locale;
 }
 
 /** A number with so many decimals, as the reader's region writes it. */

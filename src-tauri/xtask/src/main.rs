@@ -8,6 +8,7 @@ mod debian;
 mod demo;
 mod icons;
 mod node;
+mod papers;
 mod rooms;
 mod run;
 mod say;
@@ -30,6 +31,8 @@ cargo xtask test --reference
     Compares with general-purpose libraries from PyPI (needs Python 3.11 or later).
 cargo xtask bench
     Measures.
+cargo xtask papers
+    Prints finding and note of every demo visit in every language into target/papers, and checks them.
 cargo xtask icons
     Draws the icon sizes from icons/steady.svg.";
 
@@ -40,6 +43,7 @@ fn main() -> ExitCode {
         Some((&"run", rest)) => run::run(rest),
         Some((&"test", rest)) => test::run(rest),
         Some((&"bench", [])) => bench::run(),
+        Some((&"papers", [])) => papers::run(),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);

@@ -241,10 +241,7 @@ fn odometer(car: &Vehicle, words: &Words) -> String {
 }
 
 fn maker_play(car: &Vehicle, words: &Words) -> String {
-    let figure = car
-        .maker_play_mm
-        .map(|mm| words.with("field-maker-play-value", &[("value", words.number(mm).into())]));
-    figure.unwrap_or_default()
+    car.maker_play_mm.map(|mm| words.length(mm)).unwrap_or_default()
 }
 
 fn seat_text(seat: Seat) -> &'static str {

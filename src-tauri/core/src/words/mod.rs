@@ -118,4 +118,6 @@ fn in_place_of_text(_: &str, fault: &WordsError) -> String {
 }
 
 #[cfg(test)]
+mod languages;
+#[cfg(test)]
 mod tests;

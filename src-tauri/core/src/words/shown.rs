@@ -1,4 +1,6 @@
-//! How numbers, shares and dates read in a language. The signs and month names are texts like any other.
+//! How numbers, shares, lengths and dates read in a language. The signs and month names are texts like any other.
+//!
+//! The screens leave the same to the browser's `Intl`; `tests/published/formats.toml` holds both to one list.
 
 use super::Words;
 use crate::model::time::Moment;
@@ -22,6 +24,13 @@ impl Words {
         let scale = 10_f64.powi(i32::from(decimals));
         // Adding zero turns -0 into 0.
         self.number((value * scale).round() / scale + 0.0)
+    /// A length in millimetres as printed: with thousandths of an inch beside it where the language's readers
+    /// may measure in either (one inch is 25.4 mm exactly, BS 350 and ASTM SI10).
+    pub fn length(&self, mm: f64) -> String {
+        let thou = (mm / 0.0254 * 10.0).round() / 10.0;
+        let args = [("mm", self.number(mm).into()), ("thou", self.number(thou).into())];
+        let id = if self.text("length-shown") == "both" { "length-both" } else { "length-mm" };
+        self.with(id, &args)
     }
 
     /// A probability as a whole percentage. It never reads as certain, either way.
@@ -52,9 +61,21 @@ impl Words {
         )
     }
 
-    /// Day and minute, marked as UTC.
+    /// Day and minute in figures, marked as UTC.
     pub fn time(&self, at: Moment) -> String {
-        self.with("time-utc", &[("minute", at.minute().into())])
+        let minute = at.minute();
+        let (day, clock) = minute.split_once(' ').unwrap_or((&minute, ""));
+        let mut parts = day.rsplitn(3, '-');
+        let (day, month, year) = (parts.next(), parts.next(), parts.next());
+        self.with(
+            "time-utc",
+            &[
+                ("day", day.unwrap_or_default().into()),
+                ("month", month.unwrap_or_default().into()),
+                ("year", year.unwrap_or_default().into()),
+                ("clock", clock.into()),
+            ],
+        )
     }
 
     /// Several things one after the other.
@@ -62,7 +83,11 @@ impl Words {
         items.join(&self.text("list-joint"))
     }
 
+    /// Digits in groups of three, from as many digits on as the language wants before it groups any.
     fn grouped(&self, digits: &str) -> String {
+        if digits.len() < self.text("number-group-from").parse().unwrap_or(4) {
+            return digits.to_owned();
+        }
         let mark = self.text("number-group");
         let mut out = String::new();
         for (at, digit) in digits.chars().enumerate() {

@@ -266,16 +266,8 @@ fn every_text_can_be_filled_in() {
             let args: Vec<(&str, FluentValue<'_>)> =
                 variables.iter().map(|name| (name.as_str(), 2.into())).collect();
             let text = words.get(&id, &args);
-            assert!(text.as_ref().is_ok_and(|text| !text.trim().is_empty()), "{tag}: {id}: {text:?}");
+            assert!(text.as_ref().is_ok_and(|text| !text.is_empty()), "{tag}: {id}: {text:?}");
         }
-    }
-}
-
-#[test]
-fn every_language_has_the_same_texts_and_variables() {
-    let english = all_messages("en");
-    for tag in Words::locales() {
-        assert_eq!(all_messages(tag), english, "{tag}");
     }
 }
 

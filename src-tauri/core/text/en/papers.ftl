@@ -1,6 +1,8 @@
 ### The sentences of the finding (for the trade) and of the note (for the owner), and how numbers and dates read.
+### Signs of numbers and shares, order of the date: Unicode CLDR, locale en-GB. The moment is ISO 8601.
 
 number-group = { "," }
+number-group-from = 4
 number-point = { "." }
 list-joint = { ", " }
 reading-rpm = { $value } rpm
@@ -20,7 +22,10 @@ month-9 = September
 month-10 = October
 month-11 = November
 month-12 = December
-time-utc = { $minute } UTC
+time-utc = { $year }-{ $month }-{ $day } { $clock } UTC
+length-mm = { $mm } mm
+length-both = { $mm } mm ({ $thou } thousandths of an inch)
+length-shown = both
 answer-missing = Not checked
 word-none-yet = none yet
 
@@ -78,7 +83,6 @@ field-odometer = Odometer
 field-odometer-km = { $value } km
 field-odometer-miles = { $value } miles
 field-maker-play = Maker's movement figure
-field-maker-play-value = { $value } mm
 field-owner = Owner
 field-contact = Contact
 field-vehicle = Vehicle
@@ -227,8 +231,8 @@ short-now-unrated = Let us finish the check by hand. Until then we cannot tell y
 short-more = There is more in the full note: ask us for it.
 
 # Labels of a paper's printing
-paper-label-for = Speaks for it
-paper-label-against = Speaks against it
+paper-label-for = Speaks for it:
+paper-label-against = Speaks against it:
 paper-label-photo-missing = The photo is recorded, but its file could not be read when this was printed.
 paper-label-name = Name
 paper-label-date = Date

@@ -35,6 +35,8 @@ ui-nothing-found = No visit matches. Try fewer letters.
 ui-more = Show more
 ui-steps-answered = { $answered } of { $steps } steps
 ui-signed = Signed: { $decision }
+ui-language = Language
+ui-language-name = English
 ui-theme = Theme
 ui-theme-system = Device
 ui-theme-dark = Dark
@@ -163,6 +165,7 @@ ui-note = Owner's note
 ui-ledger = Ledger
 
 ## Papers and the receipt.
+ui-paper-language = Language of this paper
 ui-sheet = Sheet
 ui-sheet-a4 = A4
 ui-sheet-us-letter = US Letter

@@ -293,8 +293,8 @@ pub fn note(word: &str, drawing: &str) -> Note {
 
 fn labels() -> Labels {
     Labels {
-        speaks_for: "Speaks for it".into(),
-        against: "Speaks against it".into(),
+        speaks_for: "Speaks for it:".into(),
+        against: "Speaks against it:".into(),
         photo_missing: "The photo is recorded, but its file could not be read when this was printed.".into(),
         name: "Name".into(),
         date: "Date".into(),

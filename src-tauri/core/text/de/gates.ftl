@@ -1,0 +1,34 @@
+### Freigaben: je eine Bedingung, bestätigt vor den Schritten dahinter. gates-SATZ nennt den Satz,
+### gates-SATZ-why sagt, warum er die halbe Minute wert ist.
+
+gates-running = Bevor der Motor läuft
+gates-running-why = Eine drehende Welle greift Stoff und zieht einen Menschen hinein. Daran sind Mechaniker gestorben.
+gate-wheels-on-floor = Alle Räder stehen auf dem Boden, nicht auf der Hebebühne.
+gate-brake-and-chocks = Die Feststellbremse ist angezogen und die Räder sind verkeilt.
+gate-neutral-or-park = Das Getriebe steht in Leerlauf oder P.
+gate-doors-shut = Alle Türen sind zu: Beim Öffnen kann die Kupplungspumpe anlaufen.
+gate-nobody-near = Niemand ist unter dem Auto oder nahe an Welle und Rädern.
+gate-fumes-out = Das Abgas wird nach draußen geführt, oder die Tore sind offen.
+gate-clothing-secured = Lose Kleidung, Bänder und Haare sind zurückgebunden.
+
+gates-creep = Bevor das Auto kriechen darf
+gates-creep-why = Ein kriechendes Auto spürt nicht, wer davor steht.
+gate-creep-wheels-on-floor = Alle Räder stehen auf dem Boden, nicht auf der Hebebühne.
+gate-creep-chocks-out = Die Keile sind weg und der Weg voraus ist frei.
+gate-creep-foot-over-brake = Der Fahrer sitzt auf dem Sitz, den Fuß über der Bremse.
+gate-creep-nobody-around = Niemand ist vor, hinter oder unter dem Auto.
+gate-creep-fumes-out = Das Abgas wird nach draußen geführt, oder die Tore sind offen.
+
+gates-lift = Bevor jemand unter das Auto geht
+gates-lift-why = Ein Auto, das abrutscht, oder eine Welle, die dreht, warnt nicht vorher.
+gate-nobody-in-car = Niemand ist im Auto.
+gate-engine-off = Der Motor ist aus und der Schlüssel oder Funkschlüssel weit weg. Start-Stopp, Fernstart und Hybrid „bereit“ sind aus.
+gate-shaft-still = Die Welle steht still.
+gate-lift-rated = Die Hebebühne trägt dieses Auto, und ihre Arme stehen an den Aufnahmepunkten des Herstellers.
+gate-air-suspension = Eine Luftfederung, falls verbaut, ist im Wagenhebermodus oder abgestützt.
+gate-shaken-low = Am Auto wurde in geringer Höhe gerüttelt, und es stand fest.
+gate-locks-engaged = Die Hebebühne ruht auf ihren Sperren, oder die Böcke stehen.
+gate-platform-chocked = Auf einer Fahrbahnbühne sind die Räder verkeilt, bevor der Leerlauf gewählt wird.
+gate-heat-judged = Die Hitze von Auspuff und Welle wurde ohne Berühren beurteilt.
+gate-eyes-covered = Der Augenschutz ist auf.
+gate-high-voltage-untouched = Orange Hochvoltkabel bleiben unberührt: Das ist Arbeit für Fachkundige.

@@ -1,0 +1,240 @@
+### Die Sätze des Befunds (für die Werkstatt) und der Kundeninfo, und wie Zahlen und Daten zu lesen sind.
+### Zeichen für Zahlen und Anteile, Reihenfolge des Datums: Unicode CLDR, Sprache de.
+
+number-group = { "." }
+number-group-from = 4
+number-point = { "," }
+list-joint = { ", " }
+reading-rpm = { $value } U/min
+percent = { $number } %
+percent-below = unter { $number } %
+percent-above = über { $number } %
+date-day = { $day }. { $month } { $year }
+month-1 = Januar
+month-2 = Februar
+month-3 = März
+month-4 = April
+month-5 = Mai
+month-6 = Juni
+month-7 = Juli
+month-8 = August
+month-9 = September
+month-10 = Oktober
+month-11 = November
+month-12 = Dezember
+time-utc = { $day }.{ $month }.{ $year }, { $clock } UTC
+length-mm = { $mm } mm
+length-both = { $mm } mm ({ $thou } Tausendstel Zoll)
+length-shown = mm
+answer-missing = Nicht geprüft
+word-none-yet = noch keine
+
+## Der Befund.
+
+finding-title = Befund: Kardanwelle und ihr Stützlager
+finding-heading-next = Was als Nächstes zu tun ist
+finding-heading-vehicle = Fahrzeug und Vorgang
+finding-heading-complaint = Beanstandung
+finding-heading-reasons = Warum diese Einstufung
+finding-heading-suspicion = Was Verdacht weckt
+finding-heading-steps = Was geprüft wurde
+finding-heading-causes = Mögliche Ursachen
+finding-heading-unknown = Was nicht bekannt ist
+finding-heading-road = Zeilen der Hauptuntersuchung, zur Information
+finding-heading-cautions = Vorbehalte
+finding-heading-signed = Empfang der Kundeninfo
+
+finding-sum-danger = GEFAHR: Fahren Sie dieses Auto nicht.
+finding-sum-warning = WARNUNG: Bewegen Sie dieses Auto nur zur Reparatur.
+finding-sum-caution = VORSICHT: Vereinbaren Sie die Reparatur.
+finding-sum-notice = HINWEIS: Am Lager ist nichts zu tun.
+finding-sum-unrated = NOCH NICHT GEPRÜFT: Die Prüfung von Hand ist offen, darum gibt es keine Einstufung.
+finding-sum-suspicion = Nur ein Verdacht: { $reason }
+finding-sum-still = Der Rest der Prüfung ist noch offen: { $steps }.
+finding-sum-likely = Am ehesten: { $causes }. Mindestens eine Ursache am Lager: { $bearing }.
+finding-sum-no-cause = Keine Ursache sticht heraus. Mindestens eine Ursache am Lager: { $bearing }.
+finding-sum-nothing-yet = Noch wurde nichts eingetragen, darum sind die Ursachen nicht sortiert.
+finding-cause-share = { $cause } ({ $percent })
+
+finding-next-danger = Nicht fahren, keine Probefahrt, Motor nicht mehr laufen lassen. Muss es fort, lassen Sie es aufladen.
+finding-next-danger-owner = Sagen Sie es dem Kunden heute, und lassen Sie den Empfang der Kundeninfo unterschreiben.
+finding-next-warning = Geben Sie das Auto nicht zum normalen Gebrauch heraus. Bewegen Sie es nur zum Ort der Reparatur.
+finding-next-warning-owner = Geben Sie dem Kunden die Kundeninfo, und bieten Sie die Reparatur an.
+finding-next-caution = Vereinbaren Sie die Reparatur, und bieten Sie an, was gefunden wurde.
+finding-next-caution-owner = Geben Sie dem Kunden die Kundeninfo. Bitten Sie ihn zu kommen, wenn Geräusch oder Vibration zunimmt.
+finding-next-notice = Bieten Sie keine Arbeit am Lager an.
+finding-next-notice-owner = Geben Sie dem Kunden die Kundeninfo. Bitten Sie ihn zu kommen, wenn das Geräusch wiederkehrt oder sich ändert.
+finding-next-unrated = Geben Sie nichts frei und verwerfen Sie nichts: Gehör und Gefühl wecken nur Verdacht.
+finding-next-unrated-owner = Bieten Sie eine Reparatur erst nach der Prüfung von Hand an.
+finding-next-finish = Schließen Sie die Prüfung ab: { $steps }.
+finding-next-check = Nächste Prüfung: { $step }. { $why }
+finding-next-maker = Lesen Sie vor jeder Reparatur die Vorschrift des Herstellers für dieses Auto.
+
+field-label = Marke und Modell
+field-plate = Kennzeichen
+field-vin = FIN
+field-layout = Bauart der Welle
+field-seat = Lagersitz
+field-gearbox = Getriebe
+field-cylinders = Zylinder
+field-idle = Leerlaufbereich
+field-idle-value = { $low } bis { $high } U/min
+field-odometer = Kilometerstand
+field-odometer-km = { $value } km
+field-odometer-miles = { $value } Meilen
+field-maker-play = Bewegung laut Hersteller
+field-owner = Kunde
+field-contact = Kontakt
+field-vehicle = Fahrzeug
+field-opened = Annahme
+field-checked = Zuletzt geprüft
+field-date = Datum (UTC)
+field-technician = Geprüft von
+field-visit = Vorgang
+field-ledger = Protokoll
+field-ledger-value = { $entries ->
+    [one] { $entries } Eintrag, letzte Prüfsumme { $head }
+   *[other] { $entries } Einträge, letzte Prüfsumme { $head }
+}
+field-ledger-broken = Fehler im Protokoll
+field-ledger-broken-value = Ab Eintrag { $at } passt die Kette nicht. Einträge können geändert sein oder fehlen.
+field-knowledge = Stand des Fachwissens
+field-complaint = In den Worten des Kunden
+field-complaint-none = Nichts aufgeschrieben
+field-sounds = Was der Kunde bemerkt
+field-when = Wann es auftritt
+
+reason-rests-on = { $reason } Gestützt auf: { $answers }.
+answer-at-step = { $step }: { $answer }
+weight-strong = { $answer } (stark)
+weight-clear = { $answer } (deutlich)
+weight-slight = { $answer } (schwach)
+
+detail-answered = { $at }, von { $by }
+detail-cold = Bei kaltem Gehäuse gefühlt
+detail-warm = Bei warmem Gehäuse gefühlt
+detail-no-temperature = Ob kalt oder warm, wurde nicht eingetragen
+detail-milder = Geändert nach einer Antwort mit GEFAHR. Genannter Grund: { $reason }
+detail-disputed = Zwei Geräte haben verschiedene Antworten eingetragen. Die schlimmere zählt.
+photo-caption = { $step }: { $answer }
+photo-alt = Foto, aufgenommen beim Schritt „{ $step }“. Eingetragene Antwort: { $answer }.
+photo-none = Kein Foto: { $reason }
+
+unknown-hands-on = { $step }: nicht gemacht. Nur die Prüfung von Hand entscheidet.
+unknown-unsure = { $step }: gemacht, aber unsicher geblieben. Unsicher heißt nie gut.
+unknown-disputed = { $step }: Zwei Geräte haben verschiedene Antworten eingetragen.
+unknown-open = Nicht gemacht oder nicht ausgelesen: { $steps }.
+unknown-cold = Brummen, aber kalt geprüft: Ein Sitz aus Aluminium kann sich warm öffnen. Fühlen Sie bei warmem Gehäuse noch einmal nach Bewegung.
+unknown-not-reproduced = Nicht nachgestellt: Bei laufendem Motor war nichts zu hören.
+unknown-not-listened = Nicht nachgestellt: Es gab keine Prüfung bei laufendem Motor, also hat niemand gehorcht.
+unknown-figure = Die Bewegung wurde nach der Herstellerangabe beurteilt, doch die Angabe selbst ist nicht eingetragen. Geben Sie sie in der Annahme ein.
+unknown-ledger = Ab Eintrag { $at } passt das Protokoll nicht.
+
+caution-scope = Dieser Befund deckt ab, was geprüft wurde, so wie es an dem Tag war. Nicht genannte Teile wurden nicht geprüft.
+caution-sorting = Wahrscheinlichkeiten sind nach Werkstatterfahrung sortiert, nicht gemessen. Über das Lager entscheidet nur die Prüfung von Hand.
+caution-maker = Die Vorschriften des Herstellers und das örtliche Recht gehen diesem Befund vor.
+caution-quote = Dies ist kein Kostenvoranschlag und kein Gutachten für ein Gericht.
+
+signed-text = { $decision }. Kundeninfo erhalten am { $at } von { $name }.
+signed-text-nameless = { $decision }. Kundeninfo erhalten am { $at }; kein Name genannt.
+signed-outdated = Nach der Unterschrift wurde etwas eingetragen: In der unterschriebenen Kundeninfo steht das vielleicht nicht.
+signed-note = Unterschrieben für die Kundeninfo mit SHA-256 { $hash }.
+signed-alt = Unterschrift, von Hand gezeichnet.
+
+finding-foot = Befund, Vorgang { $visit }. Was nicht genannt ist, wurde nicht geprüft.
+
+## Die Kundeninfo. Kurze Wörter und kurze Sätze: Ein Kunde unter Druck liest sie einmal.
+
+note-title = Was wir an Ihrem Auto gefunden haben
+note-heading-found = Was wir gefunden haben
+note-heading-means = Was das heißt
+note-heading-could-happen = Was passieren kann
+note-heading-do-now = Was jetzt zu tun ist
+note-heading-not-known = Was wir noch nicht wissen
+note-heading-ask = Wen Sie fragen können
+
+note-found-unrated = Wir haben noch nicht alles von Hand geprüft.
+note-found-suspicion = Es gibt Zeichen, die uns Sorge machen. Klar wird es nur, wenn wir von Hand prüfen.
+note-found-rest-open = Der Rest der Prüfung ist noch offen.
+note-found-more = { $count ->
+    [one] Es gibt noch einen Punkt. Die Werkstatt kann ihn Ihnen zeigen.
+   *[other] Es gibt noch { $count } Punkte. Die Werkstatt kann sie Ihnen zeigen.
+}
+
+note-means-shaft = Die Kardanwelle bringt die Kraft vom Motor zu den Rädern. Ein Lager hält die Welle ruhig.
+note-means-danger = Das ist unsere höchste Stufe. Das Auto darf nicht fahren.
+note-means-warning = Das ist unsere zweite Stufe von oben. Das Auto soll nur noch zur Reparatur fahren.
+note-means-caution = Etwas muss repariert oder genau angesehen werden. Schieben Sie es nicht auf.
+note-means-notice = Wir sehen keinen Grund, jetzt am Lager zu arbeiten.
+note-means-unrated = Es gibt noch keine Stufe. Ein Geräusch kann auf einen Fehler deuten, doch nur die Prüfung von Hand klärt es.
+note-likely = Am ehesten ist es das: { $about }
+
+note-could-movement-at-support = Die Welle kann sich beim Fahren losreißen. Sie kann den Boden des Autos oder die Straße treffen. Sie können die Kontrolle verlieren.
+note-could-housing-broken = Das Lager kann sich beim Fahren lösen. Dann kann die Welle den Boden des Autos oder die Straße treffen. Sie können die Kontrolle verlieren.
+note-could-coupling-failing = Das Gelenk kann beim Fahren brechen. Dann kann die Welle den Boden des Autos oder die Straße treffen. Sie können die Kontrolle verlieren.
+note-could-shaft-fibre-damaged = Die Welle kann beim Fahren brechen. Teile können den Boden des Autos oder die Straße treffen. Sie können die Kontrolle verlieren.
+note-could-running-stopped = Ein Teil kann kurz vor dem Bruch sein. Bricht es beim Fahren, können Sie die Kontrolle verlieren.
+note-could-rubber-play = Der Gummi kann weiter reißen. Dann kann die Welle schlagen, den Boden treffen und noch mehr zerstören.
+note-could-turns-badly = Das Lager kann heiß werden und dann klemmen oder brechen. Dann kann sich die Welle lösen.
+note-could-shaft-damaged = Die Welle kann immer stärker rütteln. Das kann ihr Lager und ihre Gelenke zerstören.
+note-could-far-end-play = Das Gelenk kann weiter verschleißen, bis sich die Welle löst.
+note-could-play-unsure = Ist das Lager lose, kann sich die Welle beim Fahren lösen.
+note-could-bearing-likely = Gibt das Lager nach, kann sich die Welle beim Fahren lösen.
+note-could-cause-likely = Der Fehler kann schlimmer werden und mehr Teile treffen.
+note-could-cause-likely-misfire = Der Fehler kann schlimmer werden. Er kann ein Teil im Auspuff zu heiß machen, und das Teil ist teuer.
+note-could-finding-unexplained = Das lässt sich nicht sicher sagen. Es kann der Anfang von einem Fehler sein, der schlimmer wird.
+note-could-cold-check-buzz = Löst sich das Lager, wenn es heiß wird, kann die Welle beim Fahren loskommen.
+note-could-no-bearing-action = Das Geräusch kann wieder kommen. Jedes Teil kann mit der Zeit verschleißen.
+note-could-unrated = Das wissen wir noch nicht. Ist das Lager lose, kann sich die Welle beim Fahren lösen.
+
+note-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Lassen Sie es hier, oder lassen Sie es aufladen. Fragen Sie uns, was die Reparatur kostet.
+note-now-warning = Nehmen Sie das Auto nicht für Ihre täglichen Wege. Fahren Sie es nur zur Reparatur, am besten auf einem Lkw. Halten Sie sofort an, wenn es klopft oder rüttelt.
+note-now-caution = Machen Sie einen Termin für die Reparatur. Wird es lauter, oder rüttelt das Auto, halten Sie an und rufen Sie uns an.
+note-now-notice = Am Lager ist jetzt nichts zu tun. Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
+note-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen. Wenn es klopft oder rüttelt, halten Sie an und rufen Sie uns an.
+
+note-open-none = In dieser Prüfung blieb nichts offen. Wir haben nur die Teile angesehen, die im Befund stehen.
+note-open-play-vertical = Wir haben nicht gefühlt, ob sich die Welle auf und ab bewegt.
+note-open-play-lateral = Wir haben nicht gefühlt, ob sich die Welle hin und her bewegt.
+note-open-tube-open-check = Wir haben das Rohr nicht geöffnet, um die Lager darin zu fühlen.
+note-open-turn-by-hand = Wir haben die Welle nicht von Hand gedreht.
+note-unsure-play-vertical = Wir haben auf und ab nach Bewegung gefühlt, sind aber nicht sicher.
+note-unsure-play-lateral = Wir haben hin und her nach Bewegung gefühlt, sind aber nicht sicher.
+note-unsure-play-far-end = Wir haben am Ende der Welle nach Bewegung gefühlt, sind aber nicht sicher.
+note-unsure-tube-open-check = Wir haben die Lager im Rohr gefühlt, sind aber nicht sicher.
+note-disputed = Zwei unserer Einträge passen nicht zusammen. Bei uns zählt der schlimmere.
+note-open-others = { $count ->
+    [one] Eine weitere Prüfung fehlt noch.
+   *[other] Es fehlen noch { $count } weitere Prüfungen.
+}
+note-cold = Wir haben am kalten Teil nach Bewegung gefühlt. Heiß kann es lose sein.
+note-not-reproduced = Das Geräusch war nicht zu hören, als der Motor bei uns lief. Wir konnten es also nicht nachstellen.
+note-not-listened = Wir haben den Motor nicht laufen lassen, um zu horchen. Wir konnten das Geräusch also nicht nachstellen.
+note-figure = Der Hersteller sagt, wie viel Bewegung erlaubt ist. Wir haben diese Zahl nicht notiert.
+note-ledger = Unser Protokoll dieser Prüfung hat eine Lücke. Fragen Sie die Werkstatt danach.
+
+note-ask-technician = Fragen Sie die Werkstatt, die Ihnen dieses Blatt gab. Geprüft hat: { $technician }.
+note-ask-workshop = Fragen Sie die Werkstatt, die Ihnen dieses Blatt gab.
+note-ask-second = Sie können auch eine zweite Werkstatt fragen. Die Regeln des Herstellers und das Recht vor Ort gehen vor.
+
+note-receipt-heading = Ihre Empfangsbestätigung
+note-receipt-text = Sie unterschreiben nur, dass Sie dieses Blatt bekommen haben. Sie können frei wählen, und Sie können es sich anders überlegen.
+note-foot = Info für den Kunden. Sie gilt für das, was geprüft wurde, so wie es an dem Tag war.
+
+short-head = { $vehicle }, { $date }: { $label }. { $headline }.
+short-head-nameless = Ihr Auto, { $date }: { $label }. { $headline }.
+short-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Lassen Sie es hier, oder lassen Sie es aufladen.
+short-now-warning = Fahren Sie es nur zur Reparatur, am besten auf einem Lkw.
+short-now-caution = Wird es lauter, oder rüttelt das Auto, halten Sie an und rufen Sie uns an.
+short-now-notice = Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
+short-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen.
+short-more = In der Kundeninfo steht mehr: Fragen Sie uns danach.
+
+# Beschriftungen im Druck
+paper-label-for = Spricht dafür:
+paper-label-against = Spricht dagegen:
+paper-label-photo-missing = Das Foto ist eingetragen, doch seine Datei war beim Druck nicht lesbar.
+paper-label-name = Name
+paper-label-date = Datum
+paper-label-signature = Unterschrift
+paper-label-page = Seite { "{page}" } von { "{pages}" }

@@ -1,0 +1,41 @@
+### Gründe einer Einstufung: rule-ID für die Werkstatt, rule-ID-owner für den Kunden, der die Teile vielleicht nicht kennt.
+
+rule-movement-at-support = Von Hand gespürte Bewegung, wo keine erlaubt ist: Die Welle bewegt sich an ihrem Lager.
+rule-movement-at-support-owner = Wir haben gespürt, dass sich die Welle an ihrem Lager bewegt. Dort darf sie sich gar nicht bewegen.
+rule-housing-broken = Das Lagergehäuse ist gerissen, oder eine seiner Schrauben ist locker.
+rule-housing-broken-owner = Das Teil, das das Lager hält, ist gerissen, oder eine Schraube daran ist locker.
+rule-coupling-failing = Ein Gelenk oder eine Gelenkscheibe der Welle steht kurz vor dem Bruch.
+rule-coupling-failing-owner = Ein Gelenk an der Welle ist kurz vor dem Bruch.
+rule-shaft-fibre-damaged = Die Faser der Welle ist beschädigt.
+rule-shaft-fibre-damaged-owner = Die Welle ist aus Faser, und die Faser ist verletzt. Sie kann ohne Zeichen brechen.
+rule-running-stopped = Der Motor musste wegen harten Klopfens oder starker Vibration abgestellt werden.
+rule-running-stopped-owner = Wir mussten den Motor abstellen, weil es hart klopfte oder stark rüttelte.
+
+rule-rubber-play = Die Gummilagerung gibt mehr nach, als der Hersteller erlaubt, oder es wurde Bewegung gespürt und keine Angabe ist bekannt.
+rule-rubber-play-owner = Das Lager bewegt sich in seinem Gummiring. Es bewegt sich mehr als erlaubt, oder wir wissen nicht, wie viel erlaubt ist.
+rule-turns-badly = Die Welle läuft von Hand rau oder geht schwer.
+rule-turns-badly-owner = Die Welle dreht sich von Hand nicht frei.
+rule-shaft-damaged = Die Welle ist eingedellt, oder ein Wuchtgewicht fehlt.
+rule-shaft-damaged-owner = Die Welle hat eine Delle, oder ein kleines Gewicht fehlt, das sie rund laufen lässt.
+rule-far-end-play = Am Wellenende wurde Bewegung gespürt, oder sie war nicht auszuschließen.
+rule-far-end-play-owner = Die Welle kann an ihrem Ende lose sein.
+rule-play-unsure = Bewegung an der Lagerung war nicht auszuschließen: Geprüft wurde, aber es blieb unsicher.
+rule-play-unsure-owner = Wir haben am Lager nach Bewegung gefühlt. Wir können sie nicht ausschließen.
+rule-bearing-likely = Alle Antworten zusammen machen eine Ursache am Lager mindestens so wahrscheinlich wie nicht.
+rule-bearing-likely-owner = Was bisher gefunden wurde, deutet auf das Lager.
+
+rule-cause-likely = Wahrscheinliche Ursache: { $cause }.
+rule-cause-likely-owner = Der Fehler ist wohl dieser: { $about }
+rule-cause-likely-misfire = Wahrscheinliche Ursache: { $cause }. Unverbrannter Kraftstoff kann den Katalysator überhitzen und zerstören.
+rule-cause-likely-misfire-owner = Der Fehler ist wohl dieser: { $about } Das kann ein teures Teil im Auspuff zerstören.
+rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
+rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
+rule-cold-check-buzz = Ein Brummen wurde gespürt oder beanstandet, und bei kaltem Gehäuse oder ohne Angabe der Wärme war keine Bewegung zu spüren. Ein Sitz aus Aluminium öffnet sich warm: warm noch einmal fühlen.
+rule-cold-check-buzz-owner = Es brummt. Wir haben am kalten Teil nach Bewegung gefühlt, doch heiß kann es lose werden.
+
+rule-no-bearing-action = Beide Spielprüfungen sind gut, die Welle läuft glatt, und sonst wurde nichts gefunden.
+rule-no-bearing-action-owner = Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.
+rule-no-bearing-action-not-reproduced = Nicht nachgestellt: Es war nichts zu hören, beide Spielprüfungen sind gut und die Welle läuft glatt.
+rule-no-bearing-action-not-reproduced-owner = Das Geräusch ließ sich nicht nachstellen: Es war nicht da, als das Auto bei uns war. Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.
+rule-no-bearing-action-not-listened = Nicht nachgestellt: Es gab keine Prüfung bei laufendem Motor. Beide Spielprüfungen sind gut und die Welle läuft glatt.
+rule-no-bearing-action-not-listened-owner = Das Geräusch wurde nicht nachgestellt: Wir haben den Motor nicht laufen lassen, um zu horchen. Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.

@@ -1,0 +1,89 @@
+### Kurze Wörter rund um die Prüfung: Signalwörter, Wahrscheinlichkeit, Stationen, Bauarten, Sperren, Einträge des Protokolls.
+### Signalwörter nach der Praxis von ISO 3864 und ANSI Z535.
+
+word-danger = GEFAHR
+word-warning = WARNUNG
+word-caution = VORSICHT
+word-notice = HINWEIS
+word-unrated = NOCH NICHT GEPRÜFT
+headline-danger = NICHT FAHREN
+headline-warning = Nur noch zur Reparatur bewegen
+headline-caution = Reparatur vereinbaren
+headline-notice = Am Lager ist nichts zu tun
+headline-unrated = Die Prüfung von Hand ist noch offen
+
+## Die Wahrscheinlichkeitswörter des IPCC in ihrer deutschen Fassung.
+likelihood-virtually-certain = Praktisch sicher
+likelihood-very-likely = Sehr wahrscheinlich
+likelihood-likely = Wahrscheinlich
+likelihood-about-as-likely-as-not = Etwa ebenso wahrscheinlich wie nicht
+likelihood-unlikely = Unwahrscheinlich
+likelihood-very-unlikely = Sehr unwahrscheinlich
+likelihood-exceptionally-unlikely = Besonders unwahrscheinlich
+
+station-seat = Fahrersitz
+station-support = Lagerung
+station-shaft = Welle
+station-far-end = Wellenende
+station-around = Um die Welle
+station-account = Bericht des Kunden
+
+layout-rigid-engine-speed = Starre Lagerung, Motordrehzahl
+layout-rigid-engine-speed-about = Eine Welle vom Motor zu einem Getriebe an der Hinterachse. Sie dreht mit dem Motor, auch wenn das Auto steht. Von Hand ist keine Bewegung erlaubt.
+layout-rubber-centre = Mittellager in Gummi
+layout-rubber-centre-about = Zweiteilige Welle hinter dem Getriebe, ihr Mittellager in einem Gummiring. Etwas Nachgeben ist normal; die Grenze ist die Angabe des Herstellers.
+layout-torque-tube = Zentralrohr
+layout-torque-tube-about = Welle mit Motordrehzahl in einem Rohr, auf mehreren Lagern. Sie ist erst zu greifen, wenn das Rohr nach Herstellervorschrift geöffnet ist.
+
+seat-bare = Blanker Sitz aus Aluminium
+seat-sleeved = Sitz mit Stahlhülse
+gearbox-automated-clutch = Automatisierte Kupplung
+gearbox-torque-converter = Drehmomentwandler
+gearbox-manual = Schaltgetriebe
+
+sound-buzz = Brummen
+sound-knock = Klopfen
+sound-vibration = Vibration
+sound-rattle = Rasseln
+sound-pops = Knacken
+sound-hiss = Zischen
+sound-whine = Heulen
+
+waiver-cannot-reach = Die Kamera kommt nicht hin
+waiver-too-dark = Zu dunkel für ein Bild
+waiver-hands-busy = Beide Hände waren nötig
+waiver-nothing-to-see = Auf einem Bild ist nichts zu sehen
+waiver-owner-declined = Der Kunde möchte keine Fotos
+waiver-not-in-case = Die Falldatei nennt kein Foto
+
+decision-repair = Ich lasse es reparieren
+decision-decide-later = Ich entscheide später
+decision-decline = Ich lehne ab
+
+entry-opened = Auto angenommen
+entry-amended = Annahme geändert
+entry-order-chosen = Reihenfolge gewählt
+entry-gate-confirmed = Freigabe bestätigt
+entry-part-left = Teil verlassen, Freigaben geschlossen
+entry-answered = Beantwortet
+entry-photo-kept = Foto gesichert
+entry-photo-waived = Kein Foto, mit Grund
+entry-withdrawn = Zurückgenommen
+entry-arranged = Bei der Wiedergabe ergänzt
+entry-received = Kundeninfo erhalten und unterschrieben
+arranged-gates-confirmed = Der Fall ließ Freigaben aus; die Wiedergabe hat sie bestätigt.
+arranged-steps-ordered = Der Fall gab die Antworten in anderer Folge; die Wiedergabe hat die Schritte geordnet.
+
+lock-gates-open = Gesperrt: Bestätigen Sie zuerst die Freigaben.
+lock-other-part = Gesperrt: Verlassen Sie zuerst den Teil, in dem Sie sind.
+lock-danger-found = Gesperrt: GEFAHR wurde gefunden, der Motor läuft nicht noch einmal.
+
+next-hands-on = Nur die Prüfung von Hand entscheidet.
+next-informs = Diese Prüfung würde am meisten verraten.
+
+part-leave-running = Motor aus, Sitz verlassen
+part-leave-creep = Auto steht, Bremse fest
+part-leave-lift = Unter dem Auto hervor
+
+order-under-car-first = Zuerst unter das Auto
+order-running-first = Zuerst der Motor

@@ -1,0 +1,82 @@
+### Die Schritte: was geprüft wird (step-ID), wie (-do) und worauf zu achten ist (-watch).
+### Gelesen mit Handschuhen: kurz, als Anweisung. Die Vorschrift des Herstellers geht allem vor.
+
+step-road-speed-vibration = Vibration auf der Straße
+step-road-speed-vibration-do = Fragen Sie den Kunden: Wächst eine Vibration mit dem Tempo?
+step-road-speed-vibration-watch = Keine Probefahrt, um es herauszufinden. Zuerst müssen beide Spielprüfungen ohne Bewegung sein, Gelenke und Welle in Ordnung.
+
+step-idle-speed = Leerlaufdrehzahl
+step-idle-speed-do = Motor beruhigen lassen. Drehzahlmesser oder Diagnosegerät ablesen. U/min eingeben.
+step-idle-speed-watch = Bleiben Sie auf dem Sitz. Niemand an Welle und Räder lassen. Die Vorschrift des Herstellers geht vor.
+
+step-idle-noise = Geräusch im Leerlauf
+step-idle-noise-do = Vom Sitz aus horchen. Jedes gehörte Geräusch antippen. Was fehlt, gilt als nicht gehört.
+step-idle-noise-watch = Nicht unter das Auto beugen, um besser zu hören. Bei hartem Klopfen sofort Motor aus. Die Vorschrift des Herstellers geht vor.
+
+step-idle-raise-effect = Leerlauf etwas erhöht
+step-idle-raise-effect-do = Leerlauf um 150 bis 200 U/min anheben. Noch einmal horchen. Absinken lassen.
+step-idle-raise-effect-watch = Mit dem Pedal oder nach Herstellervorschrift anheben, vom Sitz aus. Hände aus dem Motorraum.
+
+step-misfire-evidence = Anzeichen für Aussetzer
+step-misfire-evidence-do = Aussetzerzähler jedes Zylinders auslesen. Fehlercodes auslesen.
+step-misfire-evidence-watch = Kabel weg von Pedalen und Riemen führen. Für das Diagnosegerät gilt die Herstellervorschrift.
+
+step-air-leak-test = Prüfung auf Nebenluft
+step-air-leak-test-do = Ansaugung mit Rauch prüfen oder an den Schläuchen horchen. Ergebnis eingeben.
+step-air-leak-test-watch = Nie brennbares Spray. Hände und Haare weg von Lüfter, Riemen und heißen Teilen. Nach Herstellervorschrift vorgehen.
+
+step-engagement-setting = Einstellung des Kupplungspunkts
+step-engagement-setting-do = Ablesen, bei welcher Drehzahl die Kupplung greifen soll. Mit dem Standard des Herstellers vergleichen.
+step-engagement-setting-watch = Nur ablesen. Wer hier verstellt, kann das Auto in Bewegung setzen. Nach Herstellervorschrift vorgehen.
+
+step-neutral-2500-buzz = Brummen nahe 2.500 U/min
+step-neutral-2500-buzz-do = Im Leerlauf den Motor langsam auf etwa 2.500 U/min bringen. Unter zehn Sekunden halten. Den Boden unter den Füßen fühlen.
+step-neutral-2500-buzz-watch = Die Welle dreht mit dem Motor, obwohl das Auto steht. Bei Klopfen oder starker Vibration jetzt Motor aus. Die Vorschrift des Herstellers geht vor.
+
+step-running-stop = Motorlauf abgebrochen
+step-running-stop-do = Angeben, ob Sie den Motor abstellen mussten. Wenn ja, warum.
+step-running-stop-watch = Nach hartem Klopfen oder starker Vibration den Motor nicht mehr laufen lassen. Zur Prüfung von Hand gehen. Die Vorschrift des Herstellers geht vor.
+
+step-creep-noise = Geräusch beim Kriechen
+step-creep-noise-do = Auto eine Wagenlänge kriechen lassen, Fuß über der Bremse. Horchen. Anhalten.
+step-creep-noise-watch = Das Auto bewegt sich. Sofort bremsen, wenn jemand nahe kommt. Für das Getriebe gilt die Herstellervorschrift.
+
+step-engagement-reset-effect = Kupplungspunkt wieder auf Standard
+step-engagement-reset-effect-do = Kupplungspunkt auf den Standard des Herstellers stellen. Auto noch einmal kriechen lassen. Horchen.
+step-engagement-reset-effect-watch = Nur nach Herstellervorschrift stellen, Bremse getreten. Das Auto kann beim ersten Versuch einen Satz machen.
+
+step-housing-look = Gehäuse ansehen
+step-housing-look-do = Gehäuse rundum ausleuchten. Nach Rissen, lockeren Schrauben, Spuren, Fett oder Staub suchen. Alles antippen, was Sie sehen.
+step-housing-look-watch = Heißer Auspuff daneben. Nicht an das Gehäuse hängen. Orange Kabel nicht berühren. Die Vorschrift des Herstellers geht vor.
+
+step-play-vertical = Spiel auf und ab
+step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Die Welle gegen das Gehäuse beobachten, nicht das Gehäuse auf seinen Haltern.
+step-play-vertical-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Auf heiße Teile und die Herstellervorschrift achten.
+
+step-play-lateral = Spiel hin und her
+step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Die Welle gegen das Gehäuse beobachten, nicht das Gehäuse auf seinen Haltern.
+step-play-lateral-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Auf heiße Teile und die Herstellervorschrift achten.
+
+step-tube-open-check = Lager im geöffneten Rohr
+step-tube-open-check-do = Rohr nach Herstellervorschrift öffnen. An jedem Lager mit den Händen nach Bewegung fühlen. Eingeben, was Sie gefühlt haben.
+step-tube-open-check-watch = Schwere Teile kommen frei. Vor dem Lösen abstützen, und die Herstellervorschrift genau befolgen.
+
+step-play-far-end = Spiel am Wellenende
+step-play-far-end-do = Welle an ihrem Ende greifen. Auf und ab drücken, dann hin und her. Das Gelenk beobachten.
+step-play-far-end-watch = Nur mit den Händen. Finger aus dem Gelenk: Es klemmt. Die Vorschrift des Herstellers geht vor.
+
+step-turn-by-hand = Welle von Hand drehen
+step-turn-by-hand-do = Leerlauf nach Herstellerangabe einlegen. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Stufen durch die Kompression zählen nicht.
+step-turn-by-hand-watch = Der Motor kann mitdrehen: nach Herstellervorschrift trennen, sonst „nicht gemacht“ eingeben. Räder vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach zurück in P oder einen Gang.
+
+step-coupling-look = Gelenke und Gelenkscheiben ansehen
+step-coupling-look-do = Jedes Gelenk ausleuchten. Nach Rissen, zerrissenem Gummi, lockeren Schrauben, Verschleiß suchen. Das Schlimmste eingeben.
+step-coupling-look-watch = Augen schützen: Rost und Schmutz fallen. Keine Finger zwischen die Arme eines Gelenks. Die Vorschrift des Herstellers geht vor.
+
+step-shaft-look = Welle ansehen
+step-shaft-look-do = An der ganzen Welle entlangsehen. Nach Dellen, Knicken, ausgefranster Faser, blankem Fleck eines Gewichts suchen.
+step-shaft-look-watch = Gebrochene Faser schneidet und sticht: Handschuhe an, nicht darüberstreichen. Der Motor darf die Welle nicht drehen. Die Vorschrift des Herstellers geht vor.
+
+step-shield-and-mounts = Bleche und Aggregatelager
+step-shield-and-mounts-do = Jedes Hitzeschutzblech nahe der Welle drücken. Motor- und Getriebelager ansehen. Nach Scheuerspuren suchen.
+step-shield-and-mounts-watch = Blechkanten schneiden und können heiß sein. Nicht an einem Lager hebeln, das Last trägt. Die Vorschrift des Herstellers geht vor.

@@ -1,0 +1,11 @@
+### Filas de la inspección técnica, a título informativo, con los dos resultados de cada una, en palabras propias.
+### UK: DVSA, MOT inspection manual: cars and passenger vehicles, section 6 (version 2022-03-02).
+### UE: Directiva 2014/45/UE, anexo I, con corrección de errores DO L 219, 22.8.2019, p. 25; de memoria.
+
+road-bolts = Tornillos del eje. Manual MOT (UK) 6.1.7 (a): grave si están flojos o faltan, peligrosa si es probable que el eje se suelte. Directiva 2014/45/UE, anexo I, 6.1.7 (a): grave si están flojos o faltan, peligrosa si hay riesgo para la seguridad vial. Steady no elige; deciden sus normas locales.
+road-bearing = Rodamiento del eje. Manual MOT (UK) 6.1.7 (b): grave si está muy desgastado, peligrosa si es probable que se deshaga. Directiva 2014/45/UE, anexo I, 6.1.7 (b): grave si está desgastado, peligrosa si es muy probable que se suelte o se agriete. Steady no elige; deciden sus normas locales.
+road-coupling = Junta del eje. Manual MOT (UK) 6.1.7 (c): grave si está muy desgastada, peligrosa si lo está tanto que es probable que falle. Directiva 2014/45/UE, anexo I, 6.1.7 (c): grave si está desgastada, peligrosa si el riesgo de fallo es muy alto. Steady no elige; deciden sus normas locales.
+road-flexible = Acoplamiento flexible. Manual MOT (UK) 6.1.7 (d): grave si está muy deteriorado, peligrosa si es probable que falle. Directiva 2014/45/UE, anexo I, 6.1.7 (d): grave si está deteriorado, peligrosa si el riesgo de fallo es muy alto. Steady no elige; deciden sus normas locales.
+road-shaft = Eje. Manual MOT (UK) 6.1.7 (e): grave si está doblado o muy dañado, sin resultado peligroso en esa fila. Directiva 2014/45/UE, anexo I, 6.1.7 (e): grave si está dañado o doblado, tampoco con resultado peligroso. Steady no elige; deciden sus normas locales.
+road-housing = Soporte del rodamiento. Manual MOT (UK) 6.1.7 (f): grave si está fracturado o suelto, peligrosa si es probable que falle. Directiva 2014/45/UE, anexo I, 6.1.7 (f): grave si está fracturado o suelto, peligrosa si el riesgo de fallo es muy alto. Steady no elige; deciden sus normas locales.
+road-mount = Soporte del motor. Manual MOT (UK) 6.1.8: grave si está muy dañado y se mueve demasiado, peligrosa si está fracturado, falta o está demasiado suelto. Steady no elige; deciden sus normas locales.

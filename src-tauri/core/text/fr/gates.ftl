@@ -1,0 +1,34 @@
+### Conditions : une à la fois, confirmées avant les étapes qu'elles ouvrent. gates-GROUPE nomme le groupe,
+### gates-GROUPE-why dit pourquoi cela vaut une demi-minute.
+
+gates-running = Avant de lancer le moteur
+gates-running-why = Un arbre qui tourne prend le tissu et entraîne la personne. Des mécaniciens en sont morts.
+gate-wheels-on-floor = Toutes les roues sont au sol, pas sur le pont élévateur.
+gate-brake-and-chocks = Le frein de stationnement est serré et les roues sont calées.
+gate-neutral-or-park = La boîte est au point mort ou sur P.
+gate-doors-shut = Toutes les portes sont fermées : en ouvrir une peut lancer la pompe d’embrayage.
+gate-nobody-near = Personne n’est sous la voiture ni près de son arbre et de ses roues.
+gate-fumes-out = L’échappement est mené dehors, ou les portes de l’atelier sont ouvertes.
+gate-clothing-secured = Vêtements amples, cordons et cheveux sont attachés.
+
+gates-creep = Avant de laisser avancer la voiture
+gates-creep-why = Une voiture qui avance seule ne sent pas qui est devant elle.
+gate-creep-wheels-on-floor = Toutes les roues sont au sol, pas sur le pont élévateur.
+gate-creep-chocks-out = Les cales sont enlevées et la voie est libre devant.
+gate-creep-foot-over-brake = Le conducteur est assis, le pied au-dessus du frein.
+gate-creep-nobody-around = Personne n’est devant la voiture, derrière ou dessous.
+gate-creep-fumes-out = L’échappement est mené dehors, ou les portes de l’atelier sont ouvertes.
+
+gates-lift = Avant que quelqu’un passe dessous
+gates-lift-why = Une voiture qui glisse ou un arbre qui tourne ne prévient pas.
+gate-nobody-in-car = Personne n’est dans la voiture.
+gate-engine-off = Le moteur est arrêté et la clé ou le badge est loin. L’arrêt-démarrage, le démarrage à distance et le mode hybride « prêt » sont coupés.
+gate-shaft-still = L’arbre est immobile.
+gate-lift-rated = Le pont élévateur supporte cette voiture, et ses bras sont aux points de levage du constructeur.
+gate-air-suspension = La suspension pneumatique, s’il y en a une, est en mode cric ou étayée.
+gate-shaken-low = La voiture a été secouée à faible hauteur, et elle tenait bien.
+gate-locks-engaged = Le pont repose sur ses verrous, ou les chandelles sont en place.
+gate-platform-chocked = Sur un pont à plateaux, les roues sont calées avant de mettre le point mort.
+gate-heat-judged = La chaleur de l’échappement et de l’arbre a été jugée sans toucher.
+gate-eyes-covered = La protection des yeux est mise.
+gate-high-voltage-untouched = On ne touche pas aux câbles orange haute tension : c’est un travail pour personnes habilitées.

@@ -1,0 +1,240 @@
+### Les phrases du constat (pour l'atelier) et de la note (pour le client), et comment se lisent nombres et dates.
+### Signes des nombres et pourcentages, ordre de la date : Unicode CLDR, langue fr.
+
+number-group = { "\u202F" }
+number-group-from = 4
+number-point = { "," }
+list-joint = { ", " }
+reading-rpm = { $value } tr/min
+percent = { $number } %
+percent-below = moins de { $number } %
+percent-above = plus de { $number } %
+date-day = { $day } { $month } { $year }
+month-1 = janvier
+month-2 = février
+month-3 = mars
+month-4 = avril
+month-5 = mai
+month-6 = juin
+month-7 = juillet
+month-8 = août
+month-9 = septembre
+month-10 = octobre
+month-11 = novembre
+month-12 = décembre
+time-utc = { $day }/{ $month }/{ $year }, { $clock } UTC
+length-mm = { $mm } mm
+length-both = { $mm } mm ({ $thou } millièmes de pouce)
+length-shown = mm
+answer-missing = Pas contrôlé
+word-none-yet = aucun encore
+
+## Le constat.
+
+finding-title = Constat : arbre de transmission et son palier
+finding-heading-next = Que faire ensuite
+finding-heading-vehicle = Véhicule et visite
+finding-heading-complaint = Plainte
+finding-heading-reasons = Pourquoi ce classement
+finding-heading-suspicion = Ce qui fait naître un soupçon
+finding-heading-steps = Ce qui a été contrôlé
+finding-heading-causes = Causes probables
+finding-heading-unknown = Ce qui n’est pas connu
+finding-heading-road = Lignes du contrôle technique, pour information
+finding-heading-cautions = Réserves
+finding-heading-signed = Reçu de la note du client
+
+finding-sum-danger = DANGER : ne roulez pas avec cette voiture.
+finding-sum-warning = AVERTISSEMENT : déplacez cette voiture uniquement pour la réparer.
+finding-sum-caution = ATTENTION : prenez rendez-vous pour réparer.
+finding-sum-notice = AVIS : rien à faire au roulement.
+finding-sum-unrated = PAS ENCORE CONTRÔLÉ : le contrôle à la main reste à finir, il n’y a donc pas de classement.
+finding-sum-suspicion = Simple soupçon : { $reason }
+finding-sum-still = Le reste du contrôle est encore à faire : { $steps }.
+finding-sum-likely = Le plus probable : { $causes }. Au moins une cause au roulement : { $bearing }.
+finding-sum-no-cause = Aucune cause ne se détache. Au moins une cause au roulement : { $bearing }.
+finding-sum-nothing-yet = Rien n’a encore été noté, les causes ne sont donc pas triées.
+finding-cause-share = { $cause } ({ $percent })
+
+finding-next-danger = Ne pas rouler, pas d’essai sur route, ne plus lancer le moteur. S’il faut la déplacer, faites-la porter.
+finding-next-danger-owner = Dites-le au client aujourd’hui, et faites-lui signer qu’il a reçu la note.
+finding-next-warning = Ne la rendez pas pour un usage normal. Déplacez-la seulement vers le lieu de réparation.
+finding-next-warning-owner = Donnez la note au client, et chiffrez la réparation.
+finding-next-caution = Fixez la réparation, et chiffrez ce qui a été trouvé.
+finding-next-caution-owner = Donnez la note au client. Demandez-lui de revenir si le bruit ou la vibration augmente.
+finding-next-notice = Ne chiffrez aucun travail au roulement.
+finding-next-notice-owner = Donnez la note au client. Demandez-lui de revenir si le bruit revient ou change.
+finding-next-unrated = Ne déclarez rien bon ni mauvais : l’oreille et la main ne donnent qu’un soupçon.
+finding-next-unrated-owner = Chiffrez une réparation seulement après le contrôle à la main.
+finding-next-finish = Finissez le contrôle : { $steps }.
+finding-next-check = Prochain contrôle : { $step }. { $why }
+finding-next-maker = Avant toute réparation, lisez le mode opératoire du constructeur pour cette voiture.
+
+field-label = Marque et modèle
+field-plate = Immatriculation
+field-vin = VIN
+field-layout = Disposition de l’arbre
+field-seat = Logement du roulement
+field-gearbox = Boîte
+field-cylinders = Cylindres
+field-idle = Plage de ralenti
+field-idle-value = { $low } à { $high } tr/min
+field-odometer = Compteur
+field-odometer-km = { $value } km
+field-odometer-miles = { $value } miles
+field-maker-play = Mouvement selon le constructeur
+field-owner = Client
+field-contact = Contact
+field-vehicle = Véhicule
+field-opened = Voiture arrivée
+field-checked = Dernier contrôle
+field-date = Date (UTC)
+field-technician = Contrôlé par
+field-visit = Visite
+field-ledger = Registre
+field-ledger-value = { $entries ->
+    [one] { $entries } inscription, dernière empreinte { $head }
+   *[other] { $entries } inscriptions, dernière empreinte { $head }
+}
+field-ledger-broken = Défaut du registre
+field-ledger-broken-value = À partir de l’inscription { $at }, la chaîne ne tient pas. Des inscriptions peuvent être changées ou absentes.
+field-knowledge = Version du savoir technique
+field-complaint = Avec les mots du client
+field-complaint-none = Rien de noté
+field-sounds = Ce que le client remarque
+field-when = Quand cela arrive
+
+reason-rests-on = { $reason } Repose sur : { $answers }.
+answer-at-step = { $step } : { $answer }
+weight-strong = { $answer } (fort)
+weight-clear = { $answer } (net)
+weight-slight = { $answer } (faible)
+
+detail-answered = { $at }, par { $by }
+detail-cold = Senti avec le palier froid
+detail-warm = Senti avec le palier chaud
+detail-no-temperature = Froid ou chaud n’a pas été noté
+detail-milder = Changé après une réponse DANGER. Raison donnée : { $reason }
+detail-disputed = Deux appareils ont noté des réponses différentes. La pire compte.
+photo-caption = { $step } : { $answer }
+photo-alt = Photo prise à l’étape « { $step } ». Réponse notée : { $answer }.
+photo-none = Pas de photo : { $reason }
+
+unknown-hands-on = { $step } : pas fait. Seul le contrôle à la main décide.
+unknown-unsure = { $step } : fait, mais resté incertain. Incertain ne veut jamais dire bon.
+unknown-disputed = { $step } : deux appareils ont noté des réponses différentes.
+unknown-open = Pas fait ou pas lu : { $steps }.
+unknown-cold = Bourdonnement avec contrôle à froid : un logement en aluminium peut s’ouvrir à chaud. Cherchez de nouveau un mouvement avec le palier chaud.
+unknown-not-reproduced = Non reproduit : rien n’a été entendu moteur tournant.
+unknown-not-listened = Non reproduit : aucun contrôle moteur tournant n’a été fait, donc personne n’a écouté.
+unknown-figure = Le mouvement a été jugé d’après la valeur du constructeur, mais cette valeur n’est pas notée. Entrez-la à la réception.
+unknown-ledger = Le registre ne tient pas à partir de l’inscription { $at }.
+
+caution-scope = Ce constat porte sur ce qui a été contrôlé, tel que c’était ce jour-là. Les pièces non nommées n’ont pas été contrôlées.
+caution-sorting = Les probabilités sont triées selon l’avis de l’atelier, pas mesurées. Pour le roulement, seul le contrôle à la main décide.
+caution-maker = Les modes opératoires du constructeur et la loi locale passent avant ce constat.
+caution-quote = Ceci n’est ni un devis ni une expertise pour un tribunal.
+
+signed-text = { $decision }. Note reçue le { $at } par { $name }.
+signed-text-nameless = { $decision }. Note reçue le { $at } ; aucun nom donné.
+signed-outdated = Quelque chose a été noté après cette signature : la note signée ne le dit peut-être pas.
+signed-note = Signé pour la note de SHA-256 { $hash }.
+signed-alt = Signature, tracée à la main.
+
+finding-foot = Constat, visite { $visit }. Ce qui n’est pas nommé n’a pas été contrôlé.
+
+## La note. Mots courts et phrases courtes : un client inquiet la lit une fois.
+
+note-title = Ce que nous avons trouvé sur votre voiture
+note-heading-found = Ce que nous avons trouvé
+note-heading-means = Ce que cela veut dire
+note-heading-could-happen = Ce qui peut arriver
+note-heading-do-now = Que faire maintenant
+note-heading-not-known = Ce que nous ne savons pas encore
+note-heading-ask = À qui demander
+
+note-found-unrated = Nous n’avons pas encore fini le contrôle à la main.
+note-found-suspicion = Des signes nous font douter. Seul le contrôle à la main peut le dire.
+note-found-rest-open = Le reste du contrôle est encore à faire.
+note-found-more = { $count ->
+    [one] Il y a { $count } point de plus. L’atelier peut vous le montrer.
+   *[other] Il y a { $count } points de plus. L’atelier peut vous les montrer.
+}
+
+note-means-shaft = L’arbre porte la force du moteur aux roues. Un roulement le tient bien en place.
+note-means-danger = C’est notre plus haut degré. Il ne faut pas rouler avec la voiture.
+note-means-warning = C’est notre deuxième degré. La voiture ne doit bouger que pour être réparée.
+note-means-caution = Il y a quelque chose à réparer ou à voir de plus près. N’attendez pas.
+note-means-notice = Nous n’avons pas de raison de toucher au roulement maintenant.
+note-means-unrated = Il n’y a pas encore de degré. Un bruit peut faire penser à une panne, mais seul un contrôle à la main peut le dire.
+note-likely = La cause la plus probable : { $about }
+
+note-could-movement-at-support = L’arbre peut se détacher en route. Il peut frapper le plancher ou la route. Vous pourriez perdre le contrôle.
+note-could-housing-broken = Le roulement peut se détacher en route. Alors l’arbre peut frapper le plancher ou la route. Vous pourriez perdre le contrôle.
+note-could-coupling-failing = Le joint peut casser en route. Alors l’arbre peut frapper le plancher ou la route. Vous pourriez perdre le contrôle.
+note-could-shaft-fibre-damaged = L’arbre peut casser en route. Des bouts peuvent frapper le plancher ou la route. Vous pourriez perdre le contrôle.
+note-could-running-stopped = Une pièce est peut-être près de casser. Si elle casse en route, vous pourriez perdre le contrôle.
+note-could-rubber-play = Le caoutchouc peut se déchirer plus. Alors l’arbre peut battre, frapper le plancher et abîmer d’autres pièces.
+note-could-turns-badly = Le roulement peut chauffer, puis se bloquer ou casser. Alors l’arbre peut se détacher.
+note-could-shaft-damaged = L’arbre peut trembler de plus en plus. Cela peut casser son roulement et ses joints.
+note-could-far-end-play = Le joint peut s’user plus, et l’arbre peut se détacher.
+note-could-play-unsure = Si le roulement a du jeu, l’arbre peut se détacher en route.
+note-could-bearing-likely = Si le roulement lâche, l’arbre peut se détacher en route.
+note-could-cause-likely = La panne peut grandir et abîmer d’autres pièces.
+note-could-cause-likely-misfire = La panne peut grandir. Elle peut trop chauffer une pièce du pot, et cette pièce coûte cher.
+note-could-finding-unexplained = Nous ne pouvons pas en être sûrs. Cela peut être le début d’une panne qui grandit.
+note-could-cold-check-buzz = Si le roulement prend du jeu à chaud, l’arbre peut se détacher en route.
+note-could-no-bearing-action = Le bruit peut revenir. Toute pièce peut s’user avec le temps.
+note-could-unrated = Nous ne le savons pas encore. Si le roulement a du jeu, l’arbre peut se détacher en route.
+
+note-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Laissez-la ici, ou faites-la porter par un camion. Demandez-nous le prix pour réparer.
+note-now-warning = Ne prenez plus la voiture chaque jour. Ne roulez que pour aller réparer, et mieux, sur un camion. Arrêtez-vous tout de suite si elle cogne ou tremble.
+note-now-caution = Prenez rendez-vous pour réparer. Si le bruit grandit, ou si la voiture tremble, arrêtez-vous et appelez-nous.
+note-now-notice = Il n’y a rien à faire au roulement maintenant. Revenez si le bruit revient ou change.
+note-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler. Si elle cogne ou tremble, arrêtez-vous et appelez-nous.
+
+note-open-none = Nous avons fini ce contrôle. Nous n’avons vu que les pièces que nomme le constat.
+note-open-play-vertical = Nous n’avons pas senti si l’arbre bouge de haut en bas.
+note-open-play-lateral = Nous n’avons pas senti si l’arbre bouge de gauche à droite.
+note-open-tube-open-check = Nous n’avons pas ouvert le tube pour sentir les roulements.
+note-open-turn-by-hand = Nous n’avons pas tourné l’arbre à la main.
+note-unsure-play-vertical = Nous avons cherché du jeu de haut en bas, mais nous ne sommes pas sûrs.
+note-unsure-play-lateral = Nous avons cherché du jeu de gauche à droite, mais nous ne sommes pas sûrs.
+note-unsure-play-far-end = Nous avons cherché du jeu au bout, mais nous ne sommes pas sûrs.
+note-unsure-tube-open-check = Nous avons senti les roulements du tube, mais nous ne sommes pas sûrs.
+note-disputed = Deux de nos notes ne disent pas la même chose. La pire compte.
+note-open-others = { $count ->
+    [one] Il reste { $count } autre contrôle à faire.
+   *[other] Il reste { $count } autres contrôles à faire.
+}
+note-cold = Nous avons cherché du jeu à froid. À chaud, il peut y en avoir.
+note-not-reproduced = Le bruit n’est pas venu quand le moteur tournait chez nous, donc il n’a pas été reproduit.
+note-not-listened = Nous n’avons pas lancé le moteur pour écouter, donc le bruit n’a pas été reproduit.
+note-figure = Le constructeur dit quel mouvement est permis. Nous n’avons pas noté ce chiffre.
+note-ledger = Notre registre de ce contrôle a un trou. Demandez à l’atelier.
+
+note-ask-technician = Demandez à l’atelier qui vous a remis cette note. Contrôle fait par : { $technician }.
+note-ask-workshop = Demandez à l’atelier qui vous a remis cette note.
+note-ask-second = Vous pouvez aussi voir un autre atelier. Les règles du constructeur et la loi locale passent avant.
+
+note-receipt-heading = Votre reçu
+note-receipt-text = Vous signez juste que vous avez reçu cette note. Vous avez le choix, et vous pouvez changer d’avis.
+note-foot = Note pour le client. Elle porte sur ce qui a été contrôlé, tel que c’était ce jour-là.
+
+short-head = { $vehicle }, { $date } : { $label }. { $headline }.
+short-head-nameless = Votre voiture, { $date } : { $label }. { $headline }.
+short-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Laissez-la ici, ou faites-la porter par un camion.
+short-now-warning = Ne roulez que pour aller réparer, et mieux, sur un camion.
+short-now-caution = Si le bruit grandit, ou si la voiture tremble, arrêtez-vous et appelez-nous.
+short-now-notice = Revenez si le bruit revient ou change.
+short-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler.
+short-more = La note entière en dit plus : demandez-la-nous.
+
+# Libellés de l'impression
+paper-label-for = Pour :
+paper-label-against = Contre :
+paper-label-photo-missing = La photo est notée, mais son fichier n’a pas pu être lu à l’impression.
+paper-label-name = Nom
+paper-label-date = Date
+paper-label-signature = Signature
+paper-label-page = Page { "{page}" } sur { "{pages}" }

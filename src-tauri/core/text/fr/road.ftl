@@ -1,0 +1,11 @@
+### Lignes du contrôle technique, pour information, avec les deux issues de chacune, dans nos propres mots.
+### UK : DVSA, MOT inspection manual: cars and passenger vehicles, section 6 (version 2022-03-02).
+### UE : directive 2014/45/UE, annexe I, avec rectificatif JO L 219, 22.8.2019, p. 25 ; de mémoire.
+
+road-bolts = Vis de l’arbre. Manuel MOT (UK) 6.1.7 (a) : majeure si desserrées ou absentes, critique si l’arbre risque de se détacher. Directive 2014/45/UE, annexe I, 6.1.7 (a) : majeure si desserrées ou absentes, critique si la sécurité routière est en danger. Steady ne choisit pas ; vos règles locales décident.
+road-bearing = Roulement de l’arbre. Manuel MOT (UK) 6.1.7 (b) : majeure s’il est très usé, critique s’il risque de se désagréger. Directive 2014/45/UE, annexe I, 6.1.7 (b) : majeure s’il est usé, critique s’il risque fort de se desserrer ou de se fissurer. Steady ne choisit pas ; vos règles locales décident.
+road-coupling = Joint de l’arbre. Manuel MOT (UK) 6.1.7 (c) : majeure s’il est très usé, critique s’il est usé au point de risquer de lâcher. Directive 2014/45/UE, annexe I, 6.1.7 (c) : majeure s’il est usé, critique si le risque de rupture est très grand. Steady ne choisit pas ; vos règles locales décident.
+road-flexible = Flector. Manuel MOT (UK) 6.1.7 (d) : majeure s’il est très dégradé, critique s’il risque de lâcher. Directive 2014/45/UE, annexe I, 6.1.7 (d) : majeure s’il est dégradé, critique si le risque de rupture est très grand. Steady ne choisit pas ; vos règles locales décident.
+road-shaft = Arbre. Manuel MOT (UK) 6.1.7 (e) : majeure s’il est tordu ou très abîmé, sans issue critique dans cette ligne. Directive 2014/45/UE, annexe I, 6.1.7 (e) : majeure s’il est abîmé ou tordu, sans issue critique non plus. Steady ne choisit pas ; vos règles locales décident.
+road-housing = Palier du roulement. Manuel MOT (UK) 6.1.7 (f) : majeure s’il est cassé ou mal fixé, critique s’il risque de lâcher. Directive 2014/45/UE, annexe I, 6.1.7 (f) : majeure s’il est cassé ou mal fixé, critique si le risque de rupture est très grand. Steady ne choisit pas ; vos règles locales décident.
+road-mount = Support moteur. Manuel MOT (UK) 6.1.8 : majeure s’il est très abîmé et bouge trop, critique s’il est cassé, absent ou bien trop desserré. Steady ne choisit pas ; vos règles locales décident.

@@ -1,0 +1,41 @@
+### Raisons d'un classement : rule-ID pour l'atelier, rule-ID-owner pour le client, qui ne connaît peut-être pas les pièces.
+
+rule-movement-at-support = Mouvement senti à la main là où aucun n’est permis : l’arbre bouge à son roulement.
+rule-movement-at-support-owner = Nous avons senti l’arbre bouger à son roulement. Là, il ne doit pas bouger du tout.
+rule-housing-broken = Le palier du roulement est fissuré, ou une de ses vis est desserrée.
+rule-housing-broken-owner = La pièce qui tient le roulement est fissurée, ou une de ses vis est desserrée.
+rule-coupling-failing = Un joint ou un flector de l’arbre est près de casser.
+rule-coupling-failing-owner = Un joint de l’arbre est près de casser.
+rule-shaft-fibre-damaged = La fibre de l’arbre est abîmée.
+rule-shaft-fibre-damaged-owner = L’arbre est en fibre, et la fibre est abîmée. Il peut casser sans prévenir.
+rule-running-stopped = Il a fallu arrêter le moteur à cause d’un fort cognement ou d’une forte vibration.
+rule-running-stopped-owner = Nous avons dû arrêter le moteur, car il cognait ou tremblait très fort.
+
+rule-rubber-play = Le palier en caoutchouc cède plus que le constructeur ne le permet, ou un mouvement a été senti et aucune valeur n’est connue.
+rule-rubber-play-owner = Le roulement bouge dans son anneau de caoutchouc. Il bouge plus que permis, ou nous ne savons pas ce qui est permis.
+rule-turns-badly = À la main, l’arbre tourne avec des accrocs ou résiste.
+rule-turns-badly-owner = L’arbre ne tourne pas librement à la main.
+rule-shaft-damaged = L’arbre est enfoncé, ou une masse d’équilibrage est absente.
+rule-shaft-damaged-owner = L’arbre a un choc, ou il a perdu une petite masse qui le fait tourner rond.
+rule-far-end-play = Un mouvement a été senti à l’extrémité de l’arbre, ou n’a pas pu être exclu.
+rule-far-end-play-owner = L’arbre a peut-être du jeu au bout.
+rule-play-unsure = Un mouvement au palier n’a pas pu être exclu : le contrôle a été fait et reste incertain.
+rule-play-unsure-owner = Nous avons cherché du jeu au roulement. Nous ne pouvons pas dire qu’il n’y en a pas.
+rule-bearing-likely = Prises ensemble, les réponses rendent une cause au roulement au moins aussi probable qu’improbable.
+rule-bearing-likely-owner = Ce que nous avons trouvé fait penser au roulement.
+
+rule-cause-likely = Cause probable : { $cause }.
+rule-cause-likely-owner = La panne est sans doute celle-ci : { $about }
+rule-cause-likely-misfire = Cause probable : { $cause }. Le carburant non brûlé peut surchauffer et détruire le catalyseur.
+rule-cause-likely-misfire-owner = La panne est sans doute celle-ci : { $about } Cela peut abîmer une pièce chère du pot.
+rule-finding-unexplained = On a entendu, senti ou vu quelque chose qu’aucune autre raison n’explique. Regardez de plus près avant de rendre la voiture.
+rule-finding-unexplained-owner = Il y a quelque chose, dit par vous ou vu par nous, qu’il faut voir de plus près.
+rule-cold-check-buzz = Un bourdonnement a été senti ou signalé, et aucun mouvement n’a été senti avec le palier froid ou sans noter sa chaleur. Un logement en aluminium s’ouvre à chaud : sentir de nouveau à chaud.
+rule-cold-check-buzz-owner = Cela bourdonne. Nous avons cherché du jeu à froid, mais il peut en venir à chaud.
+
+rule-no-bearing-action = Les deux contrôles du jeu sont bons, l’arbre tourne sans accroc, et rien d’autre n’a été trouvé.
+rule-no-bearing-action-owner = Nous avons senti le roulement à la main, et là nous n’avons pas vu de panne.
+rule-no-bearing-action-not-reproduced = Non reproduit : rien n’a été entendu, les deux contrôles du jeu sont bons et l’arbre tourne sans accroc.
+rule-no-bearing-action-not-reproduced-owner = Le bruit n’a pas pu être reproduit : il n’est pas venu chez nous. Nous avons senti le roulement à la main, et là nous n’avons pas vu de panne.
+rule-no-bearing-action-not-listened = Non reproduit : aucun contrôle moteur tournant n’a été fait. Les deux contrôles du jeu sont bons et l’arbre tourne sans accroc.
+rule-no-bearing-action-not-listened-owner = Le bruit n’a pas été reproduit : nous n’avons pas lancé le moteur pour écouter. Nous avons senti le roulement à la main, et là nous n’avons pas vu de panne.

@@ -1,0 +1,89 @@
+### Mots courts du contrôle : mots de signalement, probabilité, stations, dispositions, verrous, inscriptions du registre.
+### Mots de signalement selon l'usage d'ISO 3864 et d'ANSI Z535.
+
+word-danger = DANGER
+word-warning = AVERTISSEMENT
+word-caution = ATTENTION
+word-notice = AVIS
+word-unrated = PAS ENCORE CONTRÔLÉ
+headline-danger = NE PAS ROULER
+headline-warning = À déplacer pour réparer, rien d’autre
+headline-caution = Prendre rendez-vous pour réparer
+headline-notice = Rien à faire au roulement
+headline-unrated = Le contrôle à la main reste à finir
+
+## L'échelle de probabilité du GIEC dans sa version française.
+likelihood-virtually-certain = Quasiment certain
+likelihood-very-likely = Très probable
+likelihood-likely = Probable
+likelihood-about-as-likely-as-not = À peu près aussi probable qu’improbable
+likelihood-unlikely = Improbable
+likelihood-very-unlikely = Très improbable
+likelihood-exceptionally-unlikely = Exceptionnellement improbable
+
+station-seat = Siège du conducteur
+station-support = Palier
+station-shaft = Arbre
+station-far-end = Extrémité
+station-around = Autour de l’arbre
+station-account = Récit du client
+
+layout-rigid-engine-speed = Palier rigide, régime moteur
+layout-rigid-engine-speed-about = Un seul arbre du moteur à une boîte placée au pont arrière. Il tourne avec le moteur même à l’arrêt. Aucun mouvement à la main n’est permis.
+layout-rubber-centre = Palier central en caoutchouc
+layout-rubber-centre-about = Arbre en deux parties derrière la boîte, son roulement central dans un anneau de caoutchouc. Un peu de souplesse est normal ; la valeur du constructeur est la limite.
+layout-torque-tube = Tube de poussée
+layout-torque-tube-about = Arbre au régime moteur dans un tube, sur plusieurs roulements. On ne peut pas le saisir avant d’ouvrir le tube selon le constructeur.
+
+seat-bare = Logement en aluminium nu
+seat-sleeved = Logement chemisé d’acier
+gearbox-automated-clutch = Embrayage automatisé
+gearbox-torque-converter = Convertisseur de couple
+gearbox-manual = Boîte manuelle
+
+sound-buzz = Bourdonnement
+sound-knock = Cognement
+sound-vibration = Vibration
+sound-rattle = Cliquetis
+sound-pops = Claquements
+sound-hiss = Sifflement d’air
+sound-whine = Sifflement aigu
+
+waiver-cannot-reach = L’appareil ne peut pas l’atteindre
+waiver-too-dark = Trop sombre pour une photo
+waiver-hands-busy = Il fallait les deux mains
+waiver-nothing-to-see = Rien à voir sur une photo
+waiver-owner-declined = Le client ne veut pas de photos
+waiver-not-in-case = Le fichier de cas ne nomme pas de photo
+
+decision-repair = Je fais réparer
+decision-decide-later = Je déciderai plus tard
+decision-decline = Je refuse
+
+entry-opened = Voiture arrivée
+entry-amended = Réception modifiée
+entry-order-chosen = Ordre choisi
+entry-gate-confirmed = Condition confirmée
+entry-part-left = Partie quittée, conditions refermées
+entry-answered = Répondu
+entry-photo-kept = Photo gardée
+entry-photo-waived = Pas de photo, avec raison
+entry-withdrawn = Retiré
+entry-arranged = Complété par la relecture
+entry-received = Note reçue et signée
+arranged-gates-confirmed = Le cas omettait des conditions ; la relecture les a confirmées.
+arranged-steps-ordered = Le cas donnait les réponses dans un autre ordre ; la relecture a rangé les étapes.
+
+lock-gates-open = Verrouillé : confirmez d’abord les conditions.
+lock-other-part = Verrouillé : quittez d’abord la partie où vous êtes.
+lock-danger-found = Verrouillé : DANGER a été trouvé, le moteur ne tourne donc plus.
+
+next-hands-on = Seul le contrôle à la main décide.
+next-informs = C’est ce contrôle qui en dirait le plus.
+
+part-leave-running = Moteur arrêté, quittez le siège
+part-leave-creep = Voiture arrêtée, frein serré
+part-leave-lift = Sortez de sous la voiture
+
+order-under-car-first = D’abord sous la voiture
+order-running-first = D’abord le moteur

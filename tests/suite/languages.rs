@@ -1,0 +1,210 @@
+//! Demo visits' papers in four languages on two sheets, kept in `target/papers` and read back by qpdf and
+//! poppler's tools: sound, fonts embedded, the language set, nothing off the page, names whole.
+//!
+//! The suite prints a sample; `cargo xtask papers` sets `STEADY_PAPERS=all` and prints every one.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::sync::Arc;
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use serde_json::{Value, json};
+use steady_core::app::replay::replay;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::app::{Setup, Steady};
+use steady_core::words::Words;
+
+use crate::bench_tools::MORNING;
+
+const LOCALES: [&str; 4] = ["en", "de", "es", "fr"];
+const SHEETS: [(&str, [f64; 2]); 2] = [("a4", [595.276, 841.89]), ("us-letter", [612.0, 792.0])];
+/// A car that must not be driven, with photos, and one not yet checked.
+const SAMPLE: [&str; 2] = ["04", "06"];
+/// The papers' side margin is 17 mm, 48 pt; a glyph may lean a little into it.
+const MARGIN: f64 = 44.0;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
+}
+
+fn printing(folder: &Path) -> Steady {
+    let press = Arc::new(steady_papers::press().unwrap());
+    let steady = Steady::open(Setup { data_dir: folder.to_owned(), press, clock: || MORNING }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady
+}
+
+fn asked(steady: &Steady, request: Value) -> Response {
+    steady.handle(serde_json::from_value(request).unwrap()).unwrap()
+}
+
+fn paper(steady: &Steady, visit: &str, paper: &str, locale: &str, sheet: &str) -> Vec<u8> {
+    let request = json!({ "ask": "paper", "visit": visit, "paper": paper, "locale": locale, "sheet": sheet });
+    let Response::Paper(file) = asked(steady, request) else { panic!("no paper") };
+    STANDARD.decode(file.base64).unwrap()
+}
+
+fn tool(command: &mut Command) -> String {
+    let out = command.output().unwrap_or_else(|error| {
+        panic!("{command:?} does not start ({error}); install it: apt-get install qpdf poppler-utils")
+    });
+    assert!(out.status.success(), "{command:?}: {}", String::from_utf8_lossy(&out.stderr));
+    String::from_utf8_lossy(&out.stdout).into_owned()
+}
+
+fn flat(path: &Path) -> String {
+    let text = tool(Command::new("pdftotext").arg("-raw").arg(path).arg("-"));
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// Every word lies inside the margins of its page.
+#[track_caller]
+fn check_inside(path: &Path, [width, height]: [f64; 2]) {
+    let boxes = tool(Command::new("pdftotext").arg("-bbox").arg(path).arg("-"));
+    let mut words = 0;
+    for line in boxes.lines().filter(|line| line.trim_start().starts_with("<word ")) {
+        let side = |name: &str| -> f64 {
+            let rest = line.split(&format!("{name}=\"")).nth(1).unwrap();
+            rest.split('"').next().unwrap().parse().unwrap()
+        };
+        words += 1;
+        let across = side("xMin") >= MARGIN && side("xMax") <= width - MARGIN;
+        let down = side("yMin") >= 20.0 && side("yMax") <= height - 15.0;
+        assert!(across && down, "{}: off the page: {line}", path.display());
+    }
+    assert!(words > 50, "{}: only {words} words", path.display());
+}
+
+#[track_caller]
+fn check(path: &Path, kind: &str, locale: &str, size: [f64; 2]) {
+    let name = path.display();
+    tool(Command::new("qpdf").args(["--check", "--no-warn"]).arg(path));
+    let fonts = tool(Command::new("pdffonts").arg(path));
+    let rows: Vec<&str> = fonts.lines().skip(2).collect();
+    assert!(!rows.is_empty(), "{name}: no font");
+    for row in rows {
+        assert!(row.contains("NotoSans-") && row.contains(" yes yes yes "), "{name}: {row}");
+    }
+    let info = tool(Command::new("pdfinfo").arg(path));
+    let words = Words::of(locale).unwrap();
+    assert!(info.contains(&words.text(&format!("{kind}-title"))), "{name}: {info}");
+    let pages: usize =
+        info.lines().find_map(|line| line.strip_prefix("Pages:")).unwrap().trim().parse().unwrap();
+    assert!(kind == "finding" || pages == 1, "{name}: a note is one page, not {pages}");
+    let open = tool(Command::new("qpdf").args(["--qdf", "--object-streams=disable"]).arg(path).arg("-"));
+    assert!(open.contains(&format!("/Lang ({locale})")), "{name}: the language is not set");
+    check_inside(path, size);
+}
+
+/// The word and headline of a visit stand on its paper, in the paper's language.
+#[track_caller]
+fn check_says(path: &Path, locale: &str, word: &str) {
+    let (text, words) = (flat(path), Words::of(locale).unwrap());
+    for id in [format!("word-{word}"), format!("headline-{word}")] {
+        let wanted = words.text(&id).split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(text.contains(&wanted), "{}: no {wanted:?} in {text}", path.display());
+    }
+    assert!(!text.contains('\u{fffd}'), "{}: a letter is lost", path.display());
+}
+
+fn cases() -> Vec<PathBuf> {
+    let files = std::fs::read_dir(root().join("demo-data")).unwrap().flatten().map(|file| file.path());
+    let mut cases: Vec<PathBuf> =
+        files.filter(|path| path.extension().is_some_and(|ending| ending == "json")).collect();
+    cases.sort();
+    cases
+}
+
+fn is(case: &Path, number: &str) -> bool {
+    case.file_name().unwrap().to_string_lossy().starts_with(number)
+}
+
+#[test]
+fn demo_papers_are_sound_in_four_languages() {
+    let all = std::env::var("STEADY_PAPERS").is_ok_and(|which| which == "all");
+    let data = tempfile::tempdir().unwrap();
+    let steady = printing(data.path());
+    let out = root().join("target/papers");
+    std::fs::create_dir_all(&out).unwrap();
+    let mut papers = 0;
+    for case in cases().into_iter().filter(|case| all || SAMPLE.iter().any(|number| is(case, number))) {
+        let text = std::fs::read_to_string(&case).unwrap();
+        let replayed = replay(&steady, &text, &root().join("demo-data")).unwrap();
+        let word = replayed.report["urgency"]["word"].as_str().unwrap_or("unrated").to_ascii_lowercase();
+        let stem = case.file_stem().unwrap().to_string_lossy().into_owned();
+        for locale in LOCALES {
+            // The sample prints two languages on each sheet.
+            let sheets =
+                SHEETS.iter().filter(|(sheet, _)| all || (*sheet == "a4") == matches!(locale, "de" | "fr"));
+            for (sheet, size) in sheets {
+                for kind in ["finding", "note"] {
+                    let path = out.join(format!("{stem}-{kind}-{locale}-{sheet}.pdf"));
+                    std::fs::write(&path, paper(&steady, &replayed.visit, kind, locale, sheet)).unwrap();
+                    check(&path, kind, locale, *size);
+                    check_says(&path, locale, &word);
+                    papers += 1;
+                }
+            }
+        }
+    }
+    assert_eq!(papers, if all { 10 * 4 * 2 * 2 } else { 2 * 4 * 2 });
+}
+
+#[test]
+fn names_keep_their_letters_in_every_language() {
+    let data = tempfile::tempdir().unwrap();
+    let steady = printing(data.path());
+    let names = ["Åström", "Łukasz", "O'Brien", "Nguyễn", "Müßig", "Peña", "Lœuf", "Dvořák", "Žižić", "İpek"];
+    let owner = names.join(" ");
+    steady.handle(Request::SetTechnician { name: owner.clone() }).unwrap();
+    let intake = json!({
+        "vehicle": { "layout": "rigid-engine-speed", "label": owner, "plate": "ÅŁ 4417", "vin": "" },
+        "owner": { "name": owner, "contact": "" }, "complaint": owner, "complaint_sounds": [], "when": "",
+    });
+    let Response::Visit(standing) = asked(&steady, json!({ "ask": "open", "intake": intake })) else {
+        panic!("no visit")
+    };
+    for locale in LOCALES {
+        for kind in ["finding", "note"] {
+            let path = data.path().join(format!("{kind}-{locale}.pdf"));
+            std::fs::write(&path, paper(&steady, &standing.visit, kind, locale, "a4")).unwrap();
+            let text = flat(&path);
+            for name in names {
+                assert!(text.contains(name), "{kind} in {locale}: no {name} in {text}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_receipt_records_the_language_that_was_signed() {
+    let data = tempfile::tempdir().unwrap();
+    let steady = printing(data.path());
+    let case = std::fs::read_to_string(cases().remove(3)).unwrap();
+    let visit = replay(&steady, &case, &root().join("demo-data")).unwrap().visit;
+    let note = |locale: &str| {
+        let Response::Note(note) = asked(&steady, json!({ "ask": "note", "visit": visit, "locale": locale }))
+        else {
+            panic!("no note")
+        };
+        note
+    };
+    let (german, spanish) = (note("de"), note("es"));
+    assert_ne!(german.sha256, spanish.sha256);
+    let sign = |sha256: &str| {
+        json!({
+            "ask": "sign", "visit": visit, "decision": "repair", "name": "R. Example", "locale": "es",
+            "note_sha256": sha256, "strokes": [[[0.1, 0.5], [0.5, 0.2], [0.9, 0.5]]]
+        })
+    };
+    let refused = steady.handle(serde_json::from_value(sign(&german.sha256)).unwrap()).unwrap_err();
+    assert_eq!(refused.code, "note-changed");
+    asked(&steady, sign(&spanish.sha256));
+    let kept = rusqlite::Connection::open(data.path().join("steady.db")).unwrap();
+    let bodies: String =
+        kept.query_row("SELECT body FROM entry ORDER BY id DESC LIMIT 1", [], |row| row.get(0)).unwrap();
+    assert!(bodies.contains("\"locale\":\"es\""), "{bodies}");
+    assert!(note("de").signed.unwrap().note_line.contains(&spanish.sha256));
+}
