@@ -25,15 +25,15 @@ pub fn note_line(words: &Words, note: &BoreNote) -> String {
     let args: Vec<(&str, FluentValue<'_>)> = note
         .args
         .iter()
-        .map(|(name, value)| (name.as_str(), words.number(rounded(*value, 3)).into()))
+        .map(|(name, value)| (name.as_str(), words.rounded(*value, 3).into()))
         .collect();
     words.with(&note.id, &args)
 }
 
 fn size_line(words: &Words, size: SizeMm) -> String {
     let args = [
-        ("size", words.number(rounded(size.value_mm, 4)).into()),
-        ("expanded", words.number(rounded(size.expanded_um, 1)).into()),
+        ("size", words.rounded(size.value_mm, 4).into()),
+        ("expanded", words.rounded(size.expanded_um, 1).into()),
     ];
     words.with("bore-line-size", &args)
 }
@@ -41,13 +41,8 @@ fn size_line(words: &Words, size: SizeMm) -> String {
 fn form_line(words: &Words, id: &str, form: Option<FormUm>) -> Option<String> {
     let form = form?;
     let args = [
-        ("value", words.number(rounded(form.value_um, 1)).into()),
-        ("expanded", words.number(rounded(form.expanded_um, 1)).into()),
+        ("value", words.rounded(form.value_um, 1).into()),
+        ("expanded", words.rounded(form.expanded_um, 1).into()),
     ];
     Some(words.with(id, &args))
-}
-
-fn rounded(value: f64, decimals: i32) -> f64 {
-    let scale = 10_f64.powi(decimals);
-    (value * scale).round() / scale
 }

@@ -24,6 +24,8 @@ impl Words {
         let scale = 10_f64.powi(i32::from(decimals));
         // Adding zero turns -0 into 0.
         self.number((value * scale).round() / scale + 0.0)
+    }
+
     /// A length in millimetres as printed: with thousandths of an inch beside it where the language's readers
     /// may measure in either (one inch is 25.4 mm exactly, BS 350 and ASTM SI10).
     pub fn length(&self, mm: f64) -> String {
