@@ -218,6 +218,18 @@ fn danger_stands_without_the_hands_on_check() {
     }
 }
 
+/// A crack was seen: the sorting must not call the housing's damage as likely as not.
+#[test]
+fn crack_that_was_seen_leads() {
+    check(&Expect {
+        answers: "housing-look=cracked",
+        word: Some("DANGER"),
+        first: Some("housing-damage"),
+        at_least: &[("housing-damage", 0.9)],
+        ..ANY
+    });
+}
+
 #[test]
 fn cold_none_never_clears_a_buzz() {
     let checked = "play-vertical=none@AT play-lateral=none@AT turn-by-hand=smooth";
