@@ -10,6 +10,7 @@
 mod backups;
 mod bad_input;
 mod bench_tools;
+mod bench_visit;
 mod bindings;
 mod bore;
 mod bore_files;

@@ -1,0 +1,157 @@
+// The bench on a phone-sized screen against the real core: gates, a bore entered by hand, its polar plot, the skim
+// picture, a fit, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openPhone, startDesk, violations } from "./stage.mjs";
+
+let desk;
+let phone;
+
+before(async () => {
+  desk = await startDesk();
+  phone = await openPhone(desk);
+  phone.page.setDefaultTimeout(15_000);
+});
+
+after(async () => {
+  await phone?.browser.close();
+  await desk?.stop();
+});
+
+const place = () => phone.page.evaluate(() => location.hash);
+
+async function go(where) {
+  const visit = /#\/visit\/[^/]+/.exec(await place())[0];
+  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
+  await phone.page.waitForTimeout(300);
+}
+
+async function accessible(screen) {
+  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
+  assert.deepEqual([...(await violations(phone.page)), ...(wide ? ["wider than the phone"] : [])], [], screen);
+}
+
+async function confirmGates(set) {
+  const { page } = phone;
+  const part = page.getByTestId(`bench-gates-${set}`);
+  if (!(await part.evaluate((details) => details.open))) await part.locator("summary").click();
+  const gates = part.locator("[data-testid^=bench-gate-]");
+  const count = await gates.count();
+  assert.ok(count >= 3, `only ${count} gates in ${set}`);
+  for (let index = 0; index < count; index += 1) {
+    if (!(await gates.nth(index).isVisible())) await part.locator("summary").click();
+    await gates.nth(index).click();
+    await page.waitForTimeout(200);
+  }
+}
+
+async function unfold(id) {
+  const part = phone.id(id);
+  if (!(await part.evaluate((details) => details.open))) await part.locator("summary").first().click();
+}
+
+test("a visit is opened and goes to its bench", async () => {
+  const { page, id } = phone;
+  await page.goto(desk.address);
+  await id("technician").fill("Kim Marsh");
+  await id("save-technician").click();
+  await id("new-visit").click();
+  await id("layout-rigid-engine-speed").click();
+  await id("plate").fill("TR 4417");
+  await id("save-intake").click();
+  await page.waitForFunction(() => location.hash.includes("/visit/"));
+  await page.waitForTimeout(300);
+  await go("bench");
+  await id("verdict").waitFor();
+  assert.equal(await id("verdict").getAttribute("data-verdict"), "open");
+  assert.equal(await id("bench-found").count(), 0, "nothing can be recorded before the gates");
+  await accessible("the bench before its gates");
+});
+
+test("an oval bore is entered and shows its polar plot and the skim picture", async () => {
+  const { page, id } = phone;
+  await confirmGates("teardown");
+  await unfold("bench-found");
+  const found = id("bench-found");
+  await found.getByTestId("bore-angles").fill("6");
+  await found.getByTestId("bore-depths").fill("2");
+  await found.getByTestId("bore-wall").fill("6.0");
+  for (let depth = 0; depth < 2; depth += 1) {
+    for (let angle = 0; angle < 6; angle += 1) {
+      const size = 72.02 + 0.03 * Math.cos((2 * Math.PI * angle) / 6) + 0.004 * depth;
+      await found.getByTestId(`bore-${depth}-${angle}`).fill(size.toFixed(3));
+    }
+  }
+  await page.reload();
+  await id("verdict").waitFor();
+  await unfold("bench-found");
+  assert.equal(await found.getByTestId("bore-0-0").inputValue(), "72.050", "what was typed survives a reload");
+  await accessible("a bore being entered");
+  await found.getByTestId("bore-save").click();
+  await found.getByTestId("polar-plot").waitFor();
+  await id("skim-rings").waitFor();
+  await accessible("a bore with its plot");
+  await id("skim-after").click();
+});
+
+test("passes, fit, ring and note lead to a repair record", async () => {
+  const { page, id } = phone;
+  await confirmGates("machining");
+  await id("contact-partly").click();
+  await page.waitForTimeout(300);
+  await unfold("bench-fit");
+  await id("fit-bearing-od").fill("72");
+  await id("fit-class").selectOption("N7");
+  await id("fit-housing").selectOption("A356");
+  await id("fit-temp").fill("20..80");
+  await id("fit-save").click();
+  await page.waitForTimeout(500);
+  await unfold("bench-ring");
+  await id("ring-free").click();
+  await page.waitForTimeout(300);
+  await unfold("bench-notes");
+  await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
+  await id("bench-note-save").click();
+  await page.waitForTimeout(300);
+  await accessible("the bench with all its parts");
+  const paper = page.waitForResponse(async (response) =>
+    response.url().endsWith("/api") && (await response.json().catch(() => ({}))).is === "paper");
+  await id("make-pdf").click();
+  const { base64 } = await (await paper).json();
+  assert.equal(Buffer.from(base64, "base64").subarray(0, 5).toString(), "%PDF-");
+});
+
+test("the outcome is confirmed and counted", async () => {
+  const { page, id } = phone;
+  await go("outcome");
+  await id("outcome-loose-seat").click();
+  await accessible("the outcome");
+  await id("outcome-save").click();
+  await id("outcome").waitFor();
+  await page.goto(`${desk.origin}/#/calibration`);
+  await id("outcomes-count").waitFor();
+  assert.match(await id("outcomes-count").innerText(), /one/i);
+  await id("judgement-alone").waitFor();
+  await id("scores").waitFor();
+  await accessible("the page that counts outcomes");
+});
+
+test("the technician can think otherwise", async () => {
+  const { page, id } = phone;
+  await page.goBack();
+  await page.waitForTimeout(300);
+  await go("result");
+  await id("opinion-open").click();
+  await id("opinion-cause").selectOption("misfire");
+  await id("opinion-reason").fill("It pops when warm.");
+  await accessible("an opinion being given");
+  await id("opinion-save").click();
+  await id("opinion").waitFor();
+  await accessible("a result with an opinion");
+});
+
+test("nothing left for elsewhere and nothing broke", () => {
+  assert.deepEqual(phone.strays, []);
+  assert.deepEqual(phone.faults, []);
+});

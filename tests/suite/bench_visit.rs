@@ -1,0 +1,183 @@
+//! A visit with its bench: a gauge that settles what hands left unsure, gates, bore, skim, fit, ring, verdict,
+//! and the repair record.
+
+use std::path::Path;
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use serde_json::{Value, json};
+use steady_core::app::Steady;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::model::bench::BenchStand;
+use steady_core::model::standing::Standing;
+use steady_core::model::verdict::Verdict;
+
+use crate::bench_tools::{ask, case, code, open, scratch};
+
+fn demo(name: &str) -> String {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/bench");
+    std::fs::read_to_string(folder.join(name)).unwrap()
+}
+
+/// A visit with these answers, in a scratch folder.
+fn visit(steady: &Steady, answers: &str) -> String {
+    let replayed = steady_core::app::replay::replay(
+        steady,
+        &case("rigid-engine-speed", answers).to_string(),
+        Path::new("."),
+    );
+    replayed.unwrap().report["visit"].as_str().unwrap().to_owned()
+}
+
+#[track_caller]
+fn bench(steady: &Steady, request: Value) -> BenchStand {
+    let request: Request = serde_json::from_value(request).unwrap();
+    match steady.handle(request).unwrap() {
+        Response::Bench(stand) => *stand,
+        other => panic!("no bench but {other:?}"),
+    }
+}
+
+/// Gauge readings at the bearing of a 35 mm bore, group C3, mm.
+fn gauge(visit: &str, step: &str, readings: &[&str]) -> Value {
+    json!({ "ask": "record-gauge", "visit": visit, "step": step, "gauge": {
+        "unit": "mm", "readings": readings, "instrument": { "resolution": "0.002", "mpe": "0.004" },
+        "place": { "at": "bearing" }, "bearing": { "bore_mm": 35.0, "group": "C3" } } })
+}
+
+/// Opens the lift part again, since a gauge is read under the car.
+fn under_the_car(steady: &Steady, visit: &str) {
+    let standing = ask(steady, json!({ "ask": "look", "visit": visit }));
+    if let Some(set) = standing.entered {
+        assert_eq!(set, "lift");
+        return;
+    }
+    let lift = standing.gate_sets.iter().find(|set| set.id == "lift").unwrap();
+    for gate in &lift.gates {
+        let confirm = json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id });
+        ask(steady, confirm);
+    }
+}
+
+fn word(standing: &Standing) -> String {
+    standing.urgency.word.map_or_else(|| "none".to_owned(), |word| word.id().to_owned())
+}
+
+const NONE: [&str; 6] = ["0.012", "0.014", "0.012", "0.012", "0.014", "0.013"];
+const MUCH: [&str; 6] = ["0.13", "0.12", "0.14", "0.13", "0.12", "0.13"];
+
+/// What hands felt, what the gauge read up and down, and the rating that must follow.
+#[test]
+fn gauge_settles_unsure_and_never_clears_what_a_hand_felt() {
+    for (hand, readings, before, after) in [
+        ("unsure", &NONE[..], "warning", "notice"),
+        ("unsure", &MUCH[..], "warning", "danger"),
+        ("none", &MUCH[..], "notice", "danger"),
+        ("felt", &NONE[..], "danger", "danger"),
+        ("none", &NONE[..1], "notice", "warning"),
+        ("not-done", &NONE[..], "none", "none"),
+    ] {
+        let (_folder, steady) = scratch();
+        let visit = visit(&steady, &format!("play-vertical={hand} play-lateral=none turn-by-hand=smooth"));
+        under_the_car(&steady, &visit);
+        let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
+        assert_eq!(word(&standing), before, "{hand}");
+        let standing = ask(&steady, gauge(&visit, "play-vertical", readings));
+        assert_eq!(word(&standing), after, "{hand} {readings:?}: {:?}", standing.gauges);
+        assert_eq!(standing.gauges.len(), 1);
+        let undone = json!({ "ask": "undo", "visit": visit, "entry": standing.undo.unwrap().entry, "reason": "read it wrong" });
+        assert_eq!(word(&ask(&steady, undone)), before, "{hand}: undone");
+    }
+}
+
+#[test]
+fn gauge_is_refused_where_it_cannot_be_read() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=unsure");
+    under_the_car(&steady, &visit);
+    assert_eq!(code(&steady, gauge(&visit, "turn-by-hand", &NONE)), "step-does-not-apply");
+    assert_eq!(code(&steady, gauge(&visit, "play-vertical", &["0,012"])), "decimal-comma");
+    ask(&steady, json!({ "ask": "leave-part", "visit": visit }));
+    assert_eq!(code(&steady, gauge(&visit, "play-vertical", &NONE)), "gate-closed");
+    let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
+    assert!(standing.gauges.is_empty());
+}
+
+fn confirm(steady: &Steady, visit: &str, set: &str) {
+    let stand = bench(steady, json!({ "ask": "bench", "visit": visit }));
+    let gates = stand.gate_sets.into_iter().find(|gates| gates.id == set).unwrap().gates;
+    assert!(gates.len() >= 3, "{set}: {gates:?}");
+    for gate in gates {
+        bench(steady, json!({ "ask": "bench-gate", "visit": visit, "gate": gate.id }));
+    }
+}
+
+#[test]
+fn nothing_of_the_bench_is_recorded_before_its_gates() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let bore = json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
+    assert_eq!(code(&steady, bore.clone()), "gate-closed");
+    assert_eq!(code(&steady, json!({ "ask": "bench-gate", "visit": visit, "gate": "no-such" })), "unknown-gate");
+    confirm(&steady, &visit, "teardown");
+    assert_eq!(code(&steady, bore), "ok");
+    let pass = json!({ "ask": "bench-pass", "visit": visit, "number": 1, "contact": "partly" });
+    assert_eq!(code(&steady, pass.clone()), "gate-closed");
+    confirm(&steady, &visit, "machining");
+    assert_eq!(code(&steady, pass), "ok");
+    let comma = json!({ "ask": "bench-pass", "visit": visit, "number": 2, "contact": "partly", "diameter": "72,1" });
+    assert_ne!(code(&steady, comma), "ok");
+    let bad = json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": "bore,kind=two-point\n" });
+    assert_eq!(code(&steady, bad), "bore-header-missing");
+}
+
+#[test]
+fn bench_runs_from_bore_to_verdict_and_survives_closing() {
+    let (folder, steady) = scratch();
+    let visit = visit(&steady, "neutral-2500-buzz=felt play-vertical=felt housing-look=marks");
+    let empty = bench(&steady, json!({ "ask": "bench", "visit": visit }));
+    assert_eq!(empty.verdict.verdict, None, "nothing measured never reads as fine");
+    assert!(!empty.verdict.missing.is_empty());
+    confirm(&steady, &visit, "teardown");
+    confirm(&steady, &visit, "machining");
+    let found = bench(
+        &steady,
+        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("three-lobes-dial.csv") }),
+    );
+    let plan = found.plan.clone().unwrap();
+    assert!(!plan.passes.is_empty() && plan.passes.last().unwrap().clean);
+    assert!(!found.found.unwrap().shape.sections[0].plot.points.is_empty());
+    let look = json!({ "cracked": false, "ring_turned": true, "wall_least_mm": 3.0 });
+    let looked = bench(&steady, json!({ "ask": "bench-look", "visit": visit, "look": look }));
+    assert_ne!(looked.verdict.at_least, Verdict::BearingsOnly, "{:?}", looked.verdict);
+    let photo = format!("data:{}", STANDARD.encode("no picture"));
+    assert_eq!(
+        code(&steady, json!({ "ask": "bench-photo", "visit": visit, "of": "bench-roof", "upload": photo })),
+        "unknown-step"
+    );
+    for (number, contact) in [(1, "partly"), (2, "all-round")] {
+        let pass = json!({ "ask": "bench-pass", "visit": visit, "number": number, "contact": contact, "diameter": "72.06" });
+        bench(&steady, pass);
+    }
+    let values = json!([["bearing-od", "72"], ["class", "N7"], ["housing", "A356"], ["temp", "20..80"]]);
+    let fit = bench(&steady, json!({ "ask": "bench-fit", "visit": visit, "values": values }));
+    assert!(fit.fit.is_some() && fit.fit_lines.len() > 3, "{:?}", fit.fit_lines);
+    bench(&steady, json!({ "ask": "bench-ring", "visit": visit, "turns": "free" }));
+    bench(&steady, json!({ "ask": "bench-note", "visit": visit, "text": "New bolts, 25 Nm, maker's sheet" }));
+    let cracked = json!({ "cracked": true, "ring_turned": true, "wall_least_mm": 3.0 });
+    let scrapped = bench(&steady, json!({ "ask": "bench-look", "visit": visit, "look": cracked }));
+    assert_eq!(scrapped.verdict.verdict, Some(Verdict::ReplaceHousing));
+    let entry = scrapped.undo.unwrap();
+    let before = bench(&steady, json!({ "ask": "bench-undo", "visit": visit, "entry": entry }));
+    assert_ne!(before.verdict.verdict, Some(Verdict::ReplaceHousing));
+    assert_eq!(code(&steady, json!({ "ask": "bench-undo", "visit": visit, "entry": entry })), "undo-out-of-date");
+    drop(steady);
+    let steady = open(folder.path()).unwrap();
+    assert_eq!(bench(&steady, json!({ "ask": "bench", "visit": visit })), before);
+    let paper = json!({ "ask": "paper", "visit": visit, "paper": "repair", "locale": "en" });
+    let Response::Paper(file) = steady.handle(serde_json::from_value(paper).unwrap()).unwrap() else {
+        panic!("no paper")
+    };
+    assert!(String::from_utf8(STANDARD.decode(file.base64).unwrap()).unwrap().starts_with("Repair record"));
+}
