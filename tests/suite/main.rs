@@ -8,6 +8,7 @@
 )]
 
 mod bad_input;
+mod bench_bindings;
 mod bench_tools;
 mod bindings;
 mod cases;
