@@ -6,7 +6,7 @@ use steady_core::app::gauge::{Judged, gauge};
 use steady_core::measure::gauge::combine::{Combined, Contribution, combine};
 use steady_core::measure::gauge::decide::{bands, guard};
 use steady_core::measure::gauge::{meaning, risk, student, trend};
-use steady_core::model::gauge::{Decision, GaugeMeaning, Remedy};
+use steady_core::model::gauge::{GaugeDecision, GaugeMeaning, Remedy};
 use steady_core::model::standing::Support;
 use steady_core::model::typed::LengthUnit;
 use toml::Table;
@@ -200,10 +200,10 @@ fn shown(judged: &Judged) -> Value {
     serde_json::to_value(&judged.result).unwrap()
 }
 
-/// Decision and meaning of every shipped measurement.
+/// GaugeDecision and meaning of every shipped measurement.
 #[test]
 fn every_shipped_measurement_is_decided_as_told() {
-    use {Decision as D, GaugeMeaning as M};
+    use {GaugeDecision as D, GaugeMeaning as M};
     let expected = [
         ("gauge-rigid-none-proven.json", D::NoneProven, M::SettlesUnsure),
         ("gauge-rigid-not-decided.json", D::NotDecided, M::Unsure),
@@ -259,7 +259,7 @@ fn what_would_decide_decides() {
     }
     let mut more = base.clone();
     more["readings"] = json!(values);
-    assert_eq!(judged(&more).result.decision, Decision::Proven, "{readings}");
+    assert_eq!(judged(&more).result.decision, GaugeDecision::Proven, "{readings}");
 
     let coarse = json!({
         "unit": "mm", "station": "support", "direction": "vertical", "support": "rigid",
@@ -270,7 +270,7 @@ fn what_would_decide_decides() {
     let Some(Remedy::FinerGauge { resolution_mm, mpe_mm }) = remedies.first() else { panic!("{remedies:?}") };
     let mut finer = coarse.clone();
     finer["instrument"] = json!({"resolution": resolution_mm, "mpe": mpe_mm});
-    assert_eq!(judged(&finer).result.decision, Decision::Proven);
+    assert_eq!(judged(&finer).result.decision, GaugeDecision::Proven);
 
     let mut far = coarse;
     far["place"] = json!({"at": "shaft", "pivot_mm": 0, "gauge_mm": 200, "bearing_mm": 600, "error_mm": 5});
@@ -280,15 +280,15 @@ fn what_would_decide_decides() {
     assert!(remedies.contains(&Remedy::AtBearing), "{remedies:?}");
     far["place"] = json!({"at": "bearing"});
     far["readings"] = json!([0.18, 0.18, 0.18, 0.18]);
-    assert_eq!(judged(&far).result.decision, Decision::Proven);
+    assert_eq!(judged(&far).result.decision, GaugeDecision::Proven);
 }
 
 /// From mildest to worst.
-fn rank(decision: Decision) -> u8 {
+fn rank(decision: GaugeDecision) -> u8 {
     match decision {
-        Decision::NoneProven => 0,
-        Decision::NotDecided | Decision::Compare => 1,
-        Decision::Proven => 2,
+        GaugeDecision::NoneProven => 0,
+        GaugeDecision::NotDecided | GaugeDecision::Compare => 1,
+        GaugeDecision::Proven => 2,
     }
 }
 
@@ -341,7 +341,7 @@ fn one_reading_decides_nothing() {
     let mut input = sound();
     input["readings"] = json!([0.5]);
     let result = judged(&input).result;
-    assert_eq!(result.decision, Decision::NotDecided);
+    assert_eq!(result.decision, GaugeDecision::NotDecided);
     assert_eq!(result.meaning, GaugeMeaning::Unsure);
     assert_eq!(result.remedies, [Remedy::ReadAgain { readings: 5 }]);
     assert!(result.uncertainty.is_none() && result.likelihood.is_none() && result.bands.is_none());
@@ -360,7 +360,8 @@ fn a_reading_far_from_the_others_is_marked_and_counted() {
 /// Whatever a gauge says, a hand that felt movement stands, and nothing unjudged becomes milder.
 #[test]
 fn a_gauge_never_clears_what_a_hand_felt() {
-    let all = [Decision::Proven, Decision::NoneProven, Decision::NotDecided, Decision::Compare];
+    let all =
+        [GaugeDecision::Proven, GaugeDecision::NoneProven, GaugeDecision::NotDecided, GaugeDecision::Compare];
     for support in [Support::Rigid, Support::Rubber, Support::Tube] {
         for decision in all {
             let gauge = meaning::meaning(support, decision);
@@ -374,10 +375,13 @@ fn a_gauge_never_clears_what_a_hand_felt() {
             }
         }
     }
-    assert_eq!(meaning::counts("none", meaning::meaning(Support::Rigid, Decision::Proven)), "felt");
-    assert_eq!(meaning::counts("none", meaning::meaning(Support::Rigid, Decision::NotDecided)), "unsure");
-    assert_eq!(meaning::counts("none", meaning::meaning(Support::Rigid, Decision::Compare)), "unsure");
-    assert_eq!(meaning::counts("unsure", meaning::meaning(Support::Tube, Decision::NoneProven)), "none");
+    assert_eq!(meaning::counts("none", meaning::meaning(Support::Rigid, GaugeDecision::Proven)), "felt");
+    assert_eq!(
+        meaning::counts("none", meaning::meaning(Support::Rigid, GaugeDecision::NotDecided)),
+        "unsure"
+    );
+    assert_eq!(meaning::counts("none", meaning::meaning(Support::Rigid, GaugeDecision::Compare)), "unsure");
+    assert_eq!(meaning::counts("unsure", meaning::meaning(Support::Tube, GaugeDecision::NoneProven)), "none");
 }
 
 #[test]

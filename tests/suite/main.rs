@@ -9,6 +9,7 @@
 
 mod backups;
 mod bad_input;
+mod bench_bindings;
 mod bench_tools;
 mod bench_visit;
 mod bindings;

@@ -7,7 +7,7 @@
 //! which is why a first measurement is asked for five.
 
 use steady_core::app::gauge::gauge;
-use steady_core::model::gauge::{BudgetLine, BudgetSource, GaugeResult};
+use steady_core::model::gauge::{BudgetSource, GaugeBudgetLine, GaugeResult};
 
 use crate::gauge::demo_files;
 
@@ -41,7 +41,7 @@ impl Chance {
     }
 }
 
-fn line(result: &GaugeResult, source: BudgetSource) -> Option<&BudgetLine> {
+fn line(result: &GaugeResult, source: BudgetSource) -> Option<&GaugeBudgetLine> {
     result.budget.iter().find(|line| line.source == source)
 }
 

@@ -1,7 +1,7 @@
 //! What the readings of a gauge say, as sentences.
 
 use crate::model::gauge::{
-    Bands, BudgetSource, Decision, GaugeMeaning, GaugeResult, LimitSource, Remedy, Trend, TrendShows,
+    Bands, BudgetSource, GaugeDecision, GaugeMeaning, GaugeResult, LimitSource, Remedy, Trend, TrendShows,
     Uncertainty,
 };
 use crate::model::standing::Support;
@@ -149,12 +149,12 @@ fn mm(words: &Words, value: f64) -> String {
     words.rounded(value, 3)
 }
 
-fn decision_id(decision: Decision) -> &'static str {
+fn decision_id(decision: GaugeDecision) -> &'static str {
     match decision {
-        Decision::Proven => "gauge-decision-proven",
-        Decision::NoneProven => "gauge-decision-none-proven",
-        Decision::NotDecided => "gauge-decision-not-decided",
-        Decision::Compare => "gauge-decision-compare",
+        GaugeDecision::Proven => "gauge-decision-proven",
+        GaugeDecision::NoneProven => "gauge-decision-none-proven",
+        GaugeDecision::NotDecided => "gauge-decision-not-decided",
+        GaugeDecision::Compare => "gauge-decision-compare",
     }
 }
 
@@ -182,7 +182,7 @@ fn source_id(source: BudgetSource) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::{decision_id, gauge_remedy, meaning_id, mm, trend_line};
-    use crate::model::gauge::{Decision, GaugeMeaning, Remedy, Trend, TrendShows};
+    use crate::model::gauge::{GaugeDecision, GaugeMeaning, Remedy, Trend, TrendShows};
     use crate::model::typed::LengthUnit;
     use crate::words::Words;
 
@@ -193,7 +193,12 @@ mod tests {
     /// A missing text stops the test: see `words::in_place_of_text`.
     #[test]
     fn every_decision_meaning_remedy_and_trend_has_its_sentence() {
-        for decision in [Decision::Proven, Decision::NoneProven, Decision::NotDecided, Decision::Compare] {
+        for decision in [
+            GaugeDecision::Proven,
+            GaugeDecision::NoneProven,
+            GaugeDecision::NotDecided,
+            GaugeDecision::Compare,
+        ] {
             assert!(words().text(decision_id(decision)).ends_with('.'));
         }
         for meaning in [

@@ -141,13 +141,13 @@ pub struct GaugeResult {
     /// How well the mean is known; none for one reading.
     pub uncertainty: Option<Uncertainty>,
     /// Where the uncertainty comes from, largest share first; without scatter for one reading.
-    pub budget: Vec<BudgetLine>,
+    pub budget: Vec<GaugeBudgetLine>,
     /// The limit.
     pub limit: Limit,
     /// Where the decision changes; none without limit or uncertainty.
     pub bands: Option<Bands>,
     /// The decision.
-    pub decision: Decision,
+    pub decision: GaugeDecision,
     /// What the urgency rules take from it.
     pub meaning: GaugeMeaning,
     /// What would decide it, as far as it can be foreseen from these readings; only where not decided.
@@ -195,7 +195,7 @@ pub struct Uncertainty {
 /// One line of the budget.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-pub struct BudgetLine {
+pub struct GaugeBudgetLine {
     /// Where it comes from.
     pub source: BudgetSource,
     /// How it was found.
@@ -297,7 +297,7 @@ pub struct Bands {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
-pub enum Decision {
+pub enum GaugeDecision {
     /// Movement beyond the limit is proven.
     Proven,
     /// The movement is proven to lie within the limit.

@@ -4,7 +4,7 @@
 //! (1 + alignment) x distance of the bearing from the pivot / distance of the gauge from the pivot.
 
 use super::combine::Contribution;
-use crate::model::gauge::{BudgetLine, BudgetSource, Evaluation, Shape};
+use crate::model::gauge::{BudgetSource, Evaluation, GaugeBudgetLine, Shape};
 
 /// A gauge at work: what its budget depends on. Lengths in millimetres, at the gauge.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -49,7 +49,7 @@ impl AtWork {
 }
 
 /// The budget, in the order of the model.
-pub fn lines(at: &AtWork) -> Vec<BudgetLine> {
+pub fn lines(at: &AtWork) -> Vec<GaugeBudgetLine> {
     let mut lines = Vec::new();
     let ratio = at.ratio();
     if let Some(deviation) = at.deviation {
@@ -74,13 +74,13 @@ pub fn lines(at: &AtWork) -> Vec<BudgetLine> {
 }
 
 /// A line from the half width of its distribution; for Student's t from the deviation itself.
-fn type_b(source: BudgetSource, shape: Shape, half_width: f64, sensitivity: f64) -> BudgetLine {
+fn type_b(source: BudgetSource, shape: Shape, half_width: f64, sensitivity: f64) -> GaugeBudgetLine {
     let standard = match shape {
         Shape::Student => half_width,
         Shape::Rectangular => half_width / 3.0_f64.sqrt(),
         Shape::Triangular => half_width / 6.0_f64.sqrt(),
     };
-    BudgetLine {
+    GaugeBudgetLine {
         source,
         evaluation: Evaluation::B,
         shape,
@@ -92,7 +92,7 @@ fn type_b(source: BudgetSource, shape: Shape, half_width: f64, sensitivity: f64)
     }
 }
 
-fn finish(mut lines: Vec<BudgetLine>) -> Vec<BudgetLine> {
+fn finish(mut lines: Vec<GaugeBudgetLine>) -> Vec<GaugeBudgetLine> {
     for line in &mut lines {
         line.contribution_mm = (line.standard * line.sensitivity).abs();
     }
@@ -104,6 +104,6 @@ fn finish(mut lines: Vec<BudgetLine>) -> Vec<BudgetLine> {
 }
 
 /// The lines as contributions to combine.
-pub fn contributions(lines: &[BudgetLine]) -> Vec<Contribution> {
+pub fn contributions(lines: &[GaugeBudgetLine]) -> Vec<Contribution> {
     lines.iter().map(|line| Contribution { size: line.contribution_mm, dof: line.dof }).collect()
 }

@@ -3,7 +3,7 @@
 
 use super::combine::Combined;
 use super::student;
-use crate::model::gauge::{Bands, Decision};
+use crate::model::gauge::{Bands, GaugeDecision};
 
 /// The guard band: the standard's figure in standard uncertainties, or the one-sided 95 % of Student's t
 /// where few degrees of freedom make that larger.
@@ -17,12 +17,12 @@ pub fn bands(limit: f64, guard: f64) -> Bands {
 }
 
 /// The decision for a mean.
-pub fn decide(mean: f64, bands: &Bands) -> Decision {
+pub fn decide(mean: f64, bands: &Bands) -> GaugeDecision {
     if mean > bands.proven_above_mm {
-        Decision::Proven
+        GaugeDecision::Proven
     } else if mean <= bands.none_up_to_mm {
-        Decision::NoneProven
+        GaugeDecision::NoneProven
     } else {
-        Decision::NotDecided
+        GaugeDecision::NotDecided
     }
 }

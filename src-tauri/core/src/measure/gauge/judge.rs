@@ -6,8 +6,8 @@ use super::fault::GaugeFault;
 use super::remedies::{Sought, remedies};
 use super::{decide, likelihood, meaning, read, risk, student, trend};
 use crate::model::gauge::{
-    Bands, BudgetLine, Decision, Earlier, GaugeInput, GaugeResult, ReadingStand, Remedy, Trend, TrendPoint,
-    Uncertainty,
+    Bands, Earlier, GaugeBudgetLine, GaugeDecision, GaugeInput, GaugeResult, ReadingStand, Remedy, Trend,
+    TrendPoint, Uncertainty,
 };
 use crate::trade::bench::BenchTables;
 
@@ -79,18 +79,18 @@ fn uncertainty(mean: f64, combined: &Combined) -> Uncertainty {
     }
 }
 
-fn decision(at: &AtWork, limit: Option<f64>, bands: Option<&Bands>) -> Decision {
+fn decision(at: &AtWork, limit: Option<f64>, bands: Option<&Bands>) -> GaugeDecision {
     match (limit, bands) {
-        (None, _) => Decision::Compare,
-        (Some(_), None) => Decision::NotDecided,
+        (None, _) => GaugeDecision::Compare,
+        (Some(_), None) => GaugeDecision::NotDecided,
         (Some(_), Some(bands)) => decide::decide(at.movement(), bands),
     }
 }
 
-fn sought_remedies(decision: Decision, sought: Option<&Sought<'_>>) -> Vec<Remedy> {
+fn sought_remedies(decision: GaugeDecision, sought: Option<&Sought<'_>>) -> Vec<Remedy> {
     match (decision, sought) {
-        (Decision::NotDecided, Some(sought)) => remedies(sought),
-        (Decision::Compare, _) => vec![Remedy::FindLimit],
+        (GaugeDecision::NotDecided, Some(sought)) => remedies(sought),
+        (GaugeDecision::Compare, _) => vec![Remedy::FindLimit],
         _ => Vec::new(),
     }
 }
@@ -119,7 +119,7 @@ fn median(mut values: Vec<f64>) -> f64 {
     if values.len().is_multiple_of(2) { 0.5 * (lower + upper) } else { upper }
 }
 
-fn largest_first(mut budget: Vec<BudgetLine>) -> Vec<BudgetLine> {
+fn largest_first(mut budget: Vec<GaugeBudgetLine>) -> Vec<GaugeBudgetLine> {
     budget.sort_by(|one, other| other.contribution_mm.total_cmp(&one.contribution_mm));
     budget
 }

@@ -1,19 +1,19 @@
 //! What a gauge adds to what hands felt, for the urgency rules.
 
-use crate::model::gauge::{Decision, GaugeMeaning};
+use crate::model::gauge::{GaugeDecision, GaugeMeaning};
 use crate::model::ids::answer;
 use crate::model::standing::Support;
 
 /// What a decision means at a support.
-pub fn meaning(support: Support, decision: Decision) -> GaugeMeaning {
+pub fn meaning(support: Support, decision: GaugeDecision) -> GaugeMeaning {
     match (support, decision) {
-        (Support::Rubber, Decision::Proven) => GaugeMeaning::BeyondFigure,
-        (Support::Rigid | Support::Tube, Decision::Proven) => GaugeMeaning::Felt,
-        (_, Decision::NoneProven) => GaugeMeaning::SettlesUnsure,
-        (_, Decision::NotDecided) | (Support::Rigid | Support::Tube, Decision::Compare) => {
+        (Support::Rubber, GaugeDecision::Proven) => GaugeMeaning::BeyondFigure,
+        (Support::Rigid | Support::Tube, GaugeDecision::Proven) => GaugeMeaning::Felt,
+        (_, GaugeDecision::NoneProven) => GaugeMeaning::SettlesUnsure,
+        (_, GaugeDecision::NotDecided) | (Support::Rigid | Support::Tube, GaugeDecision::Compare) => {
             GaugeMeaning::Unsure
         }
-        (Support::Rubber, Decision::Compare) => GaugeMeaning::Silent,
+        (Support::Rubber, GaugeDecision::Compare) => GaugeMeaning::Silent,
     }
 }
 

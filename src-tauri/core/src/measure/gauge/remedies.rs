@@ -4,7 +4,7 @@
 use super::budget::{AtWork, contributions, lines};
 use super::combine::combine;
 use super::decide::{bands, decide, guard};
-use crate::model::gauge::{Decision, Remedy};
+use crate::model::gauge::{GaugeDecision, Remedy};
 use crate::model::typed::LengthUnit;
 
 /// With fewer, effective degrees of freedom make the interval narrower than a Monte Carlo run finds it: by a
@@ -84,5 +84,5 @@ fn enough_readings(sought: &Sought<'_>, at: AtWork) -> Option<u32> {
 fn decides(sought: &Sought<'_>, at: &AtWork) -> bool {
     let combined = combine(&contributions(&lines(at)));
     let bands = bands(sought.limit, guard(&combined, sought.guard_least));
-    decide(at.movement(), &bands) != Decision::NotDecided
+    decide(at.movement(), &bands) != GaugeDecision::NotDecided
 }
