@@ -8,7 +8,7 @@ use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
 use crate::measure::bore::skim::skim;
 use crate::measure::bore::unit::{Unit, length_mm};
-use crate::measure::verdict::verdict;
+use crate::measure::verdict::{verdict, with_fit};
 use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, RingTurn,
 };
@@ -303,21 +303,18 @@ fn findings(
     let whole = |shape: &&BoreShape| shape.sections.iter().all(|section| !section.at_least);
     let roundness = seat.filter(whole).and_then(|shape| shape.greatest_out_of_roundness);
     let oval = seat.and_then(|shape| shape.greatest_ovality);
-    let seats = fit.map(|fit| fit.seats.as_slice()).unwrap_or_default();
-    let hot = seats.iter().filter_map(|seat| seat.over_temperature.last()).map(|at| at.interference_um.least);
-    let used = seats.iter().flat_map(|seat| &seat.stress).filter_map(|stress| stress.used);
     let last = plan.and_then(|plan| plan.passes.iter().find(|pass| pass.clean));
-    BenchFindings {
+    let found = BenchFindings {
         cracked: look.cracked,
         ring_turned: look.ring_turned,
         diameter_mm: seat.and_then(|shape| shape.mean_diameter).map(|size| size.value_mm),
         roundness_um: roundness
             .or(oval.filter(|form| form.value_um - form.expanded_um > CERTAINLY_OVAL_UM))
             .map(|form| WithUncertainty { value: form.value_um, expanded: form.expanded_um }),
-        hot_interference_um: hot.reduce(f64::min),
-        yield_share: used.reduce(f64::max),
         clean_up_um: plan.filter(|plan| !plan.at_least).map(|plan| 2.0 * plan.cut.value_um),
         wall_left_mm: last.and_then(|pass| pass.wall_left_mm),
         wall_least_mm: look.wall_least_mm,
-    }
+        ..BenchFindings::default()
+    };
+    fit.map_or_else(|| found.clone(), |fit| with_fit(&found, fit))
 }
