@@ -79,7 +79,6 @@ lock-other-part = Bloqueado: salga primero de la parte en la que está.
 lock-danger-found = Bloqueado: se encontró PELIGRO, así que el motor no se pone más en marcha.
 
 next-hands-on = Solo la prueba a mano decide.
-next-informs = Esta prueba es la que más diría.
 
 part-leave-running = Pare el motor y salga del asiento
 part-leave-creep = Coche parado, freno puesto
