@@ -88,3 +88,10 @@ database-set-aside = Une base de données abîmée a été mise de côté avec s
 
 error-photo-missing = Le fichier de la photo n’est pas là
 error-photo-missing-help = Reprenez la photo. Si d’autres photos manquent, cherchez un dossier mis de côté dans le dossier des données.
+
+error-unknown-cause = Cette cause n’existe pas pour cette voiture
+error-unknown-cause-help = Choisissez une des causes que le tri énumère, ou normal-character pour aucune d’elles.
+error-opinion-without-reason = Un avis a besoin de sa raison
+error-opinion-without-reason-help = Dites en quelques mots ce qui vous le fait penser.
+error-outcome-contradicts = Ce qui était vraiment là manque, est nommé deux fois ou se contredit
+error-outcome-contradicts-help = Nommez une fois chaque cause qui était là, ou normal-character seul si aucune ne l’était.

@@ -79,7 +79,6 @@ lock-other-part = Verrouillé : quittez d’abord la partie où vous êtes.
 lock-danger-found = Verrouillé : DANGER a été trouvé, le moteur ne tourne donc plus.
 
 next-hands-on = Seul le contrôle à la main décide.
-next-informs = C’est ce contrôle qui en dirait le plus.
 
 part-leave-running = Moteur arrêté, quittez le siège
 part-leave-creep = Voiture arrêtée, frein serré

@@ -1,0 +1,59 @@
+### Le verdict de l'établi, et les conditions de la partie établi.
+
+verdict-bearings-only = Roulements neufs dans le logement tel quel.
+verdict-skim-and-sleeve = Reprendre le logement et y presser une chemise.
+verdict-replace-housing = Remplacer le palier.
+verdict-open = Pas encore de verdict : une chose qui en décide n’a pas été mesurée.
+verdict-at-least-bearings-only = Toutes les issues restent possibles.
+verdict-at-least-skim-and-sleeve = Des roulements neufs seuls sont exclus.
+verdict-at-least-replace-housing = Rien de moins lourd n’est possible.
+
+verdict-why-cracked = Le palier est fissuré.
+verdict-why-wall-too-thin = Il resterait moins de paroi qu’il n’en faut.
+verdict-why-out-of-round = Il est prouvé que le logement n’est pas rond.
+verdict-why-roundness-not-decided = On ne sait pas encore si le logement est rond : mesurez-le plus finement.
+verdict-why-ring-turned = La bague a tourné dans son logement.
+verdict-why-loose-hot = Le roulement neuf aurait du jeu dans le logement chaud.
+verdict-why-too-tight = L’ajustement pousserait le palier trop près de sa limite élastique.
+verdict-why-seat-sound = Le logement est rond, serré et en bon état.
+
+verdict-gap-cracks = si le palier est fissuré
+verdict-gap-ring-marks = traces d’une bague qui a tourné
+verdict-gap-diameter = diamètre du logement
+verdict-gap-roundness = circularité du logement, avec son incertitude
+verdict-gap-hot-fit = l’ajustement à la température la plus haute
+verdict-gap-stress = contrainte du palier due à l’ajustement
+verdict-gap-clean-up = la reprise qui blanchit tout autour
+verdict-gap-wall-left = la paroi qui reste
+verdict-gap-wall-least = la paroi qui doit rester
+
+closing-turns-freely = Après le remontage, la bague tourne librement à la main, sans point dur. Tournez-la, prenez une photo, notez-le. Sinon, démontez de nouveau.
+
+## Conditions. gates-GROUPE nomme le groupe, gates-GROUPE-why dit pourquoi cela vaut une demi-minute.
+gates-teardown = Avant de déposer quoi que ce soit de lourd
+gates-teardown-why = Une voiture sur un pont à deux colonnes bascule quand son poids se déplace. Moteur et boîte tombent quand leurs supports sont ôtés.
+gate-teardown-lift-gates-hold = Tout ce qui a été confirmé avant de passer dessous tient encore : verrous, chandelles, moteur arrêté, clé au loin.
+gate-teardown-stands-and-straps = Les chandelles sont en place et la voiture est sanglée au pont élévateur.
+gate-teardown-engine-and-gearbox-held = Moteur et boîte sont tenus par dessous avant de desserrer leurs supports.
+gate-teardown-shaft-marked = La position de l’arbre est repérée aux deux extrémités.
+gate-teardown-maker-procedure = Le mode opératoire du constructeur pour la dépose est sous la main et suivi.
+
+gates-heat = Avant de chauffer ou de refroidir quoi que ce soit
+gates-heat-why = La chaleur détruit les joints et le traitement du métal sans que cela se voie ; les produits froids brûlent la peau et chassent l’air respirable.
+gate-heat-limits-known = Les limites des joints, de la graisse et du palier sont connues, et un thermomètre est sur la pièce.
+gate-heat-no-flame = Pas de flamme : four, plaque chauffante ou air chaud, également tout autour.
+gate-heat-cold-ventilated = Les produits froids ne servent que là où l’air circule librement.
+gate-heat-gloves = Les gants contre le chaud et le froid sont mis, les yeux sont couverts.
+
+gates-machining = Avant de faire tourner l’outil
+gates-machining-why = Les copeaux d’alliage léger volent et coupent, et une broche qui tourne attrape le tissu.
+gate-machining-clamped = Le palier est bridé sur sa référence et ne peut pas glisser.
+gate-machining-swarf-guarded = Un écran arrête les copeaux, et les roulements et passages d’huile sont couverts.
+gate-machining-eyes-covered = La protection des yeux est mise.
+gate-machining-sleeves-tied = Vêtements amples, cordons et cheveux sont attachés.
+
+gates-refit = Avant de remettre la voiture sur ses roues
+gates-refit-why = Ce qu’on a desserré est ce qui se desserre.
+gate-refit-new-fasteners = Les vis et écrous que le constructeur veut neufs sont neufs.
+gate-refit-maker-torque = Tous sont au couple du constructeur, dans l’ordre du constructeur.
+gate-refit-turns-freely = L’arbre tourne librement à la main.
