@@ -88,3 +88,10 @@ database-set-aside = Eine beschädigte Datenbank wurde mit ihren Fotos beiseiteg
 
 error-photo-missing = Die Datei des Fotos ist nicht da
 error-photo-missing-help = Nehmen Sie das Foto neu auf. Fehlen weitere Fotos, suchen Sie im Datenordner nach einem beiseitegelegten Ordner.
+
+error-unknown-cause = Das ist keine Ursache bei diesem Auto
+error-unknown-cause-help = Wählen Sie eine der Ursachen, die das Sortieren auflistet, oder normal-character für keine davon.
+error-opinion-without-reason = Eine Meinung braucht ihren Grund
+error-opinion-without-reason-help = Sagen Sie in wenigen Worten, warum Sie das meinen.
+error-outcome-contradicts = Was wirklich vorlag, fehlt, ist doppelt genannt oder widerspricht sich
+error-outcome-contradicts-help = Nennen Sie jede Ursache, die vorlag, einmal, oder normal-character allein, wenn es keine davon war.

@@ -79,7 +79,6 @@ lock-other-part = Gesperrt: Verlassen Sie zuerst den Teil, in dem Sie sind.
 lock-danger-found = Gesperrt: GEFAHR wurde gefunden, der Motor läuft nicht noch einmal.
 
 next-hands-on = Nur die Prüfung von Hand entscheidet.
-next-informs = Diese Prüfung würde am meisten verraten.
 
 part-leave-running = Motor aus, Sitz verlassen
 part-leave-creep = Auto steht, Bremse fest

@@ -1,0 +1,59 @@
+### Das Urteil der Werkbank, und die Freigaben ihres Teils.
+
+verdict-bearings-only = Neue Lager in den Sitz, wie er ist.
+verdict-skim-and-sleeve = Den Sitz ausdrehen und eine Hülse einpressen.
+verdict-replace-housing = Das Gehäuse ersetzen.
+verdict-open = Noch kein Urteil: Etwas, das darüber entscheidet, wurde nicht gemessen.
+verdict-at-least-bearings-only = Noch ist jeder Ausgang möglich.
+verdict-at-least-skim-and-sleeve = Neue Lager allein sind ausgeschlossen.
+verdict-at-least-replace-housing = Nichts Milderes ist möglich.
+
+verdict-why-cracked = Das Gehäuse ist gerissen.
+verdict-why-wall-too-thin = Es bliebe weniger Wand, als bleiben muss.
+verdict-why-out-of-round = Der Sitz ist erwiesen unrund.
+verdict-why-roundness-not-decided = Ob der Sitz rund ist, ist nicht entschieden: Messen Sie feiner.
+verdict-why-ring-turned = Der Ring hat sich in seinem Sitz gedreht.
+verdict-why-loose-hot = Das neue Lager säße im heißen Sitz lose.
+verdict-why-too-tight = Die Passung würde das Gehäuse zu nahe an seine Streckgrenze bringen.
+verdict-why-seat-sound = Der Sitz ist rund, fest und in Ordnung.
+
+verdict-gap-cracks = ob das Gehäuse gerissen ist
+verdict-gap-ring-marks = Spuren eines Rings, der sich gedreht hat
+verdict-gap-diameter = Durchmesser des Sitzes
+verdict-gap-roundness = Rundheit des Sitzes, mit ihrer Unsicherheit
+verdict-gap-hot-fit = die Passung bei der höchsten Temperatur
+verdict-gap-stress = Spannung im Gehäuse durch die Passung
+verdict-gap-clean-up = der Schnitt, nach dem die Bohrung rundum sauber ist
+verdict-gap-wall-left = die Wand, die bleibt
+verdict-gap-wall-least = die Wand, die bleiben muss
+
+closing-turns-freely = Nach dem Zusammenbau dreht sich der Ring von Hand frei, ohne schwere Stelle. Drehen Sie ihn, machen Sie ein Foto, tragen Sie es ein. Dreht er sich nicht frei, zerlegen Sie es wieder.
+
+## Freigaben. gates-SATZ nennt den Satz, gates-SATZ-why sagt, warum er die halbe Minute wert ist.
+gates-teardown = Bevor etwas Schweres abgebaut wird
+gates-teardown-why = Ein Auto auf zwei Säulen kippt, wenn sich sein Gewicht verlagert. Motor und Getriebe stürzen ab, wenn ihre Lager gelöst sind.
+gate-teardown-lift-gates-hold = Alles, was vor dem Gang unter das Auto bestätigt wurde, gilt noch: Sperren, Böcke, Motor aus, Schlüssel weit weg.
+gate-teardown-stands-and-straps = Böcke stehen, und das Auto ist an der Hebebühne festgezurrt.
+gate-teardown-engine-and-gearbox-held = Motor und Getriebe sind von unten gehalten, bevor ihre Lager gelöst werden.
+gate-teardown-shaft-marked = Die Stellung der Welle ist an beiden Enden markiert.
+gate-teardown-maker-procedure = Die Vorschrift des Herstellers für den Ausbau liegt bereit und wird befolgt.
+
+gates-heat = Bevor etwas erhitzt oder gekühlt wird
+gates-heat-why = Hitze verdirbt Dichtungen und Wärmebehandlung, ohne dass man es sieht; tiefkalte Mittel verbrennen die Haut und nehmen die Luft zum Atmen.
+gate-heat-limits-known = Die Grenzen von Dichtungen, Fett und Gehäuse sind bekannt, und ein Thermometer ist am Teil.
+gate-heat-no-flame = Keine Flamme: Ofen, Heizplatte oder Heißluft, rundum gleichmäßig.
+gate-heat-cold-ventilated = Tiefkalte Mittel werden nur dort benutzt, wo sich die Luft frei bewegt.
+gate-heat-gloves = Handschuhe gegen Hitze und Kälte sind an, die Augen sind geschützt.
+
+gates-machining = Bevor das Werkzeug dreht
+gates-machining-why = Leichtmetallspäne fliegen und schneiden, und eine drehende Spindel greift Stoff.
+gate-machining-clamped = Das Gehäuse ist auf seinem Bezug gespannt und kann sich nicht verschieben.
+gate-machining-swarf-guarded = Die Späne sind abgeschirmt, und Lager und Ölkanäle sind abgedeckt.
+gate-machining-eyes-covered = Der Augenschutz ist auf.
+gate-machining-sleeves-tied = Lose Kleidung, Bänder und Haare sind zurückgebunden.
+
+gates-refit = Bevor das Auto wieder auf seine Räder kommt
+gates-refit-why = Was gelöst wurde, ist das, was sich löst.
+gate-refit-new-fasteners = Schrauben und Muttern, die der Hersteller neu verlangt, sind neu.
+gate-refit-maker-torque = Jede ist mit dem Drehmoment des Herstellers angezogen, in der Reihenfolge des Herstellers.
+gate-refit-turns-freely = Die Welle dreht sich von Hand frei.

@@ -1,0 +1,49 @@
+### Der Reparaturnachweis.
+
+bore-line-size = Mittlerer Durchmesser { $size } mm, ± { $expanded } µm.
+bore-line-size-unknown = Mittlerer Durchmesser nicht gemessen.
+bore-line-ovality = Ovalität höchstens { $value } µm, ± { $expanded } µm.
+bore-line-roundness = Rundheitsabweichung höchstens { $value } µm (Mindestzone), ± { $expanded } µm.
+bore-line-roundness-least = Rundheitsabweichung mindestens { $value } µm, ± { $expanded } µm: Diese Messart ist für manche Formen blind.
+bore-line-taper = Kegeligkeit { $value } µm von der Stirnfläche nach innen, ± { $expanded } µm.
+
+repair-title = Reparaturnachweis: Lagersitz der Kardanwelle
+repair-foot = Reparaturnachweis, Vorgang { $visit }. Was hier nicht eingetragen ist, wurde nicht gemessen.
+repair-bore-found = Bohrung, wie vorgefunden
+repair-bore-finished = Bohrung, fertig bearbeitet
+repair-bore-caption = Tiefe { $depth } mm, die am wenigsten runde. Abweichung { $times }-fach vergrößert gezeichnet; gestrichelt: rund.
+repair-bore-alt = Polardiagramm der Bohrung in { $depth } mm Tiefe, ihre Abweichung von der Rundheit { $times }-fach vergrößert gezeichnet. Die Sätze daneben nennen ihre Zahlen.
+repair-heading-gates = Bestätigt, bevor schwere Teile abgebaut wurden
+repair-heading-plan = Ausdrehplan
+repair-heading-passes = Geschnittene Durchgänge
+repair-heading-fit = Passung
+repair-heading-ring = Ring nach dem Zusammenbau von Hand gedreht
+repair-heading-notes = Schrauben und Drehmomente
+repair-not-recorded = Nicht eingetragen.
+repair-gate = { $gate } ({ $by }, { $at })
+repair-pass = Durchgang { $pass }: Das Werkzeug griff { $contact } ({ $by }, { $at }).
+repair-pass-measured = Durchgang { $pass }: Das Werkzeug griff { $contact }; Durchmesser { $diameter } mm ({ $by }, { $at }).
+repair-contact-none = nirgends
+repair-contact-partly = stellenweise
+repair-contact-all-round = rundum
+repair-ring-free = Er dreht sich frei ({ $by }, { $at }).
+repair-ring-stiff = ER GEHT SCHWER ({ $by }, { $at }). Der Sitz drückt auf das Lager: Diese Reparatur hält nicht.
+repair-ring-rough = ER LÄUFT RAU ({ $by }, { $at }). Das Lager ist beschädigt: Diese Reparatur hält nicht.
+repair-note = { $text } ({ $by }, { $at })
+repair-photo-bench-found = Bohrung, wie vorgefunden
+repair-photo-bench-finished = Bohrung, fertig bearbeitet
+repair-photo-bench-ring = Ring von Hand gedreht
+repair-photo-pass = Nach Durchgang { $pass }
+repair-photo-alt = Foto der Arbeit: { $caption }.
+repair-caution-maker = Vorschrift, Maße und Drehmomente des Herstellers gehen diesem Nachweis vor, ebenso Ihr örtliches Recht.
+repair-caution-measured = Zahlen gelten für die Stellen und Winkel, die gemessen wurden, mit der Unsicherheit, die daneben steht.
+repair-caution-torque = Neue Schrauben und Muttern, mit dem Drehmoment des Herstellers. Ein Drehmoment, das hier steht, ist das, was die Werkstatt nach eigener Angabe benutzt hat.
+
+entry-gauged = Mit der Messuhr gemessen
+entry-bore-found = Bohrung gemessen, wie vorgefunden
+entry-bore-finished = Bohrung gemessen, fertig bearbeitet
+entry-housing-looked = Gehäuse auf der Werkbank angesehen
+entry-pass-cut = Durchgang geschnitten
+entry-fit-given = Passung ausgerechnet
+entry-ring-turned = Ring von Hand gedreht
+entry-bench-noted = Notiz von der Werkbank

@@ -1,0 +1,36 @@
+### Das Sortieren: warum eine Prüfung die nächste ist oder keine, Überraschungen, Entscheidungen und was eine falsche kostet.
+### loss-... folgt auf „falls“: Das Verb steht am Ende.
+
+next-informs = Diese Prüfung würde am meisten verraten.
+next-rating = Dieser kurze Blick könnte die Einstufung noch verschärfen.
+stop-nothing-changes = Keine Prüfung, die noch offen ist, würde ändern, was zu tun ist.
+stop-not-worth = Was noch offen ist, würde weniger verraten, als sein Risiko wert ist.
+stop-all-done = Jede Prüfung, die möglich ist, ist gemacht.
+
+surprise-signs-disagree = Die Zeichen widersprechen sich: Keine Ursache der Liste bringt sie zusammen hervor. Prüfen Sie die hier genannten Antworten noch einmal.
+surprise-not-listed = Vielleicht steckt etwas dahinter, das nicht auf dieser Liste steht: Die gelisteten Ursachen erklären wenig von dem, was gefunden wurde.
+
+judgement-warning-or-caution = Das Auto zurückhalten, oder es bis zur Reparatur fahren lassen?
+judgement-bearing-now-or-watch = Das Lager jetzt reparieren, oder es beobachten?
+judgement-repair-now-or-watch = Diese Ursache jetzt reparieren, oder sie beobachten?
+
+course-hold-back = Nur noch zur Reparatur bewegen
+course-drive-until-repair = Bis zur Reparatur fahren lassen
+course-repair-now = Jetzt reparieren
+course-watch = Beobachten
+
+loss-held-back-in-vain = das Auto umsonst stillstand
+loss-driven-on-a-bad-bearing = es mit einem schlechten Lager gefahren wurde
+loss-bearing-repair-in-vain = das Lager umsonst repariert wurde
+loss-bearing-fault-left = der Fehler am Lager weiterging und sein Gehäuse und die Welle mitnahm
+loss-repair-in-vain = die Reparatur umsonst war
+loss-fault-left = der Fehler weiterging
+
+entry-opinion-given = Meinung abgegeben
+entry-outcome-confirmed = Ergebnis bestätigt
+
+layout-file-refused = Eine Bauart-Datei dieser Werkstatt ist nicht brauchbar. Berichtigen Sie sie, oder nehmen Sie sie aus dem Ordner layouts; die anderen Bauarten funktionieren.
+knowledge-row-refused = Eine Zeile des eigenen Fachwissens dieser Werkstatt ist nicht brauchbar. Berichtigen Sie sie, oder nehmen Sie sie aus dem Ordner knowledge; die anderen Zeilen funktionieren.
+
+finding-opinion = { $by } meint: { $cause }. { $reason }
+finding-outcome = Tatsächlich vorgefunden: { $causes }, sagt { $by } ({ $at }).
