@@ -16,6 +16,7 @@ mod demo;
 mod erase;
 mod gates;
 mod handover;
+mod handover_corpus;
 mod handover_files;
 mod handover_hostile;
 mod import_kills;
