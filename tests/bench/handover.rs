@@ -19,7 +19,7 @@ use crate::{intake, open, report, timed};
 
 const VISITS: usize = 100;
 const PHOTOS: usize = 12;
-const ROUNDS: usize = 5;
+const ROUNDS: usize = 3;
 
 /// Prints the measurements.
 pub fn measure(folder: &Path) {
@@ -115,7 +115,7 @@ fn camera_picture() -> Vec<u8> {
     let mut seed = 1_u32;
     let picture = RgbImage::from_fn(4_000, 3_000, |x, y| {
         seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
-        let grain = (seed >> 27) as u8;
+        let grain = (seed >> 29) as u8;
         Rgb([(x / 20) as u8 / 2 + grain, (y / 15) as u8 / 2 + grain, 90 + grain])
     });
     let mut bytes = Cursor::new(Vec::new());

@@ -25,6 +25,7 @@ mod gates;
 mod gauge;
 mod gauge_fit_reference;
 mod handover;
+mod handover_corpus;
 mod handover_files;
 mod handover_hostile;
 mod import_kills;
