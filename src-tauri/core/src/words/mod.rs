@@ -118,6 +118,6 @@ fn in_place_of_text(_: &str, fault: &WordsError) -> String {
 }
 
 #[cfg(test)]
-mod languages;
+mod language_tests;
 #[cfg(test)]
 mod tests;
