@@ -117,18 +117,24 @@ fn confirm(steady: &Steady, visit: &str, set: &str) {
 fn nothing_of_the_bench_is_recorded_before_its_gates() {
     let (_folder, steady) = scratch();
     let visit = visit(&steady, "play-vertical=felt");
-    let bore = json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
+    let bore =
+        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
     assert_eq!(code(&steady, bore.clone()), "gate-closed");
-    assert_eq!(code(&steady, json!({ "ask": "bench-gate", "visit": visit, "gate": "no-such" })), "unknown-gate");
+    assert_eq!(
+        code(&steady, json!({ "ask": "bench-gate", "visit": visit, "gate": "no-such" })),
+        "unknown-gate"
+    );
     confirm(&steady, &visit, "teardown");
     assert_eq!(code(&steady, bore), "ok");
     let pass = json!({ "ask": "bench-pass", "visit": visit, "number": 1, "contact": "partly" });
     assert_eq!(code(&steady, pass.clone()), "gate-closed");
     confirm(&steady, &visit, "machining");
     assert_eq!(code(&steady, pass), "ok");
-    let comma = json!({ "ask": "bench-pass", "visit": visit, "number": 2, "contact": "partly", "diameter": "72,1" });
+    let comma =
+        json!({ "ask": "bench-pass", "visit": visit, "number": 2, "contact": "partly", "diameter": "72,1" });
     assert_ne!(code(&steady, comma), "ok");
-    let bad = json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": "bore,kind=two-point\n" });
+    let bad =
+        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": "bore,kind=two-point\n" });
     assert_eq!(code(&steady, bad), "bore-header-missing");
 }
 
@@ -171,7 +177,10 @@ fn bench_runs_from_bore_to_verdict_and_survives_closing() {
     let entry = scrapped.undo.unwrap();
     let before = bench(&steady, json!({ "ask": "bench-undo", "visit": visit, "entry": entry }));
     assert_ne!(before.verdict.verdict, Some(Verdict::ReplaceHousing));
-    assert_eq!(code(&steady, json!({ "ask": "bench-undo", "visit": visit, "entry": entry })), "undo-out-of-date");
+    assert_eq!(
+        code(&steady, json!({ "ask": "bench-undo", "visit": visit, "entry": entry })),
+        "undo-out-of-date"
+    );
     drop(steady);
     let steady = open(folder.path()).unwrap();
     assert_eq!(bench(&steady, json!({ "ask": "bench", "visit": visit })), before);

@@ -38,6 +38,7 @@ type Replies = {
   bench: 'bench';
   'bench-gate': 'bench';
   'bench-bore': 'bench';
+  'bench-look': 'bench';
   'bench-pass': 'bench';
   'bench-fit': 'bench';
   'bench-ring': 'bench';

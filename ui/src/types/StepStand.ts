@@ -52,4 +52,8 @@ photo: PhotoStand | null,
 /**
  * Why it goes without a photo: an id of `data/waivers.toml` or the technician's words.
  */
-waiver: string | null, };
+waiver: string | null, 
+/**
+ * A gauge can be used here.
+ */
+gauge: boolean, };

@@ -22,11 +22,8 @@ pub fn bore_lines(words: &Words, shape: &BoreShape) -> Vec<String> {
 
 /// The sentence of a note. Lengths are rounded to what a gauge can show.
 pub fn note_line(words: &Words, note: &BoreNote) -> String {
-    let args: Vec<(&str, FluentValue<'_>)> = note
-        .args
-        .iter()
-        .map(|(name, value)| (name.as_str(), words.rounded(*value, 3).into()))
-        .collect();
+    let args: Vec<(&str, FluentValue<'_>)> =
+        note.args.iter().map(|(name, value)| (name.as_str(), words.rounded(*value, 3).into())).collect();
     words.with(&note.id, &args)
 }
 
