@@ -3,8 +3,8 @@
 //! else is.
 //!
 //! Each observed sign contributes `if_present + (if_absent - if_present) * P(absent | causes)`, which is
-//! `P(absent)` or `1 - P(absent)` for a plain observation. After every factor the greatest weight is
-//! brought back to one and its logarithm kept, so that forty signs do not underflow. The order of work is
+//! `P(absent)` or `1 - P(absent)` for a plain observation. Weights that have become small are brought back
+//! to one and the logarithm kept, so that forty signs do not underflow. The order of work is
 //! the order of the data, never of the answers.
 
 use super::evidence::Observation;
@@ -128,8 +128,11 @@ fn weights(network: &Network, rest: &[Joint<'_>], touched: &[usize], odds: &Odds
     (weights, log_scale)
 }
 
-/// Multiplies one sign in, and keeps the greatest weight at one. Gives back the logarithm of what was
-/// divided out.
+/// Below this the weights are brought back to one; far from the least number there is.
+const SMALL: f64 = 1e-60;
+
+/// Multiplies one sign in, and keeps the greatest weight from vanishing. Gives back the logarithm of what
+/// was divided out.
 fn weigh(weights: &mut [f64], observation: &Observation, sign: &Sign, touched: &[usize]) -> f64 {
     let mut absent = Vec::with_capacity(weights.len());
     absent.push(1.0 - sign.leak);
@@ -140,6 +143,9 @@ fn weigh(weights: &mut [f64], observation: &Observation, sign: &Sign, touched: &
     for (weight, absent) in weights.iter_mut().zip(&absent) {
         *weight *= observation.factor(*absent);
         greatest = greatest.max(*weight);
+    }
+    if greatest > SMALL {
+        return 0.0;
     }
     for weight in weights {
         *weight /= greatest;
@@ -164,27 +170,54 @@ fn summarise(
     total: f64,
     log_scale: f64,
 ) -> Posterior {
-    let where_mask = |keep: &dyn Fn(usize) -> bool| {
-        weights.iter().enumerate().filter(|(mask, _)| keep(*mask)).map(|(_, weight)| weight).sum::<f64>()
-            / total
-    };
-    let bit = |cause: usize| touched.iter().position(|one| *one == cause);
-    let cause_probability = |cause: usize| match bit(cause) {
-        Some(bit) => where_mask(&|mask| mask & (1 << bit) != 0),
-        None => odds.share(cause),
-    };
-    let clear_of = |concerns: &dyn Fn(usize) -> bool| {
-        let bits: usize =
-            touched.iter().enumerate().filter(|(_, cause)| concerns(**cause)).map(|(bit, _)| 1 << bit).sum();
-        let untouched = (0..network.causes.len()).filter(|cause| concerns(*cause) && bit(*cause).is_none());
-        where_mask(&|mask| mask & bits == 0) * untouched.map(|cause| 1.0 - odds.share(cause)).product::<f64>()
-    };
+    let mut causes: Vec<f64> = (0..network.causes.len()).map(|cause| odds.share(cause)).collect();
+    for (cause, present) in touched.iter().zip(each_present(weights, touched.len())) {
+        if let Some(probability) = causes.get_mut(*cause) {
+            *probability = present / total;
+        }
+    }
     let bearing =
         |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
+    let untouched = |concerns: &dyn Fn(usize) -> bool| -> f64 {
+        let concerned =
+            (0..network.causes.len()).filter(|cause| concerns(*cause) && !touched.contains(cause));
+        concerned.map(|cause| 1.0 - odds.share(cause)).product()
+    };
+    let none = weights.first().copied().unwrap_or(0.0) / total;
+    let no_bearing = all_absent(weights, touched, &bearing) / total;
     Posterior {
-        causes: (0..network.causes.len()).map(cause_probability).collect(),
-        none: clear_of(&|_| true),
-        no_bearing: clear_of(&bearing),
+        causes,
+        none: none * untouched(&|_| true),
+        no_bearing: no_bearing * untouched(&bearing),
         log_evidence: log_scale + total.ln(),
     }
+}
+
+/// The weight of each touched cause being present. Summing the topmost bit out halves the combinations, so
+/// all of them together cost little more than one pass.
+fn each_present(weights: &[f64], bits: usize) -> Vec<f64> {
+    let mut left = weights.to_vec();
+    let mut present = vec![0.0; bits];
+    for one in present.iter_mut().rev() {
+        let upper = left.split_off(left.len() / 2);
+        *one = upper.iter().sum();
+        for (lower, upper) in left.iter_mut().zip(&upper) {
+            *lower += upper;
+        }
+    }
+    present
+}
+
+/// The weight of every concerned cause being absent, whatever the others are.
+fn all_absent(weights: &[f64], touched: &[usize], concerns: &dyn Fn(usize) -> bool) -> f64 {
+    let mut left = weights.to_vec();
+    for cause in touched.iter().rev() {
+        let upper = left.split_off(left.len() / 2);
+        if !concerns(*cause) {
+            for (lower, upper) in left.iter_mut().zip(&upper) {
+                *lower += upper;
+            }
+        }
+    }
+    left.iter().sum()
 }
