@@ -146,7 +146,7 @@ fn forty_improbable_signs_do_not_underflow() {
     let sign = |index: usize| Sign {
         row: 0,
         leak: 1e-12,
-        miss: (0..4).map(|cause| if (index + cause) % 3 == 0 { 1.0 - 1e-9 } else { 1.0 }).collect(),
+        miss: (0..4).map(|cause| if (index + cause).is_multiple_of(3) { 1.0 - 1e-9 } else { 1.0 }).collect(),
     };
     let network = Network { causes: (0..4).map(cause).collect(), signs: (0..40).map(sign).collect() };
     for seen in [0, 20, 40] {

@@ -11,10 +11,13 @@ use crate::trade::Trade;
 /// A seed that is always the same: the interval in a finding must not change when it is opened again.
 const SEED: u64 = 20_261_125;
 
-/// Draws by layout and gearbox: nothing else of a car changes its network.
+/// A kind of car: layout and gearbox.
+type Kind = (String, Option<&'static str>);
+
+/// Draws by kind: nothing else of a car changes its network.
 #[derive(Debug, Default)]
 pub struct DrawnFor {
-    kept: RefCell<BTreeMap<(String, Option<&'static str>), Arc<Draws>>>,
+    kept: RefCell<BTreeMap<Kind, Arc<Draws>>>,
 }
 
 impl DrawnFor {
