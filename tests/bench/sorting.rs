@@ -81,12 +81,12 @@ fn unanswered() -> Case {
 
 /// The answer of a step that finds most.
 fn found(row: &StepRow) -> CaseAnswer {
-    let all =
+    let mut all =
         row.answers.iter().filter(|answer| answer.reads == Reads::Found).map(|answer| answer.id.clone());
     let value = match row.form {
         Form::Reading => AnswerValue::Reading(560.0),
         Form::AnyOf => AnswerValue::Any(all.collect()),
-        Form::OneOf => AnswerValue::One(all.last().unwrap_or_else(|| row.answers[0].id.clone())),
+        Form::OneOf => AnswerValue::One(all.next_back().unwrap_or_else(|| row.answers[0].id.clone())),
     };
     CaseAnswer { value, temperature: None, found: true, open: false }
 }
