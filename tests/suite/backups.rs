@@ -9,7 +9,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
 
-use crate::bench_tools::{ask, code, open, scratch};
+use crate::bench_tools::{ask, code, open, open_ticking, scratch};
 use crate::handover::demo_visit;
 use crate::handover_files::small_visit;
 
@@ -115,7 +115,9 @@ fn own_layouts_are_restored_first() {
 /// named, and the damaged file is not touched.
 #[test]
 fn damaged_database_gives_every_visit_that_still_verifies() {
-    let (folder, steady) = scratch();
+    let folder = tempfile::tempdir().unwrap();
+    let steady = open_ticking(folder.path()).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
     let visits: Vec<String> =
         (0..40).map(|number| small_visit(&steady, &format!("TR {number:04}"))).collect();
     drop(steady);

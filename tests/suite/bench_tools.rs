@@ -2,6 +2,7 @@
 
 use std::path::Path;
 use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
 
 use serde_json::{Value, json};
 use steady_core::app::press::{Paper, Press, PressError, PrintRun};
@@ -32,6 +33,13 @@ pub const MORNING: Moment = Moment(1_795_599_000_000);
 /// Opens a data folder with a fixed clock.
 pub fn open(folder: &Path) -> Result<Steady, Failure> {
     Steady::open(Setup { data_dir: folder.to_owned(), press: Arc::new(PlainPress), clock: || MORNING })
+}
+
+/// The same with a clock that goes on a second each time it is asked.
+pub fn open_ticking(folder: &Path) -> Result<Steady, Failure> {
+    static TICKS: AtomicI64 = AtomicI64::new(0);
+    let clock = || Moment(MORNING.0 + 1_000 * TICKS.fetch_add(1, Ordering::Relaxed));
+    Steady::open(Setup { data_dir: folder.to_owned(), press: Arc::new(PlainPress), clock })
 }
 
 /// A scratch folder with an open Steady in it and a technician at work.

@@ -28,6 +28,8 @@ pub struct Foreign {
     copy: PathBuf,
     photos: PathBuf,
     lines: BTreeMap<String, Vec<i64>>,
+    /// Lines that are there and cannot be read, of whatever visit.
+    unread: Vec<i64>,
 }
 
 impl Store {
@@ -40,7 +42,8 @@ impl Store {
         let copy = self.folder.join("incoming").join("salvage");
         fs::create_dir_all(&copy).map_err(StoreFault::file)?;
         let beside = database.parent().unwrap_or_else(|| Path::new("")).join("photos");
-        let mut foreign = Foreign { connection: None, copy, photos: beside, lines: BTreeMap::new() };
+        let mut foreign =
+            Foreign { connection: None, copy, photos: beside, lines: BTreeMap::new(), unread: Vec::new() };
         foreign.open(database)?;
         Ok(foreign)
     }
@@ -57,7 +60,7 @@ impl Foreign {
         let connection = Connection::open(&copy).map_err(StoreFault::sql("open"))?;
         connection.pragma_update(None, "trusted_schema", false).map_err(StoreFault::sql("open"))?;
         migrations::check_known(&connection)?;
-        self.lines = lines(&connection);
+        (self.lines, self.unread) = lines(&connection);
         self.connection = Some(connection);
         Ok(())
     }
@@ -67,7 +70,8 @@ impl Foreign {
         self.lines.keys().cloned().collect()
     }
 
-    /// A visit's lines by device and place; nothing if one that was found cannot be read.
+    /// A visit's lines by device and place; nothing if one that was found cannot be read, or if the index or
+    /// the card knows of more than was found: what is cut short would read as whole.
     pub fn lines(&self, visit: &str) -> Option<Vec<Line>> {
         let connection = self.connection.as_ref()?;
         let mut statement = connection
@@ -77,8 +81,35 @@ impl Foreign {
         let read: Result<Vec<Line>, _> =
             ids.iter().map(|id| statement.query_row([id], ledger::line)).collect();
         let mut lines = read.ok()?;
+        if !self.is_whole(visit, ids, lines.iter().map(|line| line.at).max()) {
+            return None;
+        }
         lines.sort_by(|a, b| (&a.device, a.seq).cmp(&(&b.device, b.seq)));
         Some(lines)
+    }
+
+    /// Whether every line of a visit was found: as many as the index knows; where the index cannot be read,
+    /// up to the moment its card names; where neither can, no line behind its first that could not be read.
+    fn is_whole(&self, visit: &str, found: &[i64], latest: Option<Moment>) -> bool {
+        match (self.indexed(visit), self.updated(visit)) {
+            (Some(lines), _) => lines == found.len(),
+            (None, Some(updated)) => latest >= Some(updated),
+            (None, None) => !self.unread.iter().any(|id| found.first().is_some_and(|first| id > first)),
+        }
+    }
+
+    /// How many lines of a visit the index knows, whatever became of the lines.
+    fn indexed(&self, visit: &str) -> Option<usize> {
+        let sql = "SELECT count(seq) AS lines FROM entry WHERE visit = ?1";
+        let lines = self.connection.as_ref()?.query_row(sql, [visit], |row| row.get::<_, i64>("lines"));
+        usize::try_from(lines.ok()?).ok()
+    }
+
+    /// When the latest line was written, as the visit's card has it.
+    fn updated(&self, visit: &str) -> Option<Moment> {
+        let sql = "SELECT updated_at FROM card WHERE visit = ?1";
+        let connection = self.connection.as_ref()?;
+        connection.query_row(sql, [visit], |row| row.get::<_, i64>("updated_at")).ok().map(Moment)
     }
 
     /// Visits that were erased there, and when.
@@ -123,17 +154,22 @@ impl Drop for Foreign {
     }
 }
 
-/// Where each visit's lines stand, asked one by one.
-fn lines(connection: &Connection) -> BTreeMap<String, Vec<i64>> {
+/// Where each visit's lines stand, asked one by one, and those that cannot be read.
+fn lines(connection: &Connection) -> (BTreeMap<String, Vec<i64>>, Vec<i64>) {
     let counted = |sql: &str| connection.query_row(sql, [], |row| row.get::<_, i64>("last")).ok();
     let last = counted("SELECT seq AS last FROM sqlite_sequence WHERE name = 'entry'")
         .or_else(|| counted("SELECT max(id) AS last FROM entry"))
         .unwrap_or(MOST_LINES);
     let mut found: BTreeMap<String, Vec<i64>> = BTreeMap::new();
-    let Ok(mut statement) = connection.prepare("SELECT visit FROM entry WHERE id = ?1") else { return found };
+    let mut unread = Vec::new();
+    let Ok(mut statement) = connection.prepare("SELECT visit FROM entry WHERE id = ?1") else {
+        return (found, unread);
+    };
     for id in 1..=last.min(MOST_LINES) {
-        if let Ok(visit) = statement.query_row([id], |row| row.get::<_, String>("visit")) {
-            found.entry(visit).or_default().push(id);
+        match statement.query_row([id], |row| row.get::<_, String>("visit")) {
+            Ok(visit) => found.entry(visit).or_default().push(id),
+            Err(rusqlite::Error::QueryReturnedNoRows) => {}
+            Err(_) => unread.push(id),
         }
     }
     // A visit whose lines are all gone is still known by its card, so that its loss is said.
@@ -143,5 +179,5 @@ fn lines(connection: &Connection) -> BTreeMap<String, Vec<i64>> {
             found.entry(visit).or_default();
         }
     }
-    found
+    (found, unread)
 }
