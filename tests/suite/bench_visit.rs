@@ -63,6 +63,18 @@ fn word(standing: &Standing) -> String {
     standing.urgency.word.map_or_else(|| "none".to_owned(), |word| word.id().to_owned())
 }
 
+/// The hand's answer stays what the screens and the finding show; the gauge's sentences stand beside it.
+#[track_caller]
+fn shown_as_answered(steady: &Steady, visit: &str, hand: &str) {
+    let standing = ask(steady, json!({ "ask": "look", "visit": visit }));
+    let step = standing.steps.iter().find(|step| step.id == "play-vertical").unwrap();
+    assert!(step.answered.as_ref().unwrap().value.has(hand), "{hand}: {:?}", step.answered);
+    let request = Request::Finding { visit: visit.to_owned(), locale: "en".to_owned() };
+    let Response::Finding(finding) = steady.handle(request).unwrap() else { panic!("no finding") };
+    let line = finding.steps.iter().find(|step| step.step == "play-vertical").unwrap();
+    assert!(line.details.iter().any(|line| line.contains("Movement at the bearing")), "{:?}", line.details);
+}
+
 const NONE: [&str; 6] = ["0.012", "0.014", "0.012", "0.012", "0.014", "0.013"];
 const MUCH: [&str; 6] = ["0.13", "0.12", "0.14", "0.13", "0.12", "0.13"];
 
@@ -85,6 +97,7 @@ fn gauge_settles_unsure_and_never_clears_what_a_hand_felt() {
         let standing = ask(&steady, gauge(&visit, "play-vertical", readings));
         assert_eq!(word(&standing), after, "{hand} {readings:?}: {:?}", standing.gauges);
         assert_eq!(standing.gauges.len(), 1);
+        shown_as_answered(&steady, &visit, hand);
         let undone = json!({ "ask": "undo", "visit": visit, "entry": standing.undo.unwrap().entry, "reason": "read it wrong" });
         assert_eq!(word(&ask(&steady, undone)), before, "{hand}: undone");
     }

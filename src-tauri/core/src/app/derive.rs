@@ -50,10 +50,11 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
     let mut case = case::case(trade, layout, &record);
     let gauges = gauged_of(visit.entries, &record)?;
+    let hands = case.clone();
     gauged::settle(&mut case, &gauges);
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, &record);
-    let steps = steps(trade, &record, &case, &rows, danger.as_deref());
+    let steps = steps(trade, &record, (&case, &hands), &rows, danger.as_deref());
     let open = open_steps(&case, &rows, danger.is_some());
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     let urgency = rating::rate(&case, &sort_as_judged(trade, &case));
@@ -111,10 +112,11 @@ pub fn step_words(trade: &Trade, entries: &[Entry]) -> BTreeMap<String, Word> {
     layout.map(|layout| rating::rate_steps(&case::case(trade, layout, &record))).unwrap_or_default()
 }
 
+/// `case` is what counts, gauges included; `hands` is what was answered, and that is what is shown.
 fn steps(
     trade: &Trade,
     record: &Record,
-    case: &Case,
+    (case, hands): (&Case, &Case),
     rows: &[&StepRow],
     danger: Option<&str>,
 ) -> Vec<StepStand> {
@@ -129,7 +131,7 @@ fn steps(
             form: form(row),
             asks_temperature: row.asks_temperature,
             wants_photo: row.pictured && counts.is_none_or(|answer| !answer.open),
-            answered: answered(record, row, case, word),
+            answered: answered(record, row, hands, word),
             word,
             lock: locks::step_lock(trade, record, row, danger),
             photo: photo(record, &row.id),

@@ -11,6 +11,7 @@ use crate::model::visit::{DistanceUnit, Gearbox, Seat, Vehicle};
 use crate::words::Words;
 
 use super::finding::{ReasonLine, StepLine};
+use super::gauge_lines::gauge_summary;
 use super::parts::{answer_of, field, photo};
 use super::said::{self, Reader};
 use super::shared::{CauseLine, Field};
@@ -69,7 +70,7 @@ pub fn reasons(standing: &Standing, words: &Words) -> Vec<ReasonLine> {
 
 /// Every step, those without an answer too.
 pub fn steps(standing: &Standing, words: &Words) -> Vec<StepLine> {
-    standing.steps.iter().map(|step| step_line(step, words)).collect()
+    standing.steps.iter().map(|step| step_line(standing, step, words)).collect()
 }
 
 /// Every cause of this car.
@@ -156,7 +157,7 @@ fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLin
     ReasonLine { word: word.to_owned(), label: words.text(&format!("word-{word}")), text }
 }
 
-fn step_line(step: &StepStand, words: &Words) -> StepLine {
+fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     let label = step.word.map_or("word-none-yet".to_owned(), |word| format!("word-{}", word.id()));
     StepLine {
         step: step.id.clone(),
@@ -165,13 +166,22 @@ fn step_line(step: &StepStand, words: &Words) -> StepLine {
         answer: answer_of(step, words),
         word: step.word.map(|word| word.id().to_owned()),
         label: words.text(&label),
-        details: step.answered.as_ref().map(|given| details(step, given, words)).unwrap_or_default(),
+        details: details(standing, step, words),
         photo: photo(step, words),
         waiver: step.waiver.as_deref().filter(|_| step.photo.is_none()).map(|why| waiver(why, words)),
     }
 }
 
-fn details(step: &StepStand, given: &Answered, words: &Words) -> Vec<String> {
+/// What is known of a step beside its answer; a gauge says what it read and what that proves.
+fn details(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> {
+    let given = step.answered.as_ref();
+    let mut lines = given.map(|given| answer_details(step, given, words)).unwrap_or_default();
+    let gauge = standing.gauges.iter().find(|gauge| gauge.step == step.id);
+    lines.extend(gauge.map(|gauge| gauge_summary(words, &gauge.result)).unwrap_or_default());
+    lines
+}
+
+fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<String> {
     let by = [("at", words.time(given.at).into()), ("by", given.by.as_str().into())];
     let mut lines = vec![words.with("detail-answered", &by)];
     if let Some(temperature) = given.temperature {

@@ -10,10 +10,7 @@ use crate::words::Words;
 
 /// Everything a result says, in the order it is read.
 pub fn gauge_lines(words: &Words, result: &GaugeResult) -> Vec<String> {
-    let mut lines = vec![words.with(
-        "gauge-mean",
-        &[("mean", mm(words, result.mean_mm).into()), ("count", result.readings.len().into())],
-    )];
+    let mut lines = vec![mean(words, result)];
     if (result.ratio - 1.0).abs() > 1e-9 {
         lines.push(words.with("gauge-ratio", &[("ratio", words.rounded(result.ratio, 3).into())]));
     }
@@ -44,6 +41,16 @@ pub fn gauge_lines(words: &Words, result: &GaugeResult) -> Vec<String> {
     lines.extend(budget(words, result));
     lines.push(words.text("gauge-maker-first"));
     lines
+}
+
+/// What was read and what it proves, in two sentences.
+pub fn gauge_summary(words: &Words, result: &GaugeResult) -> Vec<String> {
+    vec![mean(words, result), words.text(decision_id(result.decision))]
+}
+
+fn mean(words: &Words, result: &GaugeResult) -> String {
+    let args = [("mean", mm(words, result.mean_mm).into()), ("count", result.readings.len().into())];
+    words.with("gauge-mean", &args)
 }
 
 fn interval(words: &Words, uncertainty: &Uncertainty) -> String {

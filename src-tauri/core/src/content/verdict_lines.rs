@@ -10,7 +10,10 @@ pub fn verdict_lines(words: &Words, found: &BenchVerdict) -> Vec<String> {
         None => vec![words.text("verdict-open"), words.text(at_least_id(found.at_least))],
     };
     lines.extend(found.reasons.iter().map(|reason| words.text(reason_id(*reason))));
-    lines.extend(found.missing.iter().map(|gap| words.text(gap_id(*gap))));
+    let gaps: Vec<String> = found.missing.iter().map(|gap| words.text(gap_id(*gap))).collect();
+    if !gaps.is_empty() {
+        lines.push(words.with("verdict-missing", &[("gaps", words.list(&gaps).into())]));
+    }
     let closing = |check: &ClosingCheck| match check {
         ClosingCheck::TurnsFreely => words.text("closing-turns-freely"),
     };

@@ -17,6 +17,7 @@ verdict-why-loose-hot = Das neue Lager säße im heißen Sitz lose.
 verdict-why-too-tight = Die Passung würde das Gehäuse zu nahe an seine Streckgrenze bringen.
 verdict-why-seat-sound = Der Sitz ist rund, fest und in Ordnung.
 
+verdict-missing = Nicht gemessen oder angesehen: { $gaps }.
 verdict-gap-cracks = ob das Gehäuse gerissen ist
 verdict-gap-ring-marks = Spuren eines Rings, der sich gedreht hat
 verdict-gap-diameter = Durchmesser des Sitzes

@@ -1,7 +1,7 @@
 ### Gründe einer Einstufung: rule-ID für die Werkstatt, rule-ID-owner für den Kunden, der die Teile vielleicht nicht kennt.
 
-rule-movement-at-support = Von Hand gespürte Bewegung, wo keine erlaubt ist: Die Welle bewegt sich an ihrem Lager.
-rule-movement-at-support-owner = Wir haben gespürt, dass sich die Welle an ihrem Lager bewegt. Dort darf sie sich gar nicht bewegen.
+rule-movement-at-support = Bewegung, wo keine erlaubt ist, von Hand gespürt oder mit der Messuhr nachgewiesen: Die Welle bewegt sich an ihrem Lager.
+rule-movement-at-support-owner = Wir haben gespürt oder gemessen, dass sich die Welle an ihrem Lager bewegt. Dort darf sie sich gar nicht bewegen.
 rule-housing-broken = Das Lagergehäuse ist gerissen, oder eine seiner Schrauben ist locker.
 rule-housing-broken-owner = Das Teil, das das Lager hält, ist gerissen, oder eine Schraube daran ist locker.
 rule-coupling-failing = Ein Gelenk oder eine Gelenkscheibe der Welle steht kurz vor dem Bruch.

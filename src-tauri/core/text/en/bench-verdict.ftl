@@ -17,6 +17,7 @@ verdict-why-loose-hot = The new bearing would be loose in the hot seat.
 verdict-why-too-tight = The fit would press the housing too near its yield.
 verdict-why-seat-sound = The seat is round, tight and sound.
 
+verdict-missing = Not measured or looked at: { $gaps }.
 verdict-gap-cracks = whether the housing is cracked
 verdict-gap-ring-marks = marks of a ring that turned
 verdict-gap-diameter = diameter of the seat

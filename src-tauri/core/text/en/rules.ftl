@@ -1,7 +1,7 @@
 ### Reasons for a rating: rule-ID for the trade, rule-ID-owner for the owner, who may not know the parts.
 
-rule-movement-at-support = Movement felt by hand where none is allowed: the shaft moves at its bearing.
-rule-movement-at-support-owner = We felt the shaft move at its bearing. It must not move there at all.
+rule-movement-at-support = Movement where none is allowed, felt by hand or proven by a gauge: the shaft moves at its bearing.
+rule-movement-at-support-owner = We felt or measured that the shaft moves at its bearing. It must not move there at all.
 rule-housing-broken = The bearing housing is cracked, or one of its fasteners is loose.
 rule-housing-broken-owner = The part that holds the bearing is cracked, or a bolt on it is loose.
 rule-coupling-failing = A coupling of the shaft is about to fail.

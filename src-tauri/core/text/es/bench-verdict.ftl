@@ -17,6 +17,7 @@ verdict-why-loose-hot = El rodamiento nuevo quedaría suelto en el alojamiento c
 verdict-why-too-tight = El ajuste llevaría el soporte demasiado cerca de su límite elástico.
 verdict-why-seat-sound = El alojamiento es redondo, tiene apriete y está en buen estado.
 
+verdict-missing = Sin medir o mirar: { $gaps }.
 verdict-gap-cracks = si el soporte está agrietado
 verdict-gap-ring-marks = marcas de un aro que giró
 verdict-gap-diameter = diámetro del alojamiento

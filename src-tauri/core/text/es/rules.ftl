@@ -1,7 +1,7 @@
 ### Motivos de una calificación: rule-ID para el taller, rule-ID-owner para el cliente, que quizá no conoce las piezas.
 
-rule-movement-at-support = Se nota movimiento a mano donde no se permite ninguno: el eje se mueve en su rodamiento.
-rule-movement-at-support-owner = Hemos notado que el eje se mueve en su rodamiento. Ahí no debe moverse nada.
+rule-movement-at-support = Movimiento donde no se permite ninguno, notado con la mano o probado con el comparador: el eje se mueve en su rodamiento.
+rule-movement-at-support-owner = Hemos notado o medido que el eje se mueve en su rodamiento. Ahí no debe moverse nada.
 rule-housing-broken = El soporte del rodamiento está agrietado o uno de sus tornillos está flojo.
 rule-housing-broken-owner = La pieza que sujeta el rodamiento tiene una grieta, o uno de sus tornillos está flojo.
 rule-coupling-failing = Un acoplamiento del eje está a punto de fallar.

@@ -17,6 +17,7 @@ verdict-why-loose-hot = Le roulement neuf aurait du jeu dans le logement chaud.
 verdict-why-too-tight = L’ajustement pousserait le palier trop près de sa limite élastique.
 verdict-why-seat-sound = Le logement est rond, serré et en bon état.
 
+verdict-missing = Ni mesuré ni regardé : { $gaps }.
 verdict-gap-cracks = si le palier est fissuré
 verdict-gap-ring-marks = traces d’une bague qui a tourné
 verdict-gap-diameter = diamètre du logement

@@ -1,7 +1,7 @@
 ### Raisons d'un classement : rule-ID pour l'atelier, rule-ID-owner pour le client, qui ne connaît peut-être pas les pièces.
 
-rule-movement-at-support = Mouvement senti à la main là où aucun n’est permis : l’arbre bouge à son roulement.
-rule-movement-at-support-owner = Nous avons senti l’arbre bouger à son roulement. Là, il ne doit pas bouger du tout.
+rule-movement-at-support = Mouvement là où aucun n’est permis, senti à la main ou prouvé au comparateur : l’arbre bouge à son roulement.
+rule-movement-at-support-owner = Nous avons senti ou mesuré que l’arbre bouge à son roulement. Il ne doit pas y bouger du tout.
 rule-housing-broken = Le palier du roulement est fissuré, ou une de ses vis est desserrée.
 rule-housing-broken-owner = La pièce qui tient le roulement est fissurée, ou une de ses vis est desserrée.
 rule-coupling-failing = Un joint ou un flector de l’arbre est près de casser.
