@@ -13,12 +13,10 @@ use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, RingTurn,
 };
 use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
-use crate::model::entry::{EntryBody, PhotoRef};
+use crate::model::entry::EntryBody;
 use crate::model::fit::FitResult;
 use crate::model::standing::GateStand;
 use crate::model::verdict::{BenchFindings, WithUncertainty};
-use crate::photos::intake::take_in;
-use crate::store::ledger::hex;
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, Recorded};
 use crate::walk::record;
@@ -110,15 +108,7 @@ pub(super) fn photo(
     if !is_photo_place(of) {
         return Err(Refusal::UnknownStep.into());
     }
-    let taken = take_in(&inner.store.upload(upload)?)?;
-    let sha256 = inner.store.keep_photo(&taken.full, &taken.thumb)?;
-    let photo = PhotoRef {
-        sha256,
-        original_sha256: hex(&taken.original_sha256),
-        width: taken.width,
-        height: taken.height,
-        taken: taken.taken,
-    };
+    let photo = inner.taken_in(&inner.store.upload(upload)?)?;
     inner.change(visit, by, |scene| {
         Ok(Some(EntryBody::PhotoKept { step: of.to_owned(), photo, by: scene.by.to_owned() }))
     })?;

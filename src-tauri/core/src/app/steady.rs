@@ -352,16 +352,21 @@ impl Inner {
         let standing = self.standing(visit)?;
         let entries = &self.chain(visit)?.entries.clone();
         decide::check_step(Scene { trade: &self.trade, entries, standing: &standing, by: &by }, step)?;
+        let photo = self.taken_in(bytes)?;
+        self.write(visit, EntryBody::PhotoKept { step: step.to_owned(), photo, by })
+    }
+
+    /// A photo taken in, on disk under its hash before any entry names it.
+    pub(super) fn taken_in(&self, bytes: &[u8]) -> Result<PhotoRef, Fault> {
         let taken = take_in(bytes)?;
         let sha256 = self.store.keep_photo(&taken.full, &taken.thumb)?;
-        let photo = PhotoRef {
+        Ok(PhotoRef {
             sha256,
             original_sha256: hex(&taken.original_sha256),
             width: taken.width,
             height: taken.height,
             taken: taken.taken,
-        };
-        self.write(visit, EntryBody::PhotoKept { step: step.to_owned(), photo, by })
+        })
     }
 
     /// Learns anew from every outcome there is.
