@@ -302,7 +302,7 @@ fn full_finding_reads_as_expected() {
         finding.answer,
         [
             "DANGER: do not drive this car.",
-            "Movement felt by hand where none is allowed: the shaft moves at its bearing.",
+            "Movement where none is allowed, felt by hand or proven by a gauge: the shaft moves at its bearing.",
             "Most likely: Bearing loose in its housing (96%), Engine misfire (70%). At least one bearing cause: 20%.",
         ]
     );

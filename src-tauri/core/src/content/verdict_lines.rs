@@ -103,7 +103,7 @@ mod tests {
                     ],
                     closing_checks: vec![ClosingCheck::TurnsFreely],
                 };
-                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 20 } else { 19 });
+                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 12 } else { 11 });
             }
         }
     }
