@@ -141,7 +141,7 @@ fn visit_of_500_entries(folder: &Path) {
     for _ in 0..50 {
         timed(&mut times, || look(&visit));
     }
-    report("  of which: deriving where it stands, sorting included", times);
+    report("looking again at the visit at hand", times);
 }
 
 fn list_of_10_000_visits(folder: &Path) {
