@@ -16,6 +16,7 @@ pub fn run() {
         return refuse("no-display: there is no display for a window");
     }
     let app = tauri::Builder::default()
+        .plugin(tauri_plugin_device::init())
         .register_asynchronous_uri_scheme_protocol(photo::SCHEME, photo::answer)
         .invoke_handler(tauri::generate_handler![ask::ask]);
     if app.run(tauri::generate_context!()).is_err() {
