@@ -12,7 +12,7 @@ pub const TESTS: &[&str] =
     &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core"];
 
 /// To draw the icons.
-pub const ICONS: &[&str] = &["librsvg2-bin"];
+pub const ICONS: &[&str] = &["librsvg2-bin", "optipng"];
 
 /// Sees to it that the packages are there.
 pub fn ensure(packages: &[&str]) -> Outcome<()> {
