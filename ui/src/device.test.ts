@@ -1,7 +1,9 @@
 // The phone as the screens ask it: asked in bounded text, silent in a browser, never in the way.
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { back, canShare, feel, listen, share, stayAwake } from './device.ts';
+import { ask } from './client.ts';
+import { adopt, back, canShare, feel, kept, listen, share, shots, stayAwake } from './device.ts';
+import { upload } from './photos.ts';
 
 interface Asked {
   command: string;
@@ -15,12 +17,16 @@ let asked: Asked[] = [];
 let heard: ((message: unknown) => void)[] = [];
 
 /** A phone that writes down what it was asked and, where told to, refuses all of it. */
-function phone(refuses = false): void {
+function phone(refuses = false, inFolder: string[] = []): void {
   vi.stubGlobal('__TAURI_INTERNALS__', {
     invoke(command: string, args: Record<string, unknown>): Promise<unknown> {
       asked.push({ command, args });
       if (refuses) return Promise.reject(new Error('absent'));
-      return Promise.resolve(command === 'plugin:device|insets' ? INSETS : null);
+      if (command === 'plugin:device|insets') return Promise.resolve(INSETS);
+      if (command === 'adopt_shot') return Promise.resolve(inFolder.includes(String(args.name)));
+      if (command === 'shots') return Promise.resolve(inFolder.map((name) => ({ name, bytes: 9, at: 1 })));
+      if (command === 'ask') return Promise.resolve({ is: 'uploaded', bytes: 1 });
+      return Promise.resolve(null);
     },
     transformCallback(callback: (message: unknown) => void): number {
       heard.push(callback);
@@ -137,4 +143,28 @@ test("the page's own lock is asked for before the phone's, and again when the pa
   expect(request.mock.calls.length).toBeGreaterThan(1);
   await stayAwake(false);
   expect(commands()).not.toContain('plugin:device|stay_awake');
+});
+
+test("a photo in the camera's folder is taken over by name, and its file goes once it is kept", async () => {
+  phone(false, ['JPEG_1_a.jpg']);
+  expect((await shots()).map((shot) => shot.name)).toEqual(['JPEG_1_a.jpg']);
+  const name = await upload(new File(['x'], 'JPEG_1_a.jpg'));
+  expect(commands()).not.toContain('ask');
+  expect(commands()).not.toContain('forget_shot');
+  await ask({ ask: 'keep-photo', visit: '1', step: 'play', upload: name });
+  await kept(name);
+  expect(asked.filter((each) => each.command === 'forget_shot').map((each) => each.args)).toEqual([
+    { name: 'JPEG_1_a.jpg' },
+  ]);
+});
+
+test('a photo from elsewhere crosses in pieces of text, never as numbers', async () => {
+  phone();
+  const name = await upload(new File([new Uint8Array(300 * 1024)], 'picture.heic'));
+  const sent = asked.filter((each) => each.command === 'ask').map((each) => each.args.request);
+  expect(sent.map((each) => (each as { index: number }).index)).toEqual([0, 1]);
+  for (const { base64 } of sent as { base64: unknown }[]) expect(typeof base64).toBe('string');
+  await kept(name);
+  expect(commands()).not.toContain('forget_shot');
+  expect(await adopt('picture.heic', name)).toBe(false);
 });

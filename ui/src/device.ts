@@ -20,6 +20,7 @@ const PIECE = 256 * 1024;
 
 let lit: WakeLockSentinel | null = null;
 let wanted = false;
+const adopted = new Map<string, string>();
 
 /** Lets an answer be felt: short, or long for DANGER. */
 export function feel(feel: 'tick' | 'danger'): void {
@@ -50,6 +51,38 @@ export async function share(file: File): Promise<void> {
     await device()?.invoke('plugin:device|share_piece', { name, index, base64: await toBase64(piece) });
   }
   await device()?.invoke('plugin:device|share', { name, mime: file.type || 'application/octet-stream' });
+}
+
+/** A photo that Android's camera left in its folder. */
+export interface Shot {
+  name: string;
+  bytes: number;
+  /** When it was written, milliseconds since 1970. */
+  at: number;
+}
+
+/** Photos that the camera left behind, latest first: taken while the app was ended, for one. */
+export async function shots(): Promise<Shot[]> {
+  if (!onPhone()) return [];
+  return ((await device()?.invoke('shots').catch(() => null)) ?? []) as Shot[];
+}
+
+/**
+ * Takes a photo over by its name, as an upload of this name; false where the camera's folder has none. No byte
+ * of it crosses the page. Its file stays until `kept`.
+ */
+export async function adopt(name: string, upload: string): Promise<boolean> {
+  if (!onPhone()) return false;
+  if ((await device()?.invoke('adopt_shot', { name, upload }).catch(() => false)) !== true) return false;
+  adopted.set(upload, name);
+  return true;
+}
+
+/** The core has done with an upload: where it came from the camera's folder, the file there can go. */
+export async function kept(upload: string): Promise<void> {
+  const name = adopted.get(upload);
+  adopted.delete(upload);
+  if (name !== undefined) await device()?.invoke('forget_shot', { name }).catch(() => undefined);
 }
 
 /** From here on: safe areas as the phone reports them, the Back button, and a lit screen kept lit. */

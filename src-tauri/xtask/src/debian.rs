@@ -11,6 +11,9 @@ pub const WINDOW: &[&str] = &["libwebkit2gtk-4.1-dev", "librsvg2-dev", "pkg-conf
 pub const TESTS: &[&str] =
     &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core"];
 
+/// To type-check for phones: a compiler with its library's source, and a C compiler for other machines.
+pub const PHONES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src", "clang", "llvm"];
+
 /// To draw the icons.
 pub const ICONS: &[&str] = &["librsvg2-bin", "optipng"];
 

@@ -106,6 +106,11 @@ pub enum Request {
         /// The upload.
         upload: String,
     },
+    /// Reads a VIN from a finished upload, a photo of its barcode; the photo is not kept.
+    ReadVin {
+        /// The upload.
+        upload: String,
+    },
     /// A step goes without a photo.
     WaivePhoto {
         /// The visit.

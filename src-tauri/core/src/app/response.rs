@@ -9,7 +9,7 @@ use crate::model::bench::BenchStand;
 use crate::model::calibration::Calibration;
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::Standing;
+use crate::model::standing::{Standing, VinHint};
 use crate::model::time::Moment;
 
 /// The answer to a request.
@@ -29,6 +29,8 @@ pub enum Response {
         #[cfg_attr(feature = "bindings", ts(type = "number"))]
         bytes: u64,
     },
+    /// To `read-vin`.
+    Vin(VinRead),
     /// To `finding`.
     Finding(Box<Finding>),
     /// To `note`.
@@ -216,4 +218,14 @@ pub struct HistoryLine {
     pub by: String,
     /// A later entry superseded or withdrew it.
     pub superseded: bool,
+}
+
+/// A VIN read from a barcode.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct VinRead {
+    /// The VIN.
+    pub vin: String,
+    /// What its check digit says, as a hint.
+    pub hint: Option<VinHint>,
 }

@@ -28,7 +28,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, learning, list, papers};
+use super::{bench, handover, history, judged, learning, list, papers, vin};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -169,6 +169,7 @@ impl Inner {
             Request::Look { visit } => self.look(&visit),
             Request::Upload { upload, index, base64 } => self.upload(&upload, index, &base64),
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
+            Request::ReadVin { upload } => vin::read(self, &upload),
             Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
             Request::Note { visit, locale } => papers::note(self, &visit, &locale),
             Request::Paper { visit, paper, locale, sheet } => {
