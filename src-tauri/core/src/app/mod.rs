@@ -19,13 +19,16 @@ mod history;
 mod judged;
 mod learning;
 mod list;
+mod marks;
 mod papers;
 pub mod press;
+mod qr;
 pub mod replay;
 pub mod request;
 pub mod response;
 mod steady;
 mod vin;
+mod wishes;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use steady::{Setup, Steady};

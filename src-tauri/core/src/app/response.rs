@@ -11,6 +11,7 @@ use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::{Standing, VinHint};
 use crate::model::time::Moment;
+use crate::model::wish::PhotoWish;
 
 /// The answer to a request.
 #[derive(Debug, Clone, Serialize)]
@@ -31,6 +32,14 @@ pub enum Response {
     },
     /// To `read-vin`.
     Vin(VinRead),
+    /// To `want-photo`, `wanted-photos` and `drop-wanted`: photos of the visit that were being taken and have
+    /// not arrived, oldest first.
+    Wanted {
+        /// The wishes.
+        wishes: Vec<PhotoWish>,
+    },
+    /// To `qr-code`.
+    QrCode(QrCode),
     /// To `finding`.
     Finding(Box<Finding>),
     /// To `note`.
@@ -228,4 +237,14 @@ pub struct VinRead {
     pub vin: String,
     /// What its check digit says, as a hint.
     pub hint: Option<VinHint>,
+/// A QR code (ISO/IEC 18004) to draw dark on light.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct QrCode {
+    /// Side of the square, modules, with the quiet zone of four modules all round.
+    pub side: u32,
+    /// Its dark modules as an SVG path, one unit a module.
+    pub path: String,
+    /// What it says.
+    pub text: String,
 }

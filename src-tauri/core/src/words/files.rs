@@ -25,11 +25,11 @@ macro_rules! locale {
 #[rustfmt::skip]
 pub const LOCALES: &[Locale] = &[
     locale!("en", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
+        "handover" "papers" "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
     locale!("de", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
+        "handover" "papers" "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
     locale!("es", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
+        "handover" "papers" "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
     locale!("fr", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
+        "handover" "papers" "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"),
 ];
