@@ -44,6 +44,7 @@ Usage
   steady salvage STEADY.DB [--data DIR] [--json]
       Takes in every visit of a set-aside, damaged database that still verifies.
   steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
+  steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
       Records what was really there, as seen at teardown or after the repair.
 
 Options
@@ -56,6 +57,8 @@ Options
   --wall LEN, --wall-min LEN
                Thinnest wall now (or wall= in the file), and the least that may be left.
   --cause ID   outcome: a cause that was there, or normal-character alone; once for each.
+  --knowledge VERSION
+               sorted: sort by this version; that which the visit recorded if not given.
   --by NAME    outcome: who says so; the technician if not given.
   --out DIR    replay: write finding.pdf, note.pdf and note.txt there.
   --json       Print one JSON object instead of a summary.
@@ -95,6 +98,21 @@ pub enum Command {
     Handover(handover::Handover),
     /// Record an outcome.
     Outcome(Outcome),
+    /// Sort a visit as it was sorted.
+    Sorted(Sorted),
+}
+
+/// The visit to sort by knowledge of another version.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Sorted {
+    /// The visit's id.
+    pub visit: String,
+    /// Version, if given.
+    pub knowledge: Option<String>,
+    /// Print one JSON object.
+    pub json: bool,
+    /// Data folder, if given.
+    pub data: Option<PathBuf>,
 }
 
 /// The outcome to record.
@@ -140,6 +158,7 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
         Some(Arg::Value(word)) if word == "outcome" => outcome(&mut words)?,
+        Some(Arg::Value(word)) if word == "sorted" => sorted(&mut words)?,
         Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
@@ -215,6 +234,24 @@ fn outcome(words: &mut Parser) -> Result<Command, Failure> {
     Ok(Command::Outcome(how))
 }
 
+fn sorted(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Sorted::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("knowledge") => how.knowledge = Some(text(words)?),
+            Arg::Long("json") => how.json = true,
+            Arg::Long("data") => how.data = Some(folder(words)?),
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Value(visit) if how.visit.is_empty() => how.visit = readable(visit)?,
+            _ => return Err(unknown()),
+        }
+    }
+    if how.visit.is_empty() {
+        return Err(fault::failure("no-visit", "sorted needs a visit", "Name one: steady sorted VISIT"));
+    }
+    Ok(Command::Sorted(how))
+}
+
 fn text(words: &mut Parser) -> Result<String, Failure> {
     value(words).and_then(readable)
 }
@@ -253,7 +290,7 @@ fn unknown() -> Failure {
 #[cfg(test)]
 mod tests {
     use super::measure::{Fit, Gauge};
-    use super::{Command, Outcome, Replay, Serve, read};
+    use super::{Command, Outcome, Replay, Serve, Sorted, read};
     use lexopt::Parser;
 
     fn words(line: &str) -> Parser {
@@ -314,6 +351,14 @@ mod tests {
         refused("fit --colour red", "unknown-argument");
         refused("fit 72", "unknown-argument");
         refused("fit --class", "missing-value");
+        let told = Command::Sorted(Sorted {
+            visit: "v".to_owned(),
+            knowledge: Some("k".to_owned()),
+            json: true,
+            ..Sorted::default()
+        });
+        check("sorted v --knowledge k --json", told);
+        refused("sorted --json", "no-visit");
         refused("outcome", "no-outcome");
         refused("outcome v", "no-outcome");
         refused("outcome v w --cause misfire", "unknown-argument");

@@ -8,7 +8,7 @@ pub fn run() -> Outcome<()> {
     if cfg!(target_os = "linux") {
         debian::ensure(debian::TESTS)?;
     }
-    let words = ["test", "--package", "suite", "--test", "suite", "--", "demo_papers_are_sound"];
+    let words = ["test", "--workspace", "--test", "suite", "--", "demo_papers_are_sound"];
     start::to_the_end(start::cargo(&words).env("STEADY_PAPERS", "all"))?;
     say::line(&format!("The papers are in {}", rooms::top().join("target/papers").display()));
     Ok(())

@@ -84,6 +84,7 @@ pub enum Refusal {
     ChainBroken,
     NothingToExport,
     NothingToSalvage,
+    KnowledgeNotKept,
 }
 
 impl From<Refusal> for Fault {
@@ -128,6 +129,7 @@ impl Refusal {
             Self::ChainBroken => "chain-broken",
             Self::NothingToExport => "nothing-to-export",
             Self::NothingToSalvage => "nothing-to-salvage",
+            Self::KnowledgeNotKept => "knowledge-not-kept",
         }
     }
 }
