@@ -14,6 +14,7 @@ mod outcome;
 mod replay;
 mod say;
 mod serve;
+mod workshop;
 
 use std::process::ExitCode;
 
@@ -52,5 +53,6 @@ fn run(command: Command) -> Result<(), Failure> {
         Command::Fit(how) => fit::run(&how),
         Command::Handover(how) => handover::run(&how),
         Command::Outcome(how) => outcome::run(&how),
+        Command::Workshop(how) => workshop::run(&how),
     }
 }

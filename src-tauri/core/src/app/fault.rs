@@ -84,6 +84,9 @@ pub enum Refusal {
     ChainBroken,
     NothingToExport,
     NothingToSalvage,
+    WorkshopTooLong,
+    WorkshopNumber,
+    WorkshopUnreadable,
 }
 
 impl From<Refusal> for Fault {
@@ -128,6 +131,9 @@ impl Refusal {
             Self::ChainBroken => "chain-broken",
             Self::NothingToExport => "nothing-to-export",
             Self::NothingToSalvage => "nothing-to-salvage",
+            Self::WorkshopTooLong => "workshop-too-long",
+            Self::WorkshopNumber => "workshop-number",
+            Self::WorkshopUnreadable => "workshop-unreadable",
         }
     }
 }
