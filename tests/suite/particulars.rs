@@ -140,6 +140,20 @@ fn a_handover_neither_carries_nor_changes_particulars() {
     assert_eq!(finding(&there, &visit).workshop.unwrap().name, "Another Works");
 }
 
+#[test]
+fn a_backup_brings_particulars_back_where_there_are_none() {
+    let ((_a, here), (_b, fresh), (_c, named)) = (scratch(), scratch(), scratch());
+    let theirs = set(&here, demo());
+    demo_visit(&here);
+    let safe = tempfile::tempdir().unwrap();
+    here.backup(safe.path()).unwrap();
+    fresh.restore(safe.path()).unwrap();
+    assert_eq!(kept(&fresh), theirs);
+    let own = set(&named, json!({ "name": "Another Works" }));
+    named.restore(safe.path()).unwrap();
+    assert_eq!(kept(&named), own);
+}
+
 /// Notes the language and sheet of everything it prints.
 #[derive(Default)]
 struct NotingPress(Mutex<Vec<String>>);

@@ -70,22 +70,27 @@ pub fn reasons(standing: &Standing, words: &Words) -> Vec<ReasonLine> {
 
 /// Every step that was looked at, or that keeps a photo all the same.
 pub fn steps(standing: &Standing, words: &Words) -> Vec<StepLine> {
-    let shown = standing.steps.iter().filter(|step| !is_unchecked(step));
+    let shown = standing.steps.iter().filter(|step| !is_unchecked(standing, step));
     shown.map(|step| step_line(standing, step, words)).collect()
 }
 
 /// The other steps, in one sentence; none where every step was looked at.
 pub fn not_checked(standing: &Standing, words: &Words) -> Option<String> {
-    let ids: Vec<&str> =
-        standing.steps.iter().filter(|step| is_unchecked(step)).map(|step| step.id.as_str()).collect();
+    let ids: Vec<&str> = standing
+        .steps
+        .iter()
+        .filter(|step| is_unchecked(standing, step))
+        .map(|step| step.id.as_str())
+        .collect();
     (!ids.is_empty())
         .then(|| words.with("finding-not-checked", &[("steps", said::steps(words, &ids).into())]))
 }
 
-/// Whether nothing can be read off a step: no answer that says something, no photo, no dispute, no reason.
-fn is_unchecked(step: &StepStand) -> bool {
+/// Whether nothing can be read off a step: no answer that says something, no photo, no gauge, no dispute, no
+/// reason.
+fn is_unchecked(standing: &Standing, step: &StepStand) -> bool {
     let says_nothing = |given: &Answered| without_result(step) && !given.disputed && given.reason.is_none();
-    step.photo.is_none() && step.answered.as_ref().is_none_or(says_nothing)
+    step.photo.is_none() && !is_gauged(standing, step) && step.answered.as_ref().is_none_or(says_nothing)
 }
 
 /// Every cause of this car.
@@ -187,11 +192,15 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     }
 }
 
+fn is_gauged(standing: &Standing, step: &StepStand) -> bool {
+    standing.gauges.iter().any(|gauge| gauge.step == step.id)
+}
+
 /// What is known of a step beside its answer; what a gauge read stands in its own table.
 fn details(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> {
     let given = step.answered.as_ref();
     let mut lines = given.map(|given| answer_details(step, given, words)).unwrap_or_default();
-    if standing.gauges.iter().any(|gauge| gauge.step == step.id) {
+    if is_gauged(standing, step) {
         lines.push(words.text("detail-gauge"));
     }
     lines

@@ -252,6 +252,11 @@ fn a_gauge_is_a_row_of_the_table_in_the_workshops_unit() {
     assert_eq!(table.rows[0].decision, "Movement beyond the limit is proven.");
     assert_eq!(table.rows[0].ratio, "1 mm at the gauge is 0.8 mm at the bearing.");
     assert!(finding(&loose(), None).gauges.is_none());
+    let mut unfelt = gauged();
+    super::example::choose(&mut unfelt, step::PLAY_VERTICAL, "not-done");
+    let listed = finding(&unfelt, None).steps.into_iter().find(|line| line.step == step::PLAY_VERTICAL);
+    let details = listed.expect("a gauge was read there").details;
+    assert!(details.iter().any(|line| line.contains("table of readings")), "{details:?}");
 }
 
 #[test]

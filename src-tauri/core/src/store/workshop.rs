@@ -61,7 +61,11 @@ pub struct PaperMade {
     pub sheet: String,
 }
 
-fn read(connection: &Connection) -> Result<Workshop, rusqlite::Error> {
+/// The particulars in a database.
+///
+/// # Errors
+/// What SQLite says.
+pub fn read(connection: &Connection) -> Result<Workshop, rusqlite::Error> {
     let sql = "SELECT name, address, phone, length, distance, rate, currency FROM workshop";
     let kept = connection.query_row(sql, [], line).optional()?;
     let mut workshop = kept.unwrap_or_default();

@@ -8,6 +8,7 @@ use super::super::steady::Inner;
 use super::import::{Place, TakeFault, take_in};
 use super::seen::photo_of;
 use super::{Imported, Salvaged};
+use crate::model::workshop::Workshop;
 use crate::photos::kept;
 use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
@@ -27,8 +28,12 @@ pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
     let (trade, _) = trade::load(&inner.store.own_layouts()).map_err(Fault::Internal)?;
     inner.trade = trade;
     let salvaged = salvage(inner, &database)?;
-    let here = inner.store.settings()?;
-    for (name, value) in inner.store.foreign(&database)?.settings() {
+    let (here, foreign) = (inner.store.settings()?, inner.store.foreign(&database)?);
+    if inner.workshop == Workshop::default() {
+        inner.store.set_workshop(&foreign.workshop())?;
+        inner.workshop = inner.store.workshop()?;
+    }
+    for (name, value) in foreign.settings() {
         if !here.contains_key(&name) {
             inner.store.set(&name, &value)?;
         }
