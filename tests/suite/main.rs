@@ -37,6 +37,7 @@ mod monotone;
 mod monte_carlo;
 mod own_layout;
 mod papers;
+mod particulars;
 mod photos;
 mod published;
 mod sorting;

@@ -2,12 +2,15 @@
 
 pub mod handover;
 pub mod measure;
+pub mod paper;
+pub mod workshop;
 
 use std::ffi::OsString;
 use std::path::PathBuf;
 
 use lexopt::{Arg, Parser};
 use steady_core::app::failure::Failure;
+use steady_core::app::request::Sheet;
 
 use crate::fault;
 
@@ -20,7 +23,7 @@ Steady: checks the bearing that steadies a prop shaft, and carries what was foun
 Usage
   steady serve [--data DIR] [--port N] [--no-open]
       Serves the screens to a browser on this computer alone.
-  steady replay CASE.json [--data DIR] [--out DIR] [--json]
+  steady replay CASE.json [--data DIR] [--out DIR [--lang TAG] [--paper SHEET]] [--json]
       Drives a written case through the core, as a screen would.
   steady bore FILE.csv [--json]
       Size and shape of a bore from its readings, and what they cannot see.
@@ -30,7 +33,7 @@ Usage
       Judges the readings of a gauge on the shaft, with their uncertainty.
   steady fit --bearing-od MM (--class CLASS | --bore MM) --housing MATERIAL [--temp A..B] [...] [--json]
       Works out the fit of a bearing in its seat, cold and hot.
-  steady export [VISIT...] --out FILE.steady [--papers] [--data DIR] [--json]
+  steady export [VISIT...] --out FILE.steady [--papers [--lang TAG] [--paper SHEET]] [--data DIR] [--json]
       Writes visits, all of them if none is named, into a signed handover file.
   steady import FILE.steady [--data DIR] [--json]
       Takes in a handover file: all of it, or nothing. What is here already grows by what is new.
@@ -43,6 +46,8 @@ Usage
       Makes or renews a backup in a folder; takes in what a backup holds and the data folder does not.
   steady salvage STEADY.DB [--data DIR] [--json]
       Takes in every visit of a set-aside, damaged database that still verifies.
+  steady workshop [FILE.json] [--data DIR] [--json]
+      Takes the workshop's own particulars from a file; without one, prints them.
   steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
   steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
       Records what was really there, as seen at teardown or after the repair.
@@ -61,6 +66,10 @@ Options
                sorted: sort by this version; that which the visit recorded if not given.
   --by NAME    outcome: who says so; the technician if not given.
   --out DIR    replay: write finding.pdf, note.pdf and note.txt there.
+  --lang TAG   Language of the papers: en, de, es or fr. English for replay; for export, the one each paper
+               was last made in.
+  --paper SHEET
+               a4 or us-letter. A4 for replay; for export, the sheet each paper was last made on.
   --json       Print one JSON object instead of a summary.
 
 Sizes of fit, in mm; each measured one wins over its class, and takes its uncertainty (95 %) in um
@@ -113,6 +122,8 @@ pub struct Sorted {
     pub json: bool,
     /// Data folder, if given.
     pub data: Option<PathBuf>,
+    /// Take or print the workshop's particulars.
+    Workshop(workshop::Workshop),
 }
 
 /// The outcome to record.
@@ -148,6 +159,10 @@ pub struct Replay {
     pub data: Option<PathBuf>,
     /// Folder for the papers, if they are wanted.
     pub out: Option<PathBuf>,
+    /// Language of the papers, if given.
+    pub lang: Option<String>,
+    /// Their sheet, if given.
+    pub paper: Option<Sheet>,
     /// Print one JSON object.
     pub json: bool,
 }
@@ -159,6 +174,7 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
         Some(Arg::Value(word)) if word == "outcome" => outcome(&mut words)?,
         Some(Arg::Value(word)) if word == "sorted" => sorted(&mut words)?,
+        Some(Arg::Value(word)) if word == "workshop" => workshop::read(&mut words)?,
         Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
@@ -194,6 +210,8 @@ fn replay(words: &mut Parser) -> Result<Command, Failure> {
         match arg {
             Arg::Long("data") => how.data = Some(folder(words)?),
             Arg::Long("out") => how.out = Some(folder(words)?),
+            Arg::Long("lang") => how.lang = Some(paper::language(words)?),
+            Arg::Long("paper") => how.paper = Some(paper::sheet(words)?),
             Arg::Long("json") => how.json = true,
             Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
             Arg::Value(case) if how.case.as_os_str().is_empty() => how.case = case.into(),
@@ -291,7 +309,10 @@ fn unknown() -> Failure {
 mod tests {
     use super::measure::{Fit, Gauge};
     use super::{Command, Outcome, Replay, Serve, Sorted, read};
+    use super::workshop::Workshop;
+    use super::{Command, Outcome, Replay, Serve, read};
     use lexopt::Parser;
+    use steady_core::app::request::Sheet;
 
     fn words(line: &str) -> Parser {
         Parser::from_args(line.split_whitespace())
@@ -321,11 +342,16 @@ mod tests {
                 case: "a.json".into(),
                 data: Some("d".into()),
                 out: Some("o".into()),
+                lang: Some("de".into()),
+                paper: Some(Sheet::UsLetter),
                 json: true,
             })
         };
-        check("replay a.json --data d --out o --json", whole());
-        check("replay --json --out=o --data=d a.json", whole());
+        check("replay a.json --data d --out o --lang de --paper us-letter --json", whole());
+        check("replay --json --paper=us-letter --lang=de --out=o --data=d a.json", whole());
+        let told = |file: Option<&str>| Workshop { file: file.map(Into::into), data: None, json: false };
+        check("workshop", Command::Workshop(told(None)));
+        check("workshop w.json", Command::Workshop(told(Some("w.json"))));
         check("serve --port 1 --help", Command::Help);
         check("gauge --json g.json", Command::Gauge(Gauge { file: "g.json".into(), json: true }));
         let values = [("class", "N7"), ("temp", "-20..100")].map(|(name, value)| (name.into(), value.into()));
@@ -346,6 +372,10 @@ mod tests {
         refused("serve --out o", "unknown-argument");
         refused("replay a.json b.json", "unknown-argument");
         refused("replay", "no-case");
+        refused("replay a.json --paper letter", "bad-paper");
+        refused("replay a.json --paper", "missing-value");
+        refused("replay a.json --lang xx", "unknown-locale");
+        refused("workshop a.json b.json", "unknown-argument");
         refused("gauge", "no-file");
         refused("gauge a.json b.json", "unknown-argument");
         refused("fit --colour red", "unknown-argument");

@@ -85,6 +85,9 @@ pub enum Refusal {
     NothingToExport,
     NothingToSalvage,
     KnowledgeNotKept,
+    WorkshopTooLong,
+    WorkshopNumber,
+    WorkshopUnreadable,
 }
 
 impl From<Refusal> for Fault {
@@ -130,6 +133,9 @@ impl Refusal {
             Self::NothingToExport => "nothing-to-export",
             Self::NothingToSalvage => "nothing-to-salvage",
             Self::KnowledgeNotKept => "knowledge-not-kept",
+            Self::WorkshopTooLong => "workshop-too-long",
+            Self::WorkshopNumber => "workshop-number",
+            Self::WorkshopUnreadable => "workshop-unreadable",
         }
     }
 }

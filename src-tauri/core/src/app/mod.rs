@@ -26,6 +26,7 @@ pub mod replay;
 pub mod request;
 pub mod response;
 mod steady;
+mod workshop;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use steady::{Setup, Steady};

@@ -17,3 +17,4 @@ pub mod salvage;
 pub mod settings;
 pub mod staging;
 pub mod uploads;
+pub mod workshop;

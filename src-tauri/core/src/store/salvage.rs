@@ -10,11 +10,12 @@ use sha2::{Digest, Sha256};
 
 use super::fault::StoreFault;
 use super::ledger::{self, hex};
-use super::migrations;
 use super::open::Store;
 use super::photo_files::PhotoSize;
+use super::{migrations, workshop};
 use crate::model::line::Line;
 use crate::model::time::Moment;
+use crate::model::workshop::Workshop;
 
 /// More lines than any workshop writes; a damaged counter does not make the search endless.
 const MOST_LINES: i64 = 10_000_000;
@@ -63,6 +64,11 @@ impl Foreign {
         (self.lines, self.unread) = lines(&connection);
         self.connection = Some(connection);
         Ok(())
+    }
+
+    /// The workshop's particulars; empty where there are none or they cannot be read.
+    pub fn workshop(&self) -> Workshop {
+        self.connection.as_ref().and_then(|connection| workshop::read(connection).ok()).unwrap_or_default()
     }
 
     /// Visits of which at least one line or the card can be read.

@@ -9,6 +9,7 @@ use super::super::steady::Inner;
 use super::import::{Place, TakeFault, take_in};
 use super::seen::photo_of;
 use super::{Imported, Salvaged};
+use crate::model::workshop::Workshop;
 use crate::photos::kept;
 use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
@@ -27,10 +28,13 @@ pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
     let now = (inner.clock)();
     (inner.trade, _) = knowledge::current(&mut inner.store, now)?;
     let salvaged = salvage(inner, &database)?;
-    let here = inner.store.settings()?;
-    let foreign = inner.store.foreign(&database)?;
+    let (here, foreign) = (inner.store.settings()?, inner.store.foreign(&database)?);
     for (version, texts) in foreign.knowledge() {
         inner.store.keep_knowledge(&version, now, &texts)?;
+    }
+    if inner.workshop == Workshop::default() {
+        inner.store.set_workshop(&foreign.workshop())?;
+        inner.workshop = inner.store.workshop()?;
     }
     for (name, value) in foreign.settings() {
         if !here.contains_key(&name) {
