@@ -22,6 +22,13 @@ type Replies = {
   upload: 'uploaded';
   'keep-photo': 'visit';
   'waive-photo': 'visit';
+  'want-photo': 'wanted';
+  'wanted-photos': 'wanted';
+  'drop-wanted': 'wanted';
+  'keep-wanted': 'visit';
+  'mark-photo': 'visit';
+  'pair-photos': 'visit';
+  'qr-code': 'qr-code';
   undo: 'visit';
   finding: 'finding';
   note: 'note';

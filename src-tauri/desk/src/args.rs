@@ -49,8 +49,9 @@ Usage
   steady workshop [FILE.json] [--data DIR] [--json]
       Takes the workshop's own particulars from a file; without one, prints them.
   steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
-  steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
       Records what was really there, as seen at teardown or after the repair.
+  steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
+      Sorts a visit again by the knowledge it was sorted by, or by another version that sorted here.
 
 Options
   --data DIR   Folder of the visits; the platform's data folder if not given.
@@ -109,6 +110,8 @@ pub enum Command {
     Outcome(Outcome),
     /// Sort a visit as it was sorted.
     Sorted(Sorted),
+    /// Take or print the workshop's particulars.
+    Workshop(workshop::Workshop),
 }
 
 /// The visit to sort by knowledge of another version.
@@ -122,8 +125,6 @@ pub struct Sorted {
     pub json: bool,
     /// Data folder, if given.
     pub data: Option<PathBuf>,
-    /// Take or print the workshop's particulars.
-    Workshop(workshop::Workshop),
 }
 
 /// The outcome to record.
@@ -308,9 +309,8 @@ fn unknown() -> Failure {
 #[cfg(test)]
 mod tests {
     use super::measure::{Fit, Gauge};
-    use super::{Command, Outcome, Replay, Serve, Sorted, read};
     use super::workshop::Workshop;
-    use super::{Command, Outcome, Replay, Serve, read};
+    use super::{Command, Outcome, Replay, Serve, Sorted, read};
     use lexopt::Parser;
     use steady_core::app::request::Sheet;
 

@@ -20,13 +20,16 @@ mod judged;
 mod knowledge;
 mod learning;
 mod list;
+mod marks;
 mod papers;
 pub mod press;
+mod qr;
 pub mod replay;
 pub mod request;
 pub mod response;
 mod steady;
 mod workshop;
+mod wishes;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use steady::{Setup, Steady};

@@ -129,5 +129,5 @@ fn photo(of: &str, sha256: &str, words: &Words) -> PhotoLine {
         None => words.text(&format!("repair-photo-{of}")),
     };
     let alt = words.with("repair-photo-alt", &[("caption", caption.as_str().into())]);
-    PhotoLine { sha256: sha256.to_owned(), caption, alt }
+    PhotoLine { sha256: sha256.to_owned(), caption, alt, marks: Vec::new() }
 }

@@ -122,7 +122,6 @@ ui-photo-why = Warum gibt es kein Foto?
 ui-photo-own-words = In eigenen Worten
 ui-photo-because = Kein Foto: { $reason }
 ui-photo-of = Foto, aufgenommen bei: { $title }
-ui-photo-larger = Foto größer oder kleiner zeigen
 ui-photo-at = Gesichert { $when }
 
 ## Freigaben, Reihenfolge, Verlassen.

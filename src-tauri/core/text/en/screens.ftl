@@ -122,7 +122,6 @@ ui-photo-why = Why is there no photo?
 ui-photo-own-words = In your own words
 ui-photo-because = No photo: { $reason }
 ui-photo-of = Photo taken at: { $title }
-ui-photo-larger = Show the photo larger or smaller
 ui-photo-at = Kept { $when }
 
 ## Gates, order, leaving.

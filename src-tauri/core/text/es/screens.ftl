@@ -122,7 +122,6 @@ ui-photo-why = ¿Por qué no hay foto?
 ui-photo-own-words = Con sus palabras
 ui-photo-because = Sin foto: { $reason }
 ui-photo-of = Foto hecha en: { $title }
-ui-photo-larger = Ver la foto más grande o más pequeña
 ui-photo-at = Guardada { $when }
 
 ## Condiciones, orden, salida.

@@ -122,7 +122,6 @@ ui-photo-why = Pourquoi n’y a-t-il pas de photo ?
 ui-photo-own-words = Avec vos mots
 ui-photo-because = Pas de photo : { $reason }
 ui-photo-of = Photo prise à : { $title }
-ui-photo-larger = Montrer la photo plus grande ou plus petite
 ui-photo-at = Gardée { $when }
 
 ## Conditions, ordre, sortie.
