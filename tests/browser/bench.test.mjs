@@ -55,7 +55,7 @@ async function unfold(id) {
   if (!(await part.evaluate((details) => details.open))) await part.locator("summary").first().click();
 }
 
-test("a visit is opened and goes to its bench", async () => {
+test("a visit is opened", async () => {
   const { page, id } = phone;
   await page.goto(desk.address);
   await id("technician").fill("Kim Marsh");

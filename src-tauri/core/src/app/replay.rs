@@ -261,6 +261,11 @@ impl Stage<'_> {
     fn photo_bytes(&self, path: &Path) -> Result<Vec<u8>, Failure> {
         std::fs::read(self.base_dir.join(path)).map_err(|_| photo_unreadable())
     }
+
+    fn bore_text(&self, path: &Path) -> Result<String, Failure> {
+        let text = std::fs::read_to_string(self.base_dir.join(path));
+        text.map_err(|_| refused(Refusal::BenchFileUnreadable))
+    }
 }
 
 impl Item {

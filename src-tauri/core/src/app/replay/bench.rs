@@ -123,8 +123,7 @@ impl Stage<'_> {
             Row::Gate(Gate { gate }) => self.record(Request::BenchGate { visit: id, gate }),
             Row::Look(Look { look }) => self.record(Request::BenchLook { visit: id, look }),
             Row::Bore(Bore { bore, file, photos }) => {
-                let text = std::fs::read_to_string(self.base_dir.join(file));
-                let file = text.map_err(|_| refused(Refusal::BenchFileUnreadable))?;
+                let file = self.bore_text(&file)?;
                 self.record(Request::BenchBore { visit: id, stage: bore, file })?;
                 self.bench_photos(
                     visit,
