@@ -10,6 +10,8 @@
 mod backups;
 mod bad_input;
 mod bench_bindings;
+mod bench_case;
+mod bench_gauge;
 mod bench_tools;
 mod bench_visit;
 mod bindings;

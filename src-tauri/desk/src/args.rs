@@ -291,6 +291,21 @@ fn value(words: &mut Parser) -> Result<OsString, Failure> {
         .ok_or_else(|| fault::failure("missing-value", "an option lacks its value", "See steady --help."))
 }
 
+/// One file and whether JSON is wanted, as `bore` and `gauge` take them; none where help is asked for. The file is
+/// empty where none was named.
+fn file_and_json(words: &mut Parser) -> Result<Option<(PathBuf, bool)>, Failure> {
+    let (mut file, mut json) = (PathBuf::new(), false);
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("json") => json = true,
+            Arg::Long("help") | Arg::Short('h') => return Ok(None),
+            Arg::Value(named) if file.as_os_str().is_empty() => file = named.into(),
+            _ => return Err(unknown()),
+        }
+    }
+    Ok(Some((file, json)))
+}
+
 fn port(word: &OsString) -> Result<u16, Failure> {
     word.to_str().and_then(|word| word.parse().ok()).ok_or_else(|| {
         fault::failure(

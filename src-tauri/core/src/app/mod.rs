@@ -9,6 +9,7 @@ pub mod bore;
 mod decide;
 mod derive;
 mod drawn;
+mod earlier;
 pub mod failure;
 pub mod fault;
 pub mod fit;

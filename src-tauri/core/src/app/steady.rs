@@ -435,6 +435,19 @@ impl Steady {
         inner.keep_bytes(visit, step, bytes, Some(by)).map_err(|fault| shown(&fault, &inner.locale()))
     }
 
+    /// Keeps a photo of the bench's work from bytes at hand, for a replayed case.
+    pub(super) fn keep_bench_photo(
+        &self,
+        visit: &str,
+        of: &str,
+        bytes: &[u8],
+        by: &str,
+    ) -> Result<Response, Failure> {
+        let mut inner = self.lock()?;
+        bench::keep_photo(&mut inner, visit, Some(by), of, bytes)
+            .map_err(|fault| shown(&fault, &inner.locale()))
+    }
+
     /// Notes in the ledger what a replay filled in.
     pub(super) fn note_arranged(&self, visit: &str, what: &str, by: &str) -> Result<Response, Failure> {
         let mut inner = self.lock()?;

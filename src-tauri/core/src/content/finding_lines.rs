@@ -258,7 +258,10 @@ fn weight_line(weight: &Weight, words: &Words) -> String {
     } else {
         "weight-slight"
     };
-    words.with(strength, &[("answer", said::answer_at(words, &weight.step, &weight.value).into())])
+    let answer = said::answer_at(words, &weight.step, &weight.value);
+    let by_gauge = || words.with("weight-by-gauge", &[("answer", answer.as_str().into())]);
+    let answer = weight.gauge.map_or_else(|| answer.clone(), |_| by_gauge());
+    words.with(strength, &[("answer", answer.into())])
 }
 
 fn idle_range(car: &Vehicle, words: &Words) -> String {
