@@ -96,6 +96,7 @@ pub enum Refusal {
     WorkshopTooLong,
     WorkshopNumber,
     WorkshopUnreadable,
+    NoVinInPhoto,
 }
 
 impl From<Refusal> for Fault {
@@ -152,6 +153,7 @@ impl Refusal {
             Self::WorkshopTooLong => "workshop-too-long",
             Self::WorkshopNumber => "workshop-number",
             Self::WorkshopUnreadable => "workshop-unreadable",
+            Self::NoVinInPhoto => "no-vin-in-photo",
         }
     }
 }

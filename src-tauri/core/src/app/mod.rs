@@ -30,6 +30,7 @@ pub mod request;
 pub mod response;
 mod steady;
 mod workshop;
+mod vin;
 mod wishes;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};

@@ -122,6 +122,11 @@ pub enum Request {
         /// The upload.
         upload: String,
     },
+    /// Reads a VIN from a finished upload, a photo of its barcode; the photo is not kept.
+    ReadVin {
+        /// The upload.
+        upload: String,
+    },
     /// A photo is about to be taken: asked before the camera opens, which may end the app.
     WantPhoto {
         /// The visit.

@@ -9,7 +9,7 @@ use crate::model::bench::BenchStand;
 use crate::model::calibration::Calibration;
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::Standing;
+use crate::model::standing::{Standing, VinHint};
 use crate::model::time::Moment;
 use crate::model::workshop::{Units, Workshop};
 use crate::model::wish::PhotoWish;
@@ -33,6 +33,8 @@ pub enum Response {
         #[cfg_attr(feature = "bindings", ts(type = "number"))]
         bytes: u64,
     },
+    /// To `read-vin`.
+    Vin(VinRead),
     /// To `want-photo`, `wanted-photos` and `drop-wanted`: photos of the visit that were being taken and have
     /// not arrived, oldest first.
     Wanted {
@@ -232,6 +234,14 @@ pub struct HistoryLine {
     pub superseded: bool,
 }
 
+/// A VIN read from a barcode.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct VinRead {
+    /// The VIN.
+    pub vin: String,
+    /// What its check digit says, as a hint.
+    pub hint: Option<VinHint>,
 /// A QR code (ISO/IEC 18004) to draw dark on light.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

@@ -30,7 +30,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, wishes, workshop};
+use super::{bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, vin, wishes, workshop};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -184,6 +184,7 @@ impl Inner {
             }
             Request::Upload { upload, index, base64 } => self.upload(&upload, index, &base64),
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
+            Request::ReadVin { upload } => vin::read(self, &upload),
             Request::WantPhoto { visit, step, wish } => wishes::want(self, &visit, by, &step, &wish),
             Request::WantedPhotos { visit } => wishes::wanted(self, &visit),
             Request::DropWanted { visit, step } => wishes::drop(self, &visit, &step),
