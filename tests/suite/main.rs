@@ -10,6 +10,8 @@
 mod backups;
 mod bad_input;
 mod bench_bindings;
+mod bench_case;
+mod bench_gauge;
 mod bench_tools;
 mod bench_visit;
 mod bindings;
@@ -37,6 +39,7 @@ mod monotone;
 mod monte_carlo;
 mod own_layout;
 mod papers;
+mod particulars;
 mod phone_project;
 mod photo_marks;
 mod photo_wishes;

@@ -11,6 +11,8 @@ pub const WINDOW: &[&str] = &["libwebkit2gtk-4.1-dev", "librsvg2-dev", "pkg-conf
 pub const TESTS: &[&str] =
     &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core"];
 
+/// Readers of PDF alone.
+pub const PAPERS: &[&str] = &["poppler-utils", "qpdf"];
 /// To type-check for phones: a compiler with its library's source, and a C compiler for other machines.
 pub const PHONES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src", "clang", "llvm"];
 

@@ -11,6 +11,7 @@ use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::{Standing, VinHint};
 use crate::model::time::Moment;
+use crate::model::workshop::{Units, Workshop};
 use crate::model::wish::PhotoWish;
 
 /// The answer to a request.
@@ -20,6 +21,8 @@ use crate::model::wish::PhotoWish;
 pub enum Response {
     /// To `home`, `set-technician` and `set-preference`.
     Home(Home),
+    /// To `workshop` and `set-workshop`.
+    Workshop(Box<Workshop>),
     /// To `visits`.
     Visits(VisitPage),
     /// To everything that reads or changes one visit.
@@ -83,6 +86,8 @@ pub struct Home {
     /// Number of visits.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub visits: u64,
+    /// Units the workshop works in.
+    pub units: Units,
     /// Layouts to choose from at intake.
     pub layouts: Vec<LayoutChoice>,
     /// Complaint sounds to choose from, ids of `data/complaints.toml`.
