@@ -6,7 +6,6 @@ use std::fmt::Write;
 use qrcodegen::{DataTooLong, QrCode as Code, QrCodeEcc, QrSegment};
 
 use crate::content::build_note;
-use crate::words::Words;
 
 use super::fault::Fault;
 use super::response::{QrCode, Response};
@@ -19,8 +18,8 @@ const QUIET_ZONE: i32 = 4;
 const UTF_8: u32 = 26;
 
 pub(super) fn short_text(inner: &mut Inner, visit: &str, locale: &str) -> Result<Response, Fault> {
-    let words = Words::of(locale)?;
-    let text = build_note(&inner.standing(visit)?, words).short_text;
+    let (standing, words) = (inner.standing(visit)?, inner.words(locale)?);
+    let text = build_note(&standing, &inner.workshop, &words).short_text;
     let code = encode(&text)
         .map_err(|_| Fault::Internal("the short text is longer than a code holds".to_owned()))?;
     Ok(Response::QrCode(drawn(&code, text)))
