@@ -141,7 +141,7 @@ fn commands(project: &Project, faults: &mut Vec<String>) {
         }
     }
     let build = project.text("src-tauri/device/build.rs");
-    let list = build.split("&[").nth(1).and_then(|rest| rest.split(']').next()).unwrap();
+    let list = build.split("= &[").nth(1).and_then(|rest| rest.split(']').next()).unwrap();
     let known: Vec<String> = list.split(',').map(|name| name.trim().trim_matches('"').to_owned()).collect();
     let handler = project.text("src-tauri/device/src/commands.rs");
     for name in &known {

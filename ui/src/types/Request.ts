@@ -57,7 +57,15 @@ intake: Intake, } | { "ask": "look",
 /**
  * The visit.
  */
-visit: string, } | { "ask": "choose-order", 
+visit: string, } | { "ask": "look-as-sorted", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The version; that which the visit recorded last, if not given.
+ */
+knowledge: string | null, } | { "ask": "choose-order", 
 /**
  * The visit.
  */
@@ -122,6 +130,10 @@ visit: string,
  * The step.
  */
 step: string, 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "read-vin", 
 /**
  * The upload.
  */
