@@ -119,8 +119,8 @@ test("the photo is marked up with a finger and the note shows it marked", async 
   await page.touchscreen.tap(x, y);
   await page.locator("[data-testid=photo-stage] [data-testid=marks][data-count='2']").waitFor();
   await accessible("a photo being marked");
-  await id("mark-keep").tap();
-  await id("mark-keep").waitFor({ state: "detached" });
+  await id("next").tap();
+  await id("mark-drop").waitFor({ state: "detached" });
   await page.reload();
   await page.locator("[data-testid=photo-stage] [data-testid=marks][data-count='2']").waitFor();
   await go("note");
