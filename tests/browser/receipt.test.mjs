@@ -109,12 +109,14 @@ test("the photo is marked up with a finger and the note shows it marked", async 
   await id("mark-ring").tap();
   const stage = id("photo-stage");
   await stage.scrollIntoViewIfNeeded();
-  const box = await stage.boundingBox();
+  let box = await stage.boundingBox();
   const at = (x, y) => [box.x + box.width * x, box.y + box.height * y];
   const finger = await hand(page);
   await finger.drag([at(0.45, 0.3), at(0.5, 0.4), at(0.56, 0.6)]);
   await id("mark-label").tap();
   await id("mark-words").fill("moves <here>");
+  await stage.scrollIntoViewIfNeeded();
+  box = await stage.boundingBox();
   const [x, y] = at(0.5, 0.8);
   await page.touchscreen.tap(x, y);
   await page.locator("[data-testid=photo-stage] [data-testid=marks][data-count='2']").waitFor();
