@@ -4,6 +4,7 @@
 
 import { toBase64 } from './bytes.ts';
 import { ask } from './client.ts';
+import { adopt } from './device.ts';
 
 const LONG_SIDE = 2560;
 const QUALITY = 0.92;
@@ -15,10 +16,14 @@ const READ_BY_CORE = [
   [0x89, 0x50, 0x4e, 0x47],
 ];
 
-/** Sends a photo; gives the upload's name for `keep-photo`. */
+/**
+ * Sends a photo; gives the upload's name for `keep-photo`. One that a phone's camera wrote into its own folder
+ * is taken over there instead.
+ */
 export async function upload(file: Blob): Promise<string> {
-  const photo = await readable(file);
   const name = crypto.randomUUID();
+  if (file instanceof File && (await adopt(file.name, name))) return name;
+  const photo = await readable(file);
   for (let index = 0; index === 0 || index * PIECE < photo.size; index += 1) {
     const piece = photo.slice(index * PIECE, (index + 1) * PIECE);
     await ask({ ask: 'upload', upload: name, index, base64: await toBase64(piece) });

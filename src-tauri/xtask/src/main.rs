@@ -9,6 +9,7 @@ mod demo;
 mod icons;
 mod node;
 mod papers;
+mod phones;
 mod rooms;
 mod run;
 mod say;
@@ -33,8 +34,10 @@ cargo xtask bench
     Measures.
 cargo xtask papers
     Prints finding and note of every demo visit in every language into target/papers, and checks them.
+cargo xtask phones
+    Type-checks the app for Android and the core for iOS, and holds the phones' projects to what the code uses.
 cargo xtask icons
-    Draws the icon sizes from icons/steady.svg.";
+    Draws every icon size, the phones' too, from icons/steady.svg.";
 
 fn main() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
@@ -44,6 +47,7 @@ fn main() -> ExitCode {
         Some((&"test", rest)) => test::run(rest),
         Some((&"bench", [])) => bench::run(),
         Some((&"papers", [])) => papers::run(),
+        Some((&"phones", [])) => phones::run(),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);

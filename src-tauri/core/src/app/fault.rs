@@ -82,6 +82,8 @@ pub enum Refusal {
     NoteChanged,
     SignatureEmpty,
     CaseUnreadable,
+    BenchRowUnreadable,
+    BenchFileUnreadable,
     UnknownCause,
     OpinionWithoutReason,
     OutcomeContradicts,
@@ -90,6 +92,11 @@ pub enum Refusal {
     ChainBroken,
     NothingToExport,
     NothingToSalvage,
+    KnowledgeNotKept,
+    WorkshopTooLong,
+    WorkshopNumber,
+    WorkshopUnreadable,
+    NoVinInPhoto,
 }
 
 impl From<Refusal> for Fault {
@@ -132,6 +139,8 @@ impl Refusal {
             Self::NoteChanged => "note-changed",
             Self::SignatureEmpty => "signature-empty",
             Self::CaseUnreadable => "case-unreadable",
+            Self::BenchRowUnreadable => "bench-row-unreadable",
+            Self::BenchFileUnreadable => "bench-file-unreadable",
             Self::UnknownCause => "unknown-cause",
             Self::OpinionWithoutReason => "opinion-without-reason",
             Self::OutcomeContradicts => "outcome-contradicts",
@@ -140,6 +149,11 @@ impl Refusal {
             Self::ChainBroken => "chain-broken",
             Self::NothingToExport => "nothing-to-export",
             Self::NothingToSalvage => "nothing-to-salvage",
+            Self::KnowledgeNotKept => "knowledge-not-kept",
+            Self::WorkshopTooLong => "workshop-too-long",
+            Self::WorkshopNumber => "workshop-number",
+            Self::WorkshopUnreadable => "workshop-unreadable",
+            Self::NoVinInPhoto => "no-vin-in-photo",
         }
     }
 }

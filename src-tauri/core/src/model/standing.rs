@@ -372,6 +372,8 @@ pub struct Weight {
     /// Change of the cause's log-odds when this step's answer is left out, in decibans (10 log10 of the
     /// odds factor); positive speaks for the cause. Steps that speak of the same sign share its weight.
     pub decibans: f64,
+    /// Where a gauge made the answer: how many times as likely its readings are with movement as without.
+    pub gauge: Option<f64>,
 }
 
 /// The next check to do.
@@ -422,6 +424,8 @@ pub struct ReceiptStand {
     pub name: String,
     /// Hash of the note that was seen.
     pub note_sha256: String,
+    /// Rating on it, if it was recorded.
+    pub rating: Option<String>,
     /// When.
     pub at: Moment,
     /// The signature's strokes, coordinates 0 to 1.

@@ -65,10 +65,7 @@ pub enum PhotoFault {
 /// # Errors
 /// [`PhotoFault`]; nothing is kept then.
 pub fn take_in(bytes: &[u8]) -> Result<Taken, PhotoFault> {
-    check_bounds(bytes)?;
-    let owned = bytes.to_vec();
-    let pixels = thread::spawn(move || decode(&owned)).join().map_err(|_| PhotoFault::NotAnImage)??;
-    let full = shrink(&pixels, LONG_SIDE)?;
+    let full = pixels(bytes, LONG_SIDE)?;
     let thumb = shrink(&full, THUMB_SIDE)?;
     Ok(Taken {
         width: full.width(),
@@ -78,6 +75,17 @@ pub fn take_in(bytes: &[u8]) -> Result<Taken, PhotoFault> {
         original_sha256: Sha256::digest(bytes).into(),
         taken: capture_time(bytes),
     })
+}
+
+/// The picture, upright, its long side at most this many pixels.
+///
+/// # Errors
+/// [`PhotoFault`].
+pub fn pixels(bytes: &[u8], side: u32) -> Result<RgbImage, PhotoFault> {
+    check_bounds(bytes)?;
+    let owned = bytes.to_vec();
+    let pixels = thread::spawn(move || decode(&owned)).join().map_err(|_| PhotoFault::NotAnImage)??;
+    shrink(&pixels, side)
 }
 
 fn check_bounds(bytes: &[u8]) -> Result<(), PhotoFault> {

@@ -72,6 +72,7 @@ ui-pair-alone = Das neueste allein zeigen
 ## Ein Foto, das gerade entstand, als die App endete.
 ui-wanted = Ein Foto zu „{ $title }“ wurde gerade aufgenommen, { $when }.
 ui-wanted-choose = Auswählen
+ui-wanted-found = Das Foto der Kamera nehmen, { $when }
 ui-wanted-drop = Nicht mehr gewünscht
 
 ## Der kurze Text als Code.

@@ -72,6 +72,7 @@ ui-pair-alone = Show the latest alone
 ## A photo that was being taken when the app ended.
 ui-wanted = A photo for “{ $title }” was being taken, { $when }.
 ui-wanted-choose = Choose it
+ui-wanted-found = Use the photo the camera took, { $when }
 ui-wanted-drop = No longer wanted
 
 ## The short text as a code.

@@ -72,6 +72,7 @@ ui-pair-alone = Mostrar solo la última
 ## Una foto que se estaba tomando cuando la aplicación terminó.
 ui-wanted = Se estaba tomando una foto para «{ $title }», { $when }.
 ui-wanted-choose = Elegirla
+ui-wanted-found = Usar la foto de la cámara, { $when }
 ui-wanted-drop = Ya no hace falta
 
 ## El texto corto como código.

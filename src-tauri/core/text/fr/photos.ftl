@@ -72,6 +72,7 @@ ui-pair-alone = Montrer la dernière seule
 ## Une photo en cours de prise quand l’application s’est arrêtée.
 ui-wanted = Une photo pour « { $title } » était en cours de prise, { $when }.
 ui-wanted-choose = La choisir
+ui-wanted-found = Utiliser la photo de l’appareil, { $when }
 ui-wanted-drop = Plus nécessaire
 
 ## Le texte court en code.
