@@ -38,6 +38,7 @@ mod monte_carlo;
 mod own_layout;
 mod papers;
 mod photos;
+mod practice;
 mod published;
 mod sorting;
 mod tidy;

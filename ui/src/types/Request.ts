@@ -27,7 +27,15 @@ name: string,
 /**
  * Its value.
  */
-value: string, } | { "ask": "visits", 
+value: string, } | { "ask": "start-practice", 
+/**
+ * What is written down.
+ */
+intake: Intake, } | { "ask": "practise", 
+/**
+ * The request.
+ */
+request: Request, } | { "ask": "end-practice" } | { "ask": "visits", 
 /**
  * Words to find in plate, VIN, owner, label or date; empty finds all.
  */

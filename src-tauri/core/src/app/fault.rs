@@ -84,6 +84,8 @@ pub enum Refusal {
     ChainBroken,
     NothingToExport,
     NothingToSalvage,
+    NotInPractice,
+    NoPractice,
 }
 
 impl From<Refusal> for Fault {
@@ -128,6 +130,8 @@ impl Refusal {
             Self::ChainBroken => "chain-broken",
             Self::NothingToExport => "nothing-to-export",
             Self::NothingToSalvage => "nothing-to-salvage",
+            Self::NotInPractice => "not-in-practice",
+            Self::NoPractice => "no-practice",
         }
     }
 }

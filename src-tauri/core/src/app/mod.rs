@@ -20,6 +20,7 @@ mod judged;
 mod learning;
 mod list;
 mod papers;
+mod practice;
 pub mod press;
 pub mod replay;
 pub mod request;

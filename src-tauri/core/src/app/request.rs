@@ -26,6 +26,18 @@ pub enum Request {
         /// Its value.
         value: String,
     },
+    /// Opens a visit to practise on, apart from every real one and in place of any before.
+    StartPractice {
+        /// What is written down.
+        intake: Intake,
+    },
+    /// A request about the practice visit.
+    Practise {
+        /// The request.
+        request: Box<Request>,
+    },
+    /// Throws the practice visit away.
+    EndPractice,
     /// A page of visits, latest first.
     Visits {
         /// Words to find in plate, VIN, owner, label or date; empty finds all.
