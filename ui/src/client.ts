@@ -101,6 +101,7 @@ export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask
 function practises(request: Request): boolean {
   if (practised === null) return false;
   if (request.ask === 'upload') return location.hash.startsWith(`#/visit/${practised}`);
+  if ('visits' in request) return request.visits.includes(practised);
   return 'visit' in request && request.visit === practised;
 }
 
