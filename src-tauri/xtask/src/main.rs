@@ -1,4 +1,4 @@
-//! Set-up, run, test, bench and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
+//! Set-up, run, test, bench, screens and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
 //!
 //! Holds no checks of its own: tidy rules and stale bindings are ordinary tests of the suite. No
 //! dependency either, so that the first thing a newcomer waits for is small.
@@ -12,6 +12,7 @@ mod papers;
 mod rooms;
 mod run;
 mod say;
+mod screens;
 mod start;
 mod tally;
 mod test;
@@ -33,6 +34,9 @@ cargo xtask bench
     Measures.
 cargo xtask papers
     Prints finding and note of every demo visit in every language into target/papers, and checks them.
+cargo xtask screens [--renew]
+    Takes pictures of every screen into target/screens and compares them with the committed ones;
+    with --renew, commits to them as they are.
 cargo xtask icons
     Draws the icon sizes from icons/steady.svg.";
 
@@ -44,6 +48,7 @@ fn main() -> ExitCode {
         Some((&"test", rest)) => test::run(rest),
         Some((&"bench", [])) => bench::run(),
         Some((&"papers", [])) => papers::run(),
+        Some((&"screens", rest)) => screens::run(rest),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);
