@@ -151,3 +151,30 @@ for (const vision of ["none", "achromatopsia", "protanopia", "deuteranopia", "tr
     }
   });
 }
+
+test("the measurements notice what they are for", async () => {
+  const phone = await openPhone(desk);
+  try {
+    await phone.page.goto(desk.address);
+    await show(phone.page, screens.find(({ name }) => name === "order"));
+    assert.deepEqual(await faults(phone.page), []);
+    const spoil = (change) => phone.page.evaluate(`(() => { const plate = document.querySelector("[data-testid=order-running-first]"); ${change} })()`);
+    for (const [change, noticed] of [
+      ['plate.style.minHeight = "0"; plate.style.height = "40px"', /^target of \d+ by 40, not 64/],
+      ['plate.style.marginBottom = "-12px"', /^-?\d px between/],
+      ['plate.querySelector("strong").style.color = "#8d989f"', /^contrast [0-6]\.\d+/],
+      ['plate.style.borderColor = "#232a2f"; plate.style.background = "#14181b"', /^edge contrast 1/],
+      ['plate.style.fontSize = "14px"', /^text of 14\.0 px/],
+      ['plate.style.width = "500px"', /^wider than the screen/],
+      ['plate.style.overflow = "hidden"; plate.style.height = "70px"; plate.style.whiteSpace = "nowrap"', /^cut off/],
+    ]) {
+      await spoil(`plate.dataset.before = plate.getAttribute("style") ?? ""; ${change}`);
+      const found = await faults(phone.page);
+      assert.ok(found.some((fault) => noticed.test(fault)), `${change} was not noticed: ${found.join("; ")}`);
+      await spoil('plate.removeAttribute("style"); plate.querySelector("strong").removeAttribute("style")');
+    }
+    assert.deepEqual(await faults(phone.page), []);
+  } finally {
+    await phone.browser.close();
+  }
+});

@@ -106,9 +106,11 @@ function measure(largeText) {
   }
 
   // Nothing pushed sideways, nothing cut off.
-  if (root.scrollWidth > innerWidth) {
-    const wide = [...document.querySelectorAll("body *")].find((one) => boxOf(one).right > innerWidth + 1 && getComputedStyle(one).position !== "absolute" && !one.closest("svg, .unseen"));
-    found.push(`wider than the screen by ${root.scrollWidth - innerWidth} px${wide ? `: ${named(wide)}` : ""}`);
+  // A phone widens its window to what overflows, so the screen is the measure.
+  const across = Math.min(innerWidth, screen.width);
+  if (root.scrollWidth > across) {
+    const wide = [...document.querySelectorAll("body *")].find((one) => boxOf(one).right > across + 1 && getComputedStyle(one).position !== "absolute" && !one.closest("svg, .unseen"));
+    found.push(`wider than the screen by ${root.scrollWidth - across} px${wide ? `: ${named(wide)}` : ""}`);
   }
   for (const element of document.querySelectorAll("body *:not(svg, svg *, .unseen, .unseen *)")) {
     const style = getComputedStyle(element);
