@@ -71,6 +71,10 @@ function measure(largeText) {
     return [...all, parse(getComputedStyle(document.body).backgroundColor)];
   };
 
+  const stretch = (element) => {
+    const way = element.getScreenCTM?.();
+    return way ? Math.hypot(way.a, way.b) : 1;
+  };
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   const shown = new Set();
   while (walker.nextNode()) {
@@ -81,7 +85,7 @@ function measure(largeText) {
   for (const element of shown) {
     const style = getComputedStyle(element);
     const inDrawing = element.closest("svg");
-    const scale = inDrawing ? (element.getScreenCTM?.()?.a ?? 1) : 1;
+    const scale = inDrawing ? stretch(element) : 1;
     const size = Number.parseFloat(style.fontSize) * scale;
     if (size < 17.9) found.push(`text of ${size.toFixed(1)} px: ${named(element)}`);
     const large = size >= 24 || (size >= 18.66 && Number(style.fontWeight) >= 700);

@@ -64,6 +64,7 @@ export async function prepare(desk) {
   await answer(ask, danger, "housing-look", ["sound"]);
   await answer(ask, danger, "play-vertical", "felt", "cold");
   await photo(ask, danger, "play-vertical");
+  await ask({ ask: "confirm-outcome", visit: danger, causes: ["loose-seat"], by: null });
   const creeping = await opened(ask, "CR 3", { gearbox: "automated-clutch" });
   await enter(ask, creeping, "creep");
   return screens({ fresh, running, under, danger, creeping });
