@@ -191,19 +191,6 @@ test("a turned phone keeps the step and all its answers in reach", async () => {
   await chosen("answer-grows-with-speed");
 });
 
-test("a photo that never came back from the camera is said, and the step is the same", async () => {
-  const visit = await opened(ask, "CM 1");
-  await enter(ask, visit, "lift");
-  await goTo(`#/visit/${visit}/step/play-vertical`);
-  await phone.id("photo-input").waitFor({ state: "attached" });
-  const chooser = phone.page.waitForEvent("filechooser");
-  await phone.id("photo-input").evaluate((input) => input.click());
-  await chooser;
-  await killed();
-  await phone.id("photo-lost").waitFor();
-  assert.match(await hash(), /step\/play-vertical$/);
-});
-
 test("a clock that was set back is said plainly", async () => {
   const visit = await opened(ask, "CL 1");
   const other = await openPhone(desk);

@@ -75,6 +75,7 @@ function screens({ fresh, running, under, danger, creeping }) {
   return [
     { name: "home", hash: "#/" },
     { name: "settings", hash: "#/settings" },
+    { name: "workshop", hash: "#/workshop" },
     { name: "intake", hash: "#/new" },
     at("account", fresh, "step/road-speed-vibration"),
     at("order", fresh, "order"),
@@ -93,6 +94,7 @@ function screens({ fresh, running, under, danger, creeping }) {
     at("play-lateral", under, "step/play-lateral"),
     at("turn-by-hand", under, "step/turn-by-hand"),
     at("play-danger", danger, "step/play-vertical"),
+    at("photo", danger, "photo/play-vertical"),
     at("gauge", danger, "gauge/play-vertical"),
     at("result", danger, "result"),
     at("finding", danger, "finding"),

@@ -41,7 +41,7 @@ it('has four languages', () => {
 
 describe.each(readdirSync(join(TEXT, 'en')))('%s', (file) => {
   test.each(['de', 'es', 'fr'])('says in %s what it says in English, with the same variables', (tag) => {
-    expect(messages('en', file).length).toBeGreaterThan(5);
+    expect(messages('en', file).length).toBeGreaterThan(2);
     expect(messages(tag, file)).toEqual(messages('en', file));
   });
 });

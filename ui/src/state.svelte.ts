@@ -5,6 +5,7 @@ import { ask, Refusal } from './client.ts';
 import { go, type Place } from './router.ts';
 import { look as shown, named, setTheme, setThumb, THEMES, THUMBS, type Theme, type Thumb } from './look.svelte.ts';
 import { chooseLocale, locale } from './text.svelte.ts';
+import { takeUnits } from './units.svelte.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Home } from './types/Home.ts';
 import type { Request } from './types/Request.ts';
@@ -24,6 +25,9 @@ type VisitRequest = Extract<
       | 'answer'
       | 'keep-photo'
       | 'waive-photo'
+      | 'keep-wanted'
+      | 'mark-photo'
+      | 'pair-photos'
       | 'undo'
       | 'sign'
       | 'record-gauge'
@@ -147,4 +151,5 @@ async function takeHome(home: Home): Promise<void> {
   // What waits for `home` is drawn in the right language from the start.
   if (language !== undefined && language !== locale()) await chooseLocale([language]).catch(() => undefined);
   shop.home = home;
+  takeUnits(home.units);
 }

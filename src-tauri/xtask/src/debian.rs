@@ -11,8 +11,13 @@ pub const WINDOW: &[&str] = &["libwebkit2gtk-4.1-dev", "librsvg2-dev", "pkg-conf
 pub const TESTS: &[&str] =
     &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core"];
 
+/// Readers of PDF alone.
+pub const PAPERS: &[&str] = &["poppler-utils", "qpdf"];
+/// To type-check for phones: a compiler with its library's source, and a C compiler for other machines.
+pub const PHONES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src", "clang", "llvm"];
+
 /// To draw the icons.
-pub const ICONS: &[&str] = &["librsvg2-bin"];
+pub const ICONS: &[&str] = &["librsvg2-bin", "optipng"];
 
 /// Sees to it that the packages are there.
 pub fn ensure(packages: &[&str]) -> Outcome<()> {

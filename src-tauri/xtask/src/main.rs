@@ -9,6 +9,7 @@ mod demo;
 mod icons;
 mod node;
 mod papers;
+mod phones;
 mod rooms;
 mod run;
 mod say;
@@ -37,8 +38,10 @@ cargo xtask papers
 cargo xtask screens [--renew]
     Takes pictures of every screen into target/screens and compares them with the committed ones;
     with --renew, commits to them as they are.
+cargo xtask phones
+    Type-checks the app for Android and the core for iOS, and holds the phones' projects to what the code uses.
 cargo xtask icons
-    Draws the icon sizes from icons/steady.svg.";
+    Draws every icon size, the phones' too, from icons/steady.svg.";
 
 fn main() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
@@ -49,6 +52,7 @@ fn main() -> ExitCode {
         Some((&"bench", [])) => bench::run(),
         Some((&"papers", [])) => papers::run(),
         Some((&"screens", rest)) => screens::run(rest),
+        Some((&"phones", [])) => phones::run(),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);

@@ -6,11 +6,13 @@ import type { Decision } from "./Decision";
 import type { GaugeGiven } from "./GaugeGiven";
 import type { HousingLook } from "./HousingLook";
 import type { Intake } from "./Intake";
+import type { Mark } from "./Mark";
 import type { Order } from "./Order";
 import type { PaperKind } from "./PaperKind";
 import type { RingTurn } from "./RingTurn";
 import type { Sheet } from "./Sheet";
 import type { Temperature } from "./Temperature";
+import type { WorkshopGiven } from "./WorkshopGiven";
 
 /**
  * One request. A shell reads it, hands it to [`handle`](super::Steady::handle) and sends back the answer.
@@ -35,7 +37,11 @@ intake: Intake, } | { "ask": "practise",
 /**
  * The request.
  */
-request: Request, } | { "ask": "end-practice" } | { "ask": "visits", 
+request: Request, } | { "ask": "end-practice" } | { "ask": "workshop" } | { "ask": "set-workshop", 
+/**
+ * As typed.
+ */
+workshop: WorkshopGiven, } | { "ask": "visits", 
 /**
  * Words to find in plate, VIN, owner, label or date; empty finds all.
  */
@@ -127,7 +133,67 @@ step: string,
 /**
  * The upload.
  */
-upload: string, } | { "ask": "waive-photo", 
+upload: string, } | { "ask": "want-photo", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * The wish's name, which the screen makes up (UUID).
+ */
+wish: string, } | { "ask": "wanted-photos", 
+/**
+ * The visit.
+ */
+visit: string, } | { "ask": "drop-wanted", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, } | { "ask": "keep-wanted", 
+/**
+ * The wish.
+ */
+wish: string, 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "mark-photo", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * SHA-256 of the photo, hex.
+ */
+photo: string, 
+/**
+ * The marks; none takes them away.
+ */
+marks: Array<Mark>, } | { "ask": "pair-photos", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * SHA-256 of the earlier photo, hex; none for the latest alone.
+ */
+before: string | null, } | { "ask": "waive-photo", 
 /**
  * The visit.
  */
@@ -183,7 +249,15 @@ locale: string,
 /**
  * Sheet.
  */
-sheet: Sheet, } | { "ask": "sign", 
+sheet: Sheet, } | { "ask": "qr-code", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * Language.
+ */
+locale: string, } | { "ask": "sign", 
 /**
  * The visit.
  */
@@ -347,7 +421,15 @@ visits: Array<string>,
 /**
  * Their papers too.
  */
-papers: boolean, } | { "ask": "export-piece", 
+papers: boolean, 
+/**
+ * Language of the papers; if not given, the one each was last made in.
+ */
+locale: string | null, 
+/**
+ * Their sheet; if not given, the one each was last made on.
+ */
+sheet: Sheet | null, } | { "ask": "export-piece", 
 /**
  * `export` of the answer to `export`.
  */

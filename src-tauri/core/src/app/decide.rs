@@ -199,12 +199,15 @@ pub fn check_unlocked(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
 /// A step without a photo.
 ///
 /// # Errors
-/// [`Refusal::WaiverEmpty`], or the step's own refusal.
+/// [`Refusal::WaiverEmpty`], [`Refusal::WaiverTooLong`], or the step's own refusal.
 pub fn waive_photo(scene: Scene<'_>, step: &str, reason: &str) -> Result<EntryBody, Refusal> {
     check_step(scene, step)?;
     let reason = reason.trim().to_owned();
     if reason.is_empty() {
         return Err(Refusal::WaiverEmpty);
+    }
+    if reason.chars().count() > MAX_FIELD {
+        return Err(Refusal::WaiverTooLong);
     }
     Ok(EntryBody::PhotoWaived { step: step.to_owned(), reason, by: scene.by.to_owned() })
 }
@@ -240,11 +243,11 @@ pub struct GivenReceipt {
     pub strokes: Vec<Vec<[f32; 2]>>,
 }
 
-/// The note received; `current` is the hash of the note as it reads now.
+/// The note received; `current` is the hash of the note as it reads now, `rating` what it rates.
 ///
 /// # Errors
 /// [`Refusal::NoteChanged`] or [`Refusal::SignatureEmpty`].
-pub fn sign(given: GivenReceipt, current: &str) -> Result<EntryBody, Refusal> {
+pub fn sign(given: GivenReceipt, current: &str, rating: &str) -> Result<EntryBody, Refusal> {
     if given.note_sha256 != current {
         return Err(Refusal::NoteChanged);
     }
@@ -254,7 +257,8 @@ pub fn sign(given: GivenReceipt, current: &str) -> Result<EntryBody, Refusal> {
         return Err(Refusal::SignatureEmpty);
     }
     let GivenReceipt { decision, name, note_sha256, locale, strokes } = given;
-    let receipt = Receipt { decision, name: name.trim().to_owned(), note_sha256, locale, strokes };
+    let (name, rating) = (name.trim().to_owned(), Some(rating.to_owned()));
+    let receipt = Receipt { decision, name, note_sha256, locale, rating, strokes };
     Ok(EntryBody::Received { receipt })
 }
 

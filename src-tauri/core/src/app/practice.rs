@@ -101,6 +101,7 @@ fn is_for_practice(request: &Request) -> bool {
     matches!(
         request,
         Request::Look { .. }
+            | Request::LookAsSorted { .. }
             | Request::Amend { .. }
             | Request::ChooseOrder { .. }
             | Request::ConfirmGate { .. }
@@ -108,6 +109,13 @@ fn is_for_practice(request: &Request) -> bool {
             | Request::Answer { .. }
             | Request::Upload { .. }
             | Request::KeepPhoto { .. }
+            | Request::ReadVin { .. }
+            | Request::WantPhoto { .. }
+            | Request::WantedPhotos { .. }
+            | Request::DropWanted { .. }
+            | Request::KeepWanted { .. }
+            | Request::MarkPhoto { .. }
+            | Request::PairPhotos { .. }
             | Request::WaivePhoto { .. }
             | Request::Undo { .. }
             | Request::Finding { .. }

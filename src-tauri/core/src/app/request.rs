@@ -5,7 +5,9 @@ use serde::Deserialize;
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::{BoreStage, Contact, GaugeGiven, HousingLook, RingTurn};
 use crate::model::entry::{Decision, Order};
+use crate::model::mark::Mark;
 use crate::model::visit::Intake;
+use crate::model::workshop::WorkshopGiven;
 
 /// One request. A shell reads it, hands it to [`handle`](super::Steady::handle) and sends back the answer.
 #[derive(Debug, Clone, Deserialize)]
@@ -38,6 +40,13 @@ pub enum Request {
     },
     /// Throws the practice visit away.
     EndPractice,
+    /// The workshop's own particulars.
+    Workshop,
+    /// Writes the workshop's particulars anew, all of them.
+    SetWorkshop {
+        /// As typed.
+        workshop: WorkshopGiven,
+    },
     /// A page of visits, latest first.
     Visits {
         /// Words to find in plate, VIN, owner, label or date; empty finds all.
@@ -63,6 +72,13 @@ pub enum Request {
     Look {
         /// The visit.
         visit: String,
+    },
+    /// Where a visit stood by the knowledge of another version, shipped or own.
+    LookAsSorted {
+        /// The visit.
+        visit: String,
+        /// The version; that which the visit recorded last, if not given.
+        knowledge: Option<String>,
     },
     /// Chooses which part comes first.
     ChooseOrder {
@@ -118,6 +134,60 @@ pub enum Request {
         /// The upload.
         upload: String,
     },
+    /// Reads a VIN from a finished upload, a photo of its barcode; the photo is not kept.
+    ReadVin {
+        /// The upload.
+        upload: String,
+    },
+    /// A photo is about to be taken: asked before the camera opens, which may end the app.
+    WantPhoto {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// The wish's name, which the screen makes up (UUID).
+        wish: String,
+    },
+    /// Photos that were being taken and have not arrived.
+    WantedPhotos {
+        /// The visit.
+        visit: String,
+    },
+    /// A photo that was being taken is no longer wanted.
+    DropWanted {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+    },
+    /// Makes a finished upload the photo that a wish was written down for; visit and step are the wish's.
+    KeepWanted {
+        /// The wish.
+        wish: String,
+        /// The upload.
+        upload: String,
+    },
+    /// Draws marks over a photo of a step, in place of those that were there.
+    MarkPhoto {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// SHA-256 of the photo, hex.
+        photo: String,
+        /// The marks; none takes them away.
+        marks: Vec<Mark>,
+    },
+    /// Shows a step's latest photo beside an earlier one, or alone.
+    PairPhotos {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// SHA-256 of the earlier photo, hex; none for the latest alone.
+        #[serde(default)]
+        before: Option<String>,
+    },
     /// A step goes without a photo.
     WaivePhoto {
         /// The visit.
@@ -162,6 +232,13 @@ pub enum Request {
         /// Sheet.
         #[serde(default)]
         sheet: Sheet,
+    },
+    /// The short text as a QR code, for a phone that has no other way to it.
+    QrCode {
+        /// The visit.
+        visit: String,
+        /// Language.
+        locale: String,
     },
     /// The owner signs that the note was received.
     Sign {
@@ -299,6 +376,12 @@ pub enum Request {
         /// Their papers too.
         #[serde(default)]
         papers: bool,
+        /// Language of the papers; if not given, the one each was last made in.
+        #[serde(default)]
+        locale: Option<String>,
+        /// Their sheet; if not given, the one each was last made on.
+        #[serde(default)]
+        sheet: Option<Sheet>,
     },
     /// One piece of the handover file made last.
     ExportPiece {
@@ -355,4 +438,30 @@ pub enum Sheet {
     A4,
     /// 8.5 by 11 inches.
     UsLetter,
+}
+
+impl PaperKind {
+    /// Id of the paper in file names and on disk.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Finding => "finding",
+            Self::Note | Self::ShortText => "note",
+            Self::Repair => "repair",
+        }
+    }
+}
+
+impl Sheet {
+    /// Id of the sheet, as a screen and the command line name it.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::A4 => "a4",
+            Self::UsLetter => "us-letter",
+        }
+    }
+
+    /// The sheet with this id.
+    pub fn from_id(id: &str) -> Option<Self> {
+        [Self::A4, Self::UsLetter].into_iter().find(|sheet| sheet.id() == id)
+    }
 }

@@ -188,7 +188,7 @@ pub fn picture(standing: &mut Standing, id: &str, word: Option<Word>) {
         height: 3,
         taken: None,
     };
-    step.photo = Some(PhotoStand { photo, at: AT });
+    step.photo = Some(PhotoStand { photo, at: AT, marks: Vec::new() });
 }
 
 /// The step with this id.
@@ -219,6 +219,7 @@ pub fn receipt(name: &str) -> ReceiptStand {
         decision: Decision::Decline,
         name: name.to_owned(),
         note_sha256: "cd".repeat(32),
+        rating: None,
         at: Moment(AT.0 + 86_400_000),
         strokes: vec![vec![[0.1, 0.2], [0.3, 0.4]]],
         outdated: false,
@@ -237,6 +238,8 @@ fn step_stand(id: &str) -> StepStand {
         word: None,
         lock: None,
         photo: None,
+        earlier: Vec::new(),
+        before: None,
         waiver: None,
         gauge: false,
     }

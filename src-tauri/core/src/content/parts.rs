@@ -1,10 +1,13 @@
 //! Parts that both papers fill in the same way: the band, a photo, a signed receipt.
 
-use crate::model::standing::{ReceiptStand, Standing, StepStand};
+use crate::model::entry::Decision;
+use crate::model::mark::Mark;
+use crate::model::standing::{PhotoStand, ReceiptStand, Standing, StepStand};
+use crate::model::workshop::Workshop;
 use crate::words::Words;
 
 use super::said;
-use super::shared::{Band, Field, Labels, PhotoLine, Signed};
+use super::shared::{Band, Field, Labels, Letterhead, PhotoLine, Signed};
 
 /// The urgency band.
 pub fn band(standing: &Standing, words: &Words) -> Band {
@@ -14,6 +17,26 @@ pub fn band(standing: &Standing, words: &Words) -> Band {
         label: words.text(&format!("word-{word}")),
         headline: words.text(&format!("headline-{word}")),
     }
+}
+
+/// The workshop at the head of a paper; none where it gave neither name, address nor phone.
+pub fn letterhead(workshop: &Workshop, words: &Words) -> Option<Letterhead> {
+    let Workshop { name, address, phone, .. } = workshop;
+    let phone_line = words.with("letterhead-phone", &[("phone", phone.as_str().into())]);
+    let head = Letterhead {
+        name: name.clone(),
+        address: address.clone(),
+        phone: if phone.is_empty() { String::new() } else { phone_line },
+    };
+    let empty = name.is_empty() && address.is_empty() && phone.is_empty();
+    (!empty).then_some(head)
+}
+
+/// A decision in the owner's words, as it suits a rating (`danger` ... `unrated`): where there is nothing to
+/// repair, none of the three speaks of a repair.
+pub fn decision(words: &Words, decision: Decision, rating: &str) -> String {
+    let id = format!("decision-{}", decision.id());
+    words.find(&format!("{id}-{rating}")).unwrap_or_else(|| words.text(&id))
 }
 
 /// A field under the text `field-NAME`, unless its value is empty.
@@ -32,19 +55,44 @@ pub fn labels(words: &Words) -> Labels {
         name: label("name"),
         date: label("date"),
         signature: label("signature"),
+        unprintable: label("unprintable"),
         page: label("page"),
     }
 }
 
 /// A step's photo, if one was kept.
 pub fn photo(step: &StepStand, words: &Words) -> Option<PhotoLine> {
-    let kept = step.photo.as_ref()?;
+    step.photo.as_ref().map(|kept| photo_line(step, kept, words))
+}
+
+/// A photo of a step, with its marks and what they say.
+pub fn photo_line(step: &StepStand, kept: &PhotoStand, words: &Words) -> PhotoLine {
     let args = [("step", said::step(words, &step.id).into()), ("answer", answer_of(step, words).into())];
-    Some(PhotoLine {
-        sha256: kept.photo.sha256.clone(),
-        caption: words.with("photo-caption", &args),
-        alt: words.with("photo-alt", &args),
-    })
+    let labels: Vec<String> = kept.marks.iter().filter_map(Mark::words).map(str::to_owned).collect();
+    let (mut caption, mut alt) = (words.with("photo-caption", &args), words.with("photo-alt", &args));
+    if !labels.is_empty() {
+        let labels = words.list(&labels);
+        caption = words
+            .with("photo-caption-marked", &[("caption", caption.into()), ("labels", labels.clone().into())]);
+        alt = words.with("photo-alt-labelled", &[("alt", alt.into()), ("labels", labels.into())]);
+    } else if !kept.marks.is_empty() {
+        alt = words.with("photo-alt-marked", &[("alt", alt.into())]);
+    }
+    PhotoLine { sha256: kept.photo.sha256.clone(), caption, alt, marks: kept.marks.clone() }
+}
+
+/// The two photos of a step that are shown side by side, the earlier first; each says when it was kept.
+pub fn pair(step: &StepStand, words: &Words) -> Option<(PhotoLine, PhotoLine)> {
+    let (before, after) = (step.before.as_ref()?, step.photo.as_ref()?);
+    let line = |kept: &PhotoStand, id: &str| {
+        let mut line = photo_line(step, kept, words);
+        let kept_at = words.time(kept.at);
+        let args = |said: String| [("said", said.into()), ("at", kept_at.clone().into())];
+        line.caption = words.with(&format!("photo-caption-{id}"), &args(line.caption));
+        line.alt = words.with(&format!("photo-alt-{id}"), &args(line.alt));
+        line
+    };
+    Some((line(before, "before"), line(after, "after")))
 }
 
 /// What was recorded at a step, or that nothing was.
@@ -58,7 +106,8 @@ pub fn answer_of(step: &StepStand, words: &Words) -> String {
 /// The receipt, if the note was signed.
 pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
     let receipt = standing.receipt.as_ref()?;
-    let mut text = signed_text(receipt, words);
+    let now = said::urgency_id(standing.urgency.word);
+    let mut text = signed_text(receipt, now, words);
     if receipt.outdated {
         text = format!("{text} {}", words.text("signed-outdated"));
     }
@@ -70,8 +119,9 @@ pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
     })
 }
 
-fn signed_text(receipt: &ReceiptStand, words: &Words) -> String {
-    let decision = words.text(&format!("decision-{}", receipt.decision.id()));
+/// The decision as it read when it was signed: another rating since must not put words into a mouth.
+fn signed_text(receipt: &ReceiptStand, now: &str, words: &Words) -> String {
+    let decision = decision(words, receipt.decision, receipt.rating.as_deref().unwrap_or(now));
     let name = receipt.name.trim();
     let id = if name.is_empty() { "signed-text-nameless" } else { "signed-text" };
     words.with(

@@ -2,6 +2,8 @@
 
 use serde::Serialize;
 
+use crate::model::mark::Mark;
+
 /// The urgency band across the top.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -12,6 +14,18 @@ pub struct Band {
     pub label: String,
     /// What it asks for: DO NOT DRIVE ...
     pub headline: String,
+}
+
+/// The workshop's own particulars at the head of a paper; what is empty is left out.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Letterhead {
+    /// Its name.
+    pub name: String,
+    /// Its address, line by line.
+    pub address: Vec<String>,
+    /// Its phone, named as one.
+    pub phone: String,
 }
 
 /// A name and its value.
@@ -55,6 +69,8 @@ pub struct PhotoLine {
     pub caption: String,
     /// The picture in words.
     pub alt: String,
+    /// Marks drawn over it.
+    pub marks: Vec<Mark>,
 }
 
 /// A signed receipt in a paper.
@@ -88,6 +104,8 @@ pub struct Labels {
     pub date: String,
     /// Under the line for a signature.
     pub signature: String,
+    /// Said once where something was written in letters that no font here has.
+    pub unprintable: String,
     /// Page x of y, with `{page}` and `{pages}` to fill in.
     pub page: String,
 }

@@ -183,8 +183,8 @@ pub struct BenchStand {
     pub ring: Option<RingStand>,
     /// Notes on fasteners and torques, oldest first.
     pub notes: Vec<NoteStand>,
-    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256.
-    pub photos: BTreeMap<String, String>,
+    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256, oldest first.
+    pub photos: BTreeMap<String, Vec<String>>,
     /// What it comes to.
     pub verdict: BenchVerdict,
     /// The verdict as sentences, the first says it.
@@ -195,6 +195,15 @@ pub struct BenchStand {
     pub materials: Vec<String>,
     /// Hole classes in the table.
     pub classes: Vec<String>,
+}
+
+impl BenchStand {
+    /// Whether the bench recorded anything of the part itself: gates alone are no work yet.
+    pub fn is_begun(&self) -> bool {
+        let looked = self.look != HousingLook::default();
+        let read = self.found.is_some() || self.finished.is_some() || self.fit.is_some();
+        looked || read || self.ring.is_some() || !self.passes.is_empty() || !self.photos.is_empty()
+    }
 }
 
 /// One set of the bench's gates.

@@ -49,7 +49,10 @@ pub enum PhotoFault {
     /// A picture whose file ends too early.
     #[error("the file ends before the picture does")]
     CutShort,
-    /// A picture of a kind that is not taken, such as HEIC.
+    /// A phone's HEIC, which the web view turns into a JPEG where its engine can.
+    #[error("the picture is a HEIC")]
+    Heic,
+    /// A picture of another kind that is not taken.
     #[error("pictures of this kind are not taken")]
     Format,
     /// More bytes or pixels than allowed.
@@ -62,10 +65,7 @@ pub enum PhotoFault {
 /// # Errors
 /// [`PhotoFault`]; nothing is kept then.
 pub fn take_in(bytes: &[u8]) -> Result<Taken, PhotoFault> {
-    check_bounds(bytes)?;
-    let owned = bytes.to_vec();
-    let pixels = thread::spawn(move || decode(&owned)).join().map_err(|_| PhotoFault::NotAnImage)??;
-    let full = shrink(&pixels, LONG_SIDE)?;
+    let full = pixels(bytes, LONG_SIDE)?;
     let thumb = shrink(&full, THUMB_SIDE)?;
     Ok(Taken {
         width: full.width(),
@@ -77,6 +77,17 @@ pub fn take_in(bytes: &[u8]) -> Result<Taken, PhotoFault> {
     })
 }
 
+/// The picture, upright, its long side at most this many pixels.
+///
+/// # Errors
+/// [`PhotoFault`].
+pub fn pixels(bytes: &[u8], side: u32) -> Result<RgbImage, PhotoFault> {
+    check_bounds(bytes)?;
+    let owned = bytes.to_vec();
+    let pixels = thread::spawn(move || decode(&owned)).join().map_err(|_| PhotoFault::NotAnImage)??;
+    shrink(&pixels, side)
+}
+
 fn check_bounds(bytes: &[u8]) -> Result<(), PhotoFault> {
     if bytes.len() > MAX_BYTES {
         return Err(PhotoFault::TooLarge);
@@ -85,7 +96,8 @@ fn check_bounds(bytes: &[u8]) -> Result<(), PhotoFault> {
         Ok(ImageFormat::Jpeg) if cut_short(bytes) => return Err(PhotoFault::CutShort),
         Ok(ImageFormat::Jpeg | ImageFormat::Png) => {}
         Ok(_) => return Err(PhotoFault::Format),
-        Err(_) if looks_like_heic(bytes) => return Err(PhotoFault::Format),
+        Err(_) if is_heic(bytes) => return Err(PhotoFault::Heic),
+        Err(_) if is_base_media(bytes) => return Err(PhotoFault::Format),
         Err(_) => return Err(PhotoFault::NotAnImage),
     }
     let owned = bytes.to_vec();
@@ -102,9 +114,20 @@ fn cut_short(jpeg: &[u8]) -> bool {
     last(0xd9) <= last(0xda)
 }
 
-/// ISO base media files name their brand after `ftyp`; phones' HEIC and AVIF are such files.
-fn looks_like_heic(bytes: &[u8]) -> bool {
+/// ISO base media files (ISO/IEC 14496-12) open with a box `ftyp` and their brand; AVIF and films are such too.
+fn is_base_media(bytes: &[u8]) -> bool {
     bytes.get(4..8) == Some(b"ftyp")
+}
+
+/// Brands of pictures in HEVC, and the two that name no codec, under which phones write them: ISO/IEC
+/// 23008-12, annex B and clause 10, from memory.
+const HEIC_BRANDS: [&[u8]; 10] =
+    [b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx", b"hevm", b"hevs", b"mif1", b"msf1"];
+
+/// A HEIC by its major brand. AVIF may name `mif1` too, yet never with a brand of HEVC beside it; which of
+/// the two it is makes no difference to what has to be done.
+fn is_heic(bytes: &[u8]) -> bool {
+    is_base_media(bytes) && bytes.get(8..12).is_some_and(|brand| HEIC_BRANDS.contains(&brand))
 }
 
 fn reader(bytes: &[u8]) -> Result<ImageReader<Cursor<&[u8]>>, PhotoFault> {

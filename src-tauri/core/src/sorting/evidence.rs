@@ -4,9 +4,11 @@
 use crate::model::answer::AnswerValue;
 use crate::model::case::Case;
 use crate::trade::Trade;
-use crate::trade::rows::{ReadingSign, SignRow};
+use crate::trade::rows::{ReadingSign, SignRow, StepRow};
 
+use super::gauged;
 use super::network::Network;
+use super::number::Number;
 
 /// From this share of its likelihoods on, an answer decides its sign.
 const DECIDED: f64 = 0.99;
@@ -40,8 +42,8 @@ impl Observation {
     }
 
     /// P(answer), where the sign is absent with this probability.
-    pub fn factor(&self, absent: f64) -> f64 {
-        self.if_present + (self.if_absent - self.if_present) * absent
+    pub fn factor<N: Number>(&self, absent: N) -> N {
+        N::all(self.if_present) + N::all(self.if_absent - self.if_present) * absent
     }
 }
 
@@ -49,6 +51,29 @@ impl Observation {
 pub fn observations(trade: &Trade, network: &Network, case: &Case) -> Vec<Observation> {
     let observe = |(index, row): (usize, &SignRow)| observe(row, index, case);
     rows(trade, network).filter_map(observe).collect()
+}
+
+/// The signs that a step speaks of, and the observations of all the others: what a further answer of that
+/// step leaves as it is.
+pub fn observations_around<'t>(
+    trade: &'t Trade,
+    network: &'t Network,
+    case: &Case,
+    step: &StepRow,
+) -> (Vec<(usize, &'t SignRow)>, Vec<Observation>) {
+    let concerns = |(_, row): &(usize, &SignRow)| row.steps.contains(&step.id);
+    let (concerned, others): (Vec<_>, Vec<_>) = rows(trade, network).partition(concerns);
+    let others = others.into_iter().filter_map(|(index, row)| observe(row, index, case)).collect();
+    (concerned, others)
+}
+
+/// The observations once a step has been answered, in sign order.
+pub fn again(concerned: &[(usize, &SignRow)], others: &[Observation], with: &Case) -> Vec<Observation> {
+    let mut all: Vec<Observation> =
+        concerned.iter().filter_map(|(index, row)| observe(row, *index, with)).collect();
+    all.extend_from_slice(others);
+    all.sort_by_key(|one| one.sign);
+    all
 }
 
 /// The signs of a network with their data rows.
@@ -63,6 +88,9 @@ pub fn rows<'t>(trade: &'t Trade, network: &'t Network) -> impl Iterator<Item = 
 fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
     if let Some(reading) = row.reading {
         return reading_observation(reading, row, sign, case);
+    }
+    if gauged::is_measured(row, case) {
+        return gauged::observe(row, sign, case);
     }
     let answers: Vec<&AnswerValue> =
         row.steps.iter().filter_map(|step| case.answer(step)).map(|answer| &answer.value).collect();
@@ -85,6 +113,9 @@ fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
 /// The steps whose answers made the observation of this sign: where two directions are one sign and only
 /// one of them was felt, that one alone.
 pub fn speakers<'r>(row: &'r SignRow, case: &Case) -> Vec<&'r str> {
+    if gauged::is_measured(row, case) {
+        return gauged::speakers(row, case);
+    }
     let saying = |choices: &[&String]| -> Vec<&'r str> {
         let says = |step: &&String| {
             let answer = case.answer(step);

@@ -42,4 +42,3 @@ ui-driver-done = Fertig
 
 ## Interruptions.
 ui-clock-behind = Die Uhr dieses Geräts geht hinter dem letzten Eintrag dieses Vorgangs her ({ $when }). Nichts ist verloren, die Reihenfolge bleibt; stellen Sie die Uhr, bevor Sie weitermachen.
-ui-photo-lost = Die Kamera hat Steady geschlossen, bevor das Foto ankam. Nehmen Sie es noch einmal auf.

@@ -42,4 +42,3 @@ ui-driver-done = Done
 
 ## Interruptions.
 ui-clock-behind = This device's clock is behind the last entry of this visit ({ $when }). Nothing is lost and the order stays; set the clock before you go on.
-ui-photo-lost = The camera closed Steady before the photo arrived. Take it again.

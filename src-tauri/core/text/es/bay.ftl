@@ -42,4 +42,3 @@ ui-driver-done = Hecho
 
 ## Interruptions.
 ui-clock-behind = El reloj de este dispositivo va por detrás de la última anotación de esta visita ({ $when }). No se ha perdido nada y el orden se mantiene; ponga el reloj en hora antes de seguir.
-ui-photo-lost = La cámara cerró Steady antes de que llegara la foto. Tómela otra vez.

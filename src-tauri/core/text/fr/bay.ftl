@@ -42,4 +42,3 @@ ui-driver-done = Terminé
 
 ## Interruptions.
 ui-clock-behind = L’horloge de cet appareil retarde sur la dernière entrée de cette visite ({ $when }). Rien n’est perdu et l’ordre reste ; réglez l’horloge avant de continuer.
-ui-photo-lost = L’appareil photo a fermé Steady avant l’arrivée de la photo. Reprenez-la.
