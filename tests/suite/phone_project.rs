@@ -179,7 +179,12 @@ fn command_that_a_phone_does_not_know_is_a_fault() {
 #[test]
 fn page_under_the_system_bars_is_a_fault() {
     check("ui/index.html", "viewport-fit=cover", "x", "viewport-fit");
-    check("ui/src/base.css", "var(--safe-left)", "env(safe-area-inset-left)", "safe-area.css alone");
+    check(
+        "ui/src/base.css",
+        "box-sizing: border-box;",
+        "box-sizing: border-box; left: env(safe-area-inset-left);",
+        "safe-area.css alone",
+    );
     check(
         "src-tauri/gen/android/app/src/main/java/app/steady/bay/MainActivity.kt",
         "enableEdgeToEdge()",
