@@ -1,4 +1,4 @@
-//! Set-up, run, test, bench and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
+//! Set-up, run, test, bench, fuzz and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
 //!
 //! Holds no checks of its own: tidy rules and stale bindings are ordinary tests of the suite. No
 //! dependency either, so that the first thing a newcomer waits for is small.
@@ -6,6 +6,7 @@
 mod bench;
 mod debian;
 mod demo;
+mod fuzz;
 mod icons;
 mod node;
 mod papers;
@@ -33,6 +34,8 @@ cargo xtask bench
     Measures.
 cargo xtask papers
     Prints finding and note of every demo visit in every language into target/papers, and checks them.
+cargo xtask fuzz [TARGET...]
+    Runs every fuzz target of tests/fuzz, or the named ones, for a minute each.
 cargo xtask icons
     Draws the icon sizes from icons/steady.svg.";
 
@@ -44,6 +47,7 @@ fn main() -> ExitCode {
         Some((&"test", rest)) => test::run(rest),
         Some((&"bench", [])) => bench::run(),
         Some((&"papers", [])) => papers::run(),
+        Some((&"fuzz", rest)) => fuzz::run(rest),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);

@@ -4,6 +4,7 @@
 //! answers in any order: the gates are confirmed and the steps ordered here, and the ledger says so.
 //! A case is rehearsed in a scratch folder first, so that a refused one leaves the ledger as it was.
 
+use std::io::Read;
 use std::path::{Path, PathBuf};
 
 use serde::Deserialize;
@@ -14,6 +15,7 @@ use crate::content::{Reader, reason_text};
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::standing::{Standing, StepStand};
 use crate::model::visit::{Intake, Owner, Vehicle};
+use crate::photos::intake::MAX_BYTES;
 use crate::words::Words;
 
 use super::decide::{is_open, set_of_gate};
@@ -216,7 +218,7 @@ impl Stage<'_> {
         })?;
         match &item.photo {
             Some(path) => {
-                let bytes = std::fs::read(self.base_dir.join(path)).map_err(|_| photo_unreadable())?;
+                let bytes = photo_bytes(&self.base_dir.join(path)).map_err(|_| photo_unreadable())?;
                 visit_of(self.steady.keep_photo_bytes(visit, &step, &bytes, self.by))
             }
             None => {
@@ -225,6 +227,13 @@ impl Stage<'_> {
             }
         }
     }
+}
+
+/// A photo's file, or as much of it as says that it is too large: a case may name anything, also what never ends.
+fn photo_bytes(path: &Path) -> std::io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    std::fs::File::open(path)?.take(MAX_BYTES as u64 + 1).read_to_end(&mut bytes)?;
+    Ok(bytes)
 }
 
 impl Item {

@@ -1,4 +1,7 @@
 //! Photo intake: what a camera gives becomes an upright JPEG of bounded size with nothing private in it.
 
+mod decode;
 pub mod intake;
 pub mod kept;
+mod outline;
+mod shrink;
