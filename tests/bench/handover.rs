@@ -31,7 +31,9 @@ pub fn measure(folder: &Path) {
     for round in 0..ROUNDS {
         timed(&mut export, || {
             let mut sink = BufWriter::with_capacity(1 << 20, File::create(&file).unwrap());
-            steady.export(Wanted { visits: &[], papers: false }, &mut sink).unwrap();
+            steady
+                .export(Wanted { visits: &[], papers: false, locale: None, sheet: None }, &mut sink)
+                .unwrap();
             sink.flush().unwrap();
             sink.get_ref().sync_all().unwrap();
         });

@@ -72,7 +72,9 @@ fn shown_as_answered(steady: &Steady, visit: &str, hand: &str) {
     let request = Request::Finding { visit: visit.to_owned(), locale: "en".to_owned() };
     let Response::Finding(finding) = steady.handle(request).unwrap() else { panic!("no finding") };
     let line = finding.steps.iter().find(|step| step.step == "play-vertical").unwrap();
-    assert!(line.details.iter().any(|line| line.contains("Movement at the bearing")), "{:?}", line.details);
+    assert!(line.details.iter().any(|line| line.contains("table of readings")), "{:?}", line.details);
+    let table = finding.gauges.expect("the gauge stands in the table");
+    assert!(table.rows[0].mean.ends_with(" mm") && !table.rows[0].decision.is_empty(), "{:?}", table.rows);
 }
 
 const NONE: [&str; 6] = ["0.012", "0.014", "0.012", "0.012", "0.014", "0.013"];

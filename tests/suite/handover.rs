@@ -16,7 +16,7 @@ use crate::bench_tools::{ask, code, open, scratch};
 pub fn exported(steady: &Steady, visits: &[&str]) -> Vec<u8> {
     let visits: Vec<String> = visits.iter().map(|visit| (*visit).to_owned()).collect();
     let mut file = Vec::new();
-    steady.export(Wanted { visits: &visits, papers: false }, &mut file).unwrap();
+    steady.export(Wanted { visits: &visits, papers: false, locale: None, sheet: None }, &mut file).unwrap();
     file
 }
 
@@ -52,7 +52,7 @@ fn visit_arrives_with_its_photos_and_papers() {
     let visit = demo_visit(&here);
     let before = ask(&here, json!({ "ask": "look", "visit": visit }));
     let mut file = Vec::new();
-    let wanted = Wanted { visits: std::slice::from_ref(&visit), papers: true };
+    let wanted = Wanted { visits: std::slice::from_ref(&visit), papers: true, locale: None, sheet: None };
     let made = here.export(wanted, &mut file).unwrap();
     assert_eq!(made.bytes, file.len() as u64);
     let told = verify(&mut &*file).unwrap();
@@ -213,7 +213,10 @@ fn what_cannot_be_exported_is_named() {
     let (folder, steady) = scratch();
     let refused = |steady: &Steady, visit: &str| {
         let visits: &[String] = if visit.is_empty() { &[] } else { &[visit.to_owned()] };
-        steady.export(Wanted { visits, papers: false }, &mut Vec::new()).unwrap_err().code
+        steady
+            .export(Wanted { visits, papers: false, locale: None, sheet: None }, &mut Vec::new())
+            .unwrap_err()
+            .code
     };
     assert_eq!(refused(&steady, ""), "nothing-to-export");
     assert_eq!(refused(&steady, "nobody"), "unknown-visit");
@@ -230,7 +233,9 @@ fn what_cannot_be_exported_is_named() {
     drop(database);
     let steady = open(folder.path()).unwrap();
     assert_eq!(refused(&steady, &broken), "chain-broken");
-    let all = steady.export(Wanted { visits: &[], papers: false }, &mut Vec::new()).unwrap();
+    let all = steady
+        .export(Wanted { visits: &[], papers: false, locale: None, sheet: None }, &mut Vec::new())
+        .unwrap();
     assert_eq!((all.visits, all.left_out), (1, vec![broken]));
     assert_eq!(verify(&mut &*exported(&steady, &[])).unwrap().visits, [whole]);
 }

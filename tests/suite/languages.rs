@@ -1,5 +1,5 @@
 //! Demo visits' papers in four languages on two sheets, kept in `target/papers` and read back by qpdf and
-//! poppler's tools: sound, fonts embedded, the language set, nothing off the page, names whole.
+//! poppler's tools: sound, fonts embedded, the language set, nothing off the page, every page drawn, names whole.
 //!
 //! The suite prints a sample; `cargo xtask papers` sets `STEADY_PAPERS=all` and prints every one.
 
@@ -33,6 +33,8 @@ fn printing(folder: &Path) -> Steady {
     let press = Arc::new(steady_papers::press().unwrap());
     let steady = Steady::open(Setup { data_dir: folder.to_owned(), press, clock: || MORNING }).unwrap();
     steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    let workshop = std::fs::read_to_string(root().join("demo-data/workshop/particulars.json")).unwrap();
+    steady.set_workshop_json(&workshop).unwrap();
     steady
 }
 
@@ -85,7 +87,7 @@ fn check(path: &Path, kind: &str, locale: &str, size: [f64; 2]) {
     let rows: Vec<&str> = fonts.lines().skip(2).collect();
     assert!(!rows.is_empty(), "{name}: no font");
     for row in rows {
-        assert!(row.contains("NotoSans-") && row.contains(" yes yes yes "), "{name}: {row}");
+        assert!(row.contains("NotoSans") && row.contains(" yes yes yes "), "{name}: {row}");
     }
     let info = tool(Command::new("pdfinfo").arg(path));
     let words = Words::of(locale).unwrap();
@@ -96,6 +98,37 @@ fn check(path: &Path, kind: &str, locale: &str, size: [f64; 2]) {
     let open = tool(Command::new("qpdf").args(["--qdf", "--object-streams=disable"]).arg(path).arg("-"));
     assert!(open.contains(&format!("/Lang ({locale})")), "{name}: the language is not set");
     check_inside(path, size);
+    check_laid_out(path, &words.text(&format!("{kind}-title")));
+    check_drawn(path, pages);
+}
+
+/// The title's words stand at the head, as a reader of the laid-out text meets them.
+#[track_caller]
+fn check_laid_out(path: &Path, title: &str) {
+    let text = tool(Command::new("pdftotext").arg("-layout").arg(path).arg("-"));
+    let head: Vec<&str> = text.lines().take(8).flat_map(str::split_whitespace).collect();
+    for word in title.split_whitespace() {
+        assert!(head.contains(&word), "{}: {word} is not in {head:?}", path.display());
+    }
+}
+
+/// Each page as a picture beside the paper; none is blank, and none runs to its edge.
+#[track_caller]
+fn check_drawn(path: &Path, pages: usize) {
+    let stem = path.with_extension("");
+    tool(Command::new("pdftoppm").args(["-png", "-r", "50"]).arg(path).arg(&stem));
+    let digits = pages.to_string().len();
+    for page in 1..=pages {
+        let picture = PathBuf::from(format!("{}-{page:0digits$}.png", stem.display()));
+        let drawn = image::open(&picture).unwrap().into_luma8();
+        let dark = |x: u32, y: u32| drawn.get_pixel(x, y).0[0] < 200;
+        let (width, height) = drawn.dimensions();
+        let ink = (0..height).flat_map(|y| (0..width).map(move |x| (x, y))).filter(|(x, y)| dark(*x, *y));
+        let share = ink.count() as f64 / f64::from(width * height);
+        assert!(share > 0.002, "{}: page {page} is blank ({share})", path.display());
+        let edge = (0..height).any(|y| dark(2, y) || dark(width - 3, y));
+        assert!(!edge, "{}: page {page} runs to its edge", path.display());
+    }
 }
 
 /// The word and headline of a visit stand on its paper, in the paper's language.
@@ -149,15 +182,29 @@ fn demo_papers_are_sound_in_four_languages() {
             }
         }
     }
-    assert_eq!(papers, if all { 10 * 4 * 2 * 2 } else { 2 * 4 * 2 });
+    assert_eq!(papers, if all { cases().len() * 4 * 2 * 2 } else { 2 * 4 * 2 });
 }
 
 #[test]
 fn names_keep_their_letters_in_every_language() {
     let data = tempfile::tempdir().unwrap();
     let steady = printing(data.path());
-    let names = ["Åström", "Łukasz", "O'Brien", "Nguyễn", "Müßig", "Peña", "Lœuf", "Dvořák", "Žižić", "İpek"];
-    let owner = names.join(" ");
+    let names = [
+        "Åström",
+        "Łukasz",
+        "O'Brien",
+        "Nguyễn",
+        "Müßig",
+        "Peña",
+        "Lœuf",
+        "Dvořák",
+        "Žižić",
+        "İpek",
+        "\u{5E9}\u{5DC}\u{5D5}\u{5DD}",
+        "\u{645}\u{631}\u{64A}\u{645}",
+    ];
+    // Letters that no font here has print as a sign that the paper explains.
+    let owner = format!("{} \u{592A}\u{90CE}", names.join(" "));
     steady.handle(Request::SetTechnician { name: owner.clone() }).unwrap();
     let intake = json!({
         "vehicle": { "layout": "rigid-engine-speed", "label": owner, "plate": "ÅŁ 4417", "vin": "" },
@@ -174,6 +221,10 @@ fn names_keep_their_letters_in_every_language() {
             for name in names {
                 assert!(text.contains(name), "{kind} in {locale}: no {name} in {text}");
             }
+            let said = Words::of(locale).unwrap().text("paper-label-unprintable");
+            let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
+            assert!(text.contains("[…]") && text.contains(&said), "{kind} in {locale}: {text}");
+            assert!(!text.contains('\u{fffd}'), "{kind} in {locale}: {text}");
         }
     }
 }

@@ -37,6 +37,7 @@ mod monotone;
 mod monte_carlo;
 mod own_layout;
 mod papers;
+mod particulars;
 mod photo_reference;
 mod photos;
 mod picture_corpus;

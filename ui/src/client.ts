@@ -9,6 +9,8 @@ type Replies = {
   home: 'home';
   'set-technician': 'home';
   'set-preference': 'home';
+  workshop: 'workshop';
+  'set-workshop': 'workshop';
   visits: 'visits';
   open: 'visit';
   amend: 'visit';

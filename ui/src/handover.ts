@@ -7,9 +7,14 @@ import type { Imported } from './types/Imported.ts';
 
 const PIECE = 512 * 1024;
 
+/** Papers to go along: in this language, or, with none, as each was last made. */
+export interface Papers {
+  locale: string | null;
+}
+
 /** A handover file of these visits, ready to be saved or sent. */
-export async function fetchHandover(visits: string[]): Promise<File> {
-  const made = await ask({ ask: 'export', visits, papers: false });
+export async function fetchHandover(visits: string[], papers: Papers | null = null): Promise<File> {
+  const made = await ask({ ask: 'export', visits, papers: papers !== null, locale: papers?.locale ?? null, sheet: null });
   const pieces: BlobPart[] = [];
   for (let index = 0; index < made.pieces; index += 1) {
     const piece = await ask({ ask: 'export-piece', export: made.export, index });

@@ -2,7 +2,7 @@
 // browser's history, so the phone's Back goes one screen back.
 
 export type Place =
-  | { screen: 'home' | 'calibration' }
+  | { screen: 'home' | 'calibration' | 'workshop' }
   | { screen: 'intake'; visit: string | null }
   | { screen: 'walk'; visit: string }
   | { screen: 'step' | 'gauge'; visit: string; step: string }
@@ -18,6 +18,7 @@ const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|le
 /** Reads an address; one that leads nowhere leads home. */
 export function read(hash: string): Place {
   if (hash === '#/calibration') return { screen: 'calibration' };
+  if (hash === '#/workshop') return { screen: 'workshop' };
   if (hash === '#/new') return { screen: 'intake', visit: null };
   const [, at, screen, about] = STEP.exec(hash) ?? [];
   if (at && about) {
@@ -36,6 +37,8 @@ export function write(place: Place): string {
       return '#/';
     case 'calibration':
       return '#/calibration';
+    case 'workshop':
+      return '#/workshop';
     case 'intake':
       return place.visit === null ? '#/new' : `#/visit/${place.visit}/intake`;
     case 'walk':

@@ -4,6 +4,7 @@
 import { ask, Refusal } from './client.ts';
 import { go, type Place } from './router.ts';
 import { chooseLocale } from './text.svelte.ts';
+import { takeUnits } from './units.svelte.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Home } from './types/Home.ts';
 import type { Request } from './types/Request.ts';
@@ -144,6 +145,7 @@ export function failureOf(problem: unknown): Failure {
 
 function takeHome(home: Home): void {
   shop.home = home;
+  takeUnits(home.units);
   const theme = home.preferences.theme;
   shop.theme = theme === 'dark' || theme === 'daylight' ? theme : 'system';
   showTheme();

@@ -2,12 +2,15 @@
 
 pub mod handover;
 pub mod measure;
+pub mod paper;
+pub mod workshop;
 
 use std::ffi::OsString;
 use std::path::PathBuf;
 
 use lexopt::{Arg, Parser};
 use steady_core::app::failure::Failure;
+use steady_core::app::request::Sheet;
 
 use crate::fault;
 
@@ -20,7 +23,7 @@ Steady: checks the bearing that steadies a prop shaft, and carries what was foun
 Usage
   steady serve [--data DIR] [--port N] [--no-open]
       Serves the screens to a browser on this computer alone.
-  steady replay CASE.json [--data DIR] [--out DIR] [--json]
+  steady replay CASE.json [--data DIR] [--out DIR [--lang TAG] [--paper SHEET]] [--json]
       Drives a written case through the core, as a screen would.
   steady bore FILE.csv [--json]
       Size and shape of a bore from its readings, and what they cannot see.
@@ -30,7 +33,7 @@ Usage
       Judges the readings of a gauge on the shaft, with their uncertainty.
   steady fit --bearing-od MM (--class CLASS | --bore MM) --housing MATERIAL [--temp A..B] [...] [--json]
       Works out the fit of a bearing in its seat, cold and hot.
-  steady export [VISIT...] --out FILE.steady [--papers] [--data DIR] [--json]
+  steady export [VISIT...] --out FILE.steady [--papers [--lang TAG] [--paper SHEET]] [--data DIR] [--json]
       Writes visits, all of them if none is named, into a signed handover file.
   steady import FILE.steady [--data DIR] [--json]
       Takes in a handover file: all of it, or nothing. What is here already grows by what is new.
@@ -43,7 +46,10 @@ Usage
       Makes or renews a backup in a folder; takes in what a backup holds and the data folder does not.
   steady salvage STEADY.DB [--data DIR] [--json]
       Takes in every visit of a set-aside, damaged database that still verifies.
+  steady workshop [FILE.json] [--data DIR] [--json]
+      Takes the workshop's own particulars from a file; without one, prints them.
   steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
+  steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
       Records what was really there, as seen at teardown or after the repair.
 
 Options
@@ -56,8 +62,14 @@ Options
   --wall LEN, --wall-min LEN
                Thinnest wall now (or wall= in the file), and the least that may be left.
   --cause ID   outcome: a cause that was there, or normal-character alone; once for each.
+  --knowledge VERSION
+               sorted: sort by this version; that which the visit recorded if not given.
   --by NAME    outcome: who says so; the technician if not given.
   --out DIR    replay: write finding.pdf, note.pdf and note.txt there.
+  --lang TAG   Language of the papers: en, de, es or fr. English for replay; for export, the one each paper
+               was last made in.
+  --paper SHEET
+               a4 or us-letter. A4 for replay; for export, the sheet each paper was last made on.
   --json       Print one JSON object instead of a summary.
 
 Sizes of fit, in mm; each measured one wins over its class, and takes its uncertainty (95 %) in um
@@ -95,6 +107,23 @@ pub enum Command {
     Handover(handover::Handover),
     /// Record an outcome.
     Outcome(Outcome),
+    /// Sort a visit as it was sorted.
+    Sorted(Sorted),
+}
+
+/// The visit to sort by knowledge of another version.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Sorted {
+    /// The visit's id.
+    pub visit: String,
+    /// Version, if given.
+    pub knowledge: Option<String>,
+    /// Print one JSON object.
+    pub json: bool,
+    /// Data folder, if given.
+    pub data: Option<PathBuf>,
+    /// Take or print the workshop's particulars.
+    Workshop(workshop::Workshop),
 }
 
 /// The outcome to record.
@@ -130,6 +159,10 @@ pub struct Replay {
     pub data: Option<PathBuf>,
     /// Folder for the papers, if they are wanted.
     pub out: Option<PathBuf>,
+    /// Language of the papers, if given.
+    pub lang: Option<String>,
+    /// Their sheet, if given.
+    pub paper: Option<Sheet>,
     /// Print one JSON object.
     pub json: bool,
 }
@@ -140,6 +173,8 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
         Some(Arg::Value(word)) if word == "outcome" => outcome(&mut words)?,
+        Some(Arg::Value(word)) if word == "sorted" => sorted(&mut words)?,
+        Some(Arg::Value(word)) if word == "workshop" => workshop::read(&mut words)?,
         Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
@@ -175,6 +210,8 @@ fn replay(words: &mut Parser) -> Result<Command, Failure> {
         match arg {
             Arg::Long("data") => how.data = Some(folder(words)?),
             Arg::Long("out") => how.out = Some(folder(words)?),
+            Arg::Long("lang") => how.lang = Some(paper::language(words)?),
+            Arg::Long("paper") => how.paper = Some(paper::sheet(words)?),
             Arg::Long("json") => how.json = true,
             Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
             Arg::Value(case) if how.case.as_os_str().is_empty() => how.case = case.into(),
@@ -215,6 +252,24 @@ fn outcome(words: &mut Parser) -> Result<Command, Failure> {
     Ok(Command::Outcome(how))
 }
 
+fn sorted(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Sorted::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("knowledge") => how.knowledge = Some(text(words)?),
+            Arg::Long("json") => how.json = true,
+            Arg::Long("data") => how.data = Some(folder(words)?),
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Value(visit) if how.visit.is_empty() => how.visit = readable(visit)?,
+            _ => return Err(unknown()),
+        }
+    }
+    if how.visit.is_empty() {
+        return Err(fault::failure("no-visit", "sorted needs a visit", "Name one: steady sorted VISIT"));
+    }
+    Ok(Command::Sorted(how))
+}
+
 fn text(words: &mut Parser) -> Result<String, Failure> {
     value(words).and_then(readable)
 }
@@ -253,8 +308,11 @@ fn unknown() -> Failure {
 #[cfg(test)]
 mod tests {
     use super::measure::{Fit, Gauge};
+    use super::{Command, Outcome, Replay, Serve, Sorted, read};
+    use super::workshop::Workshop;
     use super::{Command, Outcome, Replay, Serve, read};
     use lexopt::Parser;
+    use steady_core::app::request::Sheet;
 
     fn words(line: &str) -> Parser {
         Parser::from_args(line.split_whitespace())
@@ -284,11 +342,16 @@ mod tests {
                 case: "a.json".into(),
                 data: Some("d".into()),
                 out: Some("o".into()),
+                lang: Some("de".into()),
+                paper: Some(Sheet::UsLetter),
                 json: true,
             })
         };
-        check("replay a.json --data d --out o --json", whole());
-        check("replay --json --out=o --data=d a.json", whole());
+        check("replay a.json --data d --out o --lang de --paper us-letter --json", whole());
+        check("replay --json --paper=us-letter --lang=de --out=o --data=d a.json", whole());
+        let told = |file: Option<&str>| Workshop { file: file.map(Into::into), data: None, json: false };
+        check("workshop", Command::Workshop(told(None)));
+        check("workshop w.json", Command::Workshop(told(Some("w.json"))));
         check("serve --port 1 --help", Command::Help);
         check("gauge --json g.json", Command::Gauge(Gauge { file: "g.json".into(), json: true }));
         let values = [("class", "N7"), ("temp", "-20..100")].map(|(name, value)| (name.into(), value.into()));
@@ -309,11 +372,23 @@ mod tests {
         refused("serve --out o", "unknown-argument");
         refused("replay a.json b.json", "unknown-argument");
         refused("replay", "no-case");
+        refused("replay a.json --paper letter", "bad-paper");
+        refused("replay a.json --paper", "missing-value");
+        refused("replay a.json --lang xx", "unknown-locale");
+        refused("workshop a.json b.json", "unknown-argument");
         refused("gauge", "no-file");
         refused("gauge a.json b.json", "unknown-argument");
         refused("fit --colour red", "unknown-argument");
         refused("fit 72", "unknown-argument");
         refused("fit --class", "missing-value");
+        let told = Command::Sorted(Sorted {
+            visit: "v".to_owned(),
+            knowledge: Some("k".to_owned()),
+            json: true,
+            ..Sorted::default()
+        });
+        check("sorted v --knowledge k --json", told);
+        refused("sorted --json", "no-visit");
         refused("outcome", "no-outcome");
         refused("outcome v", "no-outcome");
         refused("outcome v w --cause misfire", "unknown-argument");

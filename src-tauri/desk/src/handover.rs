@@ -32,7 +32,9 @@ struct Said {
 fn changed(steady: &Steady, task: &Task) -> Result<Said, Failure> {
     match task {
         Task::Export { visits, out, papers } => {
-            let made = exported(steady, Wanted { visits, papers: *papers }, out)?;
+            let how = papers.clone().unwrap_or_default();
+            let (locale, sheet) = (how.lang.as_deref(), how.paper);
+            let made = exported(steady, Wanted { visits, papers: papers.is_some(), locale, sheet }, out)?;
             Ok(export_said(&made, out))
         }
         Task::Import { file } => Ok(imported(&steady.import(&mut opened(file)?)?)),

@@ -14,7 +14,7 @@ use serde_json::Value;
 use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
 use steady_core::app::replay::replay;
-use steady_core::app::request::{PaperKind, Request, Sheet};
+use steady_core::app::request::{PaperKind, Request};
 use steady_core::app::response::Response;
 use tempfile::TempDir;
 
@@ -23,7 +23,7 @@ use crate::{fault, house, say};
 
 /// A case file is a few kilobytes; a larger one is some other file.
 const LARGEST_CASE: u64 = 4 * 1024 * 1024;
-/// Language of the papers.
+/// Language of the papers where none is given.
 const LOCALE: &str = "en";
 /// The papers of a visit and their file names.
 const PAPERS: [(PaperKind, &str); 3] =
@@ -37,7 +37,7 @@ pub fn run(how: &Replay) -> Result<(), Failure> {
     let base = how.case.parent().unwrap_or_else(|| Path::new(""));
     let mut replayed = replay(&steady, &case, base)?;
     let papers = match &how.out {
-        Some(out) => write_papers(&steady, &replayed.visit, out)?,
+        Some(out) => write_papers(&steady, &replayed.visit, how, out)?,
         None => Vec::new(),
     };
     if let Value::Object(report) = &mut replayed.report {
@@ -87,14 +87,18 @@ impl Folder {
     }
 }
 
-fn write_papers(steady: &Steady, visit: &str, out: &Path) -> Result<Vec<PathBuf>, Failure> {
+fn write_papers(steady: &Steady, visit: &str, how: &Replay, out: &Path) -> Result<Vec<PathBuf>, Failure> {
     fs::create_dir_all(out).map_err(|error| unwritten(&error))?;
-    PAPERS.iter().map(|(paper, name)| write_paper(steady, visit, *paper, out.join(name))).collect()
+    let request = |paper: PaperKind| Request::Paper {
+        visit: visit.to_owned(),
+        paper,
+        locale: how.lang.clone().unwrap_or_else(|| LOCALE.to_owned()),
+        sheet: how.paper.unwrap_or_default(),
+    };
+    PAPERS.iter().map(|(paper, name)| write_paper(steady, request(*paper), out.join(name))).collect()
 }
 
-fn write_paper(steady: &Steady, visit: &str, paper: PaperKind, path: PathBuf) -> Result<PathBuf, Failure> {
-    let request =
-        Request::Paper { visit: visit.to_owned(), paper, locale: LOCALE.to_owned(), sheet: Sheet::A4 };
+fn write_paper(steady: &Steady, request: Request, path: PathBuf) -> Result<PathBuf, Failure> {
     let Response::Paper(file) = steady.handle(request)? else { return Err(fault::internal()) };
     let bytes = BASE64_STANDARD.decode(file.base64).map_err(|_| fault::internal())?;
     fs::write(&path, bytes).map_err(|error| unwritten(&error))?;

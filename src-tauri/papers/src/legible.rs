@@ -1,55 +1,92 @@
 //! Text that the embedded fonts can print and the PDF standards allow.
 //!
 //! The standards forbid the box a font shows for a missing glyph, and the typesetter refuses the whole
-//! paper over one. So a character without a glyph prints as U+FFFD, the sign for exactly that. The
-//! attached record keeps what was typed.
+//! paper over one. So a run of characters without a glyph prints as "[…]", and the paper says once what
+//! that means. The attached record keeps what was typed.
 
 use serde_json::Value;
 
 use crate::world::Shelf;
 
-const MISSING: char = '\u{FFFD}';
+/// In place of a run of characters that no font here has.
+const MISSING: &str = "[…]";
 /// Marks stacked on one letter beyond this climb into the lines above.
 const MARKS_PER_LETTER: usize = 2;
 /// Empty lines in a row beyond this only push the rest off the page.
 const NEWLINES_IN_A_ROW: usize = 2;
 
-/// Every string in `value`, made legible.
-pub(crate) fn make_legible(value: Value, shelf: &Shelf) -> Value {
+/// Every string in `value`, made legible, and whether something had to be replaced.
+pub(crate) fn make_legible(value: Value, shelf: &Shelf) -> (Value, bool) {
+    let mut replaced = false;
+    let value = walk(value, shelf, &mut replaced);
+    (value, replaced)
+}
+
+fn walk(value: Value, shelf: &Shelf, replaced: &mut bool) -> Value {
     match value {
-        Value::String(text) => Value::String(legible(&text, shelf)),
-        Value::Array(all) => all.into_iter().map(|one| make_legible(one, shelf)).collect(),
-        Value::Object(all) => all.into_iter().map(|(name, one)| (name, make_legible(one, shelf))).collect(),
+        Value::String(text) => {
+            let (text, missing) = legible(&text, shelf);
+            *replaced |= missing;
+            Value::String(text)
+        }
+        Value::Array(all) => all.into_iter().map(|one| walk(one, shelf, replaced)).collect(),
+        Value::Object(all) => all.into_iter().map(|(name, one)| (name, walk(one, shelf, replaced))).collect(),
         Value::Null | Value::Bool(_) | Value::Number(_) => value,
     }
 }
 
-fn legible(text: &str, shelf: &Shelf) -> String {
+fn legible(text: &str, shelf: &Shelf) -> (String, bool) {
     let mut out = String::with_capacity(text.len());
-    let (mut marks, mut newlines) = (0, 0);
+    let (mut marks, mut newlines, mut replaced, mut base) = (0, 0, false, 0_u8);
     for c in text.replace("\r\n", "\n").chars() {
-        let Some(c) = printable(c, shelf) else { continue };
+        let (c, families) = match printable(c, shelf) {
+            Printed::Nothing => continue,
+            Printed::Missing => {
+                if !out.ends_with(MISSING) {
+                    out.push_str(MISSING);
+                }
+                (replaced, base) = (true, 0);
+                continue;
+            }
+            Printed::As(c, families) => (c, families),
+        };
         marks = if is_mark(c) { marks + 1 } else { 0 };
         newlines = if c == '\n' { newlines + 1 } else { 0 };
-        if marks <= MARKS_PER_LETTER && newlines <= NEWLINES_IN_A_ROW {
-            out.push(c);
+        // One font sets a letter with its marks: a mark that the letter's fonts lack would be a box.
+        let set_together = marks == 0 || families & base != 0;
+        if !set_together || marks > MARKS_PER_LETTER || newlines > NEWLINES_IN_A_ROW {
+            continue;
         }
+        base = if marks == 0 { families } else { base & families };
+        out.push(c);
     }
-    out
+    (out, replaced)
 }
 
-/// What is printed for `c`; `None` for what has no look of its own.
-fn printable(c: char, shelf: &Shelf) -> Option<char> {
+/// What is printed for a character.
+enum Printed {
+    /// It has no look of its own.
+    Nothing,
+    /// No font has it.
+    Missing,
+    /// This character, and the families that have it.
+    As(char, u8),
+}
+
+fn printable(c: char, shelf: &Shelf) -> Printed {
+    let plain = |c: char| Printed::As(c, u8::MAX);
     match c {
-        '\n' | '\r' | '\u{0B}' | '\u{0C}' | '\u{85}' | '\u{2028}' | '\u{2029}' => Some('\n'),
-        '\t' => Some(' '),
-        _ if is_invisible(c) => None,
+        '\n' | '\r' | '\u{0B}' | '\u{0C}' | '\u{85}' | '\u{2028}' | '\u{2029}' => plain('\n'),
+        '\t' => plain(' '),
+        _ if is_invisible(c) => Printed::Nothing,
         // Private characters mean nothing outside the font that has them, and the standards forbid them.
-        '\u{E000}'..='\u{F8FF}' => Some(MISSING),
-        // Put in place of a picture by other programs; it has a glyph, yet stands for nothing here.
-        '\u{FFFC}' => Some(MISSING),
-        _ if shelf.has_glyph(c) => Some(c),
-        _ => Some(MISSING),
+        '\u{E000}'..='\u{F8FF}' => Printed::Missing,
+        // Put in place of a picture or a lost letter by other programs; they have a glyph, yet say nothing here.
+        '\u{FFFC}' | '\u{FFFD}' => Printed::Missing,
+        _ => match shelf.families_with(c) {
+            0 => Printed::Missing,
+            families => Printed::As(c, families),
+        },
     }
 }
 
@@ -66,35 +103,48 @@ fn is_invisible(c: char) -> bool {
 /// Combining marks of the scripts the fonts have.
 fn is_mark(c: char) -> bool {
     matches!(c,
-        '\u{300}'..='\u{36F}' | '\u{483}'..='\u{489}' | '\u{1AB0}'..='\u{1AFF}'
+        '\u{300}'..='\u{36F}' | '\u{483}'..='\u{489}' | '\u{591}'..='\u{5BD}' | '\u{5BF}' | '\u{5C1}'..='\u{5C2}'
+        | '\u{5C4}'..='\u{5C5}' | '\u{5C7}' | '\u{610}'..='\u{61A}' | '\u{64B}'..='\u{65F}' | '\u{670}'
+        | '\u{6D6}'..='\u{6DC}' | '\u{6DF}'..='\u{6E4}' | '\u{6E7}'..='\u{6E8}' | '\u{6EA}'..='\u{6ED}'
+        | '\u{8D3}'..='\u{8FF}' | '\u{1AB0}'..='\u{1AFF}'
         | '\u{1DC0}'..='\u{1DFF}' | '\u{20D0}'..='\u{20FF}' | '\u{FE20}'..='\u{FE2F}')
 }
 
 #[cfg(test)]
 mod tests {
-    use super::legible;
+    use super::{MISSING, legible};
     use crate::world::Shelf;
 
     #[track_caller]
     fn check(text: &str, expected: &str) {
         let shelf = Shelf::open().expect("fonts");
-        assert_eq!(legible(text, &shelf), expected);
+        assert_eq!(legible(text, &shelf), (expected.to_owned(), expected.contains(MISSING)));
     }
 
     #[test]
     fn ordinary_text_stays_as_it_is() {
-        for text in
-            ["No play felt. 700–800 rpm, 0.2 mm", "#strong[$x$] *a* \\ <b>", "Grüße, Łódź, Ωμέγα, Привет"]
-        {
+        for text in [
+            "No play felt. 700–800 rpm, 0.2 mm",
+            "#strong[$x$] *a* \\ <b>",
+            "Grüße, Łódź, Ωμέγα, Привет, Nguyễn",
+            "\u{5E9}\u{5DC}\u{5D5}\u{5DD} \u{645}\u{631}\u{62D}\u{628}\u{627}",
+            "\u{5E9}\u{5C1}\u{5B8}\u{5DC}\u{5D5}\u{5B9}\u{5DD} \u{645}\u{64F}",
+        ] {
             check(text, text);
         }
     }
 
     #[test]
-    fn a_character_without_glyph_prints_as_a_replacement() {
-        check("car \u{1F697} ok", "car \u{FFFD} ok");
-        check("\u{65E5}\u{672C}", "\u{FFFD}\u{FFFD}");
-        check("\u{E000}", "\u{FFFD}");
+    fn characters_without_glyph_print_as_one_sign() {
+        check("car \u{1F697} ok", "car […] ok");
+        check("\u{65E5}\u{672C}", "[…]");
+        check("\u{6771}\u{4EAC} \u{592A}\u{90CE}", "[…] […]");
+        check("\u{E000}\u{FFFD}", "[…]");
+    }
+
+    #[test]
+    fn a_mark_that_its_letter_cannot_carry_is_left_out() {
+        check("\u{5D0}\u{306}\u{5D1}a\u{64F}b\u{5B8}", "\u{5D0}\u{5D1}ab");
     }
 
     #[test]

@@ -4,7 +4,6 @@
 
 use serde_json::{Value, json};
 use steady_core::app::press::{Paper, Press, PressError, PrintRun};
-use steady_core::app::request::Sheet;
 use steady_core::content::shared::PhotoLine;
 use steady_core::model::time::Moment;
 use typst::comemo;
@@ -76,10 +75,10 @@ impl TypstPress {
     ) -> Result<Vec<u8>, PressError> {
         let attached = serde_json::to_vec_pretty(&content).map_err(unreadable)?;
         let ident = format!("{:?} {content}", sheaf.template);
-        let content = legible::make_legible(content, &self.shelf);
+        let (content, replaced) = legible::make_legible(content, &self.shelf);
         let mut document = None;
         for size in sizes {
-            let run = sheaf.run_json(locale, *size);
+            let run = sheaf.run_json(locale, *size, replaced);
             let files = [
                 ("/content.json", content.to_string().into_bytes()),
                 ("/run.json", run.to_string().into_bytes()),
@@ -120,10 +119,7 @@ impl<'a> Sheaf<'a> {
         lines: impl IntoIterator<Item = &'a PhotoLine>,
         run: &PrintRun<'_>,
     ) -> Self {
-        let sheet = match run.sheet {
-            Sheet::A4 => "a4",
-            Sheet::UsLetter => "us-letter",
-        };
+        let sheet = run.sheet.id();
         let budget = match template {
             Template::Finding | Template::Repair => photos::BESIDE_A_STEP,
             Template::Note => photos::ON_THE_NOTE,
@@ -131,15 +127,19 @@ impl<'a> Sheaf<'a> {
         Self { template, sheet, at: run.at, pictures: photos::prepare(lines, run.photo, budget) }
     }
 
-    /// Sheet, size and language, and where each photo that can be printed is found.
-    fn run_json(&self, locale: &str, size: f64) -> Value {
+    /// Sheet, size and language, where each photo that can be printed is found, and whether letters that no
+    /// font has were replaced.
+    fn run_json(&self, locale: &str, size: f64, replaced: bool) -> Value {
         let found: serde_json::Map<String, Value> = self
             .pictures
             .iter()
             .map(|picture| (picture.sha256.to_owned(), Value::from(picture.path())))
             .collect();
         let (lang, region) = language(locale);
-        json!({ "sheet": self.sheet, "size": size, "lang": lang, "region": region, "photos": found })
+        let sheet = self.sheet;
+        json!({
+            "sheet": sheet, "size": size, "lang": lang, "region": region, "photos": found, "replaced": replaced
+        })
     }
 }
 

@@ -1,5 +1,5 @@
-//! The only files and fonts the typesetter can see: our templates, our two fonts, the paper's data and
-//! its photos. No disk, no network, no clock.
+//! The only files and fonts the typesetter can see: our templates, our fonts, the paper's data and its
+//! photos. No disk, no network, no clock.
 //!
 //! How the data is made is in `press`; how it is laid out is in `templates/`.
 
@@ -12,8 +12,19 @@ use typst::{Library, LibraryExt, World};
 
 use crate::photos::Picture;
 
-const REGULAR: &[u8] = include_bytes!("../fonts/NotoSans-Regular.ttf");
-const BOLD: &[u8] = include_bytes!("../fonts/NotoSans-Bold.ttf");
+/// Every family in regular and bold, in the order the templates name them. Chinese, Japanese and Korean are not
+/// among them: their fonts weigh more than the rest of the app.
+const FAMILIES: [[&[u8]; 2]; 3] = [
+    [include_bytes!("../fonts/NotoSans-Regular.ttf"), include_bytes!("../fonts/NotoSans-Bold.ttf")],
+    [
+        include_bytes!("../fonts/NotoSansHebrew-Regular.ttf"),
+        include_bytes!("../fonts/NotoSansHebrew-Bold.ttf"),
+    ],
+    [
+        include_bytes!("../fonts/NotoSansArabic-Regular.ttf"),
+        include_bytes!("../fonts/NotoSansArabic-Bold.ttf"),
+    ],
+];
 
 /// Every template, by the path it is imported under.
 const TEMPLATES: [(&str, &str); 4] = [
@@ -49,8 +60,9 @@ pub(crate) struct Shelf {
 impl Shelf {
     /// Reads fonts and templates; `None` if a font is not one.
     pub(crate) fn open() -> Option<Self> {
-        let fonts = [REGULAR, BOLD]
+        let fonts = FAMILIES
             .into_iter()
+            .flatten()
             .map(|bytes| Font::new(Bytes::new(bytes), 0))
             .collect::<Option<Vec<_>>>()?;
         let sources = TEMPLATES
@@ -65,9 +77,11 @@ impl Shelf {
         })
     }
 
-    /// Whether both fonts have a glyph for `c`.
-    pub(crate) fn has_glyph(&self, c: char) -> bool {
-        self.fonts.iter().all(|font| font.info().coverage.contains(c.into()))
+    /// The families that have a glyph for `c` in regular and in bold, one bit each.
+    pub(crate) fn families_with(&self, c: char) -> u8 {
+        let has = |pair: &[Font]| pair.iter().all(|font| font.info().coverage.contains(c.into()));
+        let pairs = self.fonts.chunks(2).enumerate();
+        pairs.filter(|(_, pair)| has(pair)).fold(0, |bits, (at, _)| bits | 1 << at)
     }
 }
 

@@ -11,6 +11,9 @@ pub const WINDOW: &[&str] = &["libwebkit2gtk-4.1-dev", "librsvg2-dev", "pkg-conf
 pub const TESTS: &[&str] =
     &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core"];
 
+/// Readers of PDF alone.
+pub const PAPERS: &[&str] = &["poppler-utils", "qpdf"];
+
 /// To draw the icons.
 pub const ICONS: &[&str] = &["librsvg2-bin"];
 

@@ -21,6 +21,7 @@ pub fn folder() -> Outcome<PathBuf> {
     for case in &cases {
         replay(case, &part)?;
     }
+    told(&["workshop", "demo-data/workshop/particulars.json"], &part)?;
     fs::rename(&part, &demo).map_err(|error| format!("{}: {error}", demo.display()))?;
     Ok(demo)
 }
@@ -37,8 +38,13 @@ fn cases() -> Outcome<Vec<PathBuf>> {
 }
 
 fn replay(case: &Path, data: &Path) -> Outcome<()> {
-    let mut steady = start::program(&rooms::program("steady")?.to_string_lossy(), &["replay"]);
-    steady.arg(case).arg("--data").arg(data).stdout(Stdio::null());
+    told(&["replay", &case.to_string_lossy()], data)
+}
+
+/// Has `steady` do something in the demo's folder.
+fn told(words: &[&str], data: &Path) -> Outcome<()> {
+    let mut steady = start::program(&rooms::program("steady")?.to_string_lossy(), words);
+    steady.arg("--data").arg(data).stdout(Stdio::null());
     let status = steady.status().map_err(|error| format!("steady cannot be started: {error}"))?;
-    if status.success() { Ok(()) } else { Err(format!("{} was refused", case.display())) }
+    if status.success() { Ok(()) } else { Err(format!("{} was refused", words.join(" "))) }
 }

@@ -3,8 +3,11 @@ import type { Band } from "./Band";
 import type { CauseLine } from "./CauseLine";
 import type { Field } from "./Field";
 import type { FindingHeadings } from "./FindingHeadings";
+import type { GaugeTable } from "./GaugeTable";
 import type { Labels } from "./Labels";
+import type { Letterhead } from "./Letterhead";
 import type { ReasonLine } from "./ReasonLine";
+import type { Scope } from "./Scope";
 import type { Signed } from "./Signed";
 import type { StepLine } from "./StepLine";
 
@@ -20,6 +23,10 @@ locale: string,
  * Document title.
  */
 title: string, 
+/**
+ * The workshop, if it gave its particulars.
+ */
+workshop: Letterhead | null, 
 /**
  * The urgency band.
  */
@@ -45,9 +52,21 @@ complaint: Array<Field>,
  */
 reasons: Array<ReasonLine>, 
 /**
+ * The work in three tiers, where a bearing is concerned.
+ */
+scope: Scope | null, 
+/**
  * What was checked, step by step.
  */
 steps: Array<StepLine>, 
+/**
+ * Every step that was not checked, in one sentence.
+ */
+not_checked: string | null, 
+/**
+ * The readings of every gauge.
+ */
+gauges: GaugeTable | null, 
 /**
  * Likely causes, most likely first.
  */

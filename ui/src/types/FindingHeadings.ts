@@ -21,9 +21,17 @@ complaint: string,
  */
 reasons: string, 
 /**
+ * Over `scope`.
+ */
+scope: string, 
+/**
  * Over `steps`.
  */
 steps: string, 
+/**
+ * Over `gauges`.
+ */
+gauges: string, 
 /**
  * Over `causes`.
  */

@@ -30,6 +30,10 @@ date: string,
  */
 signature: string, 
 /**
+ * Said once where something was written in letters that no font here has.
+ */
+unprintable: string, 
+/**
  * Page x of y, with `{page}` and `{pages}` to fill in.
  */
 page: string, };

@@ -3,6 +3,7 @@ import type { Band } from "./Band";
 import type { DecisionLine } from "./DecisionLine";
 import type { Field } from "./Field";
 import type { Labels } from "./Labels";
+import type { Letterhead } from "./Letterhead";
 import type { NoteSection } from "./NoteSection";
 import type { PhotoLine } from "./PhotoLine";
 import type { Signed } from "./Signed";
@@ -19,6 +20,10 @@ locale: string,
  * Document title.
  */
 title: string, 
+/**
+ * The workshop, if it gave its particulars.
+ */
+workshop: Letterhead | null, 
 /**
  * The urgency band: DO NOT DRIVE, or NOT YET CHECKED, cannot be missed.
  */
@@ -47,6 +52,10 @@ drawing_words: string,
  * The receipt's heading.
  */
 receipt_heading: string, 
+/**
+ * Whom the note is from; empty where the workshop gave no name.
+ */
+receipt_from: string, 
 /**
  * What signing means: received, whatever is decided.
  */

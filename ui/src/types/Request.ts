@@ -11,6 +11,7 @@ import type { PaperKind } from "./PaperKind";
 import type { RingTurn } from "./RingTurn";
 import type { Sheet } from "./Sheet";
 import type { Temperature } from "./Temperature";
+import type { WorkshopGiven } from "./WorkshopGiven";
 
 /**
  * One request. A shell reads it, hands it to [`handle`](super::Steady::handle) and sends back the answer.
@@ -27,7 +28,11 @@ name: string,
 /**
  * Its value.
  */
-value: string, } | { "ask": "visits", 
+value: string, } | { "ask": "workshop" } | { "ask": "set-workshop", 
+/**
+ * As typed.
+ */
+workshop: WorkshopGiven, } | { "ask": "visits", 
 /**
  * Words to find in plate, VIN, owner, label or date; empty finds all.
  */
@@ -339,7 +344,15 @@ visits: Array<string>,
 /**
  * Their papers too.
  */
-papers: boolean, } | { "ask": "export-piece", 
+papers: boolean, 
+/**
+ * Language of the papers; if not given, the one each was last made in.
+ */
+locale: string | null, 
+/**
+ * Their sheet; if not given, the one each was last made on.
+ */
+sheet: Sheet | null, } | { "ask": "export-piece", 
 /**
  * `export` of the answer to `export`.
  */

@@ -10,11 +10,12 @@ import type { Note } from "./Note";
 import type { PaperFile } from "./PaperFile";
 import type { Standing } from "./Standing";
 import type { VisitPage } from "./VisitPage";
+import type { Workshop } from "./Workshop";
 
 /**
  * The answer to a request.
  */
-export type Response = { "is": "home" } & Home | { "is": "visits" } & VisitPage | { "is": "visit" } & Standing | { "is": "uploaded", 
+export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop | { "is": "visits" } & VisitPage | { "is": "visit" } & Standing | { "is": "uploaded", 
 /**
  * Bytes received so far.
  */

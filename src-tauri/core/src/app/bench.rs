@@ -202,7 +202,7 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
 
 /// Where the bench stands, from the ledger.
 pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<BenchStand, Fault> {
-    let words = Words::of(locale)?;
+    let words = &inner.words(locale)?;
     let standing = inner.standing(visit)?;
     let undo = latest(inner, visit)?;
     let entries = &inner.chain(visit)?.entries;

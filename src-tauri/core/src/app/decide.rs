@@ -240,11 +240,11 @@ pub struct GivenReceipt {
     pub strokes: Vec<Vec<[f32; 2]>>,
 }
 
-/// The note received; `current` is the hash of the note as it reads now.
+/// The note received; `current` is the hash of the note as it reads now, `rating` what it rates.
 ///
 /// # Errors
 /// [`Refusal::NoteChanged`] or [`Refusal::SignatureEmpty`].
-pub fn sign(given: GivenReceipt, current: &str) -> Result<EntryBody, Refusal> {
+pub fn sign(given: GivenReceipt, current: &str, rating: &str) -> Result<EntryBody, Refusal> {
     if given.note_sha256 != current {
         return Err(Refusal::NoteChanged);
     }
@@ -254,7 +254,8 @@ pub fn sign(given: GivenReceipt, current: &str) -> Result<EntryBody, Refusal> {
         return Err(Refusal::SignatureEmpty);
     }
     let GivenReceipt { decision, name, note_sha256, locale, strokes } = given;
-    let receipt = Receipt { decision, name: name.trim().to_owned(), note_sha256, locale, strokes };
+    let (name, rating) = (name.trim().to_owned(), Some(rating.to_owned()));
+    let receipt = Receipt { decision, name, note_sha256, locale, rating, strokes };
     Ok(EntryBody::Received { receipt })
 }
 

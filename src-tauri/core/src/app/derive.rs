@@ -233,6 +233,7 @@ fn receipt(record: &Record) -> Option<ReceiptStand> {
         decision: receipt.decision,
         name: receipt.name.clone(),
         note_sha256: receipt.note_sha256.clone(),
+        rating: receipt.rating.clone(),
         at: *at,
         strokes: receipt.strokes.clone(),
         outdated: record.after_receipt,

@@ -84,6 +84,10 @@ pub enum Refusal {
     ChainBroken,
     NothingToExport,
     NothingToSalvage,
+    KnowledgeNotKept,
+    WorkshopTooLong,
+    WorkshopNumber,
+    WorkshopUnreadable,
 }
 
 impl From<Refusal> for Fault {
@@ -128,6 +132,10 @@ impl Refusal {
             Self::ChainBroken => "chain-broken",
             Self::NothingToExport => "nothing-to-export",
             Self::NothingToSalvage => "nothing-to-salvage",
+            Self::KnowledgeNotKept => "knowledge-not-kept",
+            Self::WorkshopTooLong => "workshop-too-long",
+            Self::WorkshopNumber => "workshop-number",
+            Self::WorkshopUnreadable => "workshop-unreadable",
         }
     }
 }

@@ -23,6 +23,7 @@ pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
         version: env!("CARGO_PKG_VERSION").to_owned(),
         knowledge: inner.trade.version.clone(),
         visits: inner.store.visits()?,
+        units: inner.workshop.units,
         layouts: layouts(inner),
         complaint_sounds: inner.trade.sounds.iter().map(|sound| sound.id.clone()).collect(),
         waivers: inner.trade.waivers.iter().filter(|row| row.offered).map(|row| row.id.clone()).collect(),

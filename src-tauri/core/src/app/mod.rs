@@ -17,6 +17,7 @@ mod gauged;
 pub mod handover;
 mod history;
 mod judged;
+mod knowledge;
 mod learning;
 mod list;
 mod papers;
@@ -25,6 +26,7 @@ pub mod replay;
 pub mod request;
 pub mod response;
 mod steady;
+mod workshop;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use steady::{Setup, Steady};

@@ -6,6 +6,7 @@ use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::{BoreStage, Contact, GaugeGiven, HousingLook, RingTurn};
 use crate::model::entry::{Decision, Order};
 use crate::model::visit::Intake;
+use crate::model::workshop::WorkshopGiven;
 
 /// One request. A shell reads it, hands it to [`handle`](super::Steady::handle) and sends back the answer.
 #[derive(Debug, Clone, Deserialize)]
@@ -25,6 +26,13 @@ pub enum Request {
         name: String,
         /// Its value.
         value: String,
+    },
+    /// The workshop's own particulars.
+    Workshop,
+    /// Writes the workshop's particulars anew, all of them.
+    SetWorkshop {
+        /// As typed.
+        workshop: WorkshopGiven,
     },
     /// A page of visits, latest first.
     Visits {
@@ -51,6 +59,13 @@ pub enum Request {
     Look {
         /// The visit.
         visit: String,
+    },
+    /// Where a visit stood by the knowledge of another version, shipped or own.
+    LookAsSorted {
+        /// The visit.
+        visit: String,
+        /// The version; that which the visit recorded last, if not given.
+        knowledge: Option<String>,
     },
     /// Chooses which part comes first.
     ChooseOrder {
@@ -287,6 +302,12 @@ pub enum Request {
         /// Their papers too.
         #[serde(default)]
         papers: bool,
+        /// Language of the papers; if not given, the one each was last made in.
+        #[serde(default)]
+        locale: Option<String>,
+        /// Their sheet; if not given, the one each was last made on.
+        #[serde(default)]
+        sheet: Option<Sheet>,
     },
     /// One piece of the handover file made last.
     ExportPiece {
@@ -343,4 +364,30 @@ pub enum Sheet {
     A4,
     /// 8.5 by 11 inches.
     UsLetter,
+}
+
+impl PaperKind {
+    /// Id of the paper in file names and on disk.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Finding => "finding",
+            Self::Note | Self::ShortText => "note",
+            Self::Repair => "repair",
+        }
+    }
+}
+
+impl Sheet {
+    /// Id of the sheet, as a screen and the command line name it.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::A4 => "a4",
+            Self::UsLetter => "us-letter",
+        }
+    }
+
+    /// The sheet with this id.
+    pub fn from_id(id: &str) -> Option<Self> {
+        [Self::A4, Self::UsLetter].into_iter().find(|sheet| sheet.id() == id)
+    }
 }

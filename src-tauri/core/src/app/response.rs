@@ -11,6 +11,7 @@ use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::Standing;
 use crate::model::time::Moment;
+use crate::model::workshop::{Units, Workshop};
 
 /// The answer to a request.
 #[derive(Debug, Clone, Serialize)]
@@ -19,6 +20,8 @@ use crate::model::time::Moment;
 pub enum Response {
     /// To `home`, `set-technician` and `set-preference`.
     Home(Home),
+    /// To `workshop` and `set-workshop`.
+    Workshop(Box<Workshop>),
     /// To `visits`.
     Visits(VisitPage),
     /// To everything that reads or changes one visit.
@@ -72,6 +75,8 @@ pub struct Home {
     /// Number of visits.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub visits: u64,
+    /// Units the workshop works in.
+    pub units: Units,
     /// Layouts to choose from at intake.
     pub layouts: Vec<LayoutChoice>,
     /// Complaint sounds to choose from, ids of `data/complaints.toml`.

@@ -8,15 +8,17 @@ use base64::engine::general_purpose::STANDARD;
 use uuid::Uuid;
 
 use crate::model::entry::{EntryBody, PhotoRef};
+use crate::model::rating::Word;
 use crate::model::standing::Standing;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
+use crate::model::workshop::Workshop;
 use crate::photos::intake::take_in;
 use crate::store::ledger::{Chain, hex, next_entry};
 use crate::store::open::{Store, open};
 use crate::store::photo_files::PhotoSize;
 use crate::store::uploads::MAX_PIECE_BYTES;
-use crate::trade::{self, Trade};
+use crate::trade::Trade;
 use crate::words::Words;
 
 use super::bench::Given;
@@ -28,7 +30,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, learning, list, papers};
+use super::{bench, handover, history, judged, knowledge, learning, list, papers, workshop};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -52,6 +54,8 @@ pub(super) struct Inner {
     pub(super) clock: fn() -> Moment,
     pub(super) device: String,
     pub(super) notices: Vec<HomeNotice>,
+    /// The workshop's own particulars, as they are on disk.
+    pub(super) workshop: Workshop,
     /// The drawn networks of each kind of car sorted since the knowledge last changed.
     pub(super) drawn: DrawnFor,
     at_hand: Option<AtHand>,
@@ -132,16 +136,17 @@ impl Inner {
     fn open(setup: Setup) -> Result<Self, Fault> {
         let now = (setup.clock)();
         let mut opened = open(&setup.data_dir, now)?;
-        let (trade, mut notices) = knowledge(&opened.store)?;
+        let (trade, mut notices) = knowledge::current(&mut opened.store, now)?;
         notices.extend(opened.set_aside.take().map(|folder| HomeNotice {
             id: "database-set-aside".to_owned(),
             detail: folder.display().to_string(),
         }));
         let device = device(&mut opened.store)?;
+        let workshop = opened.store.workshop()?;
         let Setup { press, clock, .. } = setup;
         let drawn = DrawnFor::default();
-        let mut inner =
-            Self { store: opened.store, trade, press, clock, device, notices, drawn, at_hand: None };
+        let store = opened.store;
+        let mut inner = Self { store, trade, press, clock, device, notices, workshop, drawn, at_hand: None };
         inner.learn()?;
         Ok(inner)
     }
@@ -149,6 +154,11 @@ impl Inner {
     pub(super) fn locale(&self) -> String {
         let settings = self.store.settings().unwrap_or_default();
         settings.get("pref.locale").cloned().unwrap_or_else(|| "en".to_owned())
+    }
+
+    /// The words of a language, in the workshop's units.
+    pub(super) fn words(&self, locale: &str) -> Result<Words, Fault> {
+        Ok(Words::of(locale)?.measured_in(self.workshop.units))
     }
 
     fn technician(&self, by: Option<&str>) -> Result<String, Fault> {
@@ -164,9 +174,14 @@ impl Inner {
             Request::Home => list::home(self),
             Request::SetTechnician { name } => list::set_technician(self, &name),
             Request::SetPreference { name, value } => list::set_preference(self, &name, &value),
+            Request::Workshop => Ok(workshop::workshop(self)),
+            Request::SetWorkshop { workshop } => workshop::set(self, &workshop),
             Request::Visits { search, after } => list::visits(self, &search, after.as_deref()),
             Request::Open { intake } => self.open_visit(intake, by),
             Request::Look { visit } => self.look(&visit),
+            Request::LookAsSorted { visit, knowledge } => {
+                knowledge::as_sorted(self, &visit, knowledge.as_deref())
+            }
             Request::Upload { upload, index, base64 } => self.upload(&upload, index, &base64),
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
             Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
@@ -198,7 +213,10 @@ impl Inner {
                 self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes))
             }
             Request::History { visit } => history::history(self, &visit),
-            Request::Export { visits, papers } => handover::prepare(self, &visits, papers),
+            Request::Export { visits, papers, locale, sheet } => {
+                let locale = locale.as_deref();
+                handover::prepare(self, handover::Wanted { visits: &visits, papers, locale, sheet })
+            }
             Request::ExportPiece { export, index } => handover::piece(self, &export, index),
             Request::ImportPiece { upload, index, base64 } => {
                 handover::take_piece(self, &upload, index, &base64)
@@ -208,7 +226,10 @@ impl Inner {
             Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
                 let current = papers::note_sha256(self, &visit, &locale)?;
                 let given = GivenReceipt { decision, name, note_sha256, locale, strokes };
-                self.change(&visit, Some("owner"), |_| decide::sign(given, &current).map(Some))
+                self.change(&visit, Some("owner"), |scene| {
+                    let rating = scene.standing.urgency.word.map_or("unrated", Word::id);
+                    decide::sign(given, &current, rating).map(Some)
+                })
             }
             Request::Amend { visit, intake } => {
                 self.change(&visit, by, |scene| decide::amend(scene, intake).map(Some))
@@ -424,22 +445,6 @@ fn derived(
 ) -> Result<Standing, Refusal> {
     let visit = derive::Visit { id: visit, entries: &chain.entries, broken_at: chain.broken_at, device };
     derive::standing(trade, visit, drawn)
-}
-
-/// The shipped knowledge with the workshop's own, and a notice for each file or row that was refused.
-fn knowledge(store: &Store) -> Result<(Trade, Vec<HomeNotice>), Fault> {
-    let (layouts, rows) = (store.own_layouts(), store.own_knowledge());
-    let (mut trade, refused) = trade::load(&layouts).map_err(Fault::Internal)?;
-    let notice = |id: &str, refused: trade::Refused| HomeNotice {
-        id: id.to_owned(),
-        detail: format!("{}: {}", refused.file, refused.reason),
-    };
-    let mut notices: Vec<HomeNotice> =
-        refused.into_iter().map(|refused| notice("layout-file-refused", refused)).collect();
-    let refused = trade::own::add(&mut trade, &rows);
-    notices.extend(refused.into_iter().map(|refused| notice("knowledge-row-refused", refused)));
-    trade::own::mark_version(&mut trade, &[layouts, rows].concat());
-    Ok((trade, notices))
 }
 
 /// This device's id, made once.

@@ -22,24 +22,25 @@ pub fn bore_lines(words: &Words, shape: &BoreShape) -> Vec<String> {
 
 /// The sentence of a note. Lengths are rounded to what a gauge can show.
 pub fn note_line(words: &Words, note: &BoreNote) -> String {
+    let shown = |name: &str, value: f64| match name {
+        "depth" => words.measured(value),
+        "floor" | "shift" => words.fine(value),
+        _ => words.rounded(value, 3),
+    };
     let args: Vec<(&str, FluentValue<'_>)> =
-        note.args.iter().map(|(name, value)| (name.as_str(), words.rounded(*value, 3).into())).collect();
+        note.args.iter().map(|(name, value)| (name.as_str(), shown(name, *value).into())).collect();
     words.with(&note.id, &args)
 }
 
 fn size_line(words: &Words, size: SizeMm) -> String {
-    let args = [
-        ("size", words.rounded(size.value_mm, 4).into()),
-        ("expanded", words.rounded(size.expanded_um, 1).into()),
-    ];
+    let args =
+        [("size", words.measured(size.value_mm).into()), ("expanded", words.fine(size.expanded_um).into())];
     words.with("bore-line-size", &args)
 }
 
 fn form_line(words: &Words, id: &str, form: Option<FormUm>) -> Option<String> {
     let form = form?;
-    let args = [
-        ("value", words.rounded(form.value_um, 1).into()),
-        ("expanded", words.rounded(form.expanded_um, 1).into()),
-    ];
+    let args =
+        [("value", words.fine(form.value_um).into()), ("expanded", words.fine(form.expanded_um).into())];
     Some(words.with(id, &args))
 }

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::shared::{Band, CauseLine, Field, Labels, PhotoLine, Signed};
+use super::shared::{Band, CauseLine, Field, Labels, Letterhead, PhotoLine, Signed};
 
 /// The finding.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -12,6 +12,8 @@ pub struct Finding {
     pub locale: String,
     /// Document title.
     pub title: String,
+    /// The workshop, if it gave its particulars.
+    pub workshop: Option<Letterhead>,
     /// The urgency band.
     pub band: Band,
     /// The answer in ten seconds: two to four sentences.
@@ -24,8 +26,14 @@ pub struct Finding {
     pub complaint: Vec<Field>,
     /// Every rule that fired, strongest first.
     pub reasons: Vec<ReasonLine>,
+    /// The work in three tiers, where a bearing is concerned.
+    pub scope: Option<Scope>,
     /// What was checked, step by step.
     pub steps: Vec<StepLine>,
+    /// Every step that was not checked, in one sentence.
+    pub not_checked: Option<String>,
+    /// The readings of every gauge.
+    pub gauges: Option<GaugeTable>,
     /// Likely causes, most likely first.
     pub causes: Vec<CauseLine>,
     /// What people say beside the sorting: the technician's opinion, the confirmed outcome.
@@ -58,6 +66,66 @@ pub struct ReasonLine {
     pub label: String,
     /// The sentence.
     pub text: String,
+}
+
+/// The work that may follow, in three tiers. Never a quote.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Scope {
+    /// Who decides between them, or what was decided and why.
+    pub lead: Vec<String>,
+    /// The tiers, mildest first.
+    pub tiers: Vec<ScopeTier>,
+    /// What the hours and the rate are, and what this is not.
+    pub terms: Vec<String>,
+}
+
+/// One tier of the work.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct ScopeTier {
+    /// `bearings-only`, `skim-and-sleeve` or `replace-housing`.
+    pub tier: String,
+    /// Its name.
+    pub name: String,
+    /// What it takes in.
+    pub about: String,
+    /// The workshop's own hours; empty if it entered none.
+    pub hours: String,
+    /// `chosen`, `ruled-out` or `open`.
+    pub state: String,
+    /// The state as printed.
+    pub state_label: String,
+}
+
+/// The readings of every gauge.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GaugeTable {
+    /// Heads of the columns, in the order of a row's fields; the ratio stands with the readings.
+    pub columns: Vec<String>,
+    /// A row for each place.
+    pub rows: Vec<GaugeRow>,
+}
+
+/// What one gauge read.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GaugeRow {
+    /// The step it was read at.
+    pub place: String,
+    /// As read.
+    pub readings: String,
+    /// What a reading is at the bearing, where the gauge stood elsewhere; else empty.
+    pub ratio: String,
+    /// Mean movement at the bearing.
+    pub mean: String,
+    /// Its expanded uncertainty, 95 %.
+    pub expanded: String,
+    /// The limit.
+    pub limit: String,
+    /// What they decide.
+    pub decision: String,
 }
 
 /// One step as checked.
@@ -96,8 +164,12 @@ pub struct FindingHeadings {
     pub complaint: String,
     /// Over `reasons`.
     pub reasons: String,
+    /// Over `scope`.
+    pub scope: String,
     /// Over `steps`.
     pub steps: String,
+    /// Over `gauges`.
+    pub gauges: String,
     /// Over `causes`.
     pub causes: String,
     /// Over `unknown`.

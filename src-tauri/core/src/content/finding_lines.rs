@@ -7,11 +7,11 @@ use crate::model::ids::answer;
 use crate::model::rating::Reason;
 use crate::model::standing::{Answered, CauseStand, Standing, StepStand, Weight};
 use crate::model::time::Moment;
-use crate::model::visit::{DistanceUnit, Gearbox, Seat, Vehicle};
+use crate::model::visit::{Gearbox, Seat, Vehicle};
 use crate::words::Words;
 
 use super::finding::{ReasonLine, StepLine};
-use super::gauge_lines::gauge_summary;
+use super::open_points::without_result;
 use super::parts::{answer_of, field, photo};
 use super::said::{self, Reader};
 use super::shared::{CauseLine, Field};
@@ -68,9 +68,29 @@ pub fn reasons(standing: &Standing, words: &Words) -> Vec<ReasonLine> {
     standing.urgency.reasons.iter().map(|reason| reason_line(standing, words, reason)).collect()
 }
 
-/// Every step, those without an answer too.
+/// Every step that was looked at, or that keeps a photo all the same.
 pub fn steps(standing: &Standing, words: &Words) -> Vec<StepLine> {
-    standing.steps.iter().map(|step| step_line(standing, step, words)).collect()
+    let shown = standing.steps.iter().filter(|step| !is_unchecked(standing, step));
+    shown.map(|step| step_line(standing, step, words)).collect()
+}
+
+/// The other steps, in one sentence; none where every step was looked at.
+pub fn not_checked(standing: &Standing, words: &Words) -> Option<String> {
+    let ids: Vec<&str> = standing
+        .steps
+        .iter()
+        .filter(|step| is_unchecked(standing, step))
+        .map(|step| step.id.as_str())
+        .collect();
+    (!ids.is_empty())
+        .then(|| words.with("finding-not-checked", &[("steps", said::steps(words, &ids).into())]))
+}
+
+/// Whether nothing can be read off a step: no answer that says something, no photo, no gauge, no dispute, no
+/// reason.
+fn is_unchecked(standing: &Standing, step: &StepStand) -> bool {
+    let says_nothing = |given: &Answered| without_result(step) && !given.disputed && given.reason.is_none();
+    step.photo.is_none() && !is_gauged(standing, step) && step.answered.as_ref().is_none_or(says_nothing)
 }
 
 /// Every cause of this car.
@@ -172,12 +192,17 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     }
 }
 
-/// What is known of a step beside its answer; a gauge says what it read and what that proves.
+fn is_gauged(standing: &Standing, step: &StepStand) -> bool {
+    standing.gauges.iter().any(|gauge| gauge.step == step.id)
+}
+
+/// What is known of a step beside its answer; what a gauge read stands in its own table.
 fn details(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> {
     let given = step.answered.as_ref();
     let mut lines = given.map(|given| answer_details(step, given, words)).unwrap_or_default();
-    let gauge = standing.gauges.iter().find(|gauge| gauge.step == step.id);
-    lines.extend(gauge.map(|gauge| gauge_summary(words, &gauge.result)).unwrap_or_default());
+    if is_gauged(standing, step) {
+        lines.push(words.text("detail-gauge"));
+    }
     lines
 }
 
@@ -240,14 +265,7 @@ fn idle_range(car: &Vehicle, words: &Words) -> String {
 }
 
 fn odometer(car: &Vehicle, words: &Words) -> String {
-    let reading = car.odometer.map(|it| {
-        let id = match it.unit {
-            DistanceUnit::Km => "field-odometer-km",
-            DistanceUnit::Miles => "field-odometer-miles",
-        };
-        words.with(id, &[("value", words.number(f64::from(it.value)).into())])
-    });
-    reading.unwrap_or_default()
+    car.odometer.map(|it| words.distance(it.value, it.unit)).unwrap_or_default()
 }
 
 fn maker_play(car: &Vehicle, words: &Words) -> String {

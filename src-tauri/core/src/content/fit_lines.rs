@@ -12,7 +12,7 @@ use fluent_bundle::FluentValue;
 pub fn fit_lines(words: &Words, result: &FitResult) -> Vec<String> {
     let mut lines: Vec<String> = result.seats.iter().flat_map(|seat| seat_lines(words, seat)).collect();
     lines.extend(result.clearance.iter().flat_map(|clearance| clearance_lines(words, clearance)));
-    lines.push(words.with("fit-form", &[("form", number(words, result.form_um))]));
+    lines.push(words.with("fit-form", &[("form", fine(words, result.form_um))]));
     let advice = if result.light_alloy { "fit-advice-light-alloy" } else { "fit-advice-iron" };
     lines.push(words.text(advice));
     for row in &result.advice {
@@ -35,17 +35,17 @@ fn seat_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
     };
     let part = words.text(part_id(part));
     let mut lines = vec![
-        words.with(id, &[("diameter", words.rounded(seat.diameter_mm, 3).into())]),
+        words.with(id, &[("diameter", words.measured(seat.diameter_mm).into())]),
         size(words, "fit-size-hole", &seat.hole, ""),
         size(words, "fit-size-part", &seat.part, &part),
     ];
     if seat.hole_in_class == Some(false) {
         lines.push(words.text("fit-hole-outside-class"));
     }
-    lines.push(spread(words, "fit-interference", &seat.interference_um, &[]));
+    lines.push(spread(words, fine, "fit-interference", &seat.interference_um));
     lines.push(words.text(state_id(seat.state)));
     lines.extend(hot_lines(words, seat));
-    lines.push(spread(words, "fit-pressure", &seat.pressure_mpa, &[]));
+    lines.push(spread(words, number, "fit-pressure", &seat.pressure_mpa));
     lines.extend(seat.stress.iter().map(|stress| stress_line(words, stress)));
     lines.extend(assembly_lines(words, &seat.assembly));
     lines
@@ -60,12 +60,14 @@ fn hot_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
         return vec![words.text("fit-range-not-given")];
     }
     let at = |at: &crate::model::fit::AtTemperature| {
-        spread(words, "fit-at-temperature", &at.interference_um, &[("celsius", number(words, at.celsius))])
+        let mut args = spread_args(words, fine, &at.interference_um);
+        args.push(("celsius", number(words, at.celsius)));
+        words.with("fit-at-temperature", &args)
     };
     let ends = [coldest, hottest].into_iter().filter(|end| (end.celsius - 20.0).abs() > 0.05);
     let mut lines: Vec<String> = ends.map(at).collect();
     let celsius = ("celsius", number(words, hottest.celsius));
-    let change = number(words, seat.change_hot_um.abs());
+    let change = fine(words, seat.change_hot_um.abs());
     lines.push(if seat.change_hot_um < 0.0 {
         words.with("fit-loosens-hot", &[celsius, ("loss", change)])
     } else {
@@ -118,18 +120,19 @@ fn assembly_lines(words: &Words, assembly: &Assembly) -> Vec<String> {
 }
 
 fn clearance_lines(words: &Words, clearance: &ClearanceStand) -> Vec<String> {
-    let worst = ("worst", number(words, clearance.worst_loss_um));
-    let mut lines = vec![spread(words, "fit-clearance-loss", &clearance.loss_um, &[worst])];
+    let mut loss = spread_args(words, fine, &clearance.loss_um);
+    loss.push(("worst", fine(words, clearance.worst_loss_um)));
+    let mut lines = vec![words.with("fit-clearance-loss", &loss)];
     let group = |group: ClearanceGroup| ("group", FluentValue::from(format!("{group:?}")));
     if let (Some(mark), Some([low, high]), Some([left_low, left_high])) =
         (clearance.group, clearance.before_um, clearance.left_um)
     {
         let args = [
             group(mark),
-            ("low", number(words, low)),
-            ("high", number(words, high)),
-            ("left-low", number(words, left_low)),
-            ("left-high", number(words, left_high)),
+            ("low", fine(words, low)),
+            ("high", fine(words, high)),
+            ("left-low", fine(words, left_low)),
+            ("left-high", fine(words, left_high)),
         ];
         lines.push(words.with("fit-clearance-left", &args));
         if left_low <= 0.0 {
@@ -151,21 +154,32 @@ fn size(words: &Words, id: &str, size: &SizeStand, part: &str) -> String {
     };
     let args = [
         ("part", part.to_owned().into()),
-        ("least", words.rounded(size.least_mm, 4).into()),
-        ("most", words.rounded(size.most_mm, 4).into()),
+        ("least", words.measured(size.least_mm).into()),
+        ("most", words.measured(size.most_mm).into()),
         ("from", words.text(from).into()),
     ];
     words.with(id, &args)
 }
 
-fn spread<'a>(words: &Words, id: &str, spread: &Spread, more: &[(&'a str, FluentValue<'a>)]) -> String {
-    let mut args = vec![
-        ("least", number(words, spread.least)),
-        ("mean", number(words, spread.mean)),
-        ("most", number(words, spread.most)),
-    ];
-    args.extend(more.iter().cloned());
-    words.with(id, &args)
+/// How a value of a spread is written.
+type Written = fn(&Words, f64) -> FluentValue<'static>;
+
+fn spread(words: &Words, written: Written, id: &str, spread: &Spread) -> String {
+    words.with(id, &spread_args(words, written, spread))
+}
+
+fn spread_args(
+    words: &Words,
+    written: Written,
+    spread: &Spread,
+) -> Vec<(&'static str, FluentValue<'static>)> {
+    [("least", spread.least), ("mean", spread.mean), ("most", spread.most)]
+        .map(|(name, value)| (name, written(words, value)))
+        .into()
+}
+
+fn fine(words: &Words, um: f64) -> FluentValue<'static> {
+    words.fine(um).into()
 }
 
 fn number(words: &Words, value: f64) -> FluentValue<'static> {

@@ -43,13 +43,8 @@ pub fn gauge_lines(words: &Words, result: &GaugeResult) -> Vec<String> {
     lines
 }
 
-/// What was read and what it proves, in two sentences.
-pub fn gauge_summary(words: &Words, result: &GaugeResult) -> Vec<String> {
-    vec![mean(words, result), words.text(decision_id(result.decision))]
-}
-
 fn mean(words: &Words, result: &GaugeResult) -> String {
-    let args = [("mean", mm(words, result.mean_mm).into()), ("count", result.readings.len().into())];
+    let args = [("mean", words.movement(result.mean_mm).into()), ("count", result.readings.len().into())];
     words.with("gauge-mean", &args)
 }
 
@@ -57,9 +52,9 @@ fn interval(words: &Words, uncertainty: &Uncertainty) -> String {
     words.with(
         "gauge-interval",
         &[
-            ("low", mm(words, uncertainty.low_mm).into()),
-            ("high", mm(words, uncertainty.high_mm).into()),
-            ("expanded", mm(words, uncertainty.expanded_mm).into()),
+            ("low", words.movement(uncertainty.low_mm).into()),
+            ("high", words.movement(uncertainty.high_mm).into()),
+            ("expanded", words.movement(uncertainty.expanded_mm).into()),
             ("factor", words.rounded(uncertainty.factor, 2).into()),
         ],
     )
@@ -71,15 +66,15 @@ fn limit(words: &Words, result: &GaugeResult) -> String {
         LimitSource::InternalClearance => "gauge-limit-internal-clearance",
         LimitSource::None => return words.text("gauge-limit-none"),
     };
-    words.with(id, &[("limit", mm(words, result.limit.mm.unwrap_or_default()).into())])
+    words.with(id, &[("limit", words.movement(result.limit.mm.unwrap_or_default()).into())])
 }
 
 fn bands_line(words: &Words, bands: &Bands) -> String {
-    let fail = ("fail", mm(words, bands.proven_above_mm).into());
+    let fail = ("fail", words.movement(bands.proven_above_mm).into());
     if bands.none_up_to_mm < 0.0 {
         return words.with("gauge-bands-no-pass", &[fail]);
     }
-    words.with("gauge-bands", &[("pass", mm(words, bands.none_up_to_mm).into()), fail])
+    words.with("gauge-bands", &[("pass", words.movement(bands.none_up_to_mm).into()), fail])
 }
 
 fn remedy_line(words: &Words, remedy: &Remedy, result: &GaugeResult) -> String {
@@ -131,8 +126,8 @@ fn trend_line(words: &Words, trend: &Trend) -> String {
         id,
         &[
             ("count", trend.points.len().into()),
-            ("slope", mm(words, slope).into()),
-            ("expanded", mm(words, trend.expanded_mm_per_year).into()),
+            ("slope", words.movement(slope).into()),
+            ("expanded", words.movement(trend.expanded_mm_per_year).into()),
         ],
     )
 }
@@ -144,7 +139,7 @@ fn budget(words: &Words, result: &GaugeResult) -> Vec<String> {
             "gauge-budget-line",
             &[
                 ("source", words.text(source_id(line.source)).into()),
-                ("contribution", words.rounded(line.contribution_mm * 1000.0, 1).into()),
+                ("contribution", words.fine(line.contribution_mm * 1000.0).into()),
                 ("share", words.percent(line.share).into()),
             ],
         )
@@ -152,11 +147,8 @@ fn budget(words: &Words, result: &GaugeResult) -> Vec<String> {
     lines
 }
 
-fn mm(words: &Words, value: f64) -> String {
-    words.rounded(value, 3)
-}
-
-fn decision_id(decision: GaugeDecision) -> &'static str {
+/// The text of a decision.
+pub fn decision_id(decision: GaugeDecision) -> &'static str {
     match decision {
         GaugeDecision::Proven => "gauge-decision-proven",
         GaugeDecision::NoneProven => "gauge-decision-none-proven",
@@ -188,7 +180,7 @@ fn source_id(source: BudgetSource) -> &'static str {
 
 #[cfg(test)]
 mod tests {
-    use super::{decision_id, gauge_remedy, meaning_id, mm, trend_line};
+    use super::{decision_id, gauge_remedy, meaning_id, trend_line};
     use crate::model::gauge::{GaugeDecision, GaugeMeaning, Remedy, Trend, TrendShows};
     use crate::model::typed::LengthUnit;
     use crate::words::Words;
@@ -240,6 +232,6 @@ mod tests {
             };
             assert!(trend_line(words(), &trend).contains("0.1"));
         }
-        assert_eq!(mm(words(), -0.0001), "0");
+        assert_eq!(words().movement(-0.0001), "0 mm");
     }
 }

@@ -14,9 +14,11 @@ mod canonical;
 mod finding_lines;
 mod fit_lines;
 mod gauge_lines;
+mod gauge_table;
 mod open_points;
 mod parts;
 mod said;
+mod scope;
 mod short_text;
 mod verdict_lines;
 mod write_finding;
@@ -38,3 +40,5 @@ mod example;
 mod readability;
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod workshop_tests;

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::shared::{Band, Field, Labels, PhotoLine, Signed};
+use super::shared::{Band, Field, Labels, Letterhead, PhotoLine, Signed};
 
 /// The note; one page.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -12,6 +12,8 @@ pub struct Note {
     pub locale: String,
     /// Document title.
     pub title: String,
+    /// The workshop, if it gave its particulars.
+    pub workshop: Option<Letterhead>,
     /// The urgency band: DO NOT DRIVE, or NOT YET CHECKED, cannot be missed.
     pub band: Band,
     /// Vehicle and date.
@@ -26,6 +28,8 @@ pub struct Note {
     pub drawing_words: String,
     /// The receipt's heading.
     pub receipt_heading: String,
+    /// Whom the note is from; empty where the workshop gave no name.
+    pub receipt_from: String,
     /// What signing means: received, whatever is decided.
     pub receipt_text: String,
     /// The three decisions as printed, with ids.

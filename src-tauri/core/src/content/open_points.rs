@@ -124,7 +124,8 @@ fn cold_check(standing: &Standing) -> bool {
     standing.urgency.reasons.iter().any(by_rule) || (buzz && !moved && standing.steps.iter().any(cold_none))
 }
 
-fn without_result(step: &StepStand) -> bool {
+/// Whether nobody answered the step, or answered that nobody looked.
+pub fn without_result(step: &StepStand) -> bool {
     step.answered.as_ref().is_none_or(|it| it.value.choices().into_iter().any(is_open))
 }
 

@@ -1,10 +1,12 @@
 //! Parts that both papers fill in the same way: the band, a photo, a signed receipt.
 
+use crate::model::entry::Decision;
 use crate::model::standing::{ReceiptStand, Standing, StepStand};
+use crate::model::workshop::Workshop;
 use crate::words::Words;
 
 use super::said;
-use super::shared::{Band, Field, Labels, PhotoLine, Signed};
+use super::shared::{Band, Field, Labels, Letterhead, PhotoLine, Signed};
 
 /// The urgency band.
 pub fn band(standing: &Standing, words: &Words) -> Band {
@@ -14,6 +16,26 @@ pub fn band(standing: &Standing, words: &Words) -> Band {
         label: words.text(&format!("word-{word}")),
         headline: words.text(&format!("headline-{word}")),
     }
+}
+
+/// The workshop at the head of a paper; none where it gave neither name, address nor phone.
+pub fn letterhead(workshop: &Workshop, words: &Words) -> Option<Letterhead> {
+    let Workshop { name, address, phone, .. } = workshop;
+    let phone_line = words.with("letterhead-phone", &[("phone", phone.as_str().into())]);
+    let head = Letterhead {
+        name: name.clone(),
+        address: address.clone(),
+        phone: if phone.is_empty() { String::new() } else { phone_line },
+    };
+    let empty = name.is_empty() && address.is_empty() && phone.is_empty();
+    (!empty).then_some(head)
+}
+
+/// A decision in the owner's words, as it suits a rating (`danger` ... `unrated`): where there is nothing to
+/// repair, none of the three speaks of a repair.
+pub fn decision(words: &Words, decision: Decision, rating: &str) -> String {
+    let id = format!("decision-{}", decision.id());
+    words.find(&format!("{id}-{rating}")).unwrap_or_else(|| words.text(&id))
 }
 
 /// A field under the text `field-NAME`, unless its value is empty.
@@ -32,6 +54,7 @@ pub fn labels(words: &Words) -> Labels {
         name: label("name"),
         date: label("date"),
         signature: label("signature"),
+        unprintable: label("unprintable"),
         page: label("page"),
     }
 }
@@ -58,7 +81,8 @@ pub fn answer_of(step: &StepStand, words: &Words) -> String {
 /// The receipt, if the note was signed.
 pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
     let receipt = standing.receipt.as_ref()?;
-    let mut text = signed_text(receipt, words);
+    let now = said::urgency_id(standing.urgency.word);
+    let mut text = signed_text(receipt, now, words);
     if receipt.outdated {
         text = format!("{text} {}", words.text("signed-outdated"));
     }
@@ -70,8 +94,9 @@ pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
     })
 }
 
-fn signed_text(receipt: &ReceiptStand, words: &Words) -> String {
-    let decision = words.text(&format!("decision-{}", receipt.decision.id()));
+/// The decision as it read when it was signed: another rating since must not put words into a mouth.
+fn signed_text(receipt: &ReceiptStand, now: &str, words: &Words) -> String {
+    let decision = decision(words, receipt.decision, receipt.rating.as_deref().unwrap_or(now));
     let name = receipt.name.trim();
     let id = if name.is_empty() { "signed-text-nameless" } else { "signed-text" };
     words.with(

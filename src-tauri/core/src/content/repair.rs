@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::shared::{Field, Labels, PhotoLine};
+use super::shared::{Field, Labels, Letterhead, PhotoLine};
 
 /// The record of a repair: before and after, passes, sizes, fit, torque notes, who and when.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -11,6 +11,8 @@ pub struct RepairRecord {
     pub locale: String,
     /// Document title.
     pub title: String,
+    /// The workshop, if it gave its particulars.
+    pub workshop: Option<Letterhead>,
     /// The verdict, its sentence first.
     pub verdict: Vec<String>,
     /// Vehicle and visit.

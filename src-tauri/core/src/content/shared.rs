@@ -14,6 +14,18 @@ pub struct Band {
     pub headline: String,
 }
 
+/// The workshop's own particulars at the head of a paper; what is empty is left out.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Letterhead {
+    /// Its name.
+    pub name: String,
+    /// Its address, line by line.
+    pub address: Vec<String>,
+    /// Its phone, named as one.
+    pub phone: String,
+}
+
 /// A name and its value.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -88,6 +100,8 @@ pub struct Labels {
     pub date: String,
     /// Under the line for a signature.
     pub signature: String,
+    /// Said once where something was written in letters that no font here has.
+    pub unprintable: String,
     /// Page x of y, with `{page}` and `{pages}` to fill in.
     pub page: String,
 }

@@ -2,29 +2,45 @@
 
 use crate::model::rating::Word;
 use crate::model::standing::{CauseGroup, Standing};
+use crate::model::verdict::BenchVerdict;
+use crate::model::workshop::Workshop;
 use crate::words::Words;
 
 use super::finding::{Finding, FindingHeadings};
-use super::finding_lines::{beside_the_sorting, causes, complaint, foot, reasons, steps, vehicle};
+use super::finding_lines::{
+    beside_the_sorting, causes, complaint, foot, not_checked, reasons, steps, vehicle,
+};
+use super::gauge_table::gauge_table;
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
-use super::parts::{band, labels, signed};
+use super::parts::{band, labels, letterhead, signed};
 use super::said::{self, Reader};
+use super::scope::scope;
 
 /// Probability from which a cause is named in the ten-second answer; the same as the urgency's.
 pub const NAMED_FROM: f64 = 0.5;
 
-/// What the finding says. The same standing and words give the same finding.
-pub fn build_finding(standing: &Standing, words: &Words) -> Finding {
+/// What the finding says; `bench` is its verdict once it recorded anything. The same arguments give the same
+/// finding.
+pub fn build_finding(
+    standing: &Standing,
+    bench: Option<&BenchVerdict>,
+    workshop: &Workshop,
+    words: &Words,
+) -> Finding {
     Finding {
         locale: words.locale().to_owned(),
         title: words.text("finding-title"),
+        workshop: letterhead(workshop, words),
         band: band(standing, words),
         answer: answer(standing, words),
         next: next(standing, words),
         vehicle: vehicle(standing, words),
         complaint: complaint(standing, words),
         reasons: reasons(standing, words),
+        scope: scope(standing, bench, workshop, words),
         steps: steps(standing, words),
+        not_checked: not_checked(standing, words),
+        gauges: gauge_table(standing, words),
         causes: causes(standing, words),
         said: beside_the_sorting(standing, words),
         unknown: open_points(standing).iter().map(|point| unknown(point, words)).collect(),
@@ -52,10 +68,9 @@ fn answer(standing: &Standing, words: &Words) -> Vec<String> {
         });
     }
     sentences.push(sorted(standing, words));
-    let missing = hands_on_missing(standing);
-    if !missing.is_empty() {
-        let missing = said::steps(words, &missing);
-        sentences.push(words.with("finding-sum-still", &[("steps", missing.into())]));
+    // Which steps those are stands beside it, under what to do next.
+    if urgency.word.is_some() && !hands_on_missing(standing).is_empty() {
+        sentences.push(words.text("finding-sum-still"));
     }
     sentences
 }
@@ -121,9 +136,7 @@ fn unknown(point: &OpenPoint<'_>, words: &Words) -> String {
         OpenPoint::HandsOn(step) => at("unknown-hands-on", step),
         OpenPoint::Unsure(step) => at("unknown-unsure", step),
         OpenPoint::Disputed(step) => at("unknown-disputed", step),
-        OpenPoint::Others(steps) => {
-            words.with("unknown-open", &[("steps", said::steps(words, steps).into())])
-        }
+        OpenPoint::Others(steps) => words.with("unknown-open", &[("count", steps.len().into())]),
         OpenPoint::FigureMissing => words.text("unknown-figure"),
         OpenPoint::ColdCheck => words.text("unknown-cold"),
         OpenPoint::NotReproduced => words.text("unknown-not-reproduced"),
@@ -139,7 +152,9 @@ fn headings(standing: &Standing, words: &Words) -> FindingHeadings {
         vehicle: heading("vehicle"),
         complaint: heading("complaint"),
         reasons: heading(if standing.urgency.word.is_some() { "reasons" } else { "suspicion" }),
+        scope: heading("scope"),
         steps: heading("steps"),
+        gauges: heading("gauges"),
         causes: heading("causes"),
         unknown: heading("unknown"),
         road: heading("road"),

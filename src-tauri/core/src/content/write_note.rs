@@ -3,13 +3,14 @@
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
+use crate::model::workshop::Workshop;
 use crate::words::Words;
 
 use super::canonical::sha256;
 use super::finding_lines::last_checked;
 use super::note::{DecisionLine, Note, NoteSection};
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
-use super::parts::{band, field, labels, photo, signed};
+use super::parts::{band, decision, field, labels, letterhead, photo, signed};
 use super::said::{self, Reader};
 use super::shared::Field;
 use super::short_text::short_text;
@@ -21,21 +22,23 @@ const REASONS_SHOWN: usize = 4;
 const MOVED: &str = "movement-at-support";
 const UNSURE: &str = "play-unsure";
 
-/// What the note says. The same standing and words give the same note and hash, signed or not.
-pub fn build_note(standing: &Standing, words: &Words) -> Note {
+/// What the note says. The same standing, workshop and words give the same note and hash, signed or not.
+pub fn build_note(standing: &Standing, workshop: &Workshop, words: &Words) -> Note {
     let support = drawing(standing.support);
     let mut note = Note {
         locale: words.locale().to_owned(),
         title: words.text("note-title"),
+        workshop: letterhead(workshop, words),
         band: band(standing, words),
         vehicle: vehicle(standing, words),
-        sections: sections(standing, words),
+        sections: sections(standing, workshop, words),
         photo: worst_photo(standing).and_then(|step| photo(step, words)),
         drawing: support.to_owned(),
         drawing_words: words.text(&format!("drawing-{support}")),
         receipt_heading: words.text("note-receipt-heading"),
+        receipt_from: receipt_from(workshop, words),
         receipt_text: words.text("note-receipt-text"),
-        decisions: decisions(words),
+        decisions: decisions(standing, words),
         signed: None,
         page_foot: words.text("note-foot"),
         labels: labels(words),
@@ -78,7 +81,7 @@ pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
     points.iter().filter(|point| matters(point, standing)).map(|point| open_sentence(point, words)).collect()
 }
 
-fn sections(standing: &Standing, words: &Words) -> Vec<NoteSection> {
+fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {
     let word = said::urgency_id(standing.urgency.word);
     let parts = [
         ("found", found_on_page(standing, words)),
@@ -86,7 +89,7 @@ fn sections(standing: &Standing, words: &Words) -> Vec<NoteSection> {
         ("could-happen", vec![said::could_happen(words, standing)]),
         ("do-now", vec![words.text(&format!("note-now-{word}"))]),
         ("not-known", not_known_on_page(standing, words)),
-        ("ask", ask(standing, words)),
+        ("ask", ask(standing, workshop, words)),
     ];
     parts
         .into_iter()
@@ -139,14 +142,27 @@ fn not_known_on_page(standing: &Standing, words: &Words) -> Vec<String> {
     if sentences.is_empty() { vec![words.text("note-open-none")] } else { sentences }
 }
 
-fn ask(standing: &Standing, words: &Words) -> Vec<String> {
+fn ask(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<String> {
     let technician = standing.technician.trim();
-    let who = if technician.is_empty() {
-        words.text("note-ask-workshop")
-    } else {
-        words.with("note-ask-technician", &[("technician", technician.into())])
+    let id = match (workshop.name.is_empty(), technician.is_empty()) {
+        (true, true) => "note-ask-workshop",
+        (true, false) => "note-ask-technician",
+        (false, true) => "note-ask-named",
+        (false, false) => "note-ask-named-technician",
     };
-    vec![who, words.text("note-ask-second")]
+    let args = [("technician", technician.into()), ("workshop", workshop.name.as_str().into())];
+    let phone = (!workshop.phone.is_empty())
+        .then(|| words.with("note-ask-phone", &[("phone", workshop.phone.as_str().into())]));
+    let who = std::iter::once(words.with(id, &args));
+    who.chain(phone).chain([words.text("note-ask-second")]).collect()
+}
+
+fn receipt_from(workshop: &Workshop, words: &Words) -> String {
+    if workshop.name.is_empty() {
+        return String::new();
+    }
+    let lines = std::iter::once(&workshop.name).chain(&workshop.address).cloned().collect::<Vec<_>>();
+    words.with("note-receipt-from", &[("workshop", words.list(&lines).into())])
 }
 
 /// Whether the owner needs to read of this point. That nothing was listened for matters only where the
@@ -205,12 +221,10 @@ fn drawing(support: Support) -> &'static str {
     }
 }
 
-fn decisions(words: &Words) -> Vec<DecisionLine> {
+fn decisions(standing: &Standing, words: &Words) -> Vec<DecisionLine> {
+    let rating = said::urgency_id(standing.urgency.word);
     [Decision::Repair, Decision::DecideLater, Decision::Decline]
-        .map(|decision| DecisionLine {
-            id: decision.id().to_owned(),
-            label: words.text(&format!("decision-{}", decision.id())),
-        })
+        .map(|each| DecisionLine { id: each.id().to_owned(), label: decision(words, each, rating) })
         .into()
 }
 

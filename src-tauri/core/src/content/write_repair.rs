@@ -2,19 +2,26 @@
 
 use crate::model::bench::{BenchStand, BoreStage, BoreStand, PassStand};
 use crate::model::standing::Standing;
+use crate::model::workshop::Workshop;
 use crate::words::Words;
 
 use super::finding_lines::{foot, vehicle};
-use super::parts::labels;
+use super::parts::{labels, letterhead};
 use super::repair::{BoreFigure, RepairRecord, RepairSection};
 use super::shared::PhotoLine;
 
-/// What the repair record says. The same ledger and words give the same record.
-pub fn build_repair(standing: &Standing, bench: &BenchStand, words: &Words) -> RepairRecord {
+/// What the repair record says. The same ledger, workshop and words give the same record.
+pub fn build_repair(
+    standing: &Standing,
+    bench: &BenchStand,
+    workshop: &Workshop,
+    words: &Words,
+) -> RepairRecord {
     let bores = [(BoreStage::Found, &bench.found), (BoreStage::Finished, &bench.finished)];
     RepairRecord {
         locale: words.locale().to_owned(),
         title: words.text("repair-title"),
+        workshop: letterhead(workshop, words),
         verdict: bench.verdict_lines.clone(),
         vehicle: vehicle(standing, words),
         bores: bores.into_iter().filter_map(|(stage, bore)| figure(stage, bore.as_ref()?, words)).collect(),
@@ -44,7 +51,7 @@ fn figure(stage: BoreStage, bore: &BoreStand, words: &Words) -> Option<BoreFigur
     };
     let section = bore.shape.sections.iter().max_by(|a, b| off(a).total_cmp(&off(b)))?;
     let args = [
-        ("depth", words.number(section.depth_mm).into()),
+        ("depth", words.measured(section.depth_mm).into()),
         ("times", words.number(section.plot.magnification.round()).into()),
     ];
     Some(BoreFigure {
@@ -109,7 +116,7 @@ fn pass_line(pass: &PassStand, words: &Words) -> String {
     let args = [
         ("pass", pass.number.into()),
         ("contact", contact.into()),
-        ("diameter", pass.diameter_mm.map(|mm| words.number(mm)).unwrap_or_default().into()),
+        ("diameter", pass.diameter_mm.map(|mm| words.measured(mm)).unwrap_or_default().into()),
         ("by", pass.by.as_str().into()),
         ("at", words.time(pass.at).into()),
     ];

@@ -197,6 +197,15 @@ pub struct BenchStand {
     pub classes: Vec<String>,
 }
 
+impl BenchStand {
+    /// Whether the bench recorded anything of the part itself: gates alone are no work yet.
+    pub fn is_begun(&self) -> bool {
+        let looked = self.look != HousingLook::default();
+        let read = self.found.is_some() || self.finished.is_some() || self.fit.is_some();
+        looked || read || self.ring.is_some() || !self.passes.is_empty() || !self.photos.is_empty()
+    }
+}
+
 /// One set of the bench's gates.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

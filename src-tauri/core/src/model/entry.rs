@@ -201,6 +201,9 @@ pub struct Receipt {
     pub note_sha256: String,
     /// Language of the note they saw.
     pub locale: String,
+    /// Rating on the note they saw, `danger` to `notice` or `unrated`: what their decision read like.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rating: Option<String>,
     /// The signature: strokes of points, each coordinate 0 to 1 of the pad's width and height.
     pub strokes: Vec<Vec<[f32; 2]>>,
 }

@@ -19,3 +19,4 @@ pub mod time;
 pub mod typed;
 pub mod verdict;
 pub mod visit;
+pub mod workshop;

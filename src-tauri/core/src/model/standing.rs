@@ -415,6 +415,8 @@ pub struct ReceiptStand {
     pub name: String,
     /// Hash of the note that was seen.
     pub note_sha256: String,
+    /// Rating on it, if it was recorded.
+    pub rating: Option<String>,
     /// When.
     pub at: Moment,
     /// The signature's strokes, coordinates 0 to 1.

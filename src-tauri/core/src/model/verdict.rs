@@ -49,7 +49,7 @@ pub struct WithUncertainty {
 }
 
 /// What is to be done, mildest first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum Verdict {
@@ -59,6 +59,20 @@ pub enum Verdict {
     SkimAndSleeve,
     /// Replace the housing.
     ReplaceHousing,
+}
+
+impl Verdict {
+    /// Every outcome, mildest first.
+    pub const ALL: [Self; 3] = [Self::BearingsOnly, Self::SkimAndSleeve, Self::ReplaceHousing];
+
+    /// Id used in text keys and on disk.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::BearingsOnly => "bearings-only",
+            Self::SkimAndSleeve => "skim-and-sleeve",
+            Self::ReplaceHousing => "replace-housing",
+        }
+    }
 }
 
 /// The verdict with what it rests on.

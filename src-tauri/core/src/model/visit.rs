@@ -113,8 +113,27 @@ pub struct Odometer {
 pub enum DistanceUnit {
     /// Kilometres.
     Km,
-    /// Statute miles.
+    /// Statute miles, 1.609344 km each, exactly (NIST SP 811, App. B.8).
     Miles,
+}
+
+impl DistanceUnit {
+    /// Id used in text keys and on disk.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Km => "km",
+            Self::Miles => "miles",
+        }
+    }
+
+    /// A distance in this unit as one in another.
+    pub fn convert(self, value: f64, to: Self) -> f64 {
+        match (self, to) {
+            (Self::Miles, Self::Km) => value * 1.609_344,
+            (Self::Km, Self::Miles) => value / 1.609_344,
+            _ => value,
+        }
+    }
 }
 
 /// The owner, as far as they want to be known.

@@ -10,11 +10,12 @@ use sha2::{Digest, Sha256};
 
 use super::fault::StoreFault;
 use super::ledger::{self, hex};
-use super::migrations;
 use super::open::Store;
 use super::photo_files::PhotoSize;
+use super::{migrations, workshop};
 use crate::model::line::Line;
 use crate::model::time::Moment;
+use crate::model::workshop::Workshop;
 
 /// More lines than any workshop writes; a damaged counter does not make the search endless.
 const MOST_LINES: i64 = 10_000_000;
@@ -63,6 +64,11 @@ impl Foreign {
         (self.lines, self.unread) = lines(&connection);
         self.connection = Some(connection);
         Ok(())
+    }
+
+    /// The workshop's particulars; empty where there are none or they cannot be read.
+    pub fn workshop(&self) -> Workshop {
+        self.connection.as_ref().and_then(|connection| workshop::read(connection).ok()).unwrap_or_default()
     }
 
     /// Visits of which at least one line or the card can be read.
@@ -132,6 +138,16 @@ impl Foreign {
             self.connection.as_ref().and_then(|connection| read(connection).ok()).unwrap_or_default();
         settings.retain(|name, _| !super::keys::OWN.contains(&name.as_str()));
         settings
+    }
+
+    /// Every version of the knowledge that is kept there, with its texts.
+    pub fn knowledge(&self) -> Vec<(String, String)> {
+        let read = |connection: &Connection| -> Result<Vec<(String, String)>, rusqlite::Error> {
+            let mut statement = connection.prepare("SELECT version, texts FROM knowledge")?;
+            statement.query_map([], |row| Ok((row.get("version")?, row.get("texts")?)))?.collect()
+        };
+        // Older databases have no such table.
+        self.connection.as_ref().and_then(|connection| read(connection).ok()).unwrap_or_default()
     }
 
     /// A photo and its thumbnail, if both are there and the photo is what its name says.

@@ -25,11 +25,15 @@ macro_rules! locale {
 #[rustfmt::skip]
 pub const LOCALES: &[Locale] = &[
     locale!("en", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"),
+        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"
+        "workshop"),
     locale!("de", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"),
+        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"
+        "workshop"),
     locale!("es", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"),
+        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"
+        "workshop"),
     locale!("fr", "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors" "gates"
-        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"),
+        "handover" "papers" "repair" "road" "rules" "signals" "sorting" "steps"
+        "workshop"),
 ];

@@ -6,18 +6,22 @@
 mod files;
 mod shown;
 
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
+use crate::model::workshop::Units;
+
 use files::{LOCALES, Locale};
 
-/// The texts of one language.
+/// The texts of one language, and the units its lengths and distances are shown in.
+#[derive(Clone)]
 pub struct Words {
     tag: &'static str,
-    bundle: FluentBundle<FluentResource>,
+    bundle: Arc<FluentBundle<FluentResource>>,
+    units: Units,
 }
 
 /// Why there is no text.
@@ -48,6 +52,11 @@ impl Words {
         let found = LOCALES.iter().zip(&READ).find(|(shipped, _)| shipped.tag == locale);
         let (shipped, slot) = found.ok_or(WordsError::UnknownLocale)?;
         slot.get_or_init(|| Self::read(shipped)).as_ref().map_err(Clone::clone)
+    }
+
+    /// The same texts with lengths and distances in these units.
+    pub fn measured_in(&self, units: Units) -> Self {
+        Self { units, ..self.clone() }
     }
 
     /// The tags of every language there are texts in.
@@ -103,7 +112,7 @@ impl Words {
                 FluentResource::try_new((*text).to_owned()).map_err(|_| WordsError::Faulty(name))?;
             bundle.add_resource(resource).map_err(|_| WordsError::Faulty(name))?;
         }
-        Ok(Self { tag: locale.tag, bundle })
+        Ok(Self { tag: locale.tag, bundle: Arc::new(bundle), units: Units::default() })
     }
 }
 

@@ -1,10 +1,10 @@
 ### Die Passung eines Lagers in seinem Sitz: was Maße und Werkstoffe ergeben, und was das Ausrechnen verhindert.
 
-fit-seat-bearing-in-housing = Lager im Gehäuse, { $diameter } mm
-fit-seat-bearing-in-sleeve = Lager in der Hülse, { $diameter } mm
-fit-seat-sleeve-in-housing = Hülse im Gehäuse, { $diameter } mm
-fit-size-hole = Bohrung { $least } bis { $most } mm ({ $from }).
-fit-size-part = { $part } { $least } bis { $most } mm ({ $from }).
+fit-seat-bearing-in-housing = Lager im Gehäuse, { $diameter }
+fit-seat-bearing-in-sleeve = Lager in der Hülse, { $diameter }
+fit-seat-sleeve-in-housing = Hülse im Gehäuse, { $diameter }
+fit-size-hole = Bohrung { $least } bis { $most } ({ $from }).
+fit-size-part = { $part } { $least } bis { $most } ({ $from }).
 fit-part-outer-ring = Außenring
 fit-part-sleeve = Hülse
 fit-part-housing = Gehäuse
@@ -12,13 +12,13 @@ fit-from-measured = gemessen
 fit-from-class = Toleranzklasse der Bohrung
 fit-from-bearing = Lagertoleranz, Klasse Normal
 fit-hole-outside-class = Die gemessene Bohrung liegt außerhalb der angegebenen Toleranzklasse; das gemessene Maß zählt.
-fit-interference = Bei 20 °C: { $least } bis { $most } µm Übermaß, im Mittel { $mean }; unter null ist es Spiel.
+fit-interference = Bei 20 °C: { $least } bis { $most } Übermaß, im Mittel { $mean }; unter null ist es Spiel.
 fit-state-tight = In jeder Paarung fest.
 fit-state-may-be-loose = In manchen Paarungen lose.
 fit-state-loose = In jeder Paarung lose.
-fit-at-temperature = Bei { $celsius } °C: { $least } bis { $most } µm, im Mittel { $mean }.
-fit-loosens-hot = Von 20 bis { $celsius } °C verliert die Passung { $loss } µm.
-fit-tightens-hot = Von 20 bis { $celsius } °C gewinnt die Passung { $gain } µm.
+fit-at-temperature = Bei { $celsius } °C: { $least } bis { $most }, im Mittel { $mean }.
+fit-loosens-hot = Von 20 bis { $celsius } °C verliert die Passung { $loss }.
+fit-tightens-hot = Von 20 bis { $celsius } °C gewinnt die Passung { $gain }.
 fit-goes-loose-hot = DIE PASSUNG WIRD HEISS LOSE: Über { $celsius } °C ist jede Paarung lose, und der Ring dreht sich in seinem Sitz.
 fit-may-loosen-hot = Die Passung kann heiß lose werden: Über { $celsius } °C ist die loseste Paarung lose.
 fit-looser-hot = Die loseste Paarung ist schon bei 20 °C lose, und heiß noch loser.
@@ -35,13 +35,13 @@ fit-heat-and-cold = Wärme allein reicht nicht: Außenteil an seiner Grenze, { $
 fit-heat-not-enough = Wärme und Kälte innerhalb ihrer Grenzen reichen nicht. Pressen Sie es ein, oder wählen Sie eine losere Passung.
 fit-slides = Nichts ist fest: Es gleitet von Hand hinein.
 
-fit-clearance-loss = Der Sitz nimmt dem Lager bei 20 °C { $least } bis { $most } µm Lagerluft, im ganzen Bereich höchstens { $worst }.
-fit-clearance-left = Gruppe { $group }: { $low } bis { $high } µm vor dem Einbau, { $left-low } bis { $left-high } bleiben.
+fit-clearance-loss = Der Sitz nimmt dem Lager bei 20 °C { $least } bis { $most } Lagerluft, im ganzen Bereich höchstens { $worst }.
+fit-clearance-left = Gruppe { $group }: { $low } bis { $high } vor dem Einbau, { $left-low } bis { $left-high } bleiben.
 fit-clearance-gone = DAS LAGER LÄUFT in der festesten Paarung OHNE LAGERLUFT: Es läuft schwer und fällt früh aus.
 fit-clearance-needed = Gruppe { $group } oder mehr behält in jeder Paarung etwas Lagerluft.
 fit-clearance-none-enough = Keine Gruppe bis C4 behält in jeder Paarung Lagerluft: Wählen Sie eine losere Passung.
 
-fit-form = Maße allein zeigen keine Eiform: Ein Sitz dieser Größe sollte auf { $form } µm rund und gerade sein (die Hälfte von IT5).
+fit-form = Maße allein zeigen keine Eiform: Ein Sitz dieser Größe sollte auf { $form } rund und gerade sein (die Hälfte von IT5).
 fit-advice-light-alloy = Das Gehäuse ist aus Leichtmetall. Es fand sich keine Quelle, die für ein Leichtmetallgehäuse eines solchen Lagers eine bestimmte Toleranzklasse vorschreibt; die Klassen unten gelten für Gusseisen und Stahl, und Leichtmetall kann eine festere Passung brauchen. Die Zeichnung des Herstellers entscheidet.
 fit-advice-iron = Toleranzklassen danach, wie die Last zum Außenring steht; die Zeichnung des Herstellers entscheidet.
 fit-advice-line = { $condition }: { $classes }

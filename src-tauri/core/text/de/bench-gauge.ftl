@@ -1,22 +1,22 @@
 ### Die Messuhr an der Welle: was ihre Messwerte sagen, und was ein Urteil darüber verhindert.
 
-gauge-mean = Bewegung am Lager: { $mean } mm, aus { $count ->
+gauge-mean = Bewegung am Lager: { $mean }, aus { $count ->
     [one] einem Messwert
    *[other] { $count } Messwerten
  }.
 gauge-ratio = 1 mm an der Messuhr ist { $ratio } mm am Lager.
-gauge-interval = Mit 95 % liegt sie zwischen { $low } und { $high } mm (erweiterte Unsicherheit ± { $expanded } mm, Faktor { $factor }).
+gauge-interval = Mit 95 % liegt sie zwischen { $low } und { $high } (erweiterte Unsicherheit ± { $expanded }, Faktor { $factor }).
 gauge-one-reading = Ein einziger Messwert sagt nichts über seine eigene Streuung, darum lässt sich kein Bereich angeben.
 gauge-doubtful = { $count ->
     [one] Ein Messwert liegt
    *[other] { $count } Messwerte liegen
  } weit von den anderen. Sehen Sie noch einmal nach Messuhr und Halter; gezählt wurde trotzdem alles.
 
-gauge-limit-maker = Grenze: { $limit } mm, die Angabe des Herstellers.
-gauge-limit-internal-clearance = Grenze: { $limit } mm, die größte Lagerluft eines solchen Lagers vor dem Einbau. Das ist niemandes amtliche Grenze; die Angabe des Herstellers geht vor.
+gauge-limit-maker = Grenze: { $limit }, die Angabe des Herstellers.
+gauge-limit-internal-clearance = Grenze: { $limit }, die größte Lagerluft eines solchen Lagers vor dem Einbau. Das ist niemandes amtliche Grenze; die Angabe des Herstellers geht vor.
 gauge-limit-none = Keine Grenze ist bekannt: vergleichen, nicht urteilen.
-gauge-bands = Bis { $pass } mm erwiesen innerhalb der Grenze, über { $fail } mm erwiesen darüber.
-gauge-bands-no-pass = Mit dieser Messuhr lässt sich nichts innerhalb der Grenze erweisen; über { $fail } mm erwiesen darüber.
+gauge-bands = Bis { $pass } erwiesen innerhalb der Grenze, über { $fail } erwiesen darüber.
+gauge-bands-no-pass = Mit dieser Messuhr lässt sich nichts innerhalb der Grenze erweisen; über { $fail } erwiesen darüber.
 
 gauge-decision-proven = Bewegung über der Grenze ist erwiesen.
 gauge-decision-none-proven = Erwiesen ist, dass die Bewegung innerhalb der Grenze liegt.
@@ -39,7 +39,7 @@ gauge-remedy-find-figure = Suchen Sie die Herstellerangabe für diese Lagerung; 
 gauge-remedy-too-near-limit = Nichts Absehbares entscheidet es: Die Bewegung liegt zu nahe an der Grenze. Behandeln Sie sie als unsicher.
 
 gauge-budget = Messunsicherheitsbudget, der größte Beitrag zuerst:
-gauge-budget-line = { $source }: { $contribution } µm, { $share } der Varianz
+gauge-budget-line = { $source }: { $contribution }, { $share } der Varianz
 gauge-source-scatter = Streuung der Messwerte
 gauge-source-resolution = Skalenteilung der Messuhr
 gauge-source-mpe = Fehlergrenze der Messuhr
@@ -48,9 +48,9 @@ gauge-source-gauge-place = Abstand vom Drehpunkt zur Messuhr
 gauge-source-bearing-place = Abstand vom Drehpunkt zum Lager
 
 gauge-chances = Diese Messuhr an dieser Stelle übersieht { $missed } der Lagerungen über der Grenze, schlägt bei { $alarm } falschen Alarm und lässt { $undecided } unentschieden, wenn die Bewegungen gleichmäßig zwischen null und der doppelten Grenze liegen.
-gauge-trend-growing = Über { $count } Vorgänge wächst sie um { $slope } mm im Jahr (± { $expanded }).
-gauge-trend-shrinking = Über { $count } Vorgänge schrumpft sie um { $slope } mm im Jahr (± { $expanded }): Fragen Sie, was geändert wurde.
-gauge-trend-no-change-shown = Über { $count } Vorgänge zeigt sich keine Änderung ({ $slope } mm im Jahr, ± { $expanded }); das heißt nicht, dass es keine gibt.
+gauge-trend-growing = Über { $count } Vorgänge wächst sie um { $slope } im Jahr (± { $expanded }).
+gauge-trend-shrinking = Über { $count } Vorgänge schrumpft sie um { $slope } im Jahr (± { $expanded }): Fragen Sie, was geändert wurde.
+gauge-trend-no-change-shown = Über { $count } Vorgänge zeigt sich keine Änderung ({ $slope } im Jahr, ± { $expanded }); das heißt nicht, dass es keine gibt.
 gauge-maker-first = Vorschrift und Angaben des Herstellers gehen allem vor, was hier steht.
 
 ## Absagen.

@@ -50,7 +50,7 @@ finding-sum-caution = VORSICHT: Vereinbaren Sie die Reparatur.
 finding-sum-notice = HINWEIS: Am Lager ist nichts zu tun.
 finding-sum-unrated = NOCH NICHT GEPRÜFT: Die Prüfung von Hand ist offen, darum gibt es keine Einstufung.
 finding-sum-suspicion = Nur ein Verdacht: { $reason }
-finding-sum-still = Der Rest der Prüfung ist noch offen: { $steps }.
+finding-sum-still = Die Prüfung von Hand ist nicht zu Ende.
 finding-sum-likely = Am ehesten: { $causes }. Mindestens eine Ursache am Lager: { $bearing }.
 finding-sum-no-cause = Keine Ursache sticht heraus. Mindestens eine Ursache am Lager: { $bearing }.
 finding-sum-nothing-yet = Noch wurde nichts eingetragen, darum sind die Ursachen nicht sortiert.
@@ -123,7 +123,10 @@ photo-none = Kein Foto: { $reason }
 unknown-hands-on = { $step }: nicht gemacht. Nur die Prüfung von Hand entscheidet.
 unknown-unsure = { $step }: gemacht, aber unsicher geblieben. Unsicher heißt nie gut.
 unknown-disputed = { $step }: Zwei Geräte haben verschiedene Antworten eingetragen.
-unknown-open = Nicht gemacht oder nicht ausgelesen: { $steps }.
+unknown-open = { $count ->
+    [one] Ein weiterer Schritt wurde nicht geprüft.
+   *[other] { $count } weitere Schritte wurden nicht geprüft.
+}
 unknown-cold = Brummen, aber kalt geprüft: Ein Sitz aus Aluminium kann sich warm öffnen. Fühlen Sie bei warmem Gehäuse noch einmal nach Bewegung.
 unknown-not-reproduced = Nicht nachgestellt: Bei laufendem Motor war nichts zu hören.
 unknown-not-listened = Nicht nachgestellt: Es gab keine Prüfung bei laufendem Motor, also hat niemand gehorcht.

@@ -1,18 +1,18 @@
 ### Der Reparaturnachweis.
 
-bore-line-size = Mittlerer Durchmesser { $size } mm, ± { $expanded } µm.
+bore-line-size = Mittlerer Durchmesser { $size }, ± { $expanded }.
 bore-line-size-unknown = Mittlerer Durchmesser nicht gemessen.
-bore-line-ovality = Ovalität höchstens { $value } µm, ± { $expanded } µm.
-bore-line-roundness = Rundheitsabweichung höchstens { $value } µm (Mindestzone), ± { $expanded } µm.
-bore-line-roundness-least = Rundheitsabweichung mindestens { $value } µm, ± { $expanded } µm: Diese Messart ist für manche Formen blind.
-bore-line-taper = Kegeligkeit { $value } µm von der Stirnfläche nach innen, ± { $expanded } µm.
+bore-line-ovality = Ovalität höchstens { $value }, ± { $expanded }.
+bore-line-roundness = Rundheitsabweichung höchstens { $value } (Mindestzone), ± { $expanded }.
+bore-line-roundness-least = Rundheitsabweichung mindestens { $value }, ± { $expanded }: Diese Messart ist für manche Formen blind.
+bore-line-taper = Kegeligkeit { $value } von der Stirnfläche nach innen, ± { $expanded }.
 
 repair-title = Reparaturnachweis: Lagersitz der Kardanwelle
 repair-foot = Reparaturnachweis, Vorgang { $visit }. Was hier nicht eingetragen ist, wurde nicht gemessen.
 repair-bore-found = Bohrung, wie vorgefunden
 repair-bore-finished = Bohrung, fertig bearbeitet
-repair-bore-caption = Tiefe { $depth } mm, die am wenigsten runde. Abweichung { $times }-fach vergrößert gezeichnet; gestrichelt: rund.
-repair-bore-alt = Polardiagramm der Bohrung in { $depth } mm Tiefe, ihre Abweichung von der Rundheit { $times }-fach vergrößert gezeichnet. Die Sätze daneben nennen ihre Zahlen.
+repair-bore-caption = Tiefe { $depth }, die am wenigsten runde. Abweichung { $times }-fach vergrößert gezeichnet; gestrichelt: rund.
+repair-bore-alt = Polardiagramm der Bohrung in { $depth } Tiefe, ihre Abweichung von der Rundheit { $times }-fach vergrößert gezeichnet. Die Sätze daneben nennen ihre Zahlen.
 repair-heading-gates = Bestätigt, bevor schwere Teile abgebaut wurden
 repair-heading-plan = Ausdrehplan
 repair-heading-passes = Geschnittene Durchgänge
@@ -22,7 +22,7 @@ repair-heading-notes = Schrauben und Drehmomente
 repair-not-recorded = Nicht eingetragen.
 repair-gate = { $gate } ({ $by }, { $at })
 repair-pass = Durchgang { $pass }: Das Werkzeug griff { $contact } ({ $by }, { $at }).
-repair-pass-measured = Durchgang { $pass }: Das Werkzeug griff { $contact }; Durchmesser { $diameter } mm ({ $by }, { $at }).
+repair-pass-measured = Durchgang { $pass }: Das Werkzeug griff { $contact }; Durchmesser { $diameter } ({ $by }, { $at }).
 repair-contact-none = nirgends
 repair-contact-partly = stellenweise
 repair-contact-all-round = rundum

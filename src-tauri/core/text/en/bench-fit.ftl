@@ -1,10 +1,10 @@
 ### The fit of a bearing in its seat: what sizes and materials give, and what keeps it from being worked out.
 
-fit-seat-bearing-in-housing = Bearing in housing, { $diameter } mm
-fit-seat-bearing-in-sleeve = Bearing in sleeve, { $diameter } mm
-fit-seat-sleeve-in-housing = Sleeve in housing, { $diameter } mm
-fit-size-hole = Hole { $least } to { $most } mm ({ $from }).
-fit-size-part = { $part } { $least } to { $most } mm ({ $from }).
+fit-seat-bearing-in-housing = Bearing in housing, { $diameter }
+fit-seat-bearing-in-sleeve = Bearing in sleeve, { $diameter }
+fit-seat-sleeve-in-housing = Sleeve in housing, { $diameter }
+fit-size-hole = Hole { $least } to { $most } ({ $from }).
+fit-size-part = { $part } { $least } to { $most } ({ $from }).
 fit-part-outer-ring = Outer ring
 fit-part-sleeve = Sleeve
 fit-part-housing = Housing
@@ -12,13 +12,13 @@ fit-from-measured = measured
 fit-from-class = hole class
 fit-from-bearing = bearing tolerance, Normal class
 fit-hole-outside-class = The measured hole lies outside the class that was given; the measured size counts.
-fit-interference = At 20 °C: { $least } to { $most } µm of interference, mean { $mean }; below zero is clearance.
+fit-interference = At 20 °C: { $least } to { $most } of interference, mean { $mean }; below zero is clearance.
 fit-state-tight = Tight in every pair.
 fit-state-may-be-loose = Loose in some pairs.
 fit-state-loose = Loose in every pair.
-fit-at-temperature = At { $celsius } °C: { $least } to { $most } µm, mean { $mean }.
-fit-loosens-hot = From 20 to { $celsius } °C the fit loses { $loss } µm.
-fit-tightens-hot = From 20 to { $celsius } °C the fit gains { $gain } µm.
+fit-at-temperature = At { $celsius } °C: { $least } to { $most }, mean { $mean }.
+fit-loosens-hot = From 20 to { $celsius } °C the fit loses { $loss }.
+fit-tightens-hot = From 20 to { $celsius } °C the fit gains { $gain }.
 fit-goes-loose-hot = THE FIT GOES LOOSE HOT: above { $celsius } °C every pair is loose, and the ring turns in its seat.
 fit-may-loosen-hot = The fit may go loose hot: above { $celsius } °C the loosest pair is loose.
 fit-looser-hot = The loosest pair is loose already at 20 °C, and looser when hot.
@@ -35,13 +35,13 @@ fit-heat-and-cold = Heat alone is not enough: outer part at its limit, { $limit 
 fit-heat-not-enough = Heat and cold within their limits are not enough. Press it, or choose a looser fit.
 fit-slides = Nothing is tight: it slides in by hand.
 
-fit-clearance-loss = The seat takes { $least } to { $most } µm of the bearing's internal clearance at 20 °C, at most { $worst } over the range.
-fit-clearance-left = Group { $group }: { $low } to { $high } µm before fitting, { $left-low } to { $left-high } left.
+fit-clearance-loss = The seat takes { $least } to { $most } of the bearing's internal clearance at 20 °C, at most { $worst } over the range.
+fit-clearance-left = Group { $group }: { $low } to { $high } before fitting, { $left-low } to { $left-high } left.
 fit-clearance-gone = THE BEARING RUNS WITHOUT CLEARANCE in the tightest pair: it turns stiff and dies early.
 fit-clearance-needed = Group { $group } or more keeps some clearance in every pair.
 fit-clearance-none-enough = No group up to C4 keeps clearance in every pair: choose a looser fit.
 
-fit-form = Sizes alone do not show an egg: a seat of this size should be round and straight within { $form } µm (half of IT5).
+fit-form = Sizes alone do not show an egg: a seat of this size should be round and straight within { $form } (half of IT5).
 fit-advice-light-alloy = The housing is of a light alloy. No source found prescribes one class for a light-alloy housing of such a bearing; the classes below are for iron and steel, and light alloys may need a tighter fit. The maker's drawing decides.
 fit-advice-iron = Classes by how the load stands to the outer ring; the maker's drawing decides.
 fit-advice-line = { $condition }: { $classes }

@@ -1,22 +1,22 @@
 ### The gauge on the shaft: what its readings say, and what keeps them from being judged.
 
-gauge-mean = Movement at the bearing: { $mean } mm, from { $count ->
+gauge-mean = Movement at the bearing: { $mean }, from { $count ->
     [one] one reading
    *[other] { $count } readings
  }.
 gauge-ratio = 1 mm at the gauge is { $ratio } mm at the bearing.
-gauge-interval = With 95% it lies between { $low } and { $high } mm (± { $expanded } mm, factor { $factor }).
+gauge-interval = With 95% it lies between { $low } and { $high } (± { $expanded }, factor { $factor }).
 gauge-one-reading = One reading says nothing of its own scatter, so no interval can be given.
 gauge-doubtful = { $count ->
     [one] One reading lies
    *[other] { $count } readings lie
  } far from the others. Look again at gauge and arm; it was counted all the same.
 
-gauge-limit-maker = Limit: { $limit } mm, the maker's figure.
-gauge-limit-internal-clearance = Limit: { $limit } mm, the largest internal clearance of such a bearing before it is fitted. Nobody's official limit; the maker's figure goes first.
+gauge-limit-maker = Limit: { $limit }, the maker's figure.
+gauge-limit-internal-clearance = Limit: { $limit }, the largest internal clearance of such a bearing before it is fitted. Nobody's official limit; the maker's figure goes first.
 gauge-limit-none = No limit is known: compare, do not judge.
-gauge-bands = Proven within the limit up to { $pass } mm, proven beyond it above { $fail } mm.
-gauge-bands-no-pass = With this gauge nothing can be proven within the limit; proven beyond it above { $fail } mm.
+gauge-bands = Proven within the limit up to { $pass }, proven beyond it above { $fail }.
+gauge-bands-no-pass = With this gauge nothing can be proven within the limit; proven beyond it above { $fail }.
 
 gauge-decision-proven = Movement beyond the limit is proven.
 gauge-decision-none-proven = The movement is proven to lie within the limit.
@@ -39,7 +39,7 @@ gauge-remedy-find-figure = Find the maker's figure for this support; without one
 gauge-remedy-too-near-limit = Nothing foreseen decides it: the movement is too near the limit. Treat it as unsure.
 
 gauge-budget = Uncertainty, largest first:
-gauge-budget-line = { $source }: { $contribution } µm, { $share } of the variance
+gauge-budget-line = { $source }: { $contribution }, { $share } of the variance
 gauge-source-scatter = Scatter of the readings
 gauge-source-resolution = Step of the gauge
 gauge-source-mpe = Permissible error of the gauge
@@ -48,9 +48,9 @@ gauge-source-gauge-place = Distance from pivot to gauge
 gauge-source-bearing-place = Distance from pivot to bearing
 
 gauge-chances = This gauge at this place misses { $missed } of supports beyond the limit, raises a false alarm at { $alarm }, and leaves { $undecided } undecided, if movements lie evenly between none and twice the limit.
-gauge-trend-growing = Over { $count } visits it grows by { $slope } mm a year (± { $expanded }).
-gauge-trend-shrinking = Over { $count } visits it shrinks by { $slope } mm a year (± { $expanded }): ask what was changed.
-gauge-trend-no-change-shown = Over { $count } visits no change is shown ({ $slope } mm a year, ± { $expanded }); that is not to say that there is none.
+gauge-trend-growing = Over { $count } visits it grows by { $slope } a year (± { $expanded }).
+gauge-trend-shrinking = Over { $count } visits it shrinks by { $slope } a year (± { $expanded }): ask what was changed.
+gauge-trend-no-change-shown = Over { $count } visits no change is shown ({ $slope } a year, ± { $expanded }); that is not to say that there is none.
 gauge-maker-first = The maker's procedure and figures go before anything said here.
 
 ## Refusals.

@@ -50,7 +50,7 @@ finding-sum-caution = CAUTION: book the repair.
 finding-sum-notice = NOTICE: no bearing action is needed.
 finding-sum-unrated = NOT YET CHECKED: the hands-on check is open, so there is no rating.
 finding-sum-suspicion = Suspicion only: { $reason }
-finding-sum-still = The rest of the check is still open: { $steps }.
+finding-sum-still = The hands-on check is not finished.
 finding-sum-likely = Most likely: { $causes }. At least one bearing cause: { $bearing }.
 finding-sum-no-cause = No single cause stands out. At least one bearing cause: { $bearing }.
 finding-sum-nothing-yet = Nothing was recorded yet, so the causes are not sorted.
@@ -123,7 +123,10 @@ photo-none = No photo: { $reason }
 unknown-hands-on = { $step }: not done. Only the hands-on check decides.
 unknown-unsure = { $step }: done, and left unsure. Unsure never reads as good.
 unknown-disputed = { $step }: two devices recorded different answers.
-unknown-open = Not done or not read: { $steps }.
+unknown-open = { $count ->
+    [one] One other step was not checked.
+   *[other] { $count } other steps were not checked.
+}
 unknown-figure = Movement was judged by the maker's figure, but the figure itself is not recorded. Enter it at intake.
 unknown-cold = Buzz with a cold check: an aluminium seat can open when hot. Feel for movement again with the housing warm.
 unknown-not-reproduced = Not reproduced: nothing was heard while running.

@@ -1,18 +1,18 @@
 ### The repair record.
 
-bore-line-size = Mean diameter { $size } mm, ± { $expanded } µm.
+bore-line-size = Mean diameter { $size }, ± { $expanded }.
 bore-line-size-unknown = Mean diameter not measured.
-bore-line-ovality = Ovality at most { $value } µm, ± { $expanded } µm.
-bore-line-roundness = Out of round by at most { $value } µm (minimum zone), ± { $expanded } µm.
-bore-line-roundness-least = Out of round by at least { $value } µm, ± { $expanded } µm: this way of measuring is blind to some shapes.
-bore-line-taper = Taper { $value } µm from the face inwards, ± { $expanded } µm.
+bore-line-ovality = Ovality at most { $value }, ± { $expanded }.
+bore-line-roundness = Out of round by at most { $value } (minimum zone), ± { $expanded }.
+bore-line-roundness-least = Out of round by at least { $value }, ± { $expanded }: this way of measuring is blind to some shapes.
+bore-line-taper = Taper { $value } from the face inwards, ± { $expanded }.
 
 repair-title = Repair record: bearing seat of the prop shaft
 repair-foot = Repair record, visit { $visit }. What is not recorded here was not measured.
 repair-bore-found = Bore as found
 repair-bore-finished = Bore as finished
-repair-bore-caption = Depth { $depth } mm, the least round. Deviation drawn { $times } times larger; dashed: round.
-repair-bore-alt = Polar drawing of the bore at depth { $depth } mm, its deviation from round drawn { $times } times larger. The sentences beside it give its figures.
+repair-bore-caption = Depth { $depth }, the least round. Deviation drawn { $times } times larger; dashed: round.
+repair-bore-alt = Polar drawing of the bore at depth { $depth }, its deviation from round drawn { $times } times larger. The sentences beside it give its figures.
 repair-heading-gates = Confirmed before heavy parts came off
 repair-heading-plan = Skim plan
 repair-heading-passes = Passes cut
@@ -22,7 +22,7 @@ repair-heading-notes = Fasteners and torques
 repair-not-recorded = Not recorded.
 repair-gate = { $gate } ({ $by }, { $at })
 repair-pass = Pass { $pass }: the cutter touched { $contact } ({ $by }, { $at }).
-repair-pass-measured = Pass { $pass }: the cutter touched { $contact }; diameter { $diameter } mm ({ $by }, { $at }).
+repair-pass-measured = Pass { $pass }: the cutter touched { $contact }; diameter { $diameter } ({ $by }, { $at }).
 repair-contact-none = nowhere
 repair-contact-partly = in places
 repair-contact-all-round = all round

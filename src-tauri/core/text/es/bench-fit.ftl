@@ -1,10 +1,10 @@
 ### El ajuste de un rodamiento en su alojamiento: qué dan medidas y materiales, y qué impide calcularlo.
 
-fit-seat-bearing-in-housing = Rodamiento en el soporte, { $diameter } mm
-fit-seat-bearing-in-sleeve = Rodamiento en el casquillo, { $diameter } mm
-fit-seat-sleeve-in-housing = Casquillo en el soporte, { $diameter } mm
-fit-size-hole = Agujero de { $least } a { $most } mm ({ $from }).
-fit-size-part = { $part } de { $least } a { $most } mm ({ $from }).
+fit-seat-bearing-in-housing = Rodamiento en el soporte, { $diameter }
+fit-seat-bearing-in-sleeve = Rodamiento en el casquillo, { $diameter }
+fit-seat-sleeve-in-housing = Casquillo en el soporte, { $diameter }
+fit-size-hole = Agujero de { $least } a { $most } ({ $from }).
+fit-size-part = { $part } de { $least } a { $most } ({ $from }).
 fit-part-outer-ring = Aro exterior
 fit-part-sleeve = Casquillo
 fit-part-housing = Soporte
@@ -12,13 +12,13 @@ fit-from-measured = medido
 fit-from-class = clase de agujero
 fit-from-bearing = tolerancia del rodamiento, clase Normal
 fit-hole-outside-class = El agujero medido queda fuera de la clase indicada; cuenta la medida tomada.
-fit-interference = A 20 °C: de { $least } a { $most } µm de apriete, media { $mean }; por debajo de cero es juego.
+fit-interference = A 20 °C: de { $least } a { $most } de apriete, media { $mean }; por debajo de cero es juego.
 fit-state-tight = Con apriete en todas las parejas.
 fit-state-may-be-loose = Con juego en algunas parejas.
 fit-state-loose = Con juego en todas las parejas.
-fit-at-temperature = A { $celsius } °C: de { $least } a { $most } µm, media { $mean }.
-fit-loosens-hot = De 20 a { $celsius } °C el ajuste pierde { $loss } µm de apriete.
-fit-tightens-hot = De 20 a { $celsius } °C el ajuste gana { $gain } µm de apriete.
+fit-at-temperature = A { $celsius } °C: de { $least } a { $most }, media { $mean }.
+fit-loosens-hot = De 20 a { $celsius } °C el ajuste pierde { $loss } de apriete.
+fit-tightens-hot = De 20 a { $celsius } °C el ajuste gana { $gain } de apriete.
 fit-goes-loose-hot = EL AJUSTE SE SUELTA EN CALIENTE: por encima de { $celsius } °C todas las parejas tienen juego y el aro gira en su alojamiento.
 fit-may-loosen-hot = El ajuste puede soltarse en caliente: por encima de { $celsius } °C la pareja más floja tiene juego.
 fit-looser-hot = La pareja más floja tiene juego ya a 20 °C, y más en caliente.
@@ -35,13 +35,13 @@ fit-heat-and-cold = El calor solo no basta: pieza exterior en su límite, { $lim
 fit-heat-not-enough = Calor y frío dentro de sus límites no bastan. Móntelo con prensa o elija un ajuste con menos apriete.
 fit-slides = No hay apriete: entra a mano.
 
-fit-clearance-loss = El alojamiento quita de { $least } a { $most } µm del juego interno del rodamiento a 20 °C, como mucho { $worst } en todo el margen.
-fit-clearance-left = Grupo { $group }: de { $low } a { $high } µm antes de montar, quedan de { $left-low } a { $left-high }.
+fit-clearance-loss = El alojamiento quita de { $least } a { $most } del juego interno del rodamiento a 20 °C, como mucho { $worst } en todo el margen.
+fit-clearance-left = Grupo { $group }: de { $low } a { $high } antes de montar, quedan de { $left-low } a { $left-high }.
 fit-clearance-gone = EL RODAMIENTO TRABAJA SIN JUEGO en la pareja con más apriete: gira duro y muere pronto.
 fit-clearance-needed = El grupo { $group } o uno mayor conserva algo de juego en todas las parejas.
 fit-clearance-none-enough = Ningún grupo hasta C4 conserva juego en todas las parejas: elija un ajuste con menos apriete.
 
-fit-form = Las medidas solas no muestran un huevo: un alojamiento de este tamaño debe ser redondo y recto dentro de { $form } µm (la mitad de IT5).
+fit-form = Las medidas solas no muestran un huevo: un alojamiento de este tamaño debe ser redondo y recto dentro de { $form } (la mitad de IT5).
 fit-advice-light-alloy = El soporte es de aleación ligera. Ninguna fuente hallada prescribe una clase única para un soporte de aleación ligera con un rodamiento así; las clases de abajo son para hierro y acero, y las aleaciones ligeras pueden necesitar más apriete. Decide el plano del fabricante.
 fit-advice-iron = Clases según cómo está la carga respecto al aro exterior; decide el plano del fabricante.
 fit-advice-line = { $condition }: { $classes }

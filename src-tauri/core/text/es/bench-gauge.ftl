@@ -1,22 +1,22 @@
 ### El comparador en el eje: qué dicen sus lecturas y qué impide juzgarlas.
 
-gauge-mean = Movimiento en el rodamiento: { $mean } mm, de { $count ->
+gauge-mean = Movimiento en el rodamiento: { $mean }, de { $count ->
     [one] una lectura
    *[other] { $count } lecturas
  }.
 gauge-ratio = 1 mm en el comparador son { $ratio } mm en el rodamiento.
-gauge-interval = Con un 95 % está entre { $low } y { $high } mm (± { $expanded } mm, factor { $factor }).
+gauge-interval = Con un 95 % está entre { $low } y { $high } (± { $expanded }, factor { $factor }).
 gauge-one-reading = Una sola lectura no dice nada de su propia dispersión, así que no se puede dar un intervalo.
 gauge-doubtful = { $count ->
     [one] Una lectura queda
    *[other] { $count } lecturas quedan
  } lejos de las demás. Revise el comparador y su brazo; se contó de todos modos.
 
-gauge-limit-maker = Límite: { $limit } mm, el valor del fabricante.
-gauge-limit-internal-clearance = Límite: { $limit } mm, el mayor juego interno de un rodamiento así antes de montarlo. No es un límite oficial de nadie; el valor del fabricante va primero.
+gauge-limit-maker = Límite: { $limit }, el valor del fabricante.
+gauge-limit-internal-clearance = Límite: { $limit }, el mayor juego interno de un rodamiento así antes de montarlo. No es un límite oficial de nadie; el valor del fabricante va primero.
 gauge-limit-none = No se conoce ningún límite: compare, no juzgue.
-gauge-bands = Demostrado dentro del límite hasta { $pass } mm, demostrado fuera por encima de { $fail } mm.
-gauge-bands-no-pass = Con este comparador no se puede demostrar nada dentro del límite; demostrado fuera por encima de { $fail } mm.
+gauge-bands = Demostrado dentro del límite hasta { $pass }, demostrado fuera por encima de { $fail }.
+gauge-bands-no-pass = Con este comparador no se puede demostrar nada dentro del límite; demostrado fuera por encima de { $fail }.
 
 gauge-decision-proven = Está demostrado que el movimiento supera el límite.
 gauge-decision-none-proven = Está demostrado que el movimiento queda dentro del límite.
@@ -39,7 +39,7 @@ gauge-remedy-find-figure = Busque el valor del fabricante para este soporte; sin
 gauge-remedy-too-near-limit = Nada de lo previsto lo decide: el movimiento está demasiado cerca del límite. Trátelo como dudoso.
 
 gauge-budget = Incertidumbre, la mayor primero:
-gauge-budget-line = { $source }: { $contribution } µm, { $share } de la varianza
+gauge-budget-line = { $source }: { $contribution }, { $share } de la varianza
 gauge-source-scatter = Dispersión de las lecturas
 gauge-source-resolution = Escalón del comparador
 gauge-source-mpe = Error permitido del comparador
@@ -48,9 +48,9 @@ gauge-source-gauge-place = Distancia del pivote al comparador
 gauge-source-bearing-place = Distancia del pivote al rodamiento
 
 gauge-chances = Este comparador en este lugar no detecta { $missed } de los soportes fuera del límite, da falsa alarma en { $alarm } y deja { $undecided } sin decidir, si los movimientos se reparten por igual entre cero y el doble del límite.
-gauge-trend-growing = En { $count } visitas crece { $slope } mm al año (± { $expanded }).
-gauge-trend-shrinking = En { $count } visitas disminuye { $slope } mm al año (± { $expanded }): pregunte qué se cambió.
-gauge-trend-no-change-shown = En { $count } visitas no se muestra ningún cambio ({ $slope } mm al año, ± { $expanded }); eso no quiere decir que no lo haya.
+gauge-trend-growing = En { $count } visitas crece { $slope } al año (± { $expanded }).
+gauge-trend-shrinking = En { $count } visitas disminuye { $slope } al año (± { $expanded }): pregunte qué se cambió.
+gauge-trend-no-change-shown = En { $count } visitas no se muestra ningún cambio ({ $slope } al año, ± { $expanded }); eso no quiere decir que no lo haya.
 gauge-maker-first = El procedimiento y los valores del fabricante van antes que todo lo dicho aquí.
 
 ## Rechazos.

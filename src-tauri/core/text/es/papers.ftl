@@ -50,7 +50,7 @@ finding-sum-caution = PRECAUCIÓN: pida cita para reparar.
 finding-sum-notice = AVISO: el rodamiento no necesita nada.
 finding-sum-unrated = AÚN SIN COMPROBAR: la prueba a mano sigue abierta, por eso no hay calificación.
 finding-sum-suspicion = Solo sospecha: { $reason }
-finding-sum-still = El resto de la revisión sigue abierto: { $steps }.
+finding-sum-still = La revisión a mano no está terminada.
 finding-sum-likely = Lo más probable: { $causes }. Al menos una causa del rodamiento: { $bearing }.
 finding-sum-no-cause = Ninguna causa destaca. Al menos una causa del rodamiento: { $bearing }.
 finding-sum-nothing-yet = Aún no se anotó nada, por eso las causas no están ordenadas.
@@ -123,7 +123,10 @@ photo-none = Sin foto: { $reason }
 unknown-hands-on = { $step }: no hecho. Solo la prueba a mano decide.
 unknown-unsure = { $step }: hecho, pero quedó dudoso. Dudoso nunca significa bien.
 unknown-disputed = { $step }: dos aparatos anotaron respuestas distintas.
-unknown-open = No hecho o no leído: { $steps }.
+unknown-open = { $count ->
+    [one] Un paso más quedó sin revisar.
+   *[other] { $count } pasos más quedaron sin revisar.
+}
 unknown-cold = Zumbido con prueba en frío: un alojamiento de aluminio puede abrirse en caliente. Busque movimiento otra vez con el soporte caliente.
 unknown-not-reproduced = No reproducido: con el motor en marcha no se oyó nada.
 unknown-not-listened = No reproducido: no se hizo ninguna prueba en marcha, así que nadie escuchó.

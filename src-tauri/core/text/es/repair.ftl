@@ -1,18 +1,18 @@
 ### El registro de reparación.
 
-bore-line-size = Diámetro medio { $size } mm, ± { $expanded } µm.
+bore-line-size = Diámetro medio { $size }, ± { $expanded }.
 bore-line-size-unknown = Diámetro medio no medido.
-bore-line-ovality = Ovalidad como mucho de { $value } µm, ± { $expanded } µm.
-bore-line-roundness = Desviación de redondez como mucho de { $value } µm (zona mínima), ± { $expanded } µm.
-bore-line-roundness-least = Desviación de redondez de al menos { $value } µm, ± { $expanded } µm: esta forma de medir no ve algunas formas.
-bore-line-taper = Conicidad de { $value } µm desde la cara hacia dentro, ± { $expanded } µm.
+bore-line-ovality = Ovalidad como mucho de { $value }, ± { $expanded }.
+bore-line-roundness = Desviación de redondez como mucho de { $value } (zona mínima), ± { $expanded }.
+bore-line-roundness-least = Desviación de redondez de al menos { $value }, ± { $expanded }: esta forma de medir no ve algunas formas.
+bore-line-taper = Conicidad de { $value } desde la cara hacia dentro, ± { $expanded }.
 
 repair-title = Registro de reparación: alojamiento del rodamiento del árbol de transmisión
 repair-foot = Registro de reparación, visita { $visit }. Lo que no está anotado aquí no se midió.
 repair-bore-found = Agujero tal como se encontró
 repair-bore-finished = Agujero terminado
-repair-bore-caption = { $depth } mm de profundidad, la menos redonda. Desviación dibujada { $times } veces mayor; a trazos: redondo.
-repair-bore-alt = Dibujo polar del agujero a { $depth } mm de profundidad, con su desviación respecto al círculo dibujada { $times } veces mayor. Las frases de al lado dan sus cifras.
+repair-bore-caption = { $depth } de profundidad, la menos redonda. Desviación dibujada { $times } veces mayor; a trazos: redondo.
+repair-bore-alt = Dibujo polar del agujero a { $depth } de profundidad, con su desviación respecto al círculo dibujada { $times } veces mayor. Las frases de al lado dan sus cifras.
 repair-heading-gates = Confirmado antes de quitar piezas pesadas
 repair-heading-plan = Plan de repaso
 repair-heading-passes = Pasadas dadas
@@ -22,7 +22,7 @@ repair-heading-notes = Tornillería y pares de apriete
 repair-not-recorded = No anotado.
 repair-gate = { $gate } ({ $by }, { $at })
 repair-pass = Pasada { $pass }: la cuchilla tocó { $contact } ({ $by }, { $at }).
-repair-pass-measured = Pasada { $pass }: la cuchilla tocó { $contact }; diámetro { $diameter } mm ({ $by }, { $at }).
+repair-pass-measured = Pasada { $pass }: la cuchilla tocó { $contact }; diámetro { $diameter } ({ $by }, { $at }).
 repair-contact-none = en ninguna parte
 repair-contact-partly = en algunas partes
 repair-contact-all-round = todo alrededor

@@ -1,10 +1,10 @@
 ### L'ajustement d'un roulement dans son logement : ce que donnent cotes et matières, et ce qui empêche de le calculer.
 
-fit-seat-bearing-in-housing = Roulement dans le palier, { $diameter } mm
-fit-seat-bearing-in-sleeve = Roulement dans la chemise, { $diameter } mm
-fit-seat-sleeve-in-housing = Chemise dans le palier, { $diameter } mm
-fit-size-hole = Alésage : { $least } à { $most } mm ({ $from }).
-fit-size-part = { $part } : { $least } à { $most } mm ({ $from }).
+fit-seat-bearing-in-housing = Roulement dans le palier, { $diameter }
+fit-seat-bearing-in-sleeve = Roulement dans la chemise, { $diameter }
+fit-seat-sleeve-in-housing = Chemise dans le palier, { $diameter }
+fit-size-hole = Alésage : { $least } à { $most } ({ $from }).
+fit-size-part = { $part } : { $least } à { $most } ({ $from }).
 fit-part-outer-ring = Bague extérieure
 fit-part-sleeve = Chemise
 fit-part-housing = Palier
@@ -12,13 +12,13 @@ fit-from-measured = par mesure
 fit-from-class = classe d’alésage
 fit-from-bearing = tolérance du roulement, classe Normale
 fit-hole-outside-class = L’alésage mesuré est hors de la classe donnée ; la cote mesurée compte.
-fit-interference = À 20 °C : { $least } à { $most } µm de serrage, en moyenne { $mean } ; en dessous de zéro, c’est du jeu.
+fit-interference = À 20 °C : { $least } à { $most } de serrage, en moyenne { $mean } ; en dessous de zéro, c’est du jeu.
 fit-state-tight = Serré pour toutes les paires de pièces.
 fit-state-may-be-loose = Avec du jeu pour certaines paires de pièces.
 fit-state-loose = Avec du jeu pour toutes les paires de pièces.
-fit-at-temperature = À { $celsius } °C : { $least } à { $most } µm, en moyenne { $mean }.
-fit-loosens-hot = De 20 à { $celsius } °C, l’ajustement perd { $loss } µm.
-fit-tightens-hot = De 20 à { $celsius } °C, l’ajustement gagne { $gain } µm.
+fit-at-temperature = À { $celsius } °C : { $least } à { $most }, en moyenne { $mean }.
+fit-loosens-hot = De 20 à { $celsius } °C, l’ajustement perd { $loss }.
+fit-tightens-hot = De 20 à { $celsius } °C, l’ajustement gagne { $gain }.
 fit-goes-loose-hot = L’AJUSTEMENT PREND DU JEU À CHAUD : au-dessus de { $celsius } °C, toutes les paires ont du jeu, et la bague tourne dans son logement.
 fit-may-loosen-hot = L’ajustement peut prendre du jeu à chaud : au-dessus de { $celsius } °C, la paire la moins serrée a du jeu.
 fit-looser-hot = La paire la moins serrée a déjà du jeu à 20 °C, et plus encore à chaud.
@@ -35,13 +35,13 @@ fit-heat-and-cold = Chauffer ne suffit pas : pièce extérieure à sa limite, {
 fit-heat-not-enough = Le chaud et le froid dans leurs limites ne suffisent pas. Montez à la presse, ou choisissez un ajustement moins serré.
 fit-slides = Rien n’est serré : la pièce glisse en place à la main.
 
-fit-clearance-loss = Le logement prend { $least } à { $most } µm du jeu interne du roulement à 20 °C, au plus { $worst } sur la plage.
-fit-clearance-left = Groupe { $group } : { $low } à { $high } µm avant montage, il reste { $left-low } à { $left-high }.
+fit-clearance-loss = Le logement prend { $least } à { $most } du jeu interne du roulement à 20 °C, au plus { $worst } sur la plage.
+fit-clearance-left = Groupe { $group } : { $low } à { $high } avant montage, il reste { $left-low } à { $left-high }.
 fit-clearance-gone = LE ROULEMENT TOURNE SANS JEU dans la paire la plus serrée : il tourne dur et meurt tôt.
 fit-clearance-needed = Le groupe { $group } ou au-dessus garde un peu de jeu pour toutes les paires.
 fit-clearance-none-enough = Aucun groupe jusqu’à C4 ne garde de jeu pour toutes les paires : choisissez un ajustement moins serré.
 
-fit-form = Les cotes seules ne montrent pas un ovale : un logement de cette cote doit être rond et droit à { $form } µm près (la moitié d’IT5).
+fit-form = Les cotes seules ne montrent pas un ovale : un logement de cette cote doit être rond et droit à { $form } près (la moitié d’IT5).
 fit-advice-light-alloy = Le palier est en alliage léger. Aucune source trouvée ne prescrit une classe unique pour le palier en alliage léger d’un tel roulement ; les classes ci-dessous valent pour la fonte et l’acier, et les alliages légers peuvent demander un ajustement plus serré. Le plan du constructeur décide.
 fit-advice-iron = Classes selon la charge par rapport à la bague extérieure ; le plan du constructeur décide.
 fit-advice-line = { $condition } : { $classes }

@@ -1,22 +1,22 @@
 ### Le comparateur sur l'arbre : ce que disent ses lectures, et ce qui empêche de les juger.
 
-gauge-mean = Mouvement au roulement : { $mean } mm, d’après { $count ->
+gauge-mean = Mouvement au roulement : { $mean }, d’après { $count ->
     [one] une lecture
    *[other] { $count } lectures
  }.
 gauge-ratio = 1 mm au comparateur vaut { $ratio } mm au roulement.
-gauge-interval = À 95 %, il est entre { $low } et { $high } mm (± { $expanded } mm, facteur { $factor }).
+gauge-interval = À 95 %, il est entre { $low } et { $high } (± { $expanded }, facteur { $factor }).
 gauge-one-reading = Une seule lecture ne dit rien de sa propre dispersion, on ne peut donc pas donner d’intervalle.
 gauge-doubtful = { $count ->
     [one] Une lecture est
    *[other] { $count } lectures sont
  } loin des autres. Regardez de nouveau le comparateur et son bras ; tout a été compté quand même.
 
-gauge-limit-maker = Limite : { $limit } mm, la valeur du constructeur.
-gauge-limit-internal-clearance = Limite : { $limit } mm, le plus grand jeu interne d’un tel roulement avant montage. Ce n’est la limite officielle de personne ; la valeur du constructeur passe d’abord.
+gauge-limit-maker = Limite : { $limit }, la valeur du constructeur.
+gauge-limit-internal-clearance = Limite : { $limit }, le plus grand jeu interne d’un tel roulement avant montage. Ce n’est la limite officielle de personne ; la valeur du constructeur passe d’abord.
 gauge-limit-none = Aucune limite n’est connue : comparez, ne jugez pas.
-gauge-bands = Prouvé dans la limite jusqu’à { $pass } mm, prouvé hors limite au-dessus de { $fail } mm.
-gauge-bands-no-pass = Avec ce comparateur, rien ne peut être prouvé dans la limite ; prouvé hors limite au-dessus de { $fail } mm.
+gauge-bands = Prouvé dans la limite jusqu’à { $pass }, prouvé hors limite au-dessus de { $fail }.
+gauge-bands-no-pass = Avec ce comparateur, rien ne peut être prouvé dans la limite ; prouvé hors limite au-dessus de { $fail }.
 
 gauge-decision-proven = Un mouvement hors limite est prouvé.
 gauge-decision-none-proven = Il est prouvé que le mouvement est dans la limite.
@@ -39,7 +39,7 @@ gauge-remedy-find-figure = Trouvez la valeur du constructeur pour ce palier ; 
 gauge-remedy-too-near-limit = Rien de prévu ne peut trancher : le mouvement est trop près de la limite. Traitez-le comme incertain.
 
 gauge-budget = Incertitude, la plus grande d’abord :
-gauge-budget-line = { $source } : { $contribution } µm, { $share } de la variance
+gauge-budget-line = { $source } : { $contribution }, { $share } de la variance
 gauge-source-scatter = Dispersion des lectures
 gauge-source-resolution = Échelon du comparateur
 gauge-source-mpe = Erreur tolérée du comparateur
@@ -48,9 +48,9 @@ gauge-source-gauge-place = Distance du pivot au comparateur
 gauge-source-bearing-place = Distance du pivot au roulement
 
 gauge-chances = Ce comparateur, à cet endroit, manque { $missed } des paliers hors limite, donne une fausse alarme dans { $alarm } des cas et en laisse { $undecided } sans décision, si les mouvements se répartissent également entre zéro et deux fois la limite.
-gauge-trend-growing = Sur { $count } visites, il augmente de { $slope } mm par an (± { $expanded }).
-gauge-trend-shrinking = Sur { $count } visites, il diminue de { $slope } mm par an (± { $expanded }) : demandez ce qui a été changé.
-gauge-trend-no-change-shown = Sur { $count } visites, aucun changement ne se montre ({ $slope } mm par an, ± { $expanded }) ; cela ne veut pas dire qu’il n’y en a pas.
+gauge-trend-growing = Sur { $count } visites, il augmente de { $slope } par an (± { $expanded }).
+gauge-trend-shrinking = Sur { $count } visites, il diminue de { $slope } par an (± { $expanded }) : demandez ce qui a été changé.
+gauge-trend-no-change-shown = Sur { $count } visites, aucun changement ne se montre ({ $slope } par an, ± { $expanded }) ; cela ne veut pas dire qu’il n’y en a pas.
 gauge-maker-first = Le mode opératoire et les valeurs du constructeur passent avant tout ce qui est dit ici.
 
 ## Refus.

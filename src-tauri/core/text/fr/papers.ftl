@@ -50,7 +50,7 @@ finding-sum-caution = ATTENTION : prenez rendez-vous pour réparer.
 finding-sum-notice = AVIS : rien à faire au roulement.
 finding-sum-unrated = PAS ENCORE CONTRÔLÉ : le contrôle à la main reste à finir, il n’y a donc pas de classement.
 finding-sum-suspicion = Simple soupçon : { $reason }
-finding-sum-still = Le reste du contrôle est encore à faire : { $steps }.
+finding-sum-still = Le contrôle à la main n’est pas fini.
 finding-sum-likely = Le plus probable : { $causes }. Au moins une cause au roulement : { $bearing }.
 finding-sum-no-cause = Aucune cause ne se détache. Au moins une cause au roulement : { $bearing }.
 finding-sum-nothing-yet = Rien n’a encore été noté, les causes ne sont donc pas triées.
@@ -123,7 +123,10 @@ photo-none = Pas de photo : { $reason }
 unknown-hands-on = { $step } : pas fait. Seul le contrôle à la main décide.
 unknown-unsure = { $step } : fait, mais resté incertain. Incertain ne veut jamais dire bon.
 unknown-disputed = { $step } : deux appareils ont noté des réponses différentes.
-unknown-open = Pas fait ou pas lu : { $steps }.
+unknown-open = { $count ->
+    [one] Une autre étape n’a pas été contrôlée.
+   *[other] { $count } autres étapes n’ont pas été contrôlées.
+}
 unknown-cold = Bourdonnement avec contrôle à froid : un logement en aluminium peut s’ouvrir à chaud. Cherchez de nouveau un mouvement avec le palier chaud.
 unknown-not-reproduced = Non reproduit : rien n’a été entendu moteur tournant.
 unknown-not-listened = Non reproduit : aucun contrôle moteur tournant n’a été fait, donc personne n’a écouté.

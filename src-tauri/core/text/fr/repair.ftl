@@ -1,18 +1,18 @@
 ### Le compte rendu de réparation.
 
-bore-line-size = Diamètre moyen { $size } mm, ± { $expanded } µm.
+bore-line-size = Diamètre moyen { $size }, ± { $expanded }.
 bore-line-size-unknown = Diamètre moyen non mesuré.
-bore-line-ovality = Ovalisation d’au plus { $value } µm, ± { $expanded } µm.
-bore-line-roundness = Défaut de circularité d’au plus { $value } µm (zone minimale), ± { $expanded } µm.
-bore-line-roundness-least = Défaut de circularité d’au moins { $value } µm, ± { $expanded } µm : cette façon de mesurer ne voit pas certaines formes.
-bore-line-taper = Conicité { $value } µm de la face vers l’intérieur, ± { $expanded } µm.
+bore-line-ovality = Ovalisation d’au plus { $value }, ± { $expanded }.
+bore-line-roundness = Défaut de circularité d’au plus { $value } (zone minimale), ± { $expanded }.
+bore-line-roundness-least = Défaut de circularité d’au moins { $value }, ± { $expanded } : cette façon de mesurer ne voit pas certaines formes.
+bore-line-taper = Conicité { $value } de la face vers l’intérieur, ± { $expanded }.
 
 repair-title = Compte rendu de réparation : logement du roulement de l’arbre de transmission
 repair-foot = Compte rendu de réparation, visite { $visit }. Ce qui n’est pas noté ici n’a pas été mesuré.
 repair-bore-found = Alésage tel que trouvé
 repair-bore-finished = Alésage fini
-repair-bore-caption = Profondeur { $depth } mm, la moins ronde. Écart dessiné { $times } fois plus grand ; tirets : rond.
-repair-bore-alt = Dessin polaire de l’alésage à la profondeur { $depth } mm, son écart au rond dessiné { $times } fois plus grand. Les phrases à côté en donnent les valeurs.
+repair-bore-caption = Profondeur { $depth }, la moins ronde. Écart dessiné { $times } fois plus grand ; tirets : rond.
+repair-bore-alt = Dessin polaire de l’alésage à la profondeur { $depth }, son écart au rond dessiné { $times } fois plus grand. Les phrases à côté en donnent les valeurs.
 repair-heading-gates = Confirmé avant la dépose des pièces lourdes
 repair-heading-plan = Plan de reprise
 repair-heading-passes = Passes faites
@@ -22,7 +22,7 @@ repair-heading-notes = Visserie et couples
 repair-not-recorded = Non noté.
 repair-gate = { $gate } ({ $by }, { $at })
 repair-pass = Passe { $pass }, contact de l’outil : { $contact } ({ $by }, { $at }).
-repair-pass-measured = Passe { $pass }, contact de l’outil : { $contact } ; diamètre { $diameter } mm ({ $by }, { $at }).
+repair-pass-measured = Passe { $pass }, contact de l’outil : { $contact } ; diamètre { $diameter } ({ $by }, { $at }).
 repair-contact-none = nulle part
 repair-contact-partly = par endroits
 repair-contact-all-round = tout autour

@@ -4,8 +4,9 @@ use std::path::PathBuf;
 
 use lexopt::{Arg, Parser};
 use steady_core::app::failure::Failure;
+use steady_core::app::request::Sheet;
 
-use super::{folder, unknown, value};
+use super::{folder, paper, unknown, value};
 use crate::fault;
 
 /// One of the commands, with what it works on.
@@ -19,11 +20,20 @@ pub struct Handover {
     pub json: bool,
 }
 
+/// The papers of an export; what is not given is as each was last made.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Papers {
+    /// Their language.
+    pub lang: Option<String>,
+    /// Their sheet.
+    pub paper: Option<Sheet>,
+}
+
 /// What to do.
 #[derive(Debug, PartialEq, Eq)]
 pub enum Task {
     /// Visits into a file; none means all.
-    Export { visits: Vec<String>, out: PathBuf, papers: bool },
+    Export { visits: Vec<String>, out: PathBuf, papers: Option<Papers> },
     /// A file into the data folder.
     Import { file: PathBuf },
     /// A file looked at.
@@ -51,6 +61,8 @@ pub fn read(command: &str, words: &mut Parser) -> Result<Option<Handover>, Failu
             Arg::Long("data") if command != "verify" => given.data = Some(folder(words)?),
             Arg::Long("out") if command == "export" => given.out = Some(folder(words)?),
             Arg::Long("papers") if command == "export" => given.papers = true,
+            Arg::Long("lang") if command == "export" => given.how.lang = Some(paper::language(words)?),
+            Arg::Long("paper") if command == "export" => given.how.paper = Some(paper::sheet(words)?),
             Arg::Long("confirm") if command == "erase" => {
                 given.word = Some(value(words)?.to_string_lossy().into_owned());
             }
@@ -71,6 +83,7 @@ struct Given {
     out: Option<PathBuf>,
     word: Option<String>,
     papers: bool,
+    how: Papers,
     json: bool,
 }
 
@@ -79,7 +92,11 @@ impl Given {
         if command == "export" {
             let visits = self.values.iter().map(|value| value.to_string_lossy().into_owned()).collect();
             let out = self.out.ok_or_else(|| lacking("export needs --out FILE"))?;
-            return Ok(Task::Export { visits, out, papers: self.papers });
+            if !self.papers && self.how != Papers::default() {
+                return Err(lacking("--lang and --paper go with --papers"));
+            }
+            let papers = self.papers.then_some(self.how);
+            return Ok(Task::Export { visits, out, papers });
         }
         let one = self.values.pop().ok_or_else(|| lacking("the command lacks what it works on"))?;
         Ok(match command {
@@ -102,8 +119,9 @@ fn lacking(what: &str) -> Failure {
 
 #[cfg(test)]
 mod tests {
-    use super::{Handover, Task, read};
+    use super::{Handover, Papers, Task, read};
     use lexopt::Parser;
+    use steady_core::app::request::Sheet;
 
     fn words(line: &str) -> (String, Parser) {
         let (command, rest) = line.split_once(' ').unwrap_or((line, ""));
@@ -125,10 +143,17 @@ mod tests {
 
     #[test]
     fn each_command_takes_its_own_words() {
-        let all = || Task::Export { visits: Vec::new(), out: "a.steady".into(), papers: false };
+        let all = || Task::Export { visits: Vec::new(), out: "a.steady".into(), papers: None };
         check("export --out a.steady", all(), None, false);
-        let two = Task::Export { visits: vec!["v".into(), "w".into()], out: "a.steady".into(), papers: true };
+        let two = Task::Export {
+            visits: vec!["v".into(), "w".into()],
+            out: "a.steady".into(),
+            papers: Some(Papers::default()),
+        };
         check("export v --json w --out=a.steady --papers --data d", two, Some("d"), true);
+        let papers = Some(Papers { lang: Some("fr".into()), paper: Some(Sheet::UsLetter) });
+        let french = Task::Export { visits: Vec::new(), out: "a.steady".into(), papers };
+        check("export --out a.steady --papers --lang fr --paper us-letter", french, None, false);
         check("import a.steady --data d", Task::Import { file: "a.steady".into() }, Some("d"), false);
         check("verify a.steady --json", Task::Verify { file: "a.steady".into() }, None, true);
         let erase = Task::Erase { visit: "v".into(), word: "TR-1".into() };
@@ -145,6 +170,9 @@ mod tests {
         refused("export", "missing-argument");
         refused("export v", "missing-argument");
         refused("export v --out", "missing-value");
+        refused("export --out a --lang de", "missing-argument");
+        refused("export --out a --papers --paper a5", "bad-paper");
+        refused("import a --lang de", "unknown-argument");
         refused("import", "missing-argument");
         refused("import a b", "unknown-argument");
         refused("verify a --data d", "unknown-argument");

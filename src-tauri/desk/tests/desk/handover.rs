@@ -106,3 +106,25 @@ fn backup_is_restored_and_a_database_salvaged() {
     refused(&["restore", &bench.path("nowhere"), "--data", &here], "backup-folder");
     refused(&["backup", &here, "--data", &bench.path("other")], "backup-folder");
 }
+
+#[test]
+fn workshop_is_taken_from_a_file_and_stands_on_papers_in_the_language_asked_for() {
+    let bench = Bench::new();
+    let (here, out) = (bench.path("here"), bench.path("papers"));
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let from_top = |name: &str| top.join(name).display().to_string();
+    assert!(done(&["workshop", "--data", &here]).starts_with("No particulars"));
+    let said = done(&["workshop", &from_top("demo-data/workshop/particulars.json"), "--data", &here]);
+    assert!(said.contains("Brackenfold Motor Works") && said.contains("86.5 GBP an hour"), "{said}");
+    assert_eq!(json(&["workshop", "--data", &here, "--json"])["phone"], "01632 960417");
+    refused(&["workshop", &from_top("README.md"), "--data", &here], "workshop-unreadable");
+    refused(&["workshop", &bench.path("none.json"), "--data", &here], "workshop-unreadable");
+    let case = from_top("demo-data/10-just-arrived.json");
+    let asked = ["--lang", "de", "--paper", "us-letter", "--out", &out, "--data", &here, "--json"];
+    json(&[&["replay", case.as_str()], asked.as_slice()].concat());
+    let text = fs::read_to_string(format!("{out}/note.txt")).expect("the short text");
+    assert!(text.contains("NOCH NICHT GEPRÜFT"), "{text}");
+    let finding = fs::read(format!("{out}/finding.pdf")).expect("the finding");
+    let holds = |what: &[u8]| finding.windows(what.len()).any(|at| at == what);
+    assert!(holds(b"/MediaBox[0 0 612 792]") && holds(b"/Lang(de)"), "another sheet or language");
+}

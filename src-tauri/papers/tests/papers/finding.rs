@@ -37,8 +37,13 @@ fn every_part_is_on_the_paper_in_its_order() {
         "Vehicle and visit",
         "Complaint",
         "Why this rating",
+        "Scope of work",
+        "The bench came to this",
+        "never a quote",
         "Likely causes",
         "What was checked",
+        "Not checked: Misfire counts",
+        "Gauge readings",
         "What is not known",
         "Roadworthiness rows",
         "Cautions",
@@ -75,7 +80,13 @@ fn hostile_text_prints_as_text() {
     let path = keep("finding-hostile", Paper::Finding(&finding), Sheet::A4, &sample::jpeg);
     let pages = check_form(&path, Sheet::A4);
     let text = flat_text(&path);
-    for expected in ["#panic(\"x\") $a_1^2$ *bold*", "#set page(width: 1pt) &amp; %00", "evil", "\u{FFFD}"] {
+    for expected in [
+        "#panic(\"x\") $a_1^2$ *bold*",
+        "#set page(width: 1pt) &amp; %00",
+        "evil",
+        "[…]",
+        "stands for letters",
+    ] {
         assert!(text.contains(expected), "{expected} is not on the paper");
     }
     let long_run = text.chars().filter(|c| *c == 'W').count();
@@ -106,6 +117,10 @@ fn odd_numbers_and_empty_parts_print() {
     bare.reasons.clear();
     bare.steps.clear();
     bare.causes.clear();
+    bare.workshop = None;
+    bare.scope = None;
+    bare.not_checked = None;
+    bare.gauges = None;
     bare.unknown.clear();
     bare.road.clear();
     bare.cautions.clear();
@@ -113,6 +128,41 @@ fn odd_numbers_and_empty_parts_print() {
     let path = keep("finding-bare", Paper::Finding(&bare), Sheet::A4, &no_photos);
     assert_eq!(check_form(&path, Sheet::A4), 1);
     assert!(!flat_text(&path).contains("Likely causes"), "an empty part has a heading");
+}
+
+/// Hebrew and Arabic have fonts; other scripts are named as missing, once, and only where they are.
+#[test]
+fn letters_without_a_font_are_said_to_be_missing() {
+    #[track_caller]
+    fn check(name: &str, owner: &str, printed: &str, missing: bool) {
+        let mut finding = sample::finding("danger", 0);
+        finding.vehicle = vec![sample::field("Owner", owner)];
+        let path = keep(&format!("finding-letters-{name}"), Paper::Finding(&finding), Sheet::A4, &no_photos);
+        check_form(&path, Sheet::A4);
+        let text = flat_text(&path);
+        assert!(text.contains(printed), "{name}: {printed} is not in {text}");
+        assert_eq!(text.contains("stands for letters"), missing, "{name}");
+        assert!(!text.contains('\u{FFFD}'), "{name}: {text}");
+    }
+    check("latin", "Åström, Łukasz, O'Brien, Nguyễn", "Åström, Łukasz, O'Brien, Nguyễn", false);
+    check("hebrew", "\u{5E9}\u{5DC}\u{5D5}\u{5DD}", "\u{5E9}\u{5DC}\u{5D5}\u{5DD}", false);
+    check("arabic", "\u{645}\u{631}\u{62D}\u{628}\u{627}", "\u{645}\u{631}\u{62D}\u{628}\u{627}", false);
+    check("japanese", "\u{592A}\u{90CE} T.", "[…] T.", true);
+    check("emoji", "car \u{1F697}", "car […]", true);
+    check("mixed-marks", "\u{5D0}\u{306}\u{5D1}\u{64F} a\u{5B8}", "\u{5D0}\u{5D1}", false);
+}
+
+#[test]
+fn the_workshop_stands_at_the_head_or_nowhere() {
+    let mut finding = sample::finding("danger", 0);
+    let named = keep("finding-workshop", Paper::Finding(&finding), Sheet::A4, &no_photos);
+    let text = flat_text(&named);
+    let places: Vec<Option<usize>> =
+        ["Example Motor Works", "01632 960417", "DO NOT DRIVE"].iter().map(|part| text.find(part)).collect();
+    assert!(places.is_sorted() && places.iter().all(Option::is_some), "{places:?}");
+    finding.workshop = None;
+    let nameless = keep("finding-no-workshop", Paper::Finding(&finding), Sheet::A4, &no_photos);
+    assert!(!flat_text(&nameless).contains("Example Motor Works"));
 }
 
 #[test]

@@ -5,9 +5,11 @@ use std::sync::{LazyLock, Mutex};
 
 use image::codecs::jpeg::JpegEncoder;
 use image::{Rgb, RgbImage};
-use steady_core::content::finding::{Finding, FindingHeadings, ReasonLine, StepLine};
+use steady_core::content::finding::{
+    Finding, FindingHeadings, GaugeRow, GaugeTable, ReasonLine, Scope, ScopeTier, StepLine,
+};
 use steady_core::content::note::{DecisionLine, Note, NoteSection};
-use steady_core::content::shared::{Band, CauseLine, Field, Labels, PhotoLine, Signed};
+use steady_core::content::shared::{Band, CauseLine, Field, Labels, Letterhead, PhotoLine, Signed};
 
 /// Every word a band can carry, as printed, with what it asks for.
 pub const BANDS: [(&str, &str, &str); 5] = [
@@ -101,6 +103,7 @@ pub fn finding(word: &str, photos: usize) -> Finding {
     Finding {
         locale: "en".into(),
         title: "Finding: prop shaft and its support bearing".into(),
+        workshop: Some(letterhead()),
         band: band(word),
         answer: owned(&[
             "Movement was felt up and down at the support. A bearing carried like this must not move at all.",
@@ -129,7 +132,10 @@ pub fn finding(word: &str, photos: usize) -> Finding {
             reason("warning", "WARNING", "The causes that sit in the bearing are more likely than not."),
             reason("caution", "CAUTION", "A buzz through the floor is not explained by anything else."),
         ],
+        scope: Some(scope()),
         steps: steps(photos),
+        not_checked: Some("Not checked: Misfire counts, Far end of the shaft.".into()),
+        gauges: Some(gauges()),
         causes: causes(),
         said: vec!["Kim Demo thinks: Worn bearing. It sings like the last one did.".into()],
         unknown: owned(&[
@@ -155,6 +161,62 @@ pub fn finding(word: &str, photos: usize) -> Finding {
             .into(),
         headings: headings(),
         labels: labels(),
+    }
+}
+
+pub fn letterhead() -> Letterhead {
+    Letterhead {
+        name: "Example Motor Works".into(),
+        address: owned(&["1 Example Yard", "Exampleford"]),
+        phone: "Phone 01632 960417".into(),
+    }
+}
+
+fn scope() -> Scope {
+    let tier = |tier: &str, name: &str, hours: &str, state: &str, label: &str| ScopeTier {
+        tier: tier.into(),
+        name: name.into(),
+        about: "What it takes in, in a sentence of some length, so that it wraps to a second line.".into(),
+        hours: hours.into(),
+        state: state.into(),
+        state_label: label.into(),
+    };
+    Scope {
+        lead: owned(&[
+            "The bench says: Skim the seat and press in a sleeve.",
+            "The ring has turned in its seat.",
+        ]),
+        tiers: vec![
+            tier("bearings-only", "Bearings only", "3 to 4.5 h", "ruled-out", "Ruled out"),
+            tier(
+                "skim-and-sleeve",
+                "Seat restored and sleeved",
+                "6 to 9 h",
+                "chosen",
+                "The bench came to this",
+            ),
+            tier("replace-housing", "Housing replaced", "", "ruled-out", "Ruled out"),
+        ],
+        terms: owned(&["Rate: 86.50 GBP an hour.", "This is a scope of work, never a quote."]),
+    }
+}
+
+fn gauges() -> GaugeTable {
+    let row = |place: &str, ratio: &str, decision: &str| GaugeRow {
+        place: place.into(),
+        readings: "0.31; 0.29; 0.30; 0.32; 0.30 mm".into(),
+        ratio: ratio.into(),
+        mean: "0.304 mm".into(),
+        expanded: "± 0.018 mm".into(),
+        limit: "0.036 mm".into(),
+        decision: decision.into(),
+    };
+    GaugeTable {
+        columns: owned(&["Where", "Readings", "Mean", "Expanded uncertainty, 95%", "Limit", "Decision"]),
+        rows: vec![
+            row("Up and down", "", "Movement beyond the limit is proven."),
+            row("Side to side", "1 mm at the gauge is 0.8 mm at the bearing.", "Not decided."),
+        ],
     }
 }
 
@@ -240,7 +302,9 @@ fn headings() -> FindingHeadings {
         vehicle: "Vehicle and visit".into(),
         complaint: "Complaint".into(),
         reasons: "Why this rating".into(),
+        scope: "Scope of work on the bearing".into(),
         steps: "What was checked".into(),
+        gauges: "Gauge readings".into(),
         causes: "Likely causes".into(),
         unknown: "What is not known".into(),
         road: "Roadworthiness rows, for information".into(),
@@ -258,6 +322,7 @@ pub fn note(word: &str, drawing: &str) -> Note {
     Note {
         locale: "en".into(),
         title: "What we found on your car".into(),
+        workshop: Some(letterhead()),
         band: band(word),
         vehicle: vec![
             field("Vehicle", "Demo tourer"),
@@ -279,6 +344,7 @@ pub fn note(word: &str, drawing: &str) -> Note {
         drawing: drawing.into(),
         drawing_words: "Where the bearing sits: the shaft runs under the floor from the engine to the rear axle. Near the engine its bearing sits in a solid metal housing.".into(),
         receipt_heading: "Your receipt".into(),
+        receipt_from: "Note from: Example Motor Works, 1 Example Yard, Exampleford".into(),
         receipt_text: "You sign only that you got this note. You can choose any of these, and you can change your mind.".into(),
         decisions: [("repair", "I will have it repaired"), ("decide-later", "I will decide later"), ("decline", "I decline")]
             .map(|(id, label)| DecisionLine { id: id.into(), label: label.into() })
@@ -299,6 +365,7 @@ fn labels() -> Labels {
         name: "Name".into(),
         date: "Date".into(),
         signature: "Signature".into(),
+        unprintable: "\"[…]\" stands for letters that this paper has no font for.".into(),
         page: "Page {page} of {pages}".into(),
     }
 }

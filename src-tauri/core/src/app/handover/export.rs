@@ -22,19 +22,18 @@ use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
 use crate::store::photo_files::PhotoSize;
 use crate::store::uploads::MAX_PIECE_BYTES;
+use crate::words::Words;
 
-/// Language of the papers in a file.
-const LOCALE: &str = "en";
 /// The papers of a visit by the start of their names.
 const PAPERS: [(&str, PaperKind); 2] = [("finding", PaperKind::Finding), ("note", PaperKind::Note)];
 
 /// Writes a file for a screen to fetch.
-pub fn prepare(inner: &mut Inner, visits: &[String], papers: bool) -> Result<Response, Fault> {
+pub fn prepare(inner: &mut Inner, wanted: Wanted<'_>) -> Result<Response, Fault> {
     let id = Uuid::now_v7().to_string();
     let mut file = BufWriter::new(inner.store.outgoing(&id)?);
-    let exported = export(inner, Wanted { visits, papers }, &mut file)?;
+    let exported = export(inner, wanted, &mut file)?;
     Ok(Response::Handover(HandoverFile {
-        name: file_name(visits, exported.visits),
+        name: file_name(wanted.visits, exported.visits),
         export: id,
         bytes: exported.bytes,
         pieces: exported.bytes.div_ceil(MAX_PIECE_BYTES),
@@ -74,7 +73,9 @@ pub fn export(inner: &mut Inner, wanted: Wanted<'_>, sink: &mut dyn Write) -> Re
         device: inner.device.clone(),
         key: key.public(),
     };
-    let mut open = |name: &str| open_part(inner, name);
+    // A language there are no texts in is refused before anything is written.
+    wanted.locale.map(Words::of).transpose()?;
+    let mut open = |name: &str| open_part(inner, name, wanted);
     let parts: Vec<Measured> = names.iter().map(|name| measure(name, &mut open)).collect::<Result<_, _>>()?;
     let bytes = write(made, missing, &parts, &key, (&mut open, sink))?;
     sink.flush().map_err(HandoverFault::Write)?;
@@ -120,7 +121,7 @@ fn photos(inner: &Inner, visits: &BTreeSet<String>) -> Result<(BTreeSet<String>,
     Ok((here, missing.into_iter().collect()))
 }
 
-fn open_part(inner: &mut Inner, name: &str) -> io::Result<Box<dyn Read>> {
+fn open_part(inner: &mut Inner, name: &str, wanted: Wanted<'_>) -> io::Result<Box<dyn Read>> {
     match PartKind::of(name) {
         Some(PartKind::Ledger(visit)) => {
             let lines = inner.store.lines(&visit).map_err(io::Error::other)?;
@@ -128,21 +129,22 @@ fn open_part(inner: &mut Inner, name: &str) -> io::Result<Box<dyn Read>> {
         }
         Some(PartKind::Photo(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Full)?)),
         Some(PartKind::Thumb(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Thumb)?)),
-        Some(PartKind::Paper) | None => Ok(Box::new(Cursor::new(paper(inner, name)?))),
+        Some(PartKind::Paper) | None => Ok(Box::new(Cursor::new(paper(inner, name, wanted)?))),
     }
 }
 
 /// Printed anew each time it is asked for: the same ledger gives the same bytes.
-fn paper(inner: &mut Inner, name: &str) -> io::Result<Vec<u8>> {
+fn paper(inner: &mut Inner, name: &str, wanted: Wanted<'_>) -> io::Result<Vec<u8>> {
     let unknown = || io::Error::other("no such paper");
     let stem = name.strip_prefix("papers/").and_then(|name| name.strip_suffix(".pdf")).ok_or_else(unknown)?;
     let (start, visit) = stem.split_once('-').ok_or_else(unknown)?;
     let (_, kind) = PAPERS.iter().find(|(known, _)| *known == start).ok_or_else(unknown)?;
-    match papers::paper(inner, visit, *kind, LOCALE, Sheet::A4) {
-        Ok(Response::Paper(file)) => STANDARD.decode(file.base64).map_err(io::Error::other),
-        Ok(_) => Err(unknown()),
-        Err(fault) => Err(io::Error::other(fault)),
-    }
+    let made = inner.store.last_made(visit, kind.id()).map_err(io::Error::other)?;
+    let last = made.as_ref().map(|made| made.locale.clone());
+    let locale = wanted.locale.map(str::to_owned).or(last).unwrap_or_else(|| inner.locale());
+    let sheet = wanted.sheet.or_else(|| Sheet::from_id(&made?.sheet)).unwrap_or_default();
+    let file = papers::printed(inner, visit, *kind, (&locale, sheet)).map_err(io::Error::other)?;
+    STANDARD.decode(file.base64).map_err(io::Error::other)
 }
 
 impl From<HandoverFault> for Fault {

@@ -16,6 +16,7 @@ use serde::Serialize;
 
 use super::failure::Failure;
 use super::fault::Fault;
+use super::request::Sheet;
 use super::steady::{Inner, Steady, shown};
 use crate::handover::key::DeviceKey;
 use crate::store::backup::BackedUp;
@@ -78,6 +79,10 @@ pub struct Wanted<'a> {
     pub visits: &'a [String],
     /// Finding and note as PDF too, for a reader without Steady.
     pub papers: bool,
+    /// Language of the papers; none: the one each was last made in, else the screens'.
+    pub locale: Option<&'a str>,
+    /// Their sheet; none: the one each was last made on, else A4.
+    pub sheet: Option<Sheet>,
 }
 
 impl Steady {

@@ -4,10 +4,12 @@
 use std::path::Path;
 
 use super::super::fault::{Fault, Refusal};
+use super::super::knowledge;
 use super::super::steady::Inner;
 use super::import::{Place, TakeFault, take_in};
 use super::seen::photo_of;
 use super::{Imported, Salvaged};
+use crate::model::workshop::Workshop;
 use crate::photos::kept;
 use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
@@ -15,20 +17,26 @@ use crate::store::merge::{MergeFault, Merging};
 use crate::store::photo_files::PhotoSize;
 use crate::store::salvage::Foreign;
 use crate::store::staging::Staging;
-use crate::trade;
 
-/// A backup's own layouts come first, so that visits that need them can be derived.
+/// A backup's own knowledge comes first, so that visits that need them can be derived.
 pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
     let database = folder.join("steady.db");
     if !database.is_file() {
         return Err(StoreFault::NotABackup.into());
     }
-    inner.store.take_layouts(folder)?;
-    let (trade, _) = trade::load(&inner.store.own_layouts()).map_err(Fault::Internal)?;
-    inner.trade = trade;
+    inner.store.take_own_files(folder)?;
+    let now = (inner.clock)();
+    (inner.trade, _) = knowledge::current(&mut inner.store, now)?;
     let salvaged = salvage(inner, &database)?;
-    let here = inner.store.settings()?;
-    for (name, value) in inner.store.foreign(&database)?.settings() {
+    let (here, foreign) = (inner.store.settings()?, inner.store.foreign(&database)?);
+    for (version, texts) in foreign.knowledge() {
+        inner.store.keep_knowledge(&version, now, &texts)?;
+    }
+    if inner.workshop == Workshop::default() {
+        inner.store.set_workshop(&foreign.workshop())?;
+        inner.workshop = inner.store.workshop()?;
+    }
+    for (name, value) in foreign.settings() {
         if !here.contains_key(&name) {
             inner.store.set(&name, &value)?;
         }

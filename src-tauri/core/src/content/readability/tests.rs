@@ -11,6 +11,7 @@ use super::super::write_note::build_note;
 use super::counts::{Counts, counts};
 use super::measures::{MEASURES, measures};
 use super::syllables::syllables;
+use crate::model::workshop::Workshop;
 
 /// What an owner reads from top to bottom, without the car's data and the headings.
 fn page(note: &Note) -> String {
@@ -122,17 +123,20 @@ fn every_note(words: &Words) -> Vec<(String, Note)> {
     for cause in CAUSES {
         let mut unrated = opened();
         unrated.sorting.causes = vec![likely(cause, 0.8)];
-        notes.push((format!("unrated, {cause}"), build_note(&unrated, words)));
+        notes.push((format!("unrated, {cause}"), build_note(&unrated, &Workshop::default(), words)));
         for (rule, word) in RULES {
             let mut standing = rated(rule, word, cause);
-            notes.push((format!("{rule}, {cause}"), build_note(&standing, words)));
+            notes.push((format!("{rule}, {cause}"), build_note(&standing, &Workshop::default(), words)));
             unanswer(&mut standing, "misfire-evidence");
             choose(&mut standing, "play-far-end", "unsure");
             if word == Word::Danger {
                 unanswer(&mut standing, "turn-by-hand");
                 standing.urgency.missing.push("turn-by-hand".to_owned());
             }
-            notes.push((format!("{rule}, {cause}, checks open"), build_note(&standing, words)));
+            notes.push((
+                format!("{rule}, {cause}, checks open"),
+                build_note(&standing, &Workshop::default(), words),
+            ));
         }
     }
     notes

@@ -1,0 +1,103 @@
+// A workshop says who it is, and its papers carry it; the finding shows the scope of work without a quote, and
+// a rating with nothing to repair asks for no repair.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openPhone, startDesk, violations } from "./stage.mjs";
+
+let desk;
+let phone;
+
+before(async () => {
+  desk = await startDesk();
+  phone = await openPhone(desk);
+});
+
+after(async () => {
+  await phone?.browser.close();
+  await desk?.stop();
+});
+
+async function accessible(screen) {
+  assert.deepEqual(await violations(phone.page), [], `axe on ${screen}`);
+}
+
+async function visitScreen(where) {
+  const hash = await phone.page.evaluate(() => location.hash);
+  const visit = /#\/visit\/[^/]+/.exec(hash)[0];
+  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
+  await phone.page.waitForTimeout(400);
+}
+
+test("the workshop enters its particulars, and a number that could be two is refused", async () => {
+  const { page, id } = phone;
+  await page.goto(desk.address);
+  await id("technician").fill("Kim Marsh");
+  await id("save-technician").click();
+  await id("workshop").click();
+  await id("workshop-name").fill("Example Works");
+  await id("workshop-address").fill("1 Example Yard\nExampleford");
+  await id("workshop-phone").fill("01632 960417");
+  await id("length-thou").click();
+  await id("from-bearings-only").fill("3");
+  await id("to-bearings-only").fill("4,5");
+  await id("workshop-rate").fill("1,000");
+  await id("workshop-currency").fill("GBP");
+  await accessible("the workshop");
+  await id("save-workshop").click();
+  await page.getByRole("alert").first().waitFor();
+  assert.equal(await id("workshop-saved").count(), 0);
+  await id("workshop-rate").fill("86.50");
+  await id("save-workshop").click();
+  await id("workshop-saved").waitFor();
+  await page.reload();
+  await id("workshop-name").waitFor();
+  assert.equal(await id("workshop-name").inputValue(), "Example Works");
+  assert.equal(await id("to-bearings-only").inputValue(), "4.5");
+  assert.equal(await id("length-thou").getAttribute("aria-pressed"), "true");
+});
+
+test("a note without a rating names the workshop and speaks of no repair", async () => {
+  const { page, id } = phone;
+  await page.goto(`${desk.origin}/#/new`);
+  await id("layout-rigid-engine-speed").click();
+  await id("plate").fill("TR 4417");
+  await id("save-intake").click();
+  await page.waitForFunction(() => location.hash.includes("/visit/"));
+  await visitScreen("note");
+  await id("letterhead").waitFor();
+  const said = await page.locator("main").innerText();
+  assert.match(said, /Example Works/);
+  assert.match(said, /01632 960417/);
+  assert.doesNotMatch(await id("decision-repair").innerText(), /repair/i);
+  await accessible("the note");
+});
+
+test("movement felt brings the scope of work with the workshop's hours, never as a quote", async () => {
+  const { page, id } = phone;
+  await visitScreen("gates/lift");
+  const gates = page.locator("[data-testid^=gate-]");
+  await gates.first().waitFor();
+  for (let index = 0; index < (await gates.count()); index += 1) {
+    await gates.nth(index).click();
+    await page.waitForTimeout(150);
+  }
+  await visitScreen("step/play-vertical");
+  await id("answer-felt").click();
+  await page.waitForTimeout(300);
+  await visitScreen("finding");
+  await id("scope").waitFor();
+  const scope = await id("scope").innerText();
+  assert.match(scope, /bench decides after teardown/);
+  assert.match(scope, /3 to 4\.5 h/);
+  assert.match(scope, /86\.50 GBP/);
+  assert.match(scope, /never a quote/);
+  await accessible("the finding");
+  await visitScreen("note");
+  assert.match(await id("decision-repair").innerText(), /repaired/);
+});
+
+test("nothing left for elsewhere and nothing broke", () => {
+  assert.deepEqual(phone.strays, []);
+  assert.deepEqual(phone.faults, []);
+});

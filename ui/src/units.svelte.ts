@@ -1,0 +1,21 @@
+// Lengths on the screens in the workshop's unit, as the core writes them on paper: millimetres where it chose
+// none, thousandths of an inch, and inches from one inch on (25.4 mm exactly, NIST SP 811).
+
+import { number, t } from './text.svelte.ts';
+import type { Units } from './types/Units.ts';
+
+const INCH = 25.4;
+
+const chosen = $state<{ units: Units }>({ units: { length: null, distance: null } });
+
+/** Takes the units that the core says the workshop works in. */
+export function takeUnits(units: Units): void {
+  chosen.units = units;
+}
+
+/** A length in millimetres with so many decimals, or the same in the workshop's unit. */
+export function length(mm: number, decimals: number): string {
+  if (chosen.units.length !== 'thou') return t('length-mm', { mm: number(mm, decimals) });
+  if (Math.abs(mm) >= INCH) return t('length-inch', { inch: number(mm / INCH, 4) });
+  return t('length-thou', { thou: number((mm / INCH) * 1000, 1) });
+}
