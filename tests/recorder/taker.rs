@@ -26,6 +26,7 @@ fn main() {
             }
             Err(PhotoFault::NotAnImage) => "photo-not-an-image".to_owned(),
             Err(PhotoFault::CutShort) => "photo-cut-short".to_owned(),
+            Err(PhotoFault::Heic) => "photo-heic".to_owned(),
             Err(PhotoFault::Format) => "photo-format".to_owned(),
             Err(PhotoFault::TooLarge) => "photo-too-large".to_owned(),
         };

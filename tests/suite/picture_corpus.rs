@@ -11,6 +11,7 @@ use crate::picture_files::{
 const NO_PICTURE: &str = "photo-not-an-image";
 const CUT_SHORT: &str = "photo-cut-short";
 const FORMAT: &str = "photo-format";
+const HEIC: &str = "photo-heic";
 const TOO_LARGE: &str = "photo-too-large";
 /// What a sound picture of the size used throughout becomes.
 const SMALL: &str = "24x16";
@@ -138,8 +139,8 @@ fn other_kinds() -> Corpus {
         ("an icon", zeros(b"\0\0\x01\0\x01\0"), FORMAT),
         ("a plain pixmap", zeros(b"P6\n99999 99999\n255\n"), FORMAT),
         ("a QOI", zeros(b"qoif\xff\xff\xff\xff"), FORMAT),
-        ("an HEIC", brand(b"heic"), FORMAT),
-        ("an HEIF of another brand", brand(b"mif1"), FORMAT),
+        ("an HEIC", brand(b"heic"), HEIC),
+        ("an HEIF of another brand", brand(b"mif1"), HEIC),
         ("an AVIF", brand(b"avif"), FORMAT),
         ("a film", brand(b"isom"), FORMAT),
         ("a film without a brand", zeros(b"\0\0\0\x08ftyp"), FORMAT),

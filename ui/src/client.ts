@@ -1,6 +1,7 @@
 // The one door to the core. In the app's window a request goes through Tauri, in a browser to the
 // loopback desk; everything else in ui/ calls `ask` and knows neither.
 
+import { kept } from './device.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Request } from './types/Request.ts';
 import type { Response } from './types/Response.ts';
@@ -21,7 +22,15 @@ type Replies = {
   answer: 'visit';
   upload: 'uploaded';
   'keep-photo': 'visit';
+  'read-vin': 'vin';
   'waive-photo': 'visit';
+  'want-photo': 'wanted';
+  'wanted-photos': 'wanted';
+  'drop-wanted': 'wanted';
+  'keep-wanted': 'visit';
+  'mark-photo': 'visit';
+  'pair-photos': 'visit';
+  'qr-code': 'qr-code';
   undo: 'visit';
   finding: 'finding';
   note: 'note';
@@ -67,6 +76,9 @@ interface TauriInternals {
   convertFileSrc(path: string, protocol: string): string;
 }
 
+/** Requests that send a piece; every other one that names an upload has done with it. */
+const PIECES: Request['ask'][] = ['upload', 'import-piece'];
+
 const KEY_STORE = 'steady.key';
 const KEY_FRAGMENT = /^#(?:\/?\?)?key=([^&]+)/;
 
@@ -85,6 +97,7 @@ export function adoptKey(): void {
 export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask']>> {
   const window = tauri();
   const reply = window ? await throughWindow(window, request) : await throughDesk(request);
+  if ('upload' in request && !PIECES.includes(request.ask)) void kept(request.upload);
   return reply as ReplyTo<Q['ask']>;
 }
 

@@ -13,6 +13,7 @@ const PLACES: Place[] = [
   { screen: 'intake', visit: 'a-1' },
   { screen: 'walk', visit: 'a-1' },
   { screen: 'step', visit: 'a-1', step: 'play-vertical' },
+  { screen: 'photo', visit: 'a-1', step: 'play-vertical' },
   { screen: 'gates', visit: 'a-1', set: 'lift' },
   { screen: 'leave', visit: 'a-1', set: 'creep' },
   { screen: 'order', visit: 'a-1' },

@@ -5,14 +5,14 @@ export type Place =
   | { screen: 'home' | 'calibration' | 'workshop' }
   | { screen: 'intake'; visit: string | null }
   | { screen: 'walk'; visit: string }
-  | { screen: 'step' | 'gauge'; visit: string; step: string }
+  | { screen: 'step' | 'gauge' | 'photo'; visit: string; step: string }
   | { screen: 'gates'; visit: string; set: string }
   | { screen: 'leave'; visit: string; set: string }
   | { screen: 'order'; visit: string }
   | { screen: 'result' | 'finding' | 'note' | 'ledger' | 'outcome' | 'bench'; visit: string };
 
 const ID = '([A-Za-z0-9-]+)';
-const STEP = new RegExp(`^#/visit/${ID}/(step|gauge|gates|leave)/${ID}$`);
+const STEP = new RegExp(`^#/visit/${ID}/(step|gauge|photo|gates|leave)/${ID}$`);
 const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome|bench))?$`);
 
 /** Reads an address; one that leads nowhere leads home. */
@@ -22,7 +22,7 @@ export function read(hash: string): Place {
   if (hash === '#/new') return { screen: 'intake', visit: null };
   const [, at, screen, about] = STEP.exec(hash) ?? [];
   if (at && about) {
-    if (screen === 'step' || screen === 'gauge') return { screen, visit: at, step: about };
+    if (screen === 'step' || screen === 'gauge' || screen === 'photo') return { screen, visit: at, step: about };
     if (screen === 'gates' || screen === 'leave') return { screen, visit: at, set: about };
   }
   const [, visit, inside] = VISIT.exec(hash) ?? [];
@@ -45,6 +45,7 @@ export function write(place: Place): string {
       return `#/visit/${place.visit}`;
     case 'step':
     case 'gauge':
+    case 'photo':
       return `#/visit/${place.visit}/${place.screen}/${place.step}`;
     case 'gates':
     case 'leave':

@@ -49,8 +49,9 @@ Usage
   steady workshop [FILE.json] [--data DIR] [--json]
       Takes the workshop's own particulars from a file; without one, prints them.
   steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
-  steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
       Records what was really there, as seen at teardown or after the repair.
+  steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
+      Sorts a visit again by the knowledge it was sorted by, or by another version that sorted here.
 
 Options
   --data DIR   Folder of the visits; the platform's data folder if not given.
@@ -109,6 +110,8 @@ pub enum Command {
     Outcome(Outcome),
     /// Sort a visit as it was sorted.
     Sorted(Sorted),
+    /// Take or print the workshop's particulars.
+    Workshop(workshop::Workshop),
 }
 
 /// The visit to sort by knowledge of another version.
@@ -122,8 +125,6 @@ pub struct Sorted {
     pub json: bool,
     /// Data folder, if given.
     pub data: Option<PathBuf>,
-    /// Take or print the workshop's particulars.
-    Workshop(workshop::Workshop),
 }
 
 /// The outcome to record.
@@ -290,6 +291,21 @@ fn value(words: &mut Parser) -> Result<OsString, Failure> {
         .ok_or_else(|| fault::failure("missing-value", "an option lacks its value", "See steady --help."))
 }
 
+/// One file and whether JSON is wanted, as `bore` and `gauge` take them; none where help is asked for. The file is
+/// empty where none was named.
+fn file_and_json(words: &mut Parser) -> Result<Option<(PathBuf, bool)>, Failure> {
+    let (mut file, mut json) = (PathBuf::new(), false);
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("json") => json = true,
+            Arg::Long("help") | Arg::Short('h') => return Ok(None),
+            Arg::Value(named) if file.as_os_str().is_empty() => file = named.into(),
+            _ => return Err(unknown()),
+        }
+    }
+    Ok(Some((file, json)))
+}
+
 fn port(word: &OsString) -> Result<u16, Failure> {
     word.to_str().and_then(|word| word.parse().ok()).ok_or_else(|| {
         fault::failure(
@@ -308,9 +324,8 @@ fn unknown() -> Failure {
 #[cfg(test)]
 mod tests {
     use super::measure::{Fit, Gauge};
-    use super::{Command, Outcome, Replay, Serve, Sorted, read};
     use super::workshop::Workshop;
-    use super::{Command, Outcome, Replay, Serve, read};
+    use super::{Command, Outcome, Replay, Serve, Sorted, read};
     use lexopt::Parser;
     use steady_core::app::request::Sheet;
 

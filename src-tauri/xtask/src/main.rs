@@ -10,6 +10,7 @@ mod fuzz;
 mod icons;
 mod node;
 mod papers;
+mod phones;
 mod rooms;
 mod run;
 mod say;
@@ -36,8 +37,10 @@ cargo xtask papers
     Prints finding and note of every demo visit in every language into target/papers, and checks them.
 cargo xtask fuzz [TARGET...]
     Runs every fuzz target of tests/fuzz, or the named ones, for a minute each.
+cargo xtask phones
+    Type-checks the app for Android and the core for iOS, and holds the phones' projects to what the code uses.
 cargo xtask icons
-    Draws the icon sizes from icons/steady.svg.";
+    Draws every icon size, the phones' too, from icons/steady.svg.";
 
 fn main() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
@@ -48,6 +51,7 @@ fn main() -> ExitCode {
         Some((&"bench", [])) => bench::run(),
         Some((&"papers", [])) => papers::run(),
         Some((&"fuzz", rest)) => fuzz::run(rest),
+        Some((&"phones", [])) => phones::run(),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);

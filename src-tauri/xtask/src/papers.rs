@@ -8,9 +8,8 @@ pub fn run() -> Outcome<()> {
     if cfg!(target_os = "linux") {
         debian::ensure(debian::PAPERS)?;
     }
-    let words = ["test", "--workspace", "--test", "suite", "--", "demo_papers_are_sound"];
     let tests = ["demo_papers_are_sound", "names_keep_their_letters"];
-    let words = [&["test", "--package", "suite", "--test", "suite", "--"], tests.as_slice()].concat();
+    let words = [&["test", "--workspace", "--test", "suite", "--"], tests.as_slice()].concat();
     start::to_the_end(start::cargo(&words).env("STEADY_PAPERS", "all"))?;
     say::line(&format!("The papers are in {}", rooms::top().join("target/papers").display()));
     Ok(())

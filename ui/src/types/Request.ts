@@ -6,6 +6,7 @@ import type { Decision } from "./Decision";
 import type { GaugeGiven } from "./GaugeGiven";
 import type { HousingLook } from "./HousingLook";
 import type { Intake } from "./Intake";
+import type { Mark } from "./Mark";
 import type { Order } from "./Order";
 import type { PaperKind } from "./PaperKind";
 import type { RingTurn } from "./RingTurn";
@@ -124,7 +125,67 @@ step: string,
 /**
  * The upload.
  */
-upload: string, } | { "ask": "waive-photo", 
+upload: string, } | { "ask": "want-photo", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * The wish's name, which the screen makes up (UUID).
+ */
+wish: string, } | { "ask": "wanted-photos", 
+/**
+ * The visit.
+ */
+visit: string, } | { "ask": "drop-wanted", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, } | { "ask": "keep-wanted", 
+/**
+ * The wish.
+ */
+wish: string, 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "mark-photo", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * SHA-256 of the photo, hex.
+ */
+photo: string, 
+/**
+ * The marks; none takes them away.
+ */
+marks: Array<Mark>, } | { "ask": "pair-photos", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * SHA-256 of the earlier photo, hex; none for the latest alone.
+ */
+before: string | null, } | { "ask": "waive-photo", 
 /**
  * The visit.
  */
@@ -180,7 +241,15 @@ locale: string,
 /**
  * Sheet.
  */
-sheet: Sheet, } | { "ask": "sign", 
+sheet: Sheet, } | { "ask": "qr-code", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * Language.
+ */
+locale: string, } | { "ask": "sign", 
 /**
  * The visit.
  */

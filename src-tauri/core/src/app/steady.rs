@@ -30,7 +30,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, knowledge, learning, list, papers, workshop};
+use super::{bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, vin, wishes, workshop};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -161,7 +161,7 @@ impl Inner {
         Ok(Words::of(locale)?.measured_in(self.workshop.units))
     }
 
-    fn technician(&self, by: Option<&str>) -> Result<String, Fault> {
+    pub(super) fn technician(&self, by: Option<&str>) -> Result<String, Fault> {
         if let Some(by) = by {
             return Ok(by.to_owned());
         }
@@ -184,6 +184,18 @@ impl Inner {
             }
             Request::Upload { upload, index, base64 } => self.upload(&upload, index, &base64),
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
+            Request::ReadVin { upload } => vin::read(self, &upload),
+            Request::WantPhoto { visit, step, wish } => wishes::want(self, &visit, by, &step, &wish),
+            Request::WantedPhotos { visit } => wishes::wanted(self, &visit),
+            Request::DropWanted { visit, step } => wishes::drop(self, &visit, &step),
+            Request::KeepWanted { wish, upload } => wishes::keep(self, &wish, &upload, by),
+            Request::MarkPhoto { visit, step, photo, marks } => {
+                self.change(&visit, by, |scene| marks::mark(scene, &step, &photo, marks))
+            }
+            Request::PairPhotos { visit, step, before } => {
+                self.change(&visit, by, |scene| marks::pair(scene, &step, before))
+            }
+            Request::QrCode { visit, locale } => qr::short_text(self, &visit, &locale),
             Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
             Request::Note { visit, locale } => papers::note(self, &visit, &locale),
             Request::Paper { visit, paper, locale, sheet } => {
@@ -349,7 +361,7 @@ impl Inner {
         Ok(Response::Uploaded { bytes: self.store.add_piece(upload, index, &piece)? })
     }
 
-    fn keep_photo(
+    pub(super) fn keep_photo(
         &mut self,
         visit: &str,
         step: &str,
@@ -359,6 +371,7 @@ impl Inner {
         let bytes = self.store.upload(upload)?;
         let response = self.keep_bytes(visit, step, &bytes, by)?;
         self.store.drop_upload(upload);
+        self.store.forget_wish(visit, step)?;
         Ok(response)
     }
 
@@ -421,6 +434,19 @@ impl Steady {
     ) -> Result<Response, Failure> {
         let mut inner = self.lock()?;
         inner.keep_bytes(visit, step, bytes, Some(by)).map_err(|fault| shown(&fault, &inner.locale()))
+    }
+
+    /// Keeps a photo of the bench's work from bytes at hand, for a replayed case.
+    pub(super) fn keep_bench_photo(
+        &self,
+        visit: &str,
+        of: &str,
+        bytes: &[u8],
+        by: &str,
+    ) -> Result<Response, Failure> {
+        let mut inner = self.lock()?;
+        bench::keep_photo(&mut inner, visit, Some(by), of, bytes)
+            .map_err(|fault| shown(&fault, &inner.locale()))
     }
 
     /// Notes in the ledger what a replay filled in.

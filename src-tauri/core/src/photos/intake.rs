@@ -4,12 +4,12 @@
 use std::panic::catch_unwind;
 use std::thread;
 
-use image::ImageFormat;
 use image::metadata::Orientation;
+use image::{ImageFormat, RgbImage};
 use sha2::{Digest, Sha256};
 
 use super::decode::{self, Decoded};
-use super::shrink::{Shrunk, Wanted, shrink};
+use super::shrink::{self, Shrunk, Wanted};
 
 /// Long side of a kept photo, pixels.
 pub const LONG_SIDE: u32 = 2_560;
@@ -51,7 +51,10 @@ pub enum PhotoFault {
     /// A picture whose file ends too early.
     #[error("the file ends before the picture does")]
     CutShort,
-    /// A picture of a kind that is not taken, such as HEIC.
+    /// A phone's HEIC, which the web view turns into a JPEG where its engine can.
+    #[error("the picture is a HEIC")]
+    Heic,
+    /// A picture of another kind that is not taken.
     #[error("pictures of this kind are not taken")]
     Format,
     /// More bytes or pixels than allowed.
@@ -80,6 +83,19 @@ pub fn take_in(bytes: &[u8]) -> Result<Taken, PhotoFault> {
     })
 }
 
+/// The picture, upright, its long side at most this many pixels.
+///
+/// # Errors
+/// [`PhotoFault`].
+pub fn pixels(bytes: &[u8], side: u32) -> Result<RgbImage, PhotoFault> {
+    let decode = decoder(bytes)?;
+    let work = || {
+        let picture = decode(bytes)?;
+        shrink::pixels(&picture, Wanted { orientation: orientation(&picture), side, quality: QUALITY })
+    };
+    thread::scope(|scope| scope.spawn(work).join().map_err(|_| PhotoFault::NotAnImage)?)
+}
+
 type Decoder = fn(&[u8]) -> Result<Decoded, PhotoFault>;
 
 fn decoder(bytes: &[u8]) -> Result<Decoder, PhotoFault> {
@@ -90,25 +106,42 @@ fn decoder(bytes: &[u8]) -> Result<Decoder, PhotoFault> {
         Ok(ImageFormat::Jpeg) => Ok(decode::jpeg),
         Ok(ImageFormat::Png) => Ok(decode::png),
         Ok(_) => Err(PhotoFault::Format),
-        Err(_) if looks_like_heic(bytes) => Err(PhotoFault::Format),
+        Err(_) if is_heic(bytes) => Err(PhotoFault::Heic),
+        Err(_) if is_base_media(bytes) => Err(PhotoFault::Format),
         Err(_) => Err(PhotoFault::NotAnImage),
     }
 }
 
-/// ISO base media files name their brand after `ftyp`; phones' HEIC and AVIF are such files.
-fn looks_like_heic(bytes: &[u8]) -> bool {
+/// ISO base media files (ISO/IEC 14496-12) open with a box `ftyp` and their brand; AVIF and films are such too.
+fn is_base_media(bytes: &[u8]) -> bool {
     bytes.get(4..8) == Some(b"ftyp")
+}
+
+/// Brands of pictures in HEVC, and the two that name no codec, under which phones write them: ISO/IEC
+/// 23008-12, annex B and clause 10, from memory.
+const HEIC_BRANDS: [&[u8]; 10] =
+    [b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx", b"hevm", b"hevs", b"mif1", b"msf1"];
+
+/// A HEIC by its major brand. AVIF may name `mif1` too, yet never with a brand of HEVC beside it; which of
+/// the two it is makes no difference to what has to be done.
+fn is_heic(bytes: &[u8]) -> bool {
+    is_base_media(bytes) && bytes.get(8..12).is_some_and(|brand| HEIC_BRANDS.contains(&brand))
+}
+
+fn orientation(picture: &Decoded) -> Orientation {
+    let tags = picture.tags.as_deref().unwrap_or_default();
+    Orientation::from_exif_chunk(tags).unwrap_or(Orientation::NoTransforms)
 }
 
 /// The photo, its thumbnail and its capture time.
 fn stood_upright(picture: &Decoded) -> Result<(Shrunk, Shrunk, Option<String>), PhotoFault> {
-    let tags = picture.tags.as_deref().unwrap_or_default();
-    let orientation = Orientation::from_exif_chunk(tags).unwrap_or(Orientation::NoTransforms);
+    let orientation = orientation(picture);
     let full = Wanted { orientation, side: LONG_SIDE, quality: QUALITY };
     let thumb = Wanted { orientation, side: THUMB_SIDE, quality: THUMB_QUALITY };
+    let tags = picture.tags.as_deref().unwrap_or_default();
     thread::scope(|scope| {
-        let thumb = scope.spawn(|| shrink(picture, thumb));
-        let full = shrink(picture, full)?;
+        let thumb = scope.spawn(|| shrink::shrink(picture, thumb));
+        let full = shrink::shrink(picture, full)?;
         let thumb = thumb.join().map_err(|_| PhotoFault::NotAnImage)??;
         // Tags that cannot be read take nothing away from the picture.
         let taken = catch_unwind(|| capture_time(tags)).unwrap_or_default();

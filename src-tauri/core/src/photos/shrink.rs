@@ -66,6 +66,21 @@ pub fn shrink(picture: &Decoded, wanted: Wanted) -> Result<Shrunk, PhotoFault> {
     })
 }
 
+/// The picture's pixels, upright, in place of a JPEG.
+///
+/// # Errors
+/// As [`shrink`].
+pub fn pixels(picture: &Decoded, wanted: Wanted) -> Result<RgbImage, PhotoFault> {
+    let plan = Plan::new(picture, wanted);
+    let mut resizer = Resizer::new();
+    let mut rgb = Vec::new();
+    for rows in plan.bands() {
+        rgb.extend(piece(&mut resizer, picture, plan, rows)?.into_raw());
+    }
+    let (width, height) = plan.upright();
+    RgbImage::from_raw(width, height, rgb).ok_or(PhotoFault::NotAnImage)
+}
+
 /// Sizes, and which part of the picture each row comes from.
 #[derive(Debug, Clone, Copy)]
 struct Plan {
@@ -142,7 +157,16 @@ fn band(resizer: &mut Resizer, picture: &Decoded, plan: Plan, rows: Range<u32>) 
     let piece = RgbImage::from_raw(size.0, size.1, to.into_vec()).ok_or(PhotoFault::NotAnImage)?;
     let mut piece = DynamicImage::ImageRgb8(piece);
     piece.apply_orientation(plan.orientation);
-    let piece = piece.into_rgb8();
+    Ok(piece.into_rgb8())
+}
+
+fn band(
+    resizer: &mut Resizer,
+    picture: &Decoded,
+    plan: Plan,
+    rows: Range<u32>,
+) -> Result<Band, PhotoFault> {
+    let piece = piece(resizer, picture, plan, rows.clone())?;
     let mut planes = [(); 3].map(|()| Vec::with_capacity(piece.len() / 3));
     for pixel in piece.pixels() {
         let [red, green, blue] = pixel.0;

@@ -18,3 +18,4 @@ pub mod settings;
 pub mod staging;
 pub mod uploads;
 pub mod workshop;
+pub mod wishes;
