@@ -160,12 +160,7 @@ fn band(resizer: &mut Resizer, picture: &Decoded, plan: Plan, rows: Range<u32>) 
     Ok(piece.into_rgb8())
 }
 
-fn band(
-    resizer: &mut Resizer,
-    picture: &Decoded,
-    plan: Plan,
-    rows: Range<u32>,
-) -> Result<Band, PhotoFault> {
+fn band(resizer: &mut Resizer, picture: &Decoded, plan: Plan, rows: Range<u32>) -> Result<Band, PhotoFault> {
     let piece = piece(resizer, picture, plan, rows.clone())?;
     let mut planes = [(); 3].map(|()| Vec::with_capacity(piece.len() / 3));
     for pixel in piece.pixels() {
