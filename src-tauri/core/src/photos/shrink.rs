@@ -139,8 +139,14 @@ struct Band {
     rows: Range<u32>,
 }
 
-fn band(resizer: &mut Resizer, picture: &Decoded, plan: Plan, rows: Range<u32>) -> Result<Band, PhotoFault> {
-    let along = plan.along(rows.clone());
+/// Upright rows as pixels.
+fn piece(
+    resizer: &mut Resizer,
+    picture: &Decoded,
+    plan: Plan,
+    rows: Range<u32>,
+) -> Result<RgbImage, PhotoFault> {
+    let along = plan.along(rows);
     let length = along.end - along.start;
     let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::Lanczos3));
     let (size, options) = if plan.turned {
