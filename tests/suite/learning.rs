@@ -11,6 +11,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::calibration::Calibration;
 use steady_core::model::outcome::Outcome;
+use steady_core::model::standing::Standing;
 use steady_core::outcomes::learn::learn;
 use steady_core::outcomes::score::{Forecast, calibration, scores};
 use steady_core::trade::load;
@@ -285,6 +286,33 @@ fn own_causes_and_signs_take_part_under_their_own_name() {
     assert!(own.knowledge.starts_with(&format!("{}+", shipped.knowledge)), "{}", own.knowledge);
     let rated = ask(&steady, confirm(&own.visit, &["cracked-flywheel"]));
     assert_eq!(rated.outcome.unwrap().causes, ["cracked-flywheel"]);
+}
+
+/// The probabilities by cause.
+fn sorted(standing: &Standing) -> BTreeMap<String, f64> {
+    standing.sorting.causes.iter().map(|cause| (cause.id.clone(), cause.probability)).collect()
+}
+
+#[test]
+fn an_old_visit_is_sorted_again_as_it_was_though_own_knowledge_changed() {
+    let (folder, steady, _) = with_own(&[OWN]);
+    let then = ask(&steady, json!({ "ask": "look", "visit": visit(&steady, "idle-noise=knock") }));
+    drop(steady);
+    std::fs::write(folder.path().join("knowledge/0.toml"), OWN.replace("0.8", "0.3")).unwrap();
+    let steady = open(folder.path()).unwrap();
+    let now = ask(&steady, json!({ "ask": "look", "visit": then.visit }));
+    assert_ne!(sorted(&now), sorted(&then));
+    let request =
+        |version: Option<&str>| json!({ "ask": "look-as-sorted", "visit": then.visit, "knowledge": version });
+    for version in [None, Some(then.knowledge.as_str())] {
+        let again = ask(&steady, request(version));
+        assert_eq!((&again.knowledge, sorted(&again)), (&then.knowledge, sorted(&then)), "{version:?}");
+    }
+    assert_eq!(sorted(&ask(&steady, request(Some(&now.knowledge)))), sorted(&now));
+    for unknown in ["", "0123456789ab", &format!("{}/7", then.knowledge), &format!("{}/many", then.knowledge)]
+    {
+        assert_eq!(code(&steady, request(Some(unknown))), "knowledge-not-kept", "{unknown}");
+    }
 }
 
 /// One thing wrong at a time: the row is refused by file, line and reason, and the rest keeps working.

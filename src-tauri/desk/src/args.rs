@@ -50,6 +50,8 @@ Usage
       Takes the workshop's own particulars from a file; without one, prints them.
   steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
       Records what was really there, as seen at teardown or after the repair.
+  steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
+      Sorts a visit again by the knowledge it was sorted by, or by another version.
 
 Options
   --data DIR   Folder of the visits; the platform's data folder if not given.
@@ -61,6 +63,8 @@ Options
   --wall LEN, --wall-min LEN
                Thinnest wall now (or wall= in the file), and the least that may be left.
   --cause ID   outcome: a cause that was there, or normal-character alone; once for each.
+  --knowledge VERSION
+               sorted: sort by this version; that which the visit recorded if not given.
   --by NAME    outcome: who says so; the technician if not given.
   --out DIR    replay: write finding.pdf, note.pdf and note.txt there.
   --lang TAG   Language of the papers: en, de, es or fr. English for replay; for export, the one each paper
@@ -106,6 +110,21 @@ pub enum Command {
     Outcome(Outcome),
     /// Take or print the workshop's particulars.
     Workshop(workshop::Workshop),
+    /// Sort a visit as it was sorted.
+    Sorted(Sorted),
+}
+
+/// The visit to sort by knowledge of another version.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub struct Sorted {
+    /// The visit's id.
+    pub visit: String,
+    /// Version, if given.
+    pub knowledge: Option<String>,
+    /// Print one JSON object.
+    pub json: bool,
+    /// Data folder, if given.
+    pub data: Option<PathBuf>,
 }
 
 /// The outcome to record.
@@ -156,6 +175,7 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
         Some(Arg::Value(word)) if word == "outcome" => outcome(&mut words)?,
         Some(Arg::Value(word)) if word == "workshop" => workshop::read(&mut words)?,
+        Some(Arg::Value(word)) if word == "sorted" => sorted(&mut words)?,
         Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
@@ -233,6 +253,24 @@ fn outcome(words: &mut Parser) -> Result<Command, Failure> {
     Ok(Command::Outcome(how))
 }
 
+fn sorted(words: &mut Parser) -> Result<Command, Failure> {
+    let mut how = Sorted::default();
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("knowledge") => how.knowledge = Some(text(words)?),
+            Arg::Long("json") => how.json = true,
+            Arg::Long("data") => how.data = Some(folder(words)?),
+            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
+            Arg::Value(visit) if how.visit.is_empty() => how.visit = readable(visit)?,
+            _ => return Err(unknown()),
+        }
+    }
+    if how.visit.is_empty() {
+        return Err(fault::failure("no-visit", "sorted needs a visit", "Name one: steady sorted VISIT"));
+    }
+    Ok(Command::Sorted(how))
+}
+
 fn text(words: &mut Parser) -> Result<String, Failure> {
     value(words).and_then(readable)
 }
@@ -272,7 +310,7 @@ fn unknown() -> Failure {
 mod tests {
     use super::measure::{Fit, Gauge};
     use super::workshop::Workshop;
-    use super::{Command, Outcome, Replay, Serve, read};
+    use super::{Command, Outcome, Replay, Serve, Sorted, read};
     use lexopt::Parser;
     use steady_core::app::request::Sheet;
 
@@ -343,6 +381,14 @@ mod tests {
         refused("fit --colour red", "unknown-argument");
         refused("fit 72", "unknown-argument");
         refused("fit --class", "missing-value");
+        let told = Command::Sorted(Sorted {
+            visit: "v".to_owned(),
+            knowledge: Some("k".to_owned()),
+            json: true,
+            ..Sorted::default()
+        });
+        check("sorted v --knowledge k --json", told);
+        refused("sorted --json", "no-visit");
         refused("outcome", "no-outcome");
         refused("outcome v", "no-outcome");
         refused("outcome v w --cause misfire", "unknown-argument");

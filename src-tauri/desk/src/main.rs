@@ -14,6 +14,7 @@ mod outcome;
 mod replay;
 mod say;
 mod serve;
+mod sorted;
 mod workshop;
 
 use std::process::ExitCode;
@@ -54,5 +55,6 @@ fn run(command: Command) -> Result<(), Failure> {
         Command::Handover(how) => handover::run(&how),
         Command::Outcome(how) => outcome::run(&how),
         Command::Workshop(how) => workshop::run(&how),
+        Command::Sorted(how) => sorted::run(&how),
     }
 }

@@ -9,7 +9,7 @@ pub fn run() -> Outcome<()> {
         debian::ensure(debian::PAPERS)?;
     }
     let tests = ["demo_papers_are_sound", "names_keep_their_letters"];
-    let words = [&["test", "--package", "suite", "--test", "suite", "--"], tests.as_slice()].concat();
+    let words = [&["test", "--workspace", "--test", "suite", "--"], tests.as_slice()].concat();
     start::to_the_end(start::cargo(&words).env("STEADY_PAPERS", "all"))?;
     say::line(&format!("The papers are in {}", rooms::top().join("target/papers").display()));
     Ok(())

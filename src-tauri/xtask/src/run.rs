@@ -37,7 +37,7 @@ impl<'a> How<'a> {
 }
 
 fn serve(how: &How<'_>) -> Outcome<()> {
-    start::to_the_end(&mut start::cargo(&["build", "--package", "steady"]))?;
+    start::to_the_end(&mut start::cargo(&["build", "--workspace", "--bin", "steady"]))?;
     let demo = demo::folder()?;
     let mut steady = start::program(&rooms::program("steady")?.to_string_lossy(), &["serve", "--data"]);
     steady.arg(demo);
@@ -60,7 +60,14 @@ fn open_window() -> Outcome<()> {
         }
         debian::ensure(debian::WINDOW)?;
     }
-    start::to_the_end(&mut start::cargo(&["build", "--package", "steady", "--package", "steady-app"]))?;
+    start::to_the_end(&mut start::cargo(&[
+        "build",
+        "--workspace",
+        "--bin",
+        "steady",
+        "--bin",
+        "steady-app",
+    ]))?;
     let demo = demo::folder()?;
     let app = rooms::program("steady-app")?;
     start::to_the_end(start::program(&app.to_string_lossy(), &[]).env("STEADY_DATA", demo))

@@ -87,6 +87,7 @@ pub enum Refusal {
     WorkshopTooLong,
     WorkshopNumber,
     WorkshopUnreadable,
+    KnowledgeNotKept,
 }
 
 impl From<Refusal> for Fault {
@@ -134,6 +135,7 @@ impl Refusal {
             Self::WorkshopTooLong => "workshop-too-long",
             Self::WorkshopNumber => "workshop-number",
             Self::WorkshopUnreadable => "workshop-unreadable",
+            Self::KnowledgeNotKept => "knowledge-not-kept",
         }
     }
 }

@@ -17,6 +17,7 @@ mod gauged;
 pub mod handover;
 mod history;
 mod judged;
+mod knowledge;
 mod learning;
 mod list;
 mod papers;

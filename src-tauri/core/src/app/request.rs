@@ -60,6 +60,13 @@ pub enum Request {
         /// The visit.
         visit: String,
     },
+    /// Where a visit stood by the knowledge of another version, shipped or own.
+    LookAsSorted {
+        /// The visit.
+        visit: String,
+        /// The version; that which the visit recorded last, if not given.
+        knowledge: Option<String>,
+    },
     /// Chooses which part comes first.
     ChooseOrder {
         /// The visit.

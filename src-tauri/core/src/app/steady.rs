@@ -18,7 +18,7 @@ use crate::store::ledger::{Chain, hex, next_entry};
 use crate::store::open::{Store, open};
 use crate::store::photo_files::PhotoSize;
 use crate::store::uploads::MAX_PIECE_BYTES;
-use crate::trade::{self, Trade};
+use crate::trade::Trade;
 use crate::words::Words;
 
 use super::bench::Given;
@@ -30,7 +30,7 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, learning, list, papers, workshop};
+use super::{bench, handover, history, judged, knowledge, learning, list, papers, workshop};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -136,7 +136,7 @@ impl Inner {
     fn open(setup: Setup) -> Result<Self, Fault> {
         let now = (setup.clock)();
         let mut opened = open(&setup.data_dir, now)?;
-        let (trade, mut notices) = knowledge(&opened.store)?;
+        let (trade, mut notices) = knowledge::current(&mut opened.store, now)?;
         notices.extend(opened.set_aside.take().map(|folder| HomeNotice {
             id: "database-set-aside".to_owned(),
             detail: folder.display().to_string(),
@@ -179,6 +179,9 @@ impl Inner {
             Request::Visits { search, after } => list::visits(self, &search, after.as_deref()),
             Request::Open { intake } => self.open_visit(intake, by),
             Request::Look { visit } => self.look(&visit),
+            Request::LookAsSorted { visit, knowledge } => {
+                knowledge::as_sorted(self, &visit, knowledge.as_deref())
+            }
             Request::Upload { upload, index, base64 } => self.upload(&upload, index, &base64),
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
             Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
@@ -442,22 +445,6 @@ fn derived(
 ) -> Result<Standing, Refusal> {
     let visit = derive::Visit { id: visit, entries: &chain.entries, broken_at: chain.broken_at, device };
     derive::standing(trade, visit, drawn)
-}
-
-/// The shipped knowledge with the workshop's own, and a notice for each file or row that was refused.
-fn knowledge(store: &Store) -> Result<(Trade, Vec<HomeNotice>), Fault> {
-    let (layouts, rows) = (store.own_layouts(), store.own_knowledge());
-    let (mut trade, refused) = trade::load(&layouts).map_err(Fault::Internal)?;
-    let notice = |id: &str, refused: trade::Refused| HomeNotice {
-        id: id.to_owned(),
-        detail: format!("{}: {}", refused.file, refused.reason),
-    };
-    let mut notices: Vec<HomeNotice> =
-        refused.into_iter().map(|refused| notice("layout-file-refused", refused)).collect();
-    let refused = trade::own::add(&mut trade, &rows);
-    notices.extend(refused.into_iter().map(|refused| notice("knowledge-row-refused", refused)));
-    trade::own::mark_version(&mut trade, &[layouts, rows].concat());
-    Ok((trade, notices))
 }
 
 /// This device's id, made once.

@@ -10,18 +10,19 @@ use crate::trade::Trade;
 use super::chance::Chance;
 use super::evidence::Observation;
 use super::network::{Network, Numbers};
+use super::number::{LANES, Lanes};
 use super::posterior::{Posterior, posterior};
 
-/// Networks drawn.
-pub const DRAWS: u32 = 200;
+/// Networks drawn, in groups that are sorted side by side.
+pub const DRAWS: usize = 200;
 
-/// Nearest a drawn number comes to 0 or 1.
-const EDGE: f64 = 1e-9;
+/// Nearest a drawn number comes to 0 or 1: what seven digits can still tell from one.
+const EDGE: f64 = 1e-6;
 
 /// The drawn networks of one kind of car.
 #[derive(Debug, Clone)]
 pub struct Draws {
-    networks: Vec<Network>,
+    groups: Vec<Network<Lanes>>,
 }
 
 impl Draws {
@@ -29,28 +30,33 @@ impl Draws {
     pub fn of(trade: &Trade, case: &Case, seed: u64) -> Self {
         let numbers = Numbers::of(trade, case);
         let mut chance = Chance::seeded(seed);
-        let mut draw = |beta: Beta| chance.beta(beta).clamp(EDGE, 1.0 - EDGE);
-        Self { networks: (0..DRAWS).map(|_| numbers.network(&mut draw)).collect() }
+        let mut draw = |beta: Beta| Lanes::each(|| chance.beta(beta).clamp(EDGE, 1.0 - EDGE));
+        Self { groups: (0..DRAWS / LANES).map(|_| numbers.network(&mut draw)).collect() }
     }
 
     /// The interval of each cause in network order, and last of "none present". Each holds the
     /// probability itself.
     pub fn intervals(&self, observed: &[Observation], all: &Posterior) -> Vec<Interval> {
-        let drawn: Vec<Posterior> =
-            self.networks.iter().map(|network| posterior(network, observed)).collect();
+        let drawn: Vec<Posterior<Lanes>> =
+            self.groups.iter().map(|group| posterior(group, observed)).collect();
         let causes = (0..all.causes.len()).map(|cause| {
             let drawn = drawn.iter().filter_map(|one| one.causes.get(cause).copied());
-            (drawn.collect::<Vec<f64>>(), all.causes.get(cause).copied().unwrap_or(0.0))
+            interval(drawn, all.causes.get(cause).copied().unwrap_or(0.0))
         });
-        let none = (drawn.iter().map(|one| one.none).collect(), all.none);
-        causes.chain(std::iter::once(none)).map(|(drawn, at)| interval(drawn, at)).collect()
+        let none = interval(drawn.iter().map(|one| one.none), all.none);
+        causes.chain(std::iter::once(none)).collect()
     }
 }
 
-fn interval(mut drawn: Vec<f64>, at: f64) -> Interval {
-    drawn.sort_by(f64::total_cmp);
+fn interval(drawn: impl Iterator<Item = Lanes>, at: f64) -> Interval {
+    let mut drawn: Vec<f32> = drawn.flat_map(|Lanes(drawn)| drawn).collect();
     let last = drawn.len().saturating_sub(1);
-    let (low, high) = (last / 20, last - last / 20);
-    let value = |place: usize| drawn.get(place).copied().unwrap_or(at);
-    Interval { low: value(low).min(at), high: value(high).max(at) }
+    let mut ranked = |place: usize| -> f64 {
+        if drawn.is_empty() {
+            return at;
+        }
+        let (_, value, _) = drawn.select_nth_unstable_by(place, f32::total_cmp);
+        f64::from(*value)
+    };
+    Interval { low: ranked(last / 20).min(at), high: ranked(last - last / 20).max(at) }
 }

@@ -4,9 +4,10 @@
 use crate::model::answer::AnswerValue;
 use crate::model::case::Case;
 use crate::trade::Trade;
-use crate::trade::rows::{ReadingSign, SignRow};
+use crate::trade::rows::{ReadingSign, SignRow, StepRow};
 
 use super::network::Network;
+use super::number::Number;
 
 /// From this share of its likelihoods on, an answer decides its sign.
 const DECIDED: f64 = 0.99;
@@ -40,8 +41,8 @@ impl Observation {
     }
 
     /// P(answer), where the sign is absent with this probability.
-    pub fn factor(&self, absent: f64) -> f64 {
-        self.if_present + (self.if_absent - self.if_present) * absent
+    pub fn factor<N: Number>(&self, absent: N) -> N {
+        N::all(self.if_present) + N::all(self.if_absent - self.if_present) * absent
     }
 }
 
@@ -49,6 +50,29 @@ impl Observation {
 pub fn observations(trade: &Trade, network: &Network, case: &Case) -> Vec<Observation> {
     let observe = |(index, row): (usize, &SignRow)| observe(row, index, case);
     rows(trade, network).filter_map(observe).collect()
+}
+
+/// The signs that a step speaks of, and the observations of all the others: what a further answer of that
+/// step leaves as it is.
+pub fn observations_around<'t>(
+    trade: &'t Trade,
+    network: &'t Network,
+    case: &Case,
+    step: &StepRow,
+) -> (Vec<(usize, &'t SignRow)>, Vec<Observation>) {
+    let concerns = |(_, row): &(usize, &SignRow)| row.steps.contains(&step.id);
+    let (concerned, others): (Vec<_>, Vec<_>) = rows(trade, network).partition(concerns);
+    let others = others.into_iter().filter_map(|(index, row)| observe(row, index, case)).collect();
+    (concerned, others)
+}
+
+/// The observations once a step has been answered, in sign order.
+pub fn again(concerned: &[(usize, &SignRow)], others: &[Observation], with: &Case) -> Vec<Observation> {
+    let mut all: Vec<Observation> =
+        concerned.iter().filter_map(|(index, row)| observe(row, *index, with)).collect();
+    all.extend_from_slice(others);
+    all.sort_by_key(|one| one.sign);
+    all
 }
 
 /// The signs of a network with their data rows.

@@ -37,11 +37,12 @@ pub fn foresee(
     now: &Posterior,
     step: &StepRow,
 ) -> Vec<Foreseen> {
+    let (concerned, others) = evidence::observations_around(trade, network, case, step);
     let mut foreseen: Vec<Foreseen> = possible_answers(step, case)
         .into_iter()
         .map(|value| {
             let with = answered(case, step, value.clone());
-            let then = posterior(network, &evidence::observations(trade, network, &with));
+            let then = posterior(network, &evidence::again(&concerned, &others, &with));
             let probability = (then.log_evidence - now.log_evidence).exp();
             Foreseen { value, probability, posterior: then }
         })

@@ -11,6 +11,7 @@ pub mod judge;
 pub mod likelihood;
 pub mod network;
 pub mod next;
+pub mod number;
 pub mod posterior;
 pub mod sort;
 pub mod surprise;

@@ -6,50 +6,54 @@ use crate::model::standing::CauseGroup;
 use crate::trade::Trade;
 use crate::trade::rows::{CauseRow, SignRow};
 
+use super::number::Number;
+
 /// A two-layer noisy-OR network. Causes are independent beforehand; each sign is absent with
 /// probability `(1 - leak) * product over present causes of miss`.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Network {
+pub struct Network<N = f64> {
     /// Causes, in data order.
-    pub causes: Vec<Cause>,
+    pub causes: Vec<Cause<N>>,
     /// Signs, in data order.
-    pub signs: Vec<Sign>,
+    pub signs: Vec<Sign<N>>,
 }
 
 /// A cause.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Cause {
+pub struct Cause<N = f64> {
     /// Id.
     pub id: String,
     /// Group.
     pub group: CauseGroup,
     /// Probability beforehand.
-    pub prior: f64,
+    pub prior: N,
 }
 
 /// A sign.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Sign {
+pub struct Sign<N = f64> {
     /// Index of its row in the trade's signs.
     pub row: usize,
     /// Probability without any linked cause.
-    pub leak: f64,
+    pub leak: N,
     /// For each cause of the network: the probability that it, present, does not bring the sign about.
     /// One for a cause that is not linked.
-    pub miss: Vec<f64>,
+    pub miss: Vec<N>,
 }
 
-impl Sign {
+impl<N: Number> Sign<N> {
     /// Whether a cause is linked to it.
     pub fn links(&self, cause: usize) -> bool {
-        self.miss.get(cause).is_some_and(|miss| *miss < 1.0)
+        self.miss.get(cause).is_some_and(|miss| miss.below(1.0))
     }
 
     /// P(this cause, present, does not bring the sign about).
-    pub fn miss_of(&self, cause: usize) -> f64 {
-        self.miss.get(cause).copied().unwrap_or(1.0)
+    pub fn miss_of(&self, cause: usize) -> N {
+        self.miss.get(cause).copied().unwrap_or(N::all(1.0))
     }
+}
 
+impl Sign {
     /// P(sign absent | these causes present).
     pub fn absent(&self, present: impl Fn(usize) -> bool) -> f64 {
         let misses = self.miss.iter().enumerate().filter(|(cause, _)| present(*cause)).map(|(_, miss)| miss);
@@ -113,7 +117,7 @@ impl<'t> Numbers<'t> {
     }
 
     /// A network with one value of each number, in data order: priors, then each sign's leak and links.
-    pub fn network(&self, mut value: impl FnMut(Beta) -> f64) -> Network {
+    pub fn network<N: Number>(&self, mut value: impl FnMut(Beta) -> N) -> Network<N> {
         let causes = self.causes.iter().map(|(row, prior)| Cause {
             id: row.id.clone(),
             group: row.group,
@@ -123,7 +127,11 @@ impl<'t> Numbers<'t> {
         let signs = self.signs.iter().map(|sign| Sign {
             row: sign.row,
             leak: value(sign.leak),
-            miss: sign.links.iter().map(|link| link.map_or(1.0, |link| 1.0 - value(link))).collect(),
+            miss: sign
+                .links
+                .iter()
+                .map(|link| link.map_or(N::all(1.0), |link| N::all(1.0) - value(link)))
+                .collect(),
         });
         Network { causes, signs: signs.collect() }
     }

@@ -9,24 +9,25 @@
 
 use super::evidence::Observation;
 use super::network::{Network, Sign};
+use super::number::Number;
 use crate::model::standing::CauseGroup;
 use crate::trade::own::MAX_CAUSES;
 
 /// What the evidence leaves of each cause.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Posterior {
+pub struct Posterior<N = f64> {
     /// Probability of each cause, in network order.
-    pub causes: Vec<f64>,
+    pub causes: Vec<N>,
     /// Probability that no cause at all is present.
-    pub none: f64,
+    pub none: N,
     /// Probability that no bearing cause is present.
-    pub no_bearing: f64,
+    pub no_bearing: N,
     /// Natural logarithm of the probability of the evidence.
-    pub log_evidence: f64,
+    pub log_evidence: N,
 }
 
 /// The exact posterior.
-pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
+pub fn posterior<N: Number>(network: &Network<N>, evidence: &[Observation]) -> Posterior<N> {
     let mut odds = Odds::beforehand(network);
     let mut rest = Vec::new();
     for observation in evidence {
@@ -35,7 +36,7 @@ pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
             (0..network.causes.len()).filter(|cause| sign.links(*cause) && odds.possible(*cause)).collect();
         match links.as_slice() {
             _ if observation.if_present == 0.0 => odds.absent(sign, &links, observation.if_absent),
-            [] => odds.log_scale += observation.factor(1.0 - sign.leak).ln(),
+            [] => odds.scale(observation.factor(N::all(1.0) - sign.leak)),
             [cause] => odds.alone(sign, *cause, observation),
             _ => rest.push((*observation, sign, links)),
         }
@@ -45,132 +46,154 @@ pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
         .collect();
     debug_assert!(touched.len() <= MAX_CAUSES, "the network is too wide to enumerate");
     let (weights, log_scale) = weights(network, &rest, &touched, &odds);
-    let total: f64 = weights.iter().sum();
+    let total = sum(&weights);
     summarise(network, &odds, &touched, &weights, total, log_scale)
 }
 
 /// An observation that needs enumeration, with its sign and the causes it touches.
-type Joint<'n> = (Observation, &'n Sign, Vec<usize>);
+type Joint<'n, N> = (Observation, &'n Sign<N>, Vec<usize>);
 
 /// Weight of each cause when present, against its weight when absent, after the signs that factor. The
 /// greater of the two is kept at one.
-struct Odds {
-    present: Vec<f64>,
-    absent: Vec<f64>,
-    log_scale: f64,
+struct Odds<N> {
+    present: Vec<N>,
+    absent: Vec<N>,
+    log_scale: N,
 }
 
-impl Odds {
-    fn beforehand(network: &Network) -> Self {
+impl<N: Number> Odds<N> {
+    fn beforehand(network: &Network<N>) -> Self {
         let present = network.causes.iter().map(|cause| cause.prior).collect();
-        let absent = network.causes.iter().map(|cause| 1.0 - cause.prior).collect();
-        Self { present, absent, log_scale: 0.0 }
+        let absent = network.causes.iter().map(|cause| N::all(1.0) - cause.prior).collect();
+        Self { present, absent, log_scale: N::all(0.0) }
     }
 
     /// Whether a cause can be present at all.
     fn possible(&self, cause: usize) -> bool {
-        self.present.get(cause).is_some_and(|present| *present > 0.0)
+        self.present.get(cause).is_some_and(|present| present.above(0.0))
     }
 
     /// A sign that was not there: each cause it touches weighs its miss.
-    fn absent(&mut self, sign: &Sign, links: &[usize], if_absent: f64) {
+    fn absent(&mut self, sign: &Sign<N>, links: &[usize], if_absent: f64) {
         for cause in links {
-            self.weigh(*cause, sign.miss_of(*cause), 1.0);
+            self.weigh(*cause, sign.miss_of(*cause), N::all(1.0));
         }
-        self.log_scale += (if_absent * (1.0 - sign.leak)).ln();
+        self.scale(N::all(if_absent) * (N::all(1.0) - sign.leak));
     }
 
     /// A sign that touches one cause only.
-    fn alone(&mut self, sign: &Sign, cause: usize, observation: &Observation) {
-        let absent = 1.0 - sign.leak;
+    fn alone(&mut self, sign: &Sign<N>, cause: usize, observation: &Observation) {
+        let absent = N::all(1.0) - sign.leak;
         self.weigh(cause, observation.factor(absent * sign.miss_of(cause)), observation.factor(absent));
     }
 
-    fn weigh(&mut self, cause: usize, if_present: f64, if_absent: f64) {
+    fn weigh(&mut self, cause: usize, if_present: N, if_absent: N) {
         let (Some(present), Some(absent)) = (self.present.get_mut(cause), self.absent.get_mut(cause)) else {
             return;
         };
         *present *= if_present;
         *absent *= if_absent;
-        let greatest = present.max(*absent);
-        *present /= greatest;
-        *absent /= greatest;
-        self.log_scale += greatest.ln();
+        let greatest = present.greater(*absent);
+        *present = *present / greatest;
+        *absent = *absent / greatest;
+        self.scale(greatest);
     }
 
-    fn share(&self, cause: usize) -> f64 {
+    /// A factor of everything there is.
+    fn scale(&mut self, factor: N) {
+        self.log_scale = self.log_scale + factor.logarithm();
+    }
+
+    fn share(&self, cause: usize) -> N {
         let (present, absent) = self.pair(cause);
         present / (present + absent)
     }
 
-    fn pair(&self, cause: usize) -> (f64, f64) {
-        (self.present.get(cause).copied().unwrap_or(0.0), self.absent.get(cause).copied().unwrap_or(1.0))
+    fn pair(&self, cause: usize) -> (N, N) {
+        let at = |of: &[N], otherwise: f64| of.get(cause).copied().unwrap_or(N::all(otherwise));
+        (at(&self.present, 0.0), at(&self.absent, 1.0))
     }
 }
 
 /// The weight of every combination of the touched causes, bit `i` standing for `touched[i]`, and the
 /// logarithm of what was divided out.
-fn weights(network: &Network, rest: &[Joint<'_>], touched: &[usize], odds: &Odds) -> (Vec<f64>, f64) {
+fn weights<N: Number>(
+    network: &Network<N>,
+    rest: &[Joint<'_, N>],
+    touched: &[usize],
+    odds: &Odds<N>,
+) -> (Vec<N>, N) {
     let mut log_scale = odds.log_scale;
-    let mut weights = vec![1.0];
+    let mut weights = Vec::with_capacity(1 << touched.len());
+    weights.push(N::all(1.0));
+    let mut absent = Vec::with_capacity(1 << touched.len());
     for cause in (0..network.causes.len()).filter(|cause| !touched.contains(cause)) {
         let (present, absent) = odds.pair(cause);
-        log_scale += (present + absent).ln();
+        log_scale = log_scale + (present + absent).logarithm();
     }
     for (bit, cause) in touched.iter().enumerate() {
-        let (present, absent) = odds.pair(*cause);
-        double(&mut weights, absent, present);
+        let (present, not_present) = odds.pair(*cause);
+        double(&mut weights, not_present, present);
         // A sign is weighed as soon as its last cause is in, while there are few combinations.
         for (observation, sign, _) in rest.iter().filter(|(_, _, links)| links.last() == Some(cause)) {
-            log_scale += weigh(&mut weights, observation, sign, touched.get(..=bit).unwrap_or_default());
+            absent_in_each(&mut absent, sign, touched.get(..=bit).unwrap_or_default());
+            if let Some(divided) = weigh(&mut weights, &absent, observation) {
+                log_scale = log_scale + divided.logarithm();
+            }
         }
     }
     (weights, log_scale)
 }
 
-/// Below this the weights are brought back to one; far from the least number there is.
-const SMALL: f64 = 1e-60;
-
-/// Multiplies one sign in, and keeps the greatest weight from vanishing. Gives back the logarithm of what
-/// was divided out.
-fn weigh(weights: &mut [f64], observation: &Observation, sign: &Sign, touched: &[usize]) -> f64 {
-    let mut absent = Vec::with_capacity(weights.len());
-    absent.push(1.0 - sign.leak);
+/// P(sign absent) in each combination of these causes.
+fn absent_in_each<N: Number>(absent: &mut Vec<N>, sign: &Sign<N>, touched: &[usize]) {
+    absent.clear();
+    absent.push(N::all(1.0) - sign.leak);
     for cause in touched {
-        double(&mut absent, 1.0, sign.miss_of(*cause));
+        double(absent, N::all(1.0), sign.miss_of(*cause));
     }
-    let mut greatest = f64::MIN_POSITIVE;
-    for (weight, absent) in weights.iter_mut().zip(&absent) {
+}
+
+/// Multiplies one sign in, and keeps the greatest weight from vanishing. Gives back what was divided out.
+fn weigh<N: Number>(weights: &mut [N], absent: &[N], observation: &Observation) -> Option<N> {
+    let mut greatest = N::all(N::LEAST);
+    for (weight, absent) in weights.iter_mut().zip(absent) {
         *weight *= observation.factor(*absent);
-        greatest = greatest.max(*weight);
+        greatest = greatest.greater(*weight);
     }
-    if greatest > SMALL {
-        return 0.0;
+    if !greatest.below(N::SMALL) {
+        return None;
     }
     for weight in weights {
-        *weight /= greatest;
+        *weight = *weight / greatest;
     }
-    greatest.ln()
+    Some(greatest)
 }
 
 /// Adds one bit: the lower half times `clear`, the upper half times `set`.
-fn double(values: &mut Vec<f64>, clear: f64, set: f64) {
-    let upper: Vec<f64> = values.iter().map(|value| value * set).collect();
-    for value in values.iter_mut() {
-        *value *= clear;
+fn double<N: Number>(values: &mut Vec<N>, clear: N, set: N) {
+    let half = values.len();
+    values.extend_from_within(..);
+    let (lower, upper) = values.split_at_mut(half);
+    if clear != N::all(1.0) {
+        lower.iter_mut().for_each(|value| *value *= clear);
     }
-    values.extend(upper);
+    upper.iter_mut().for_each(|value| *value *= set);
 }
 
-fn summarise(
-    network: &Network,
-    odds: &Odds,
+fn sum<N: Number>(values: &[N]) -> N {
+    values.iter().fold(N::all(0.0), |sum, value| sum + *value)
+}
+
+fn summarise<N: Number>(
+    network: &Network<N>,
+    odds: &Odds<N>,
     touched: &[usize],
-    weights: &[f64],
-    total: f64,
-    log_scale: f64,
-) -> Posterior {
-    let mut causes: Vec<f64> = (0..network.causes.len()).map(|cause| odds.share(cause)).collect();
+    weights: &[N],
+    total: N,
+    log_scale: N,
+) -> Posterior<N> {
+    let mut causes: Vec<N> = (0..network.causes.len()).map(|cause| odds.share(cause)).collect();
     for (cause, present) in touched.iter().zip(each_present(weights, touched.len())) {
         if let Some(probability) = causes.get_mut(*cause) {
             *probability = present / total;
@@ -178,46 +201,50 @@ fn summarise(
     }
     let bearing =
         |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
-    let untouched = |concerns: &dyn Fn(usize) -> bool| -> f64 {
+    let untouched = |concerns: &dyn Fn(usize) -> bool| -> N {
         let concerned =
             (0..network.causes.len()).filter(|cause| concerns(*cause) && !touched.contains(cause));
-        concerned.map(|cause| 1.0 - odds.share(cause)).product()
+        concerned.fold(N::all(1.0), |product, cause| product * (N::all(1.0) - odds.share(cause)))
     };
-    let none = weights.first().copied().unwrap_or(0.0) / total;
+    let none = weights.first().copied().unwrap_or(N::all(0.0)) / total;
     let no_bearing = all_absent(weights, touched, &bearing) / total;
     Posterior {
         causes,
         none: none * untouched(&|_| true),
         no_bearing: no_bearing * untouched(&bearing),
-        log_evidence: log_scale + total.ln(),
+        log_evidence: log_scale + total.logarithm(),
     }
 }
 
 /// The weight of each touched cause being present. Summing the topmost bit out halves the combinations, so
 /// all of them together cost little more than one pass.
-fn each_present(weights: &[f64], bits: usize) -> Vec<f64> {
+fn each_present<N: Number>(weights: &[N], bits: usize) -> Vec<N> {
     let mut left = weights.to_vec();
-    let mut present = vec![0.0; bits];
+    let mut present = vec![N::all(0.0); bits];
     for one in present.iter_mut().rev() {
-        let upper = left.split_off(left.len() / 2);
-        *one = upper.iter().sum();
-        for (lower, upper) in left.iter_mut().zip(&upper) {
-            *lower += upper;
-        }
+        *one = sum_out(&mut left, true);
     }
     present
 }
 
 /// The weight of every concerned cause being absent, whatever the others are.
-fn all_absent(weights: &[f64], touched: &[usize], concerns: &dyn Fn(usize) -> bool) -> f64 {
+fn all_absent<N: Number>(weights: &[N], touched: &[usize], concerns: &dyn Fn(usize) -> bool) -> N {
     let mut left = weights.to_vec();
     for cause in touched.iter().rev() {
-        let upper = left.split_off(left.len() / 2);
-        if !concerns(*cause) {
-            for (lower, upper) in left.iter_mut().zip(&upper) {
-                *lower += upper;
-            }
-        }
+        sum_out(&mut left, !concerns(*cause));
     }
-    left.iter().sum()
+    sum(&left)
+}
+
+/// Takes the topmost bit out: its upper half is added to the lower one, or dropped. Gives back what the
+/// upper half weighs.
+fn sum_out<N: Number>(left: &mut Vec<N>, added: bool) -> N {
+    let half = left.len() / 2;
+    let (lower, upper) = left.split_at_mut(half);
+    let weight = sum(upper);
+    if added {
+        lower.iter_mut().zip(upper.iter()).for_each(|(lower, upper)| *lower = *lower + *upper);
+    }
+    left.truncate(half);
+    weight
 }

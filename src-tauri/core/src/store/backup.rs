@@ -1,4 +1,4 @@
-//! A backup is a folder with a whole copy of the database, every photo and the workshop's own layouts. It
+//! A backup is a folder with a whole copy of the database, every photo and the workshop's own knowledge. It
 //! mirrors: what was erased here is gone from it too once the next backup is made there. The device's id
 //! and key stay behind, so that a restored copy never writes under this device's name.
 
@@ -9,7 +9,7 @@ use rusqlite::{Connection, params};
 
 use super::fault::StoreFault;
 use super::keys;
-use super::open::{DATABASE, Store};
+use super::open::{DATABASE, OWN_FOLDERS, Store};
 
 /// What a backup holds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -29,7 +29,9 @@ impl Store {
     pub fn backup(&self, folder: &Path) -> Result<BackedUp, StoreFault> {
         is_ours_or_empty(folder)?;
         let photos = mirror(&self.folder.join("photos"), &folder.join("photos"), ".jpg")?;
-        mirror(&self.folder.join("layouts"), &folder.join("layouts"), ".toml")?;
+        for own in OWN_FOLDERS {
+            mirror(&self.folder.join(own), &folder.join(own), ".toml")?;
+        }
         let (part, whole) = (folder.join("steady.db.part"), folder.join(DATABASE));
         if part.exists() {
             fs::remove_file(&part).map_err(StoreFault::file)?;
@@ -41,20 +43,23 @@ impl Store {
         Ok(BackedUp { visits: self.visits()?, photos })
     }
 
-    /// Takes over the layout files of a backup that are not here yet.
+    /// Takes over the workshop's own files of a backup that are not here yet.
     ///
     /// # Errors
     /// What the file system says.
-    pub fn take_layouts(&self, backup: &Path) -> Result<(), StoreFault> {
-        let (from, to) = (backup.join("layouts"), self.folder.join("layouts"));
-        for name in names(&from, ".toml")? {
-            fs::create_dir_all(&to).map_err(StoreFault::file)?;
-            if !to.join(&name).exists() {
-                fs::copy(from.join(&name), to.join(&name)).map_err(StoreFault::file)?;
-            }
-        }
-        Ok(())
+    pub fn take_own_files(&self, backup: &Path) -> Result<(), StoreFault> {
+        OWN_FOLDERS.iter().try_for_each(|own| take_files(&backup.join(own), &self.folder.join(own)))
     }
+}
+
+fn take_files(from: &Path, to: &Path) -> Result<(), StoreFault> {
+    for name in names(from, ".toml")? {
+        fs::create_dir_all(to).map_err(StoreFault::file)?;
+        if !to.join(&name).exists() {
+            fs::copy(from.join(&name), to.join(&name)).map_err(StoreFault::file)?;
+        }
+    }
+    Ok(())
 }
 
 fn is_ours_or_empty(folder: &Path) -> Result<(), StoreFault> {

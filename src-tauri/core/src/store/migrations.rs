@@ -11,6 +11,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0002_outcomes.sql"),
     include_str!("../../sql/0003_handover.sql"),
     include_str!("../../sql/0005_workshop.sql"),
+    include_str!("../../sql/0007_knowledge.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

@@ -5,6 +5,7 @@ pub mod cards;
 pub mod erase;
 pub mod fault;
 pub mod keys;
+pub mod knowledge;
 pub mod ledger;
 pub mod merge;
 pub mod migrations;

@@ -31,6 +31,12 @@ pub struct Opened {
 }
 
 pub(super) const DATABASE: &str = "steady.db";
+/// Folder of a workshop's own layouts.
+const OWN_LAYOUTS: &str = "layouts";
+/// Folder of a workshop's own causes, signs and layouts.
+const OWN_KNOWLEDGE: &str = "knowledge";
+/// The folders with what a workshop wrote itself.
+pub(super) const OWN_FOLDERS: [&str; 2] = [OWN_LAYOUTS, OWN_KNOWLEDGE];
 /// Left behind when SQLite reported damage in the middle of work; the next start then looks closely.
 const SUSPECT: &str = "suspect";
 
@@ -129,12 +135,12 @@ impl Store {
 
     /// The workshop's own layout files: file name and text, in name order.
     pub fn own_layouts(&self) -> Vec<(String, String)> {
-        self.own_files("layouts")
+        self.own_files(OWN_LAYOUTS)
     }
 
     /// The workshop's own files of causes, signs and layouts: file name and text, in name order.
     pub fn own_knowledge(&self) -> Vec<(String, String)> {
-        self.own_files("knowledge")
+        self.own_files(OWN_KNOWLEDGE)
     }
 
     fn own_files(&self, folder: &str) -> Vec<(String, String)> {

@@ -11,6 +11,7 @@ use super::open::Store;
 use crate::model::entry::EntryBody;
 use crate::model::line::Line;
 use crate::model::outcome::Outcome;
+use crate::model::time::Moment;
 
 impl Store {
     /// The outcome that stands of each visit that has one, in the order of the visits' ids. A line that
@@ -19,6 +20,20 @@ impl Store {
     /// # Errors
     /// What SQLite says.
     pub fn outcomes(&self) -> Result<Vec<Outcome>, StoreFault> {
+        Ok(self.confirmed()?.into_iter().map(|(_, outcome)| outcome).collect())
+    }
+
+    /// The same in the order of their confirmation.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn outcomes_by_time(&self) -> Result<Vec<Outcome>, StoreFault> {
+        let mut confirmed = self.confirmed()?;
+        confirmed.sort_by_key(|(at, _)| *at);
+        Ok(confirmed.into_iter().map(|(_, outcome)| outcome).collect())
+    }
+
+    fn confirmed(&self) -> Result<Vec<(Moment, Outcome)>, StoreFault> {
         let rows = read(&self.connection).map_err(StoreFault::sql("read outcomes"));
         Ok(standing(rows.map_err(|fault| self.noted(fault))?))
     }
@@ -34,22 +49,23 @@ fn read(connection: &Connection) -> Result<Vec<Line>, rusqlite::Error> {
     rows.collect()
 }
 
-fn standing(mut rows: Vec<Line>) -> Vec<Outcome> {
+/// The outcome that stands of each visit, with the time of its confirmation.
+fn standing(mut rows: Vec<Line>) -> Vec<(Moment, Outcome)> {
     rows.retain(is_whole);
     rows.sort_by(|a, b| (&a.visit, a.at, &a.device, a.seq).cmp(&(&b.visit, b.at, &b.device, b.seq)));
     let mut withdrawn: BTreeSet<String> = BTreeSet::new();
-    let mut confirmed: Vec<(String, String, Outcome)> = Vec::new();
+    let mut confirmed: Vec<(Line, Outcome)> = Vec::new();
     for row in rows {
         match serde_json::from_str(&row.body) {
             Ok(EntryBody::Withdrawn { entry, .. }) => {
                 withdrawn.insert(entry);
             }
-            Ok(EntryBody::OutcomeConfirmed { outcome, .. }) => confirmed.push((row.visit, row.hash, outcome)),
+            Ok(EntryBody::OutcomeConfirmed { outcome, .. }) => confirmed.push((row, outcome)),
             _ => {}
         }
     }
-    confirmed.retain(|(_, hash, _)| !withdrawn.contains(hash));
-    let latest: BTreeMap<String, Outcome> =
-        confirmed.into_iter().map(|(visit, _, outcome)| (visit, outcome)).collect();
+    confirmed.retain(|(row, _)| !withdrawn.contains(&row.hash));
+    let latest: BTreeMap<String, (Moment, Outcome)> =
+        confirmed.into_iter().map(|(row, outcome)| (row.visit, (row.at, outcome))).collect();
     latest.into_values().collect()
 }

@@ -140,6 +140,16 @@ impl Foreign {
         settings
     }
 
+    /// Every version of the knowledge that is kept there, with its texts.
+    pub fn knowledge(&self) -> Vec<(String, String)> {
+        let read = |connection: &Connection| -> Result<Vec<(String, String)>, rusqlite::Error> {
+            let mut statement = connection.prepare("SELECT version, texts FROM knowledge")?;
+            statement.query_map([], |row| Ok((row.get("version")?, row.get("texts")?)))?.collect()
+        };
+        // Older databases have no such table.
+        self.connection.as_ref().and_then(|connection| read(connection).ok()).unwrap_or_default()
+    }
+
     /// A photo and its thumbnail, if both are there and the photo is what its name says.
     pub fn photo(&self, sha256: &str) -> Option<[Vec<u8>; 2]> {
         let read = |size: PhotoSize| {

@@ -8,6 +8,7 @@ use crate::model::learned::Learned;
 use super::check::{check_layout, check_trade};
 use super::losses::Losses;
 use super::rows::{CauseRow, GateRow, Layout, RoadDataRow, SignRow, SoundRow, StepRow, WaiverRow};
+use super::texts::{LAYOUT_FOLDER, Texts};
 
 /// Everything the trade knows, checked.
 #[derive(Debug, Clone, PartialEq)]
@@ -72,15 +73,21 @@ pub struct Refused {
 /// # Errors
 /// The first fault of the shipped data: a fault of the build, caught by the tests.
 pub fn load(own_layouts: &[(String, String)]) -> Result<(Trade, Vec<Refused>), String> {
-    let mut trade = shipped()?;
+    let mut trade = read_shipped(&Texts::shipped().shipped)?;
+    let refused = add_layouts(&mut trade, own_layouts);
+    Ok((trade, refused))
+}
+
+/// Adds layout files to what is there, and says which were refused.
+pub(super) fn add_layouts(trade: &mut Trade, files: &[(String, String)]) -> Vec<Refused> {
     let mut refused = Vec::new();
-    for (file, text) in own_layouts {
-        match own_layout(&trade, text) {
+    for (file, text) in files {
+        match own_layout(trade, text) {
             Ok(layout) => trade.layouts.push(layout),
             Err(reason) => refused.push(Refused { file: file.clone(), reason }),
         }
     }
-    Ok((trade, refused))
+    refused
 }
 
 fn own_layout(trade: &Trade, text: &str) -> Result<Layout, String> {
@@ -99,21 +106,6 @@ pub(super) fn located(fault: &toml::de::Error, text: &str) -> String {
 pub(super) fn line_at(text: &str, at: usize) -> usize {
     text.bytes().take(at).filter(|byte| *byte == b'\n').count() + 1
 }
-
-const LAYOUTS: [&str; 3] = [
-    include_str!("../../data/layouts/rigid-engine-speed.toml"),
-    include_str!("../../data/layouts/rubber-centre.toml"),
-    include_str!("../../data/layouts/torque-tube.toml"),
-];
-const STEPS: &str = include_str!("../../data/steps.toml");
-const GATES: &str = include_str!("../../data/gates.toml");
-const COMPLAINTS: &str = include_str!("../../data/complaints.toml");
-const WAIVERS: &str = include_str!("../../data/waivers.toml");
-const CAUSES: &str = include_str!("../../data/causes.toml");
-const SIGNS: &str = include_str!("../../data/signs.toml");
-const ROAD: &str = include_str!("../../data/road.toml");
-const LEARNING: &str = include_str!("../../data/learning.toml");
-const LOSSES: &str = include_str!("../../data/losses.toml");
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -142,36 +134,40 @@ struct Learning {
     basis: String,
 }
 
-fn shipped() -> Result<Trade, String> {
-    let layouts =
-        LAYOUTS.iter().map(|text| read::<Layout>("layouts", text)).collect::<Result<Vec<_>, String>>()?;
+/// Reads the shipped files (`name`, `text`).
+///
+/// # Errors
+/// The first fault, or a file that is missing.
+pub(super) fn read_shipped(files: &[(String, String)]) -> Result<Trade, String> {
+    let layouts = files.iter().filter(|(name, _)| name.starts_with(LAYOUT_FOLDER));
+    let tables = |name: &str| read::<Tables>(files, name);
     let trade = Trade {
-        version: version(),
-        layouts,
-        steps: read::<Tables>("steps", STEPS)?.step,
-        gates: read::<Tables>("gates", GATES)?.gate,
-        sounds: read::<Tables>("complaints", COMPLAINTS)?.sound,
-        waivers: read::<Tables>("waivers", WAIVERS)?.waiver,
-        causes: read::<Tables>("causes", CAUSES)?.cause,
-        signs: read::<Tables>("signs", SIGNS)?.sign,
-        road: read::<Tables>("road", ROAD)?.row,
-        losses: read("losses", LOSSES)?,
-        enough: read::<Learning>("learning", LEARNING)?.enough,
+        version: version(files),
+        layouts: layouts.map(|(name, _)| read::<Layout>(files, name)).collect::<Result<_, String>>()?,
+        steps: tables("steps")?.step,
+        gates: tables("gates")?.gate,
+        sounds: tables("complaints")?.sound,
+        waivers: tables("waivers")?.waiver,
+        causes: tables("causes")?.cause,
+        signs: tables("signs")?.sign,
+        road: tables("road")?.row,
+        losses: read(files, "losses")?,
+        enough: read::<Learning>(files, "learning")?.enough,
         learned: Learned::default(),
     };
     check_trade(&trade)?;
     Ok(trade)
 }
 
-fn read<'a, T: Deserialize<'a>>(file: &str, text: &'a str) -> Result<T, String> {
-    toml::from_str(text).map_err(|fault| format!("{file}.toml: {}", located(&fault, text)))
+fn read<'a, T: Deserialize<'a>>(files: &'a [(String, String)], name: &str) -> Result<T, String> {
+    let file = files.iter().find(|(file, _)| file == name);
+    let (_, text) = file.ok_or_else(|| format!("{name}.toml is missing"))?;
+    toml::from_str(text).map_err(|fault| format!("{name}.toml: {}", located(&fault, text)))
 }
 
-fn version() -> String {
+fn version(files: &[(String, String)]) -> String {
     let mut hasher = Sha256::new();
-    for text in
-        LAYOUTS.iter().chain(&[STEPS, GATES, COMPLAINTS, WAIVERS, CAUSES, SIGNS, ROAD, LOSSES, LEARNING])
-    {
+    for (_, text) in files {
         hasher.update(text.as_bytes());
     }
     hasher.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect()

@@ -6,5 +6,6 @@ pub mod load;
 pub mod losses;
 pub mod own;
 pub mod rows;
+pub mod texts;
 
 pub use load::{Refused, Trade, load};

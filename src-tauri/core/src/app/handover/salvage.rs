@@ -4,6 +4,7 @@
 use std::path::Path;
 
 use super::super::fault::{Fault, Refusal};
+use super::super::knowledge;
 use super::super::steady::Inner;
 use super::import::{Place, TakeFault, take_in};
 use super::seen::photo_of;
@@ -16,22 +17,24 @@ use crate::store::merge::{MergeFault, Merging};
 use crate::store::photo_files::PhotoSize;
 use crate::store::salvage::Foreign;
 use crate::store::staging::Staging;
-use crate::trade;
 
-/// A backup's own layouts come first, so that visits that need them can be derived.
+/// A backup's own knowledge comes first, so that visits that need them can be derived.
 pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
     let database = folder.join("steady.db");
     if !database.is_file() {
         return Err(StoreFault::NotABackup.into());
     }
-    inner.store.take_layouts(folder)?;
-    let (trade, _) = trade::load(&inner.store.own_layouts()).map_err(Fault::Internal)?;
-    inner.trade = trade;
+    inner.store.take_own_files(folder)?;
+    let now = (inner.clock)();
+    (inner.trade, _) = knowledge::current(&mut inner.store, now)?;
     let salvaged = salvage(inner, &database)?;
     let (here, foreign) = (inner.store.settings()?, inner.store.foreign(&database)?);
     if inner.workshop == Workshop::default() {
         inner.store.set_workshop(&foreign.workshop())?;
         inner.workshop = inner.store.workshop()?;
+    }
+    for (version, texts) in foreign.knowledge() {
+        inner.store.keep_knowledge(&version, now, &texts)?;
     }
     for (name, value) in foreign.settings() {
         if !here.contains_key(&name) {

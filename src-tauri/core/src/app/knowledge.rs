@@ -1,0 +1,80 @@
+//! The knowledge that sorts: read when the data folder is opened, kept under its version, and read again
+//! where an old visit is to be derived as it was sorted.
+
+use crate::model::entry::{Entry, EntryBody};
+use crate::model::time::Moment;
+use crate::outcomes::learn::learn;
+use crate::store::open::Store;
+use crate::trade::texts::Texts;
+use crate::trade::{Refused, Trade};
+use crate::walk::record;
+
+use super::derive;
+use super::drawn::DrawnFor;
+use super::fault::{Fault, Refusal};
+use super::response::{HomeNotice, Response};
+use super::steady::Inner;
+
+/// The shipped knowledge with the workshop's own, kept under its version, and a notice for each file or row
+/// that was refused.
+pub(super) fn current(store: &mut Store, now: Moment) -> Result<(Trade, Vec<HomeNotice>), Fault> {
+    let texts = Texts { layouts: store.own_layouts(), rows: store.own_knowledge(), ..Texts::shipped() };
+    let (trade, [layouts, rows]) = texts.read().map_err(Fault::Internal)?;
+    let json = serde_json::to_string(&texts).map_err(|fault| Fault::Internal(fault.to_string()))?;
+    store.keep_knowledge(&trade.version, now, &json)?;
+    let layouts = layouts.iter().map(|refused| notice("layout-file-refused", refused));
+    let rows = rows.iter().map(|refused| notice("knowledge-row-refused", refused));
+    Ok((trade, layouts.chain(rows).collect()))
+}
+
+fn notice(id: &str, refused: &Refused) -> HomeNotice {
+    HomeNotice { id: id.to_owned(), detail: format!("{}: {}", refused.file, refused.reason) }
+}
+
+/// Where a visit stands by the knowledge of a version, or by that which it recorded last: its outcome's,
+/// else that under which it was opened.
+///
+/// # Errors
+/// [`Refusal::KnowledgeNotKept`] for a version that never sorted here.
+pub(super) fn as_sorted(inner: &mut Inner, visit: &str, version: Option<&str>) -> Result<Response, Fault> {
+    let chain = inner.chain(visit)?.clone();
+    let version = version.map(str::to_owned).or_else(|| recorded(&chain.entries));
+    let version = version.ok_or(Refusal::UnknownVisit)?;
+    let layout = record::read(&chain.entries).intake.vehicle.layout;
+    let trade = of_version(inner, &version, &layout)?;
+    let visit = derive::Visit {
+        id: visit,
+        entries: &chain.entries,
+        broken_at: chain.broken_at,
+        device: &inner.device,
+    };
+    let standing = derive::standing(&trade, visit, &DrawnFor::default())?;
+    if standing.knowledge == version { Ok(Response::Visit(Box::new(standing))) } else { Err(not_kept()) }
+}
+
+/// The version that a visit recorded last.
+fn recorded(entries: &[Entry]) -> Option<String> {
+    let version = |entry: &Entry| match &entry.body {
+        EntryBody::Opened { knowledge, .. } => Some(knowledge.clone()),
+        EntryBody::OutcomeConfirmed { outcome, .. } => Some(outcome.knowledge.clone()),
+        _ => None,
+    };
+    entries.iter().rev().find_map(version)
+}
+
+/// Knowledge by its full version: the texts, taught by as many of the layout's outcomes as stand behind the
+/// `/`, in the order of their confirmation.
+fn of_version(inner: &Inner, version: &str, layout: &str) -> Result<Trade, Fault> {
+    let (texts, outcomes) = version.split_once('/').unwrap_or((version, "0"));
+    let kept = inner.store.knowledge(texts)?.ok_or_else(not_kept)?;
+    let kept: Texts = serde_json::from_str(&kept).map_err(|fault| Fault::Internal(fault.to_string()))?;
+    let (mut trade, _) = kept.read().map_err(Fault::Internal)?;
+    let count: usize = outcomes.parse().map_err(|_| not_kept())?;
+    let taught = inner.store.outcomes_by_time()?.into_iter().filter(|outcome| outcome.layout == layout);
+    trade.learned = learn(&trade, &taught.take(count).collect::<Vec<_>>());
+    Ok(trade)
+}
+
+fn not_kept() -> Fault {
+    Refusal::KnowledgeNotKept.into()
+}

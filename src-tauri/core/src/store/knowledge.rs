@@ -1,0 +1,30 @@
+//! Every version of the knowledge that sorted visits in this data folder.
+
+use rusqlite::{OptionalExtension, params};
+
+use super::fault::StoreFault;
+use super::open::Store;
+use crate::model::time::Moment;
+
+impl Store {
+    /// Keeps the texts of a version, unless they are kept already.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn keep_knowledge(&mut self, version: &str, now: Moment, texts: &str) -> Result<(), StoreFault> {
+        let sql =
+            "INSERT INTO knowledge (version, at, texts) VALUES (?1, ?2, ?3) ON CONFLICT (version) DO NOTHING";
+        let done = self.connection.execute(sql, params![version, now.0, texts]);
+        done.map(|_| ()).map_err(StoreFault::sql("keep knowledge"))
+    }
+
+    /// The texts of a version, if it ever sorted here.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn knowledge(&self, version: &str) -> Result<Option<String>, StoreFault> {
+        let sql = "SELECT texts FROM knowledge WHERE version = ?1";
+        let found = self.connection.query_row(sql, [version], |row| row.get("texts")).optional();
+        found.map_err(StoreFault::sql("read knowledge"))
+    }
+}
