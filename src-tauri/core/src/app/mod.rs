@@ -29,9 +29,9 @@ pub mod replay;
 pub mod request;
 pub mod response;
 mod steady;
-mod workshop;
 mod vin;
 mod wishes;
+mod workshop;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use steady::{Setup, Steady};

@@ -30,7 +30,9 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, vin, wishes, workshop};
+use super::{
+    bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, vin, wishes, workshop,
+};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
