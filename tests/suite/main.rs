@@ -44,6 +44,7 @@ mod phone_project;
 mod photo_marks;
 mod photo_wishes;
 mod photos;
+mod practice;
 mod published;
 mod qr;
 mod sorting;

@@ -29,7 +29,15 @@ name: string,
 /**
  * Its value.
  */
-value: string, } | { "ask": "workshop" } | { "ask": "set-workshop", 
+value: string, } | { "ask": "start-practice", 
+/**
+ * What is written down.
+ */
+intake: Intake, } | { "ask": "practise", 
+/**
+ * The request.
+ */
+request: Request, } | { "ask": "end-practice" } | { "ask": "workshop" } | { "ask": "set-workshop", 
 /**
  * As typed.
  */
