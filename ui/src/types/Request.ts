@@ -65,7 +65,15 @@ intake: Intake, } | { "ask": "look",
 /**
  * The visit.
  */
-visit: string, } | { "ask": "choose-order", 
+visit: string, } | { "ask": "look-as-sorted", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The version; that which the visit recorded last, if not given.
+ */
+knowledge: string | null, } | { "ask": "choose-order", 
 /**
  * The visit.
  */

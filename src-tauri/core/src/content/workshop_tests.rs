@@ -298,6 +298,7 @@ fn sizes_and_form_errors_follow_the_unit() {
     let inch = words().measured_in(Units { length: Some(LengthUnit::Thou), distance: None });
     assert_eq!(inch.measured(72.019), "2.8354 in");
     assert_eq!(inch.measured(0.8), "31.5 thou");
+    assert_eq!(inch.measured(10.0), "0.3937 in");
     assert_eq!(inch.fine(12.7), "0.5 thou");
     assert_eq!(inch.length(0.8), "31.5 thou");
     assert_eq!(words().measured(72.019), "72.019 mm");
