@@ -30,7 +30,9 @@ use super::fault::{Fault, Refusal};
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, vin, wishes, workshop};
+use super::{
+    bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, vin, wishes, workshop,
+};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -204,7 +206,9 @@ impl Inner {
             Request::RecordGauge { visit, step, gauge } => bench::gauge(self, &visit, by, &step, gauge),
             Request::Bench { visit } => bench::bench(self, &visit),
             Request::BenchGate { visit, gate } => bench::record(self, &visit, by, Given::Gate(gate)),
-            Request::BenchLook { visit, look } => bench::record(self, &visit, by, Given::Look(look)),
+            Request::BenchLook { visit, look, wall } => {
+                bench::record(self, &visit, by, Given::Look(look, wall))
+            }
             Request::BenchBore { visit, stage, file } => {
                 bench::record(self, &visit, by, Given::Bore(stage, file))
             }
