@@ -89,7 +89,12 @@ impl Folder {
     }
 }
 
-fn write_papers(steady: &Steady, replayed: &Replayed, how: &Replay, out: &Path) -> Result<Vec<PathBuf>, Failure> {
+fn write_papers(
+    steady: &Steady,
+    replayed: &Replayed,
+    how: &Replay,
+    out: &Path,
+) -> Result<Vec<PathBuf>, Failure> {
     fs::create_dir_all(out).map_err(|error| unwritten(&error))?;
     let request = |paper: PaperKind| Request::Paper {
         visit: replayed.visit.clone(),

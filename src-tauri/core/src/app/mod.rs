@@ -23,15 +23,16 @@ mod learning;
 mod list;
 mod marks;
 mod papers;
+mod practice;
 pub mod press;
 mod qr;
 pub mod replay;
 pub mod request;
 pub mod response;
 mod steady;
-mod workshop;
 mod vin;
 mod wishes;
+mod workshop;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use steady::{Setup, Steady};

@@ -7,6 +7,7 @@
 
 mod bench;
 
+use std::io::Read;
 use std::path::{Path, PathBuf};
 
 use serde::Deserialize;
@@ -18,6 +19,7 @@ use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::standing::{Standing, StepStand};
 use crate::model::visit::{Intake, Owner, Vehicle};
+use crate::photos::intake::MAX_BYTES;
 use crate::words::Words;
 
 use super::decide::{is_open, set_of_gate};
@@ -84,7 +86,7 @@ struct OutcomeItem {
 #[serde(untagged)]
 enum Item {
     Gate(GateItem),
-    Answer(AnswerItem),
+    Answer(Box<AnswerItem>),
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -259,13 +261,21 @@ impl Stage<'_> {
     }
 
     fn photo_bytes(&self, path: &Path) -> Result<Vec<u8>, Failure> {
-        std::fs::read(self.base_dir.join(path)).map_err(|_| photo_unreadable())
+        read(&self.base_dir.join(path)).map_err(|_| photo_unreadable())
     }
 
     fn bore_text(&self, path: &Path) -> Result<String, Failure> {
-        let text = std::fs::read_to_string(self.base_dir.join(path));
-        text.map_err(|_| refused(Refusal::BenchFileUnreadable))
+        let bytes = read(&self.base_dir.join(path)).unwrap_or_default();
+        let text = String::from_utf8(bytes).ok().filter(|text| !text.is_empty());
+        text.ok_or_else(|| refused(Refusal::BenchFileUnreadable))
     }
+}
+
+/// A file, or as much of it as says that it is too large: a case may name anything, also what never ends.
+fn read(path: &Path) -> std::io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    std::fs::File::open(path)?.take(MAX_BYTES as u64 + 1).read_to_end(&mut bytes)?;
+    Ok(bytes)
 }
 
 impl Item {

@@ -11,8 +11,8 @@ use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::{Standing, VinHint};
 use crate::model::time::Moment;
-use crate::model::workshop::{Units, Workshop};
 use crate::model::wish::PhotoWish;
+use crate::model::workshop::{Units, Workshop};
 
 /// The answer to a request.
 #[derive(Debug, Clone, Serialize)]
@@ -242,6 +242,8 @@ pub struct VinRead {
     pub vin: String,
     /// What its check digit says, as a hint.
     pub hint: Option<VinHint>,
+}
+
 /// A QR code (ISO/IEC 18004) to draw dark on light.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

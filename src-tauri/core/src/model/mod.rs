@@ -20,5 +20,5 @@ pub mod time;
 pub mod typed;
 pub mod verdict;
 pub mod visit;
-pub mod workshop;
 pub mod wish;
+pub mod workshop;

@@ -17,5 +17,5 @@ pub mod salvage;
 pub mod settings;
 pub mod staging;
 pub mod uploads;
-pub mod workshop;
 pub mod wishes;
+pub mod workshop;
