@@ -18,6 +18,8 @@ use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading,
 #[derive(Deserialize)]
 struct Peer {
     scipy: String,
+    imported_kb: u64,
+    peak_kb: u64,
     zone_slsqp_ms: f64,
     zone_slsqp_mm: f64,
     zone_linprog_ms: f64,
@@ -46,6 +48,7 @@ pub fn rows() {
     let ask = SkimAsk { pass_diameter_mm: 0.0254, axis: None, wall_mm: Some(6.0), wall_min_mm: Some(5.0) };
     let (skim_ms, passes) = median_ms(51, || skim(&page, &ask).unwrap().passes_needed);
     row(&format!("bore: page of 36 angles by 5 depths, skim plan ({passes} passes)"), skim_ms);
+    memory();
     let Some(peer) = peer() else {
         println!("  peer scipy: not asked; set STEADY_PYTHON to an interpreter that has it");
         return;
@@ -57,6 +60,51 @@ pub fn rows() {
     let apart = peer.page_mm.iter().zip(&widths).map(|(theirs, ours)| (theirs - ours) * 1e6);
     let apart = apart.fold(0.0, |most: f64, it| if it.abs() > most.abs() { it } else { most });
     against("  peer: scipy and numpy, the page's circles, zones, waves", peer.page_ms, form_ms, apart);
+    let mb = |kb: u64| kb as f64 / 1024.0;
+    println!(
+        "  peer: peak memory {:.1} MB, {:.1} of it once imported",
+        mb(peer.peak_kb),
+        mb(peer.imported_kb)
+    );
+}
+
+/// What starts a process that does one thing of the bore and prints the most memory it held.
+pub const ALONE: &str = "--bore-memory=";
+
+/// Does the work of this name and prints the peak of resident memory, kB (Linux).
+pub fn alone(work: &str) {
+    match work {
+        "zone" => {
+            let points = bench_points(3600, 0);
+            let start = least_squares(&points).unwrap();
+            std::hint::black_box(minimum(&points, start.centre).unwrap().width());
+        }
+        "page" => {
+            let page = page();
+            std::hint::black_box(shape(&page).unwrap());
+            let ask =
+                SkimAsk { pass_diameter_mm: 0.0254, axis: None, wall_mm: Some(6.0), wall_min_mm: Some(5.0) };
+            std::hint::black_box(skim(&page, &ask).unwrap());
+        }
+        _ => {}
+    }
+    let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
+    let peak = status.lines().find_map(|line| line.strip_prefix("VmHWM:")).unwrap_or("0 kB");
+    println!("{}", peak.trim().trim_end_matches(" kB"));
+}
+
+/// Prints the peak memory of each work in a process of its own, beside one that does nothing.
+fn memory() {
+    for (work, what) in [
+        ("nothing", "bore: peak memory of a process that does nothing"),
+        ("zone", "bore: peak memory, minimum zone of 3,600 points"),
+        ("page", "bore: peak memory, page of 36 by 5, shape and skim plan"),
+    ] {
+        let output =
+            Command::new(std::env::current_exe().unwrap()).arg(format!("{ALONE}{work}")).output().unwrap();
+        let kb: f64 = String::from_utf8_lossy(&output.stdout).trim().parse().unwrap();
+        println!("{what:<58} {:>8.1} MB", kb / 1024.0);
+    }
 }
 
 fn row(what: &str, ms: f64) {

@@ -164,7 +164,7 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await accessible("a fit being entered");
   await id("fit-save").click();
   await id("bench-fit").getByText("Sleeve in housing").waitFor();
-  assert.match(await id("bench-fit").innerText(), /Hole 71\.9\d+ to 71\.9\d+ mm \(measured\)/);
+  assert.match(await id("bench-fit").innerText(), /Hole 71\.9\d+ mm to 71\.9\d+ mm \(measured\)/);
   await unfold("bench-ring");
   await id("ring-free").click();
   await page.waitForTimeout(300);

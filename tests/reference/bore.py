@@ -9,14 +9,15 @@ It writes what it found beside itself, with the versions that found it. The poin
 suite makes the same ones from the same seeds (`tests/suite/bore_sets.rs`).
 
 `bore.py time` prints, as JSON, what scipy takes for the minimum zone of the bench's 3,600 points and for the
-page of 36 angles by 5 depths; `cargo xtask bench` calls it when STEADY_PYTHON names an interpreter that has
-the packages.
+page of 36 angles by 5 depths, and the most memory it held (kB); `cargo xtask bench` calls it when
+STEADY_PYTHON names an interpreter that has the packages.
 """
 
 import json
 import math
 import pathlib
 import platform
+import resource
 import sys
 import time
 
@@ -224,7 +225,12 @@ def page(levels):
     return widths
 
 
+def peak_kb():
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+
+
 def print_times():
+    imported = peak_kb()
     points = bench_points()
     x, y, _ = least_squares_circle(points)
     quadratic, centre = timed(lambda: zone_from(points, numpy.array([x, y])), 3)
@@ -239,6 +245,8 @@ def print_times():
         "zone_linprog_mm": spread(other, points),
         "page_ms": whole,
         "page_mm": widths,
+        "imported_kb": imported,
+        "peak_kb": peak_kb(),
     }))
 
 

@@ -144,6 +144,11 @@ fn nothing_of_the_bench_is_recorded_before_its_gates() {
     assert_eq!(code(&steady, pass.clone()), "gate-closed");
     confirm(&steady, &visit, "machining");
     assert_eq!(code(&steady, pass), "ok");
+    let look = json!({ "cracked": null, "ring_turned": null, "wall_least_mm": null });
+    let wall = json!({ "ask": "bench-look", "visit": visit, "look": look, "wall": "4,5" });
+    assert_eq!(code(&steady, wall), "bore-decimal-comma", "never taken for no figure at all");
+    let wall = json!({ "ask": "bench-look", "visit": visit, "look": look, "wall": "4.5" });
+    assert_eq!(bench(&steady, wall).look.wall_least_mm, Some(4.5));
     let comma =
         json!({ "ask": "bench-pass", "visit": visit, "number": 2, "contact": "partly", "diameter": "72,1" });
     assert_ne!(code(&steady, comma), "ok");

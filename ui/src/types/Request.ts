@@ -349,7 +349,11 @@ visit: string,
 /**
  * What was seen.
  */
-look: HousingLook, } | { "ask": "bench-bore", 
+look: HousingLook, 
+/**
+ * Wall that has to be left as typed, mm; goes before the look's own.
+ */
+wall: string | null, } | { "ask": "bench-bore", 
 /**
  * The visit.
  */

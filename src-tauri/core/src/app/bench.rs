@@ -48,8 +48,8 @@ pub(super) enum Given {
     Gate(String),
     /// A bore file's text.
     Bore(BoreStage, String),
-    /// A look at the housing.
-    Look(HousingLook),
+    /// A look at the housing, with the wall that has to be left as typed.
+    Look(HousingLook, Option<String>),
     /// A pass that was cut, with the diameter after it as typed.
     Pass(u32, Contact, Option<String>),
     /// A fit's values by name.
@@ -190,7 +190,9 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
             shape(&bore)?;
             BenchBody::BoreRead { stage, bore: Box::new(bore) }
         }
-        Given::Look(look) => {
+        Given::Look(look, wall) => {
+            let wall_least_mm = wall.map(typed_mm).transpose()?.or(look.wall_least_mm);
+            let look = HousingLook { wall_least_mm, ..look };
             if look.wall_least_mm.is_some_and(|wall| !(0.1..=100.0).contains(&wall)) {
                 return Err(Refusal::ReadingOutOfRange.into());
             }
@@ -200,10 +202,7 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
             if !(1..=MAX_PASSES).contains(&number) || now.bores.is_empty() {
                 return Err(Refusal::StepDoesNotApply.into());
             }
-            let typed = |text: String| {
-                length_mm(&text, Unit::Millimetre).map_err(measure::bore::fault::BoreFault::from)
-            };
-            BenchBody::PassCut { number, contact, diameter_mm: diameter.map(typed).transpose()? }
+            BenchBody::PassCut { number, contact, diameter_mm: diameter.map(typed_mm).transpose()? }
         }
         Given::Fit(values) => {
             let bore = now.bores.get(&BoreStage::Finished).or_else(|| now.bores.get(&BoreStage::Found));
@@ -220,6 +219,11 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
             BenchBody::Noted { text }
         }
     })
+}
+
+/// A length as typed, mm.
+fn typed_mm(text: String) -> Result<f64, measure::bore::fault::BoreFault> {
+    Ok(length_mm(&text, Unit::Millimetre)?)
 }
 
 /// Where the bench stands, from the ledger.

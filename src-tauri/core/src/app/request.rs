@@ -304,6 +304,9 @@ pub enum Request {
         visit: String,
         /// What was seen.
         look: HousingLook,
+        /// Wall that has to be left as typed, mm; goes before the look's own.
+        #[serde(default)]
+        wall: Option<String>,
     },
     /// A bore that was read.
     BenchBore {

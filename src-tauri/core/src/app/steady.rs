@@ -232,7 +232,9 @@ impl Inner {
             Request::RecordGauge { visit, step, gauge } => bench::gauge(self, &visit, by, &step, gauge),
             Request::Bench { visit } => bench::bench(self, &visit),
             Request::BenchGate { visit, gate } => bench::record(self, &visit, by, Given::Gate(gate)),
-            Request::BenchLook { visit, look } => bench::record(self, &visit, by, Given::Look(look)),
+            Request::BenchLook { visit, look, wall } => {
+                bench::record(self, &visit, by, Given::Look(look, wall))
+            }
             Request::BenchBore { visit, stage, file } => {
                 bench::record(self, &visit, by, Given::Bore(stage, file))
             }

@@ -121,7 +121,7 @@ impl Stage<'_> {
         match row.clone() {
             Row::Gates(Gates { gates }) => self.bench_gates(visit, &gates),
             Row::Gate(Gate { gate }) => self.record(Request::BenchGate { visit: id, gate }),
-            Row::Look(Look { look }) => self.record(Request::BenchLook { visit: id, look }),
+            Row::Look(Look { look }) => self.record(Request::BenchLook { visit: id, look, wall: None }),
             Row::Bore(Bore { bore, file, photos }) => {
                 let file = self.bore_text(&file)?;
                 self.record(Request::BenchBore { visit: id, stage: bore, file })?;
