@@ -32,7 +32,7 @@ async function go(where) {
 }
 
 async function accessible(screen) {
-  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
+  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > screen.width);
   assert.deepEqual([...(await violations(phone.page)), ...(wide ? ["wider than the phone"] : [])], [], screen);
 }
 

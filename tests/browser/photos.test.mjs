@@ -169,13 +169,13 @@ test("marks are drawn by keyboard and mouse, taken back, and undone as one set",
   await marks(3);
   await id("mark-back").tap();
   await marks(2);
-  await id("mark-keep").tap();
-  await id("mark-keep").waitFor({ state: "detached" });
+  await id("next").tap();
+  await id("mark-drop").waitFor({ state: "detached" });
   await id("mark-ring").tap();
   await mouse([0.4, 0.4], [0.6, 0.6]);
   await marks(3);
-  await id("mark-keep").tap();
-  await id("mark-keep").waitFor({ state: "detached" });
+  await id("next").tap();
+  await id("mark-drop").waitFor({ state: "detached" });
   await id("undo").tap();
   await marks(2);
 });

@@ -4,7 +4,7 @@ Not part of the suite, which decodes with a second Rust library. By hand, from t
 
     cargo build --package steady
     python3 -m venv target/venv
-    target/venv/bin/pip install zxing-cpp==2.3.0 opencv-python-headless==4.11.0.86 numpy
+    target/venv/bin/pip install zxing-cpp==3.1.1 opencv-python-headless==5.0.0.93 numpy==2.4.6
     target/venv/bin/python tests/reference/qr.py target/debug/steady
 
 Starts `steady serve` on a scratch folder, opens a visit for each name, asks for its code in every language,

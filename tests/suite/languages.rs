@@ -157,32 +157,51 @@ fn is(case: &Path, number: &str) -> bool {
 #[test]
 fn demo_papers_are_sound_in_four_languages() {
     let all = std::env::var("STEADY_PAPERS").is_ok_and(|which| which == "all");
-    let data = tempfile::tempdir().unwrap();
-    let steady = printing(data.path());
     let out = root().join("target/papers");
     std::fs::create_dir_all(&out).unwrap();
+    let chosen: Vec<PathBuf> =
+        cases().into_iter().filter(|case| all || SAMPLE.iter().any(|number| is(case, number))).collect();
+    let next = std::sync::Mutex::new(chosen.iter());
+    // A visit at a time for each processor; each prints from a data folder of its own.
+    let print_rest = || {
+        let mut papers = 0;
+        loop {
+            let Some(case) = next.lock().unwrap().next() else { return papers };
+            papers += print_visit(case, &out, all);
+        }
+    };
+    let hands = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
+    let papers: usize = std::thread::scope(|scope| {
+        let printing: Vec<_> = (0..hands).map(|_| scope.spawn(print_rest)).collect();
+        printing.into_iter().map(|hand| hand.join().unwrap()).sum()
+    });
+    assert_eq!(papers, if all { cases().len() * 4 * 2 * 2 } else { 2 * 4 * 2 });
+}
+
+/// Prints a demo visit's papers and checks each; how many there were.
+fn print_visit(case: &Path, out: &Path, all: bool) -> usize {
+    let data = tempfile::tempdir().unwrap();
+    let steady = printing(data.path());
+    let text = std::fs::read_to_string(case).unwrap();
+    let replayed = replay(&steady, &text, &root().join("demo-data")).unwrap();
+    let word = replayed.report["urgency"]["word"].as_str().unwrap_or("unrated").to_ascii_lowercase();
+    let stem = case.file_stem().unwrap().to_string_lossy().into_owned();
     let mut papers = 0;
-    for case in cases().into_iter().filter(|case| all || SAMPLE.iter().any(|number| is(case, number))) {
-        let text = std::fs::read_to_string(&case).unwrap();
-        let replayed = replay(&steady, &text, &root().join("demo-data")).unwrap();
-        let word = replayed.report["urgency"]["word"].as_str().unwrap_or("unrated").to_ascii_lowercase();
-        let stem = case.file_stem().unwrap().to_string_lossy().into_owned();
-        for locale in LOCALES {
-            // The sample prints two languages on each sheet.
-            let sheets =
-                SHEETS.iter().filter(|(sheet, _)| all || (*sheet == "a4") == matches!(locale, "de" | "fr"));
-            for (sheet, size) in sheets {
-                for kind in ["finding", "note"] {
-                    let path = out.join(format!("{stem}-{kind}-{locale}-{sheet}.pdf"));
-                    std::fs::write(&path, paper(&steady, &replayed.visit, kind, locale, sheet)).unwrap();
-                    check(&path, kind, locale, *size);
-                    check_says(&path, locale, &word);
-                    papers += 1;
-                }
+    for locale in LOCALES {
+        // The sample prints two languages on each sheet.
+        let sheets =
+            SHEETS.iter().filter(|(sheet, _)| all || (*sheet == "a4") == matches!(locale, "de" | "fr"));
+        for (sheet, size) in sheets {
+            for kind in ["finding", "note"] {
+                let path = out.join(format!("{stem}-{kind}-{locale}-{sheet}.pdf"));
+                std::fs::write(&path, paper(&steady, &replayed.visit, kind, locale, sheet)).unwrap();
+                check(&path, kind, locale, *size);
+                check_says(&path, locale, &word);
+                papers += 1;
             }
         }
     }
-    assert_eq!(papers, if all { cases().len() * 4 * 2 * 2 } else { 2 * 4 * 2 });
+    papers
 }
 
 #[test]

@@ -48,6 +48,7 @@ mod photos;
 mod picture_corpus;
 mod picture_files;
 mod picture_hostile;
+mod practice;
 mod published;
 mod qr;
 mod sorting;

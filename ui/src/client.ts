@@ -10,6 +10,9 @@ type Replies = {
   home: 'home';
   'set-technician': 'home';
   'set-preference': 'home';
+  'start-practice': 'visit';
+  'end-practice': 'home';
+  practise: 'visit';
   workshop: 'workshop';
   'set-workshop': 'workshop';
   visits: 'visits';
@@ -93,12 +96,28 @@ export function adoptKey(): void {
   history.replaceState(history.state, '', location.pathname + location.search);
 }
 
+let practised: string | null = null;
+
+/** Names the visit to practise on: what is asked about it goes where it is kept, apart from the real ones. */
+export function practiseOn(visit: string | null): void {
+  practised = visit;
+}
+
 /** Hands one request to the core. */
 export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask']>> {
   const window = tauri();
-  const reply = window ? await throughWindow(window, request) : await throughDesk(request);
+  const sent = practises(request) ? ({ ask: 'practise', request } as Request) : request;
+  const reply = window ? await throughWindow(window, sent) : await throughDesk(sent);
   if ('upload' in request && !PIECES.includes(request.ask)) void kept(request.upload);
   return reply as ReplyTo<Q['ask']>;
+}
+
+// A photo on its way, or read for a VIN, names no visit; it belongs to the one on the screen.
+function practises(request: Request): boolean {
+  if (practised === null) return false;
+  if (request.ask === 'upload' || request.ask === 'read-vin') return location.hash.startsWith(`#/visit/${practised}`);
+  if ('visits' in request) return request.visits.includes(practised);
+  return 'visit' in request && request.visit === practised;
 }
 
 /** Where a kept photo is shown from. */

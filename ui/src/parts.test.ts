@@ -21,6 +21,8 @@ const PLACES: Place[] = [
   { screen: 'finding', visit: 'a-1' },
   { screen: 'note', visit: 'a-1' },
   { screen: 'ledger', visit: 'a-1' },
+  { screen: 'driver', visit: 'a-1' },
+  { screen: 'settings' },
 ];
 
 describe('addresses', () => {

@@ -1,10 +1,12 @@
 // Lengths on the screens in the workshop's unit, as the core writes them on paper: millimetres where it chose
-// none, thousandths of an inch, and inches from one inch on (25.4 mm exactly, NIST SP 811).
+// none, thousandths of an inch, and inches from a tenth of an inch on (25.4 mm exactly,
+// NIST SP 811).
 
 import { number, t } from './text.svelte.ts';
 import type { Units } from './types/Units.ts';
 
 const INCH = 25.4;
+const IN_INCHES_FROM = 2.54;
 
 const chosen = $state<{ units: Units }>({ units: { length: null, distance: null } });
 
@@ -16,6 +18,6 @@ export function takeUnits(units: Units): void {
 /** A length in millimetres with so many decimals, or the same in the workshop's unit. */
 export function length(mm: number, decimals: number): string {
   if (chosen.units.length !== 'thou') return t('length-mm', { mm: number(mm, decimals) });
-  if (Math.abs(mm) >= INCH) return t('length-inch', { inch: number(mm / INCH, 4) });
+  if (Math.abs(mm) >= IN_INCHES_FROM) return t('length-inch', { inch: number(mm / INCH, 4) });
   return t('length-thou', { thou: number((mm / INCH) * 1000, 1) });
 }

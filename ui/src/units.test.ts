@@ -10,6 +10,7 @@ it.each([
   ['mm', 0.5, 2, '0.50 mm'],
   ['thou', 72.019, 3, '2.8354 in'],
   ['thou', 0.0254, 3, '1.0 thou'],
+  ['thou', 10, 1, '0.3937 in'],
   ['thou', -25.4, 1, '-1.0000 in'],
 ] as const)('shows in %s', (unit, mm, decimals, text) => {
   takeUnits({ length: unit, distance: null });

@@ -2,7 +2,7 @@
 //! going to the background. Knows nothing of visits; `ui/src/device.ts` is the one that asks.
 //!
 //! [`Phone`] is the whole face of the device. On Android and iOS it is Kotlin or Swift (`native`), on a desktop
-//! a device that has none of this (`absent`), in the tests one that writes down what it was asked.
+//! a device that has none of this (`absent`).
 
 #[cfg(desktop)]
 mod absent;
@@ -13,7 +13,6 @@ mod outbox;
 mod phone;
 
 use std::path::Path;
-use std::sync::Arc;
 
 use tauri::plugin::{Builder, TauriPlugin};
 use tauri::{Manager as _, Runtime};
@@ -41,19 +40,6 @@ pub fn init<R: Runtime>() -> TauriPlugin<R> {
                 absent::phone()
             };
             app.manage(outbox(&app.path().app_cache_dir()?));
-            app.manage(phone);
-            Ok(())
-        })
-        .build()
-}
-
-/// The plugin on a device of the caller's, for tests.
-pub fn init_on<R: Runtime>(phone: Arc<dyn Phone>, cache: &Path) -> TauriPlugin<R> {
-    let outbox = outbox(cache);
-    Builder::new(NAME)
-        .invoke_handler(commands::handler())
-        .setup(move |app, _| {
-            app.manage(outbox);
             app.manage(phone);
             Ok(())
         })

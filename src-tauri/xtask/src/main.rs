@@ -1,4 +1,4 @@
-//! Set-up, run, test, bench, fuzz and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
+//! Set-up, run, test, bench, papers, screens, fuzz, phones and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
 //!
 //! Holds no checks of its own: tidy rules and stale bindings are ordinary tests of the suite. No
 //! dependency either, so that the first thing a newcomer waits for is small.
@@ -14,6 +14,7 @@ mod phones;
 mod rooms;
 mod run;
 mod say;
+mod screens;
 mod start;
 mod tally;
 mod test;
@@ -35,6 +36,9 @@ cargo xtask bench
     Measures.
 cargo xtask papers
     Prints finding and note of every demo visit in every language into target/papers, and checks them.
+cargo xtask screens [--renew]
+    Takes pictures of every screen into target/screens and compares them with the committed ones;
+    with --renew, commits to them as they are.
 cargo xtask fuzz [TARGET...]
     Runs every fuzz target of tests/fuzz, or the named ones, for a minute each.
 cargo xtask phones
@@ -50,6 +54,7 @@ fn main() -> ExitCode {
         Some((&"test", rest)) => test::run(rest),
         Some((&"bench", [])) => bench::run(),
         Some((&"papers", [])) => papers::run(),
+        Some((&"screens", rest)) => screens::run(rest),
         Some((&"fuzz", rest)) => fuzz::run(rest),
         Some((&"phones", [])) => phones::run(),
         Some((&"icons", [])) => icons::run(),

@@ -29,7 +29,15 @@ name: string,
 /**
  * Its value.
  */
-value: string, } | { "ask": "workshop" } | { "ask": "set-workshop", 
+value: string, } | { "ask": "start-practice", 
+/**
+ * What is written down.
+ */
+intake: Intake, } | { "ask": "practise", 
+/**
+ * The request.
+ */
+request: Request, } | { "ask": "end-practice" } | { "ask": "workshop" } | { "ask": "set-workshop", 
 /**
  * As typed.
  */
@@ -57,7 +65,15 @@ intake: Intake, } | { "ask": "look",
 /**
  * The visit.
  */
-visit: string, } | { "ask": "choose-order", 
+visit: string, } | { "ask": "look-as-sorted", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The version; that which the visit recorded last, if not given.
+ */
+knowledge: string | null, } | { "ask": "choose-order", 
 /**
  * The visit.
  */

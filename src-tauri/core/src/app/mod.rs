@@ -23,6 +23,7 @@ mod learning;
 mod list;
 mod marks;
 mod papers;
+mod practice;
 pub mod press;
 mod qr;
 pub mod replay;

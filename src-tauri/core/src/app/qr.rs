@@ -5,10 +5,8 @@ use std::fmt::Write;
 
 use qrcodegen::{DataTooLong, QrCode as Code, QrCodeEcc, QrSegment};
 
-use crate::content::build_note;
-use crate::words::Words;
-
 use super::fault::Fault;
+use super::papers;
 use super::response::{QrCode, Response};
 use super::steady::Inner;
 
@@ -19,8 +17,7 @@ const QUIET_ZONE: i32 = 4;
 const UTF_8: u32 = 26;
 
 pub(super) fn short_text(inner: &mut Inner, visit: &str, locale: &str) -> Result<Response, Fault> {
-    let words = Words::of(locale)?;
-    let text = build_note(&inner.standing(visit)?, words).short_text;
+    let text = papers::written_note(inner, visit, locale)?.short_text;
     let code = encode(&text)
         .map_err(|_| Fault::Internal("the short text is longer than a code holds".to_owned()))?;
     Ok(Response::QrCode(drawn(&code, text)))

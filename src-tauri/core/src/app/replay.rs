@@ -86,7 +86,7 @@ struct OutcomeItem {
 #[serde(untagged)]
 enum Item {
     Gate(GateItem),
-    Answer(AnswerItem),
+    Answer(Box<AnswerItem>),
 }
 
 #[derive(Debug, Clone, Deserialize)]

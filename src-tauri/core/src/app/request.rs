@@ -28,6 +28,18 @@ pub enum Request {
         /// Its value.
         value: String,
     },
+    /// Opens a visit to practise on, apart from every real one and in place of any before.
+    StartPractice {
+        /// What is written down.
+        intake: Intake,
+    },
+    /// A request about the practice visit.
+    Practise {
+        /// The request.
+        request: Box<Request>,
+    },
+    /// Throws the practice visit away.
+    EndPractice,
     /// The workshop's own particulars.
     Workshop,
     /// Writes the workshop's particulars anew, all of them.

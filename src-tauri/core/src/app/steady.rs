@@ -27,6 +27,7 @@ use super::derive;
 use super::drawn::DrawnFor;
 use super::failure::Failure;
 use super::fault::{Fault, Refusal};
+use super::practice::Practised;
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
@@ -47,6 +48,7 @@ pub struct Setup {
 /// An open data folder.
 pub struct Steady {
     inner: Mutex<Inner>,
+    practised: Mutex<Practised>,
 }
 
 pub(super) struct Inner {
@@ -78,7 +80,9 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do; nothing was changed then.
     pub fn open(setup: Setup) -> Result<Self, Failure> {
-        Inner::open(setup).map(|inner| Self { inner: Mutex::new(inner) }).map_err(|fault| shown(&fault, "en"))
+        Inner::open(setup)
+            .map(|inner| Self { inner: Mutex::new(inner), practised: Mutex::new(None) })
+            .map_err(|fault| shown(&fault, "en"))
     }
 
     /// Answers one request. A refused request leaves the ledger as it was.
@@ -91,6 +95,12 @@ impl Steady {
 
     /// As [`Steady::handle`], with the name of who acts in place of the technician's.
     pub(super) fn handle_as(&self, request: Request, by: Option<&str>) -> Result<Response, Failure> {
+        match request {
+            Request::StartPractice { intake } => return self.start_practice(intake),
+            Request::Practise { request } => return self.practise(*request),
+            Request::EndPractice => return self.end_practice(),
+            _ => {}
+        }
         let mut inner = self.lock()?;
         inner.handle(request, by).map_err(|fault| shown(&fault, &inner.locale()))
     }
@@ -115,8 +125,20 @@ impl Steady {
     /// # Errors
     /// `photo-missing`.
     pub fn photo(&self, sha256: &str, size: PhotoSize) -> Result<Vec<u8>, Failure> {
-        let inner = self.lock()?;
-        inner.store.photo(sha256, size).map_err(|fault| shown(&fault.into(), &inner.locale()))
+        let missing = {
+            let inner = self.lock()?;
+            match inner.store.photo(sha256, size) {
+                Ok(jpeg) => return Ok(jpeg),
+                Err(fault) => shown(&fault.into(), &inner.locale()),
+            }
+        };
+        self.practice_photo(sha256, size).ok_or(missing)
+    }
+
+    pub(super) fn practised(&self) -> Result<MutexGuard<'_, Practised>, Failure> {
+        self.practised
+            .lock()
+            .map_err(|_| shown(&Fault::Internal("a practice request panicked".to_owned()), "en"))
     }
 
     pub(super) fn lock(&self) -> Result<MutexGuard<'_, Inner>, Failure> {
@@ -174,6 +196,10 @@ impl Inner {
     fn handle(&mut self, request: Request, by: Option<&str>) -> Result<Response, Fault> {
         match request {
             Request::Home => list::home(self),
+            // Taken before the data folder is: `app/practice.rs`.
+            Request::StartPractice { .. } | Request::Practise { .. } | Request::EndPractice => {
+                Err(Refusal::UnknownRequest.into())
+            }
             Request::SetTechnician { name } => list::set_technician(self, &name),
             Request::SetPreference { name, value } => list::set_preference(self, &name, &value),
             Request::Workshop => Ok(workshop::workshop(self)),

@@ -51,6 +51,7 @@ fn verdict(verdict: Option<Verdict>, at_least: Verdict) -> BenchVerdict {
         reasons: vec![VerdictReason::RingTurned],
         missing: if verdict.is_none() { vec![BenchGap::WallLeft] } else { Vec::new() },
         closing_checks: Vec::new(),
+        gates: Vec::new(),
     }
 }
 
@@ -297,6 +298,7 @@ fn sizes_and_form_errors_follow_the_unit() {
     let inch = words().measured_in(Units { length: Some(LengthUnit::Thou), distance: None });
     assert_eq!(inch.measured(72.019), "2.8354 in");
     assert_eq!(inch.measured(0.8), "31.5 thou");
+    assert_eq!(inch.measured(10.0), "0.3937 in");
     assert_eq!(inch.fine(12.7), "0.5 thou");
     assert_eq!(inch.length(0.8), "31.5 thou");
     assert_eq!(words().measured(72.019), "72.019 mm");

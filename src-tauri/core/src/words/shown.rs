@@ -9,6 +9,8 @@ use crate::model::visit::DistanceUnit;
 
 /// One inch in millimetres, exactly (NIST SP 811, App. B.8).
 const INCH_MM: f64 = 25.4;
+/// From a tenth of an inch on a length reads in inches: a depth of 393.7 thousandths says nothing to anybody.
+const IN_INCHES_FROM_MM: f64 = 2.54;
 
 impl Words {
     /// A number as printed: digits in groups of three, as many decimals as it has.
@@ -44,11 +46,11 @@ impl Words {
         self.with(id, &args)
     }
 
-    /// A measured length, to a micrometre, or to a hundredth of a thousandth of an inch; a size of an inch and
-    /// more to a ten-thousandth of an inch.
+    /// A measured length, to a micrometre, or to a hundredth of a thousandth of an inch; from a
+    /// tenth of an inch on to a ten-thousandth of an inch.
     pub fn measured(&self, mm: f64) -> String {
         match self.units.length {
-            Some(LengthUnit::Thou) if mm.abs() >= INCH_MM => {
+            Some(LengthUnit::Thou) if mm.abs() >= IN_INCHES_FROM_MM => {
                 self.with("length-inch", &[("inch", self.rounded(mm / INCH_MM, 4).into())])
             }
             _ => self.small(mm, 4),

@@ -100,3 +100,7 @@ error-opinion-without-reason = Eine Meinung braucht ihren Grund
 error-opinion-without-reason-help = Sagen Sie in wenigen Worten, warum Sie das meinen.
 error-outcome-contradicts = Was wirklich vorlag, fehlt, ist doppelt genannt oder widerspricht sich
 error-outcome-contradicts-help = Nennen Sie jede Ursache, die vorlag, einmal, oder normal-character allein, wenn es keine davon war.
+error-not-in-practice = Ein Übungsvorgang kann das nicht
+error-not-in-practice-help = Papiere, Dateien und Ergebnisse gehören zu echten Autos. Werfen Sie den Übungsvorgang weg und öffnen Sie dann einen Vorgang für das Auto.
+error-no-practice = Es gibt keinen Übungsvorgang
+error-no-practice-help = Er wurde weggeworfen. Beginnen Sie in den Einstellungen einen neuen.

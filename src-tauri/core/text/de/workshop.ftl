@@ -10,7 +10,7 @@ letterhead-phone = Telefon { $phone }
 note-ask-named = Fragen Sie { $workshop }.
 note-ask-named-technician = Fragen Sie { $workshop }. Name auf der Prüfung: { $technician }.
 note-ask-phone = Telefon: { $phone }.
-note-receipt-from = Merkblatt von: { $workshop }
+note-receipt-from = Kundeninfo von: { $workshop }
 
 ## Die Entscheidung der Halter, wo nichts zu reparieren ist. Alle drei werden bei jeder Einstufung gleich festgehalten.
 decision-repair-notice = Bitte noch einmal ansehen

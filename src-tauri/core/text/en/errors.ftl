@@ -100,3 +100,7 @@ error-opinion-without-reason = An opinion needs its reason
 error-opinion-without-reason-help = Say in a few words what makes you think so.
 error-outcome-contradicts = What was really there is missing, named twice, or contradicts itself
 error-outcome-contradicts-help = Name each cause that was there once, or normal-character alone if none of them was.
+error-not-in-practice = A practice visit cannot do that
+error-not-in-practice-help = Papers, files and outcomes are for real cars. Throw the practice visit away, then open a visit for the car.
+error-no-practice = There is no practice visit
+error-no-practice-help = It was thrown away. Start another in the settings.

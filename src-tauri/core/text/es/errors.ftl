@@ -100,3 +100,7 @@ error-opinion-without-reason = Una opinión necesita su motivo
 error-opinion-without-reason-help = Diga en pocas palabras qué le hace pensarlo.
 error-outcome-contradicts = Lo que había de verdad falta, está dos veces o se contradice
 error-outcome-contradicts-help = Nombre una vez cada causa que había, o solo normal-character si no había ninguna.
+error-not-in-practice = Una visita de práctica no puede hacer eso
+error-not-in-practice-help = Los documentos, archivos y resultados son para coches reales. Tire la visita de práctica y abra una visita para el coche.
+error-no-practice = No hay ninguna visita de práctica
+error-no-practice-help = Se tiró. Empiece otra en los ajustes.

@@ -100,3 +100,7 @@ error-opinion-without-reason = Un avis a besoin de sa raison
 error-opinion-without-reason-help = Dites en quelques mots ce qui vous le fait penser.
 error-outcome-contradicts = Ce qui était vraiment là manque, est nommé deux fois ou se contredit
 error-outcome-contradicts-help = Nommez une fois chaque cause qui était là, ou normal-character seul si aucune ne l’était.
+error-not-in-practice = Une visite d’exercice ne peut pas faire cela
+error-not-in-practice-help = Papiers, fichiers et résultats sont pour de vraies voitures. Jetez la visite d’exercice, puis ouvrez une visite pour la voiture.
+error-no-practice = Il n’y a pas de visite d’exercice
+error-no-practice-help = Elle a été jetée. Commencez-en une autre dans les réglages.
