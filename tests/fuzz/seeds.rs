@@ -61,7 +61,7 @@ fn main() {
             .unwrap_or_else(|failure| panic!("{failure:?}"));
     }
     let mut file = Vec::new();
-    let wanted = Wanted { visits: &[], papers: false };
+    let wanted = Wanted { visits: &[], papers: false, locale: None, sheet: None };
     workshop.steady.export(wanted, &mut file).unwrap_or_else(|failure| panic!("{failure:?}"));
     for line in String::from_utf8_lossy(&file).lines().filter(|line| line.contains("\"body\":")) {
         let from = line.find('{').unwrap_or(0);

@@ -445,6 +445,13 @@ fn bad_readings_are_refused_by_name() {
         |input| input["earlier"] = json!([{"days_ago": 0, "movement_mm": 1, "standard_mm": 1}]),
         "earlier-refused",
     );
+    // An endless movement once made a slope that was no number, and "no change" of it.
+    for (field, value) in [("movement_mm", 3.1e306), ("standard_mm", 1e-200), ("days_ago", 1e300)] {
+        let mut earlier = json!({"days_ago": 365, "movement_mm": 0.06, "standard_mm": 0.008});
+        earlier[field] = json!(value);
+        let older = json!({"days_ago": 730, "movement_mm": 0.031, "standard_mm": 0.008});
+        refused(|input| input["earlier"] = json!([older, earlier]), "earlier-refused");
+    }
     let place = |pivot: f64, gauge: f64, bearing: f64, error: f64| {
         let mut place = json!({"at": "shaft", "pivot_mm": pivot, "gauge_mm": gauge});
         place["bearing_mm"] = json!(bearing);

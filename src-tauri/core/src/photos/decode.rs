@@ -59,6 +59,9 @@ pub fn jpeg(bytes: &[u8]) -> Result<Decoded, PhotoFault> {
 pub fn png(bytes: &[u8]) -> Result<Decoded, PhotoFault> {
     let mut decoder = png::Decoder::new(Cursor::new(bytes));
     decoder.set_transformations(Transformations::EXPAND | Transformations::STRIP_16);
+    // Neither is looked at, and either may unpack to tens of megabytes.
+    decoder.set_ignore_text_chunk(true);
+    decoder.set_ignore_iccp_chunk(true);
     let mut reader = decoder.read_info().map_err(|fault| png_fault(&fault))?;
     let (width, height, interlaced) = {
         let info = reader.info();

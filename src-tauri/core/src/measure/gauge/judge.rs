@@ -124,6 +124,11 @@ fn largest_first(mut budget: Vec<GaugeBudgetLine>) -> Vec<GaugeBudgetLine> {
     budget
 }
 
+/// An earlier movement beyond these is none of a support, and its line would leave the range of numbers.
+const OLDEST_DAYS: f64 = 36_525.0;
+const LARGEST_MM: f64 = 100.0;
+const SMALLEST_STANDARD_MM: f64 = 1e-9;
+
 fn history(
     input: &GaugeInput,
     mean: f64,
@@ -131,11 +136,9 @@ fn history(
 ) -> Result<Option<Trend>, GaugeFault> {
     let sound = |past: &Earlier| {
         past.days_ago > 0.0
-            && past.days_ago.is_finite()
-            && past.movement_mm >= 0.0
-            && past.movement_mm.is_finite()
-            && past.standard_mm > 0.0
-            && past.standard_mm.is_finite()
+            && past.days_ago <= OLDEST_DAYS
+            && (0.0..=LARGEST_MM).contains(&past.movement_mm)
+            && (SMALLEST_STANDARD_MM..=LARGEST_MM).contains(&past.standard_mm)
     };
     if !input.earlier.iter().all(sound) {
         return Err(GaugeFault::EarlierRefused);
