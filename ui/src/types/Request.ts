@@ -141,6 +141,10 @@ step: string,
 /**
  * The upload.
  */
+upload: string, } | { "ask": "read-vin", 
+/**
+ * The upload.
+ */
 upload: string, } | { "ask": "want-photo", 
 /**
  * The visit.
