@@ -19,6 +19,7 @@ type Replies = {
   open: 'visit';
   amend: 'visit';
   look: 'visit';
+  'look-as-sorted': 'visit';
   'choose-order': 'visit';
   'confirm-gate': 'visit';
   'leave-part': 'visit';
