@@ -11,6 +11,7 @@ import type { PaperFile } from "./PaperFile";
 import type { PhotoWish } from "./PhotoWish";
 import type { QrCode } from "./QrCode";
 import type { Standing } from "./Standing";
+import type { VinRead } from "./VinRead";
 import type { VisitPage } from "./VisitPage";
 import type { Workshop } from "./Workshop";
 
@@ -21,7 +22,7 @@ export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop
 /**
  * Bytes received so far.
  */
-bytes: number, } | { "is": "wanted", 
+bytes: number, } | { "is": "vin" } & VinRead | { "is": "wanted", 
 /**
  * The wishes.
  */
