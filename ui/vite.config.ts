@@ -1,13 +1,14 @@
 // How the screens are built, served while they are worked on, and tested.
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { texts } from './texts.plugin.ts';
 
 // Address of a running `steady serve`, so that `npm run dev` can reach a real core.
 const desk = process.env.STEADY_DESK;
 
 export default defineConfig({
   base: './',
-  plugins: [svelte()],
+  plugins: [svelte(), texts('../src-tauri/core/text')],
   resolve: process.env.VITEST ? { conditions: ['browser'] } : {},
   build: {
     target: ['chrome111', 'safari15'],

@@ -14,11 +14,15 @@ static OPENED: Mutex<Option<Arc<Steady>>> = Mutex::new(None);
 
 /// The open core. One that could not be opened is tried again, so that the screen's "try again" does so.
 pub fn steady<R: Runtime>(app: &AppHandle<R>) -> Result<Arc<Steady>, Failure> {
+    kept(|| open(app))
+}
+
+fn kept(open: impl FnOnce() -> Result<Steady, Failure>) -> Result<Arc<Steady>, Failure> {
     let mut opened = OPENED.lock().unwrap_or_else(PoisonError::into_inner);
     if let Some(steady) = opened.as_ref() {
         return Ok(Arc::clone(steady));
     }
-    let steady = Arc::new(open(app)?);
+    let steady = Arc::new(open()?);
     *opened = Some(Arc::clone(&steady));
     Ok(steady)
 }
@@ -45,5 +49,37 @@ pub fn failure(code: &str, message: &str) -> Failure {
         message: message.to_owned(),
         help: "Close Steady and start it again; if that does not help, install it anew. Visits stay."
             .to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use steady_core::app::{Setup, Steady};
+    use steady_core::model::time::Moment;
+
+    use super::kept;
+
+    /// As Android does when the activity is destroyed and made again in the same process.
+    #[test]
+    fn entry_point_may_run_twice_in_one_process() {
+        let data = tempfile::tempdir().expect("a folder");
+        let open = || {
+            let press = Arc::new(steady_papers::press().expect("fonts"));
+            Steady::open(Setup { data_dir: data.path().to_owned(), press, clock: Moment::now })
+        };
+        let started = || {
+            let mut context = tauri::test::mock_context(tauri::test::noop_assets());
+            context.config_mut().identifier = "app.steady.test".to_owned();
+            let app = crate::shell(tauri::test::mock_builder()).build(context).expect("built");
+            (app, kept(open).expect("the core"))
+        };
+        let (first_app, first) = started();
+        assert_eq!(open().map(|_| ()).map_err(|failure| failure.code), Err("in-use".to_owned()));
+        let (_second_app, second) = started();
+        assert!(Arc::ptr_eq(&first, &second));
+        drop(first_app);
+        assert!(second.handle(steady_core::app::request::Request::Home).is_ok());
     }
 }

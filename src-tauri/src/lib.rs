@@ -1,13 +1,20 @@
 //! The phone app's shell: a window, one command and one protocol. Knows nothing of the trade.
 //!
-//! [`house`] opens the core, [`ask`] hands it the window's requests, [`photo`] shows it kept photos.
+//! [`house`] opens the core, [`ask`] hands it the window's requests, [`photo`] shows it kept photos, [`camera`]
+//! finds what Android's camera left behind; what else only a phone can do is the plugin `device`.
 //! The same screens reach the same core through a browser by way of the crate `steady` (`desk`).
 
+#![cfg_attr(mobile, expect(unsafe_code, reason = "Tauri's entry point for phones is an exported symbol"))]
+#![cfg_attr(test, expect(clippy::expect_used, clippy::indexing_slicing, reason = "a test may fail loudly"))]
+
 mod ask;
+mod camera;
 mod house;
 mod photo;
 
 use std::io::Write as _;
+
+use tauri::{Builder, Runtime};
 
 /// Opens the window and runs until it is closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
@@ -15,12 +22,22 @@ pub fn run() {
     if !has_display() {
         return refuse("no-display: there is no display for a window");
     }
-    let app = tauri::Builder::default()
-        .register_asynchronous_uri_scheme_protocol(photo::SCHEME, photo::answer)
-        .invoke_handler(tauri::generate_handler![ask::ask]);
-    if app.run(tauri::generate_context!()).is_err() {
+    if shell(tauri::Builder::default()).run(tauri::generate_context!()).is_err() {
         refuse("no-window: the window cannot be opened");
     }
+}
+
+/// Everything but the window itself.
+fn shell<R: Runtime>(builder: Builder<R>) -> Builder<R> {
+    builder
+        .plugin(tauri_plugin_device::init())
+        .register_asynchronous_uri_scheme_protocol(photo::SCHEME, photo::answer)
+        .invoke_handler(tauri::generate_handler![
+            ask::ask,
+            camera::shots,
+            camera::adopt_shot,
+            camera::forget_shot
+        ])
 }
 
 /// GTK ends the process with a panic where it finds no display.

@@ -113,7 +113,7 @@ fn fill(data: &Path) {
 }
 
 /// 12 megapixels of a mottled surface, so that the file is about as long as a camera's.
-fn camera_picture() -> Vec<u8> {
+pub fn camera_picture() -> Vec<u8> {
     let mut seed = 1_u32;
     let picture = RgbImage::from_fn(4_000, 3_000, |x, y| {
         seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);

@@ -10,6 +10,8 @@
 
 mod bore;
 mod handover;
+mod papers;
+mod photos;
 mod sorting;
 
 use std::path::Path;
@@ -41,6 +43,8 @@ fn main() {
     visit_of_500_entries(folder.path());
     list_of_10_000_visits(folder.path());
     bore::rows();
+    photos::measure(folder.path());
+    papers::measure(folder.path());
     handover::measure(folder.path());
     sorting::measure();
     sizes();

@@ -88,7 +88,7 @@ fn found(row: &StepRow) -> CaseAnswer {
         Form::AnyOf => AnswerValue::Any(all.collect()),
         Form::OneOf => AnswerValue::One(all.next_back().unwrap_or_else(|| row.answers[0].id.clone())),
     };
-    CaseAnswer { value, temperature: None, found: true, open: false }
+    CaseAnswer { value, temperature: None, found: true, open: false, measured: None }
 }
 
 fn outcomes(trade: &Trade, network: &Network) -> Vec<Outcome> {

@@ -1,9 +1,13 @@
-// The bench on a phone-sized screen against the real core: gates, a bore entered by hand, its polar plot, the skim
-// picture, a fit, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes.
+// The bench on a phone-sized screen against the real core: a gauge under the car, then gates, a bore entered by hand,
+// its polar plot, the skim picture, passes with photos, the sleeved bore pasted as coordinates, a fit of both seats of
+// the sleeve, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes.
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
 import { openPhone, startDesk, violations } from "./stage.mjs";
+
+const SEAT = fileURLToPath(new URL("../../demo-data/photos/seat.jpg", import.meta.url));
 
 let desk;
 let phone;
@@ -28,7 +32,7 @@ async function go(where) {
 }
 
 async function accessible(screen) {
-  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
+  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > screen.width);
   assert.deepEqual([...(await violations(phone.page)), ...(wide ? ["wider than the phone"] : [])], [], screen);
 }
 
@@ -51,7 +55,7 @@ async function unfold(id) {
   if (!(await part.evaluate((details) => details.open))) await part.locator("summary").first().click();
 }
 
-test("a visit is opened and goes to its bench", async () => {
+test("a visit is opened", async () => {
   const { page, id } = phone;
   await page.goto(desk.address);
   await id("technician").fill("Kim Marsh");
@@ -62,6 +66,39 @@ test("a visit is opened and goes to its bench", async () => {
   await id("save-intake").click();
   await page.waitForFunction(() => location.hash.includes("/visit/"));
   await page.waitForTimeout(300);
+});
+
+test("a gauge under the car decides what a hand left unsure", async () => {
+  const { page, id } = phone;
+  await go("gates/lift");
+  const gates = page.locator("[data-testid^=gate-]");
+  await gates.first().waitFor();
+  for (let index = 0; index < (await gates.count()); index += 1) {
+    await gates.nth(index).click();
+    await page.waitForTimeout(200);
+  }
+  await go("step/play-vertical");
+  await id("temperature-cold").click();
+  await id("answer-unsure").click();
+  await page.waitForTimeout(300);
+  await id("go-gauge").click();
+  for (const [at, reading] of ["0.13", "0.12", "0.14"].entries()) await id(`gauge-reading-${at}`).fill(reading);
+  await id("gauge-bore").fill("35");
+  await id("gauge-group").selectOption("C3");
+  await accessible("a gauge being read");
+  await id("gauge-save").click();
+  await id("gauge-plot").waitFor();
+  assert.equal(await id("gauge-result").getAttribute("data-decision"), "proven");
+  await accessible("a gauge that decided");
+  await go("result");
+  await page.locator(`[data-testid="band"][data-word="danger"]`).first().waitFor();
+  await id("cause-loose-seat").locator("summary").click();
+  assert.match(await id("cause-loose-seat").innerText(), /by gauge: its readings are .* times as likely with movement/);
+  await accessible("a result with a gauge in its account");
+});
+
+test("nothing of the bench can be recorded before its gates", async () => {
+  const { id } = phone;
   await go("bench");
   await id("verdict").waitFor();
   assert.equal(await id("verdict").getAttribute("data-verdict"), "open");
@@ -100,13 +137,34 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await confirmGates("machining");
   await id("contact-partly").click();
   await page.waitForTimeout(300);
+  for (const count of [1, 2]) {
+    await id("photo-input-bench-pass-1").setInputFiles(SEAT);
+    await page.waitForFunction((wanted) => document.querySelectorAll("[data-testid=photos-bench-pass-1] img").length === wanted, count);
+  }
+  await id("contact-all-round").click();
+  await page.waitForTimeout(300);
+  await unfold("bench-finished");
+  const finished = id("bench-finished");
+  await finished.getByTestId("bore-kind-coordinates").click();
+  const angles = Array.from({ length: 12 }, (_, at) => (Math.PI * at) / 6);
+  const points = angles.map((angle) => `9;${(35.982 * Math.cos(angle)).toFixed(4)};${(35.982 * Math.sin(angle)).toFixed(4)}`);
+  await finished.getByTestId("bore-points").fill(points.join("\n"));
+  await accessible("coordinates being pasted");
+  await finished.getByTestId("bore-save").click();
+  await finished.getByTestId("polar-plot").waitFor();
   await unfold("bench-fit");
   await id("fit-bearing-od").fill("72");
-  await id("fit-class").selectOption("N7");
+  await id("fit-measured").click();
   await id("fit-housing").selectOption("A356");
-  await id("fit-temp").fill("20..80");
+  await id("fit-sleeved").click();
+  await id("fit-sleeve").selectOption("ductile-iron");
+  await id("fit-sleeve-od").fill("75.060");
+  await id("fit-housing-bore").fill("75.000");
+  await id("fit-temp").fill("20..60");
+  await accessible("a fit being entered");
   await id("fit-save").click();
-  await page.waitForTimeout(500);
+  await id("bench-fit").getByText("Sleeve in housing").waitFor();
+  assert.match(await id("bench-fit").innerText(), /Hole 71\.9\d+ to 71\.9\d+ mm \(measured\)/);
   await unfold("bench-ring");
   await id("ring-free").click();
   await page.waitForTimeout(300);

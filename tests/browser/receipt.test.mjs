@@ -3,7 +3,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { openPhone, startDesk, violations } from "./stage.mjs";
+import { hand, openPhone, startDesk, violations } from "./stage.mjs";
 
 let desk;
 let phone;
@@ -38,7 +38,7 @@ async function confirmGates(set) {
   assert.ok(count >= 5, `only ${count} gates in ${set}`);
   for (let index = 0; index < count; index += 1) {
     await gates.nth(index).click();
-    await phone.page.waitForTimeout(150);
+    await phone.page.locator("[data-testid^=gate-][aria-pressed='true']").nth(index).waitFor();
   }
 }
 
@@ -101,6 +101,35 @@ test("movement felt is DANGER, survives a reload, and keeps its photo", async ()
   await page.locator('[data-testid=step-band][data-word=danger]').first().waitFor();
   assert.equal(await place(), here);
   await id("photo").waitFor();
+});
+
+test("the photo is marked up with a finger and the note shows it marked", async () => {
+  const { page, id } = phone;
+  await id("go-photo").tap();
+  await id("mark-ring").tap();
+  const stage = id("photo-stage");
+  await stage.scrollIntoViewIfNeeded();
+  let box = await stage.boundingBox();
+  const at = (x, y) => [box.x + box.width * x, box.y + box.height * y];
+  const finger = await hand(page);
+  await finger.drag([at(0.45, 0.3), at(0.5, 0.4), at(0.56, 0.6)]);
+  await id("mark-label").tap();
+  await id("mark-words").fill("moves <here>");
+  await stage.scrollIntoViewIfNeeded();
+  box = await stage.boundingBox();
+  const [x, y] = at(0.5, 0.8);
+  await page.touchscreen.tap(x, y);
+  await page.locator("[data-testid=photo-stage] [data-testid=marks][data-count='2']").waitFor();
+  await accessible("a photo being marked");
+  await id("next").tap();
+  await id("mark-drop").waitFor({ state: "detached" });
+  await page.reload();
+  await page.locator("[data-testid=photo-stage] [data-testid=marks][data-count='2']").waitFor();
+  await go("note");
+  await page.locator("[data-testid=marks][data-count='2']").waitFor();
+  assert.match(await id("paper-photo").getAttribute("alt"), /Marked on it: moves <here>\./);
+  await go("step/play-vertical");
+  await page.locator("[data-testid=marks][data-count='2']").waitFor();
 });
 
 test("a milder answer after DANGER asks why", async () => {

@@ -56,6 +56,25 @@ export async function openPhone(desk, colorScheme = "dark") {
   return { browser, page, id, strays, faults };
 }
 
+/** Fingers on the glass: real touches, of which Playwright itself has the tap alone. */
+export async function hand(page) {
+  const door = await page.context().newCDPSession(page);
+  const touch = (type, spots) => door.send("Input.dispatchTouchEvent", {
+    type, touchPoints: spots.map(([x, y], id) => ({ x, y, id })),
+  });
+  /** Moves each finger along its own path, all at once, and rests at the end: a flick would swallow the next tap. */
+  const along = async (...paths) => {
+    await touch("touchStart", paths.map((path) => path[0]));
+    for (let at = 1; at < paths[0].length; at += 1) {
+      await page.waitForTimeout(30);
+      await touch("touchMove", paths.map((path) => path[at]));
+    }
+    await page.waitForTimeout(300);
+    await touch("touchEnd", []);
+  };
+  return { drag: (path) => along(path), along };
+}
+
 /** Violations that axe-core finds on the screen as it is, as lines. */
 export async function violations(page) {
   const source = await readFile(AXE, "utf8");

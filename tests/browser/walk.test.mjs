@@ -62,7 +62,7 @@ const screen = () => new URL(phone.page.url()).hash.replace(/^#\/(visit\/[^/]+\/
 async function look(name) {
   if (seen.has(name)) return;
   await phone.page.locator("h1").first().waitFor();
-  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
+  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > screen.width);
   seen.set(name, [...(await violations(phone.page)), ...(wide ? ["wider than the phone"] : [])]);
 }
 

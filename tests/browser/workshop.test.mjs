@@ -34,6 +34,7 @@ test("the workshop enters its particulars, and a number that could be two is ref
   await page.goto(desk.address);
   await id("technician").fill("Kim Marsh");
   await id("save-technician").click();
+  await id("go-settings").click();
   await id("workshop").click();
   await id("workshop-name").fill("Example Works");
   await id("workshop-address").fill("1 Example Yard\nExampleford");

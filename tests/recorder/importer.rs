@@ -3,27 +3,16 @@
 
 #![expect(clippy::unwrap_used, clippy::print_stdout, reason = "a test tool may fail loudly")]
 
+mod quiet;
+
 use std::fs::File;
 use std::io::{BufReader, Write};
 use std::path::PathBuf;
-use std::sync::Arc;
-
-use steady_core::app::press::{Paper, Press, PressError, PrintRun};
-use steady_core::app::{Setup, Steady};
-use steady_core::model::time::Moment;
-
-struct NoPress;
-
-impl Press for NoPress {
-    fn print(&self, _paper: Paper<'_>, _run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
-        Ok(Vec::new())
-    }
-}
 
 fn main() {
     let mut folders = std::env::args_os().skip(1).map(PathBuf::from);
     let data_dir = folders.next().unwrap();
-    let steady = Steady::open(Setup { data_dir, press: Arc::new(NoPress), clock: Moment::now }).unwrap();
+    let steady = quiet::open(data_dir);
     let mut files: Vec<PathBuf> =
         std::fs::read_dir(folders.next().unwrap()).unwrap().flatten().map(|file| file.path()).collect();
     files.sort();

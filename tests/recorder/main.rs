@@ -3,29 +3,18 @@
 
 #![expect(clippy::unwrap_used, clippy::print_stdout, reason = "a test tool may fail loudly")]
 
-use std::io::Write;
-use std::sync::Arc;
+mod quiet;
 
-use steady_core::app::press::{Paper, Press, PressError, PrintRun};
+use std::io::Write;
+
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
-use steady_core::app::{Setup, Steady};
 use steady_core::model::answer::AnswerValue;
-use steady_core::model::time::Moment;
 use steady_core::model::visit::{Intake, Vehicle};
-
-struct NoPress;
-
-impl Press for NoPress {
-    fn print(&self, _paper: Paper<'_>, _run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
-        Ok(Vec::new())
-    }
-}
 
 fn main() {
     let folder = std::env::args().nth(1).unwrap();
-    let setup = Setup { data_dir: folder.into(), press: Arc::new(NoPress), clock: Moment::now };
-    let steady = Steady::open(setup).unwrap();
+    let steady = quiet::open(folder.into());
     steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
     let vehicle = Vehicle { layout: "torque-tube".to_owned(), ..Vehicle::default() };
     let mut reply = steady.handle(Request::Open { intake: Intake { vehicle, ..Intake::default() } }).unwrap();

@@ -79,6 +79,17 @@ fn case_cut_short_is_unreadable() {
     assert_eq!(visits(&steady), 0);
 }
 
+/// A case may name any file as a photo: one that never ends is read as far as a photo may be long.
+#[test]
+#[cfg(unix)]
+fn photo_without_end_is_refused() {
+    let mut endless = case("rigid-engine-speed", "play-vertical=none");
+    endless["answers"][0]["photo"] = json!("/dev/zero");
+    refused(&endless, "photo-too-large");
+    endless["answers"][0]["photo"] = json!("/nowhere/at/all.jpg");
+    refused(&endless, "photo-missing");
+}
+
 #[test]
 fn named_gates_are_taken_word_for_word() {
     let mut shut = case("rigid-engine-speed", "play-vertical=none");

@@ -301,9 +301,14 @@ fn demo_bores_show_what_they_were_made_with() {
     assert!((tapered.mean_diameter.unwrap().value_mm - 72.017).abs() < 0.005, "{:?}", tapered.mean_diameter);
     let slip = measured("slip-dial.csv");
     assert!(slip.mean_diameter.is_none() && slip.notes.iter().any(|note| note.id == "bore-flagged"));
+    let worn = measured("worn-seat-dial.csv");
+    assert!((worn.mean_diameter.unwrap().value_mm - 72.044).abs() < 0.001, "{:?}", worn.mean_diameter);
+    assert!((worn.greatest_ovality.unwrap().value_um - 68.0).abs() < 3.0, "{:?}", worn.greatest_ovality);
+    let sleeved = measured("sleeved-seat-dial.csv");
+    assert!((sleeved.mean_diameter.unwrap().value_mm - 71.964).abs() < 0.001 && roundness(&sleeved) < 4.0);
     let files = std::fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/bench")).unwrap();
     let bores = files.flatten().filter(|file| file.path().extension().is_some_and(|ending| ending == "csv"));
-    assert_eq!(bores.count(), 6, "a demo bore is not looked at here");
+    assert_eq!(bores.count(), 8, "a demo bore is not looked at here");
 }
 
 #[test]

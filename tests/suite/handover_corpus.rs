@@ -175,6 +175,20 @@ fn ledgers_gone_wrong() -> Corpus {
         let long = json!({ "kind": "amended", "intake": { "vehicle": vehicle }, "by": "x" });
         ledgers(&format!("a {field} of {length} letters"), strangers_ledger(&[long]), "handover-too-large");
     }
+    let dot = json!({ "shape": "freehand", "points": vec![[0.5, 0.5]; 10_000] });
+    let off = json!({ "shape": "arrow", "from": [-7.0, 0.5], "to": [0.5, 1e30] });
+    let long = json!({ "shape": "label", "at": [0.5, 0.5], "text": "W".repeat(10_000) });
+    let turned = json!({ "shape": "label", "at": [0.5, 0.5], "text": "fine\u{202E}" });
+    for (what, marks) in [
+        ("a mark of 10,000 spots", vec![dot]),
+        ("a mark off its picture", vec![off.clone()]),
+        ("a mark of 10,000 letters", vec![long]),
+        ("a mark that turns the reading direction", vec![turned]),
+        ("10,000 marks", vec![off; 10_000]),
+    ] {
+        let marked = json!({ "kind": "photo-marked", "step": "housing-look", "photo": "0", "marks": marks, "by": "x" });
+        ledgers(what, strangers_ledger(&[marked]), "handover-too-large");
+    }
     let mut prev = "0".repeat(64);
     let forged = line(VISIT, STRANGER, 1, &mut prev, &opened());
     for (field, value) in [

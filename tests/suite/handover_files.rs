@@ -147,15 +147,20 @@ pub fn small_visit(steady: &Steady, plate: &str) -> String {
     visit
 }
 
-/// Keeps a plain photo of this shade.
-pub fn keep_photo(steady: &Steady, visit: &str, shade: u8) {
+/// A small plain JPEG of this shade, base64.
+pub fn plain_photo(shade: u8) -> String {
     use base64::Engine;
     let mut picture = Vec::new();
     image::RgbImage::from_pixel(24, 16, image::Rgb([shade; 3]))
         .write_to(&mut std::io::Cursor::new(&mut picture), image::ImageFormat::Jpeg)
         .unwrap();
+    base64::engine::general_purpose::STANDARD.encode(picture)
+}
+
+/// Keeps a plain photo of this shade.
+pub fn keep_photo(steady: &Steady, visit: &str, shade: u8) {
     let upload = "0191d2f0-0000-7000-8000-000000000003";
-    let base64 = base64::engine::general_purpose::STANDARD.encode(picture);
+    let base64 = plain_photo(shade);
     assert_eq!(
         code(steady, json!({ "ask": "upload", "upload": upload, "index": 0, "base64": base64 })),
         "ok"

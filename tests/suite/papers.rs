@@ -118,6 +118,21 @@ fn notice_papers_say_what_was_not_reproduced() {
 }
 
 #[test]
+fn repair_record_tells_the_work_from_bore_to_torque() {
+    let (folder, steady, visit) = replayed("11");
+    let printed = printed(&folder, &steady, &visit, "repair");
+    for sentence in [
+        "Skim the seat and press in a sleeve",
+        "QT 7318",
+        "Sleeve in housing",
+        "45 Nm in two steps",
+        "Kim Marsh",
+    ] {
+        assert!(printed.text.contains(sentence), "no {sentence:?} in {}", printed.text);
+    }
+}
+
+#[test]
 fn signed_note_shows_the_decision_and_the_hash_that_was_seen() {
     for decision in [Decision::Repair, Decision::DecideLater, Decision::Decline] {
         let (folder, steady, visit) = replayed("04");

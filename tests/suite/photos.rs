@@ -143,7 +143,7 @@ fn crc32(bytes: &[u8]) -> u32 {
 #[test]
 fn what_is_no_picture_is_refused_by_name() {
     let good = jpeg(&quarters(64, 32));
-    let heic = [&[0, 0, 0, 24][..], b"ftypheic", &[0; 40]].concat();
+    let base_media = |brand: &[u8]| [&[0, 0, 0, 24][..], b"ftyp", brand, &[0; 40]].concat();
     for (name, bytes, fault) in [
         ("empty", Vec::new(), PhotoFault::NotAnImage),
         ("text", b"not a picture at all".to_vec(), PhotoFault::NotAnImage),
@@ -151,10 +151,15 @@ fn what_is_no_picture_is_refused_by_name() {
         ("cut short in its scan", good[..good.len() - 40].to_vec(), PhotoFault::CutShort),
         ("head only", good[..4].to_vec(), PhotoFault::CutShort),
         ("gif", b"GIF89a\x01\0\x01\0\0\0\0;".to_vec(), PhotoFault::Format),
-        ("heic", heic, PhotoFault::Format),
+        ("heic", base_media(b"heic"), PhotoFault::Heic),
+        ("heic sequence", base_media(b"hevc"), PhotoFault::Heic),
+        ("heic by its family's name", base_media(b"mif1"), PhotoFault::Heic),
+        ("avif", base_media(b"avif"), PhotoFault::Format),
+        ("film", base_media(b"isom"), PhotoFault::Format),
+        ("heic cut off in its brand", base_media(b"heic")[..10].to_vec(), PhotoFault::Format),
         ("12,001 wide", claimed(12_001, 10), PhotoFault::TooLarge),
         ("12,001 high", claimed(10, 12_001), PhotoFault::TooLarge),
-        ("claims much, holds nothing", claimed(12_000, 12_000), PhotoFault::NotAnImage),
+        ("claims much, holds nothing", claimed(12_000, 12_000), PhotoFault::CutShort),
         ("over 60 MB", vec![0xff; 60 * 1024 * 1024 + 1], PhotoFault::TooLarge),
     ] {
         assert_eq!(take_in(&bytes).map(|_| ()), Err(fault), "{name}");

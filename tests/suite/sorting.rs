@@ -241,7 +241,13 @@ fn trade() -> Trade {
 
 fn answered(answers: &[(&str, &str)]) -> Case {
     let value = |value: &str| serde_json::from_value(json!(value)).unwrap();
-    let answer = |text: &str| CaseAnswer { value: value(text), temperature: None, found: false, open: false };
+    let answer = |text: &str| CaseAnswer {
+        value: value(text),
+        temperature: None,
+        found: false,
+        open: false,
+        measured: None,
+    };
     Case {
         support: Support::Rigid,
         layout: RIGID.to_owned(),
@@ -272,8 +278,13 @@ fn gain_is_never_negative_and_zero_where_nothing_changes() {
             let pick = (chance.uniform() * 2.0 * possible.len() as f64) as usize;
             match possible.get(pick) {
                 Some(value) => {
-                    let answer =
-                        CaseAnswer { value: value.clone(), temperature: None, found: false, open: false };
+                    let answer = CaseAnswer {
+                        value: value.clone(),
+                        temperature: None,
+                        found: false,
+                        open: false,
+                        measured: None,
+                    };
                     case.answers.insert(row.id.clone(), answer);
                 }
                 None => open.push(row),

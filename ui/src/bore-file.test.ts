@@ -17,6 +17,17 @@ it('writes what was typed as it was typed, and leaves out what was not read', ()
   );
 });
 
+it('writes pasted coordinates under a header of their own mark, and a whole file as it is', () => {
+  const grid = { ...emptyGrid('coordinates', 1, 1), points: '4,36.01,0\n\n4,0,36.02\n' };
+  expect(filled(grid)).toEqual({ done: 2, all: 2 });
+  expect(boreFile(grid)).toBe(
+    ['bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.004,turn=clockwise', 'depth_mm,x,y', '4,36.01,0', '4,0,36.02', ''].join('\n'),
+  );
+  expect(boreFile({ ...grid, points: '36.01;0' })).toContain('\nx;y\n36.01;0\n');
+  expect(boreFile({ ...grid, points: 'x\ty\n36.01\t0' })).toContain('turn=clockwise\nx\ty\n36.01\t0\n');
+  expect(boreFile({ ...grid, points: 'bore,kind=coordinates\nx,y\n1,2' })).toBe('bore,kind=coordinates\nx,y\n1,2');
+});
+
 it('names zero and sign for a dial alone', () => {
   const grid = emptyGrid('dial', 1, 1);
   grid.zero_diameter = '72';

@@ -19,6 +19,8 @@ export interface BoreGrid {
   angles: string[];
   /** Readings, a row a depth and a column an angle. */
   cells: string[][];
+  /** Coordinates as pasted, a point a line; of the kind `coordinates` alone. */
+  points: string;
 }
 
 /** An empty grid of so many angles, even round the turn that this kind needs. */
@@ -40,17 +42,27 @@ export function emptyGrid(kind: BoreKind, angles: number, depths: number): BoreG
     depths: Array.from({ length: depths }, (_, at) => String(4 + at * 6)),
     angles: degrees,
     cells: Array.from({ length: depths }, () => degrees.map(() => '')),
+    points: '',
   };
 }
 
 /** How many cells of a grid are filled in, and how many there are. */
 export function filled(grid: BoreGrid): { done: number; all: number } {
-  const cells = grid.cells.flat();
+  const cells = grid.kind === 'coordinates' ? pasted(grid) : grid.cells.flat();
   return { done: cells.filter((cell) => cell.trim() !== '').length, all: cells.length };
+}
+
+/** The lines that were pasted, without empty ones. */
+function pasted(grid: BoreGrid): string[] {
+  return grid.points.split('\n').filter((line) => line.trim() !== '');
 }
 
 /** The file; cells that are empty are left out, since what was not read is not there. */
 export function boreFile(grid: BoreGrid): string {
+  const points = pasted(grid);
+  const [first] = points;
+  // A whole file may be pasted too: it says everything itself.
+  if (grid.kind === 'coordinates' && first?.startsWith('bore')) return grid.points;
   const word = (name: string, value: string): string[] => (value.trim() === '' ? [] : [`${name}=${value.trim()}`]);
   const dial = grid.kind === 'dial';
   const header = [
@@ -64,6 +76,12 @@ export function boreFile(grid: BoreGrid): string {
     ...(dial ? [...word('zero-diameter', grid.zero_diameter), `zero=${grid.zero}`, `higher=${grid.higher}`] : []),
     `turn=${grid.turn}`,
   ];
+  if (grid.kind === 'coordinates') {
+    const mark = [';', '\t', ','].find((one) => first?.includes(one)) ?? ';';
+    const columns = first?.split(mark).length === 3 ? ['depth_mm', 'x', 'y'] : ['x', 'y'];
+    const named = /^[a-z]/i.test(first ?? '');
+    return [header.join(mark), ...(named ? [] : [columns.join(mark)]), ...points, ''].join('\n');
+  }
   const rows = grid.cells.flatMap((row, depth) =>
     row.flatMap((cell, angle) => (cell.trim() === '' ? [] : [`${grid.depths[depth] ?? ''};${grid.angles[angle] ?? ''};${cell.trim()}`])),
   );

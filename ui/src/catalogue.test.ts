@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { drawn } from './drawings/index.ts';
+import { THEMES, THUMBS } from './look.svelte.ts';
 import { find, locales, percent, t, tFirst } from './text.svelte.ts';
 
 const DATA = '../src-tauri/core/data';
@@ -16,7 +17,10 @@ function sources(folder: string): string[] {
   });
 }
 
-const code = sources('src');
+const code = [...sources('src'), readFileSync('texts.plugin.ts', 'utf8')];
+
+/** The files that the screens alone read. */
+const OWN = ['screens.ftl', 'bay.ftl'];
 
 /** Ids of a data file's rows, by the name of the table. */
 function ids(file: string, table: string): string[] {
@@ -29,10 +33,11 @@ function missing(keys: Iterable<string>): string[] {
 }
 
 it('uses every key of its own', () => {
-  const own = readFileSync('../src-tauri/core/text/en/screens.ftl', 'utf8').matchAll(/^(ui-[a-z0-9-]+) =/gm);
+  const texts = OWN.map((name) => readFileSync(join('../src-tauri/core/text/en', name), 'utf8')).join('\n');
+  const own = texts.matchAll(/^(ui-[a-z0-9-]+) =/gm);
   const whole = code.join('\n');
-  const patterns = [...whole.matchAll(/`(ui-[a-z-]*)\$\{[^}]*\}([a-z-]*)`/g)].map(
-    ([, start, end]) => new RegExp(`^${start}[a-z0-9-]+${end}$`),
+  const patterns = [...whole.matchAll(/`(ui-[a-z-]*)\$\{[^}]*\}((?:[a-z-]*(?:\$\{[^}]*\})?)*)`/g)].map(
+    ([, start, end]) => new RegExp(`^${start}[a-z0-9-]+${end?.replace(/\$\{[^}]*\}/g, '[a-z0-9-]+')}$`),
   );
   const unused = [...own]
     .map(([, key]) => key ?? '')
@@ -49,7 +54,9 @@ it('has the keys that are put together from what the core names', () => {
       ...sets.flatMap((set) => [`gates-${set}`, `gates-${set}-why`, `part-leave-${set}`, `ui-leave-${set}`, `ui-leave-${set}-done`]),
       ...['gates-open', 'other-part', 'danger-found'].map((why) => `lock-${why}`),
       ...['running-first', 'under-car-first'].flatMap((order) => [`order-${order}`, `ui-order-${order}-about`]),
-      ...['system', 'dark', 'daylight'].map((theme) => `ui-theme-${theme}`),
+      ...THEMES.map((theme) => `ui-theme-${theme}`),
+      ...THUMBS.map((thumb) => `ui-thumb-${thumb}`),
+      ...['running', 'creep'].flatMap((set) => [`ui-driver-stop-${set}`, ...[1, 2, 3].map((at) => `ui-driver-${set}-${at}`)]),
       ...['cold', 'warm'].map((warmth) => `ui-temperature-${warmth}`),
       ...['a4', 'us-letter'].map((sheet) => `ui-sheet-${sheet}`),
       ...['fits', 'differs', 'not-a-vin'].map((hint) => `ui-vin-${hint}`),

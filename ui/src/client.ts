@@ -1,6 +1,7 @@
 // The one door to the core. In the app's window a request goes through Tauri, in a browser to the
 // loopback desk; everything else in ui/ calls `ask` and knows neither.
 
+import { kept } from './device.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Request } from './types/Request.ts';
 import type { Response } from './types/Response.ts';
@@ -9,6 +10,9 @@ type Replies = {
   home: 'home';
   'set-technician': 'home';
   'set-preference': 'home';
+  'start-practice': 'visit';
+  'end-practice': 'home';
+  practise: 'visit';
   workshop: 'workshop';
   'set-workshop': 'workshop';
   visits: 'visits';
@@ -21,7 +25,15 @@ type Replies = {
   answer: 'visit';
   upload: 'uploaded';
   'keep-photo': 'visit';
+  'read-vin': 'vin';
   'waive-photo': 'visit';
+  'want-photo': 'wanted';
+  'wanted-photos': 'wanted';
+  'drop-wanted': 'wanted';
+  'keep-wanted': 'visit';
+  'mark-photo': 'visit';
+  'pair-photos': 'visit';
+  'qr-code': 'qr-code';
   undo: 'visit';
   finding: 'finding';
   note: 'note';
@@ -67,6 +79,9 @@ interface TauriInternals {
   convertFileSrc(path: string, protocol: string): string;
 }
 
+/** Requests that send a piece; every other one that names an upload has done with it. */
+const PIECES: Request['ask'][] = ['upload', 'import-piece'];
+
 const KEY_STORE = 'steady.key';
 const KEY_FRAGMENT = /^#(?:\/?\?)?key=([^&]+)/;
 
@@ -81,11 +96,28 @@ export function adoptKey(): void {
   history.replaceState(history.state, '', location.pathname + location.search);
 }
 
+let practised: string | null = null;
+
+/** Names the visit to practise on: what is asked about it goes where it is kept, apart from the real ones. */
+export function practiseOn(visit: string | null): void {
+  practised = visit;
+}
+
 /** Hands one request to the core. */
 export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask']>> {
   const window = tauri();
-  const reply = window ? await throughWindow(window, request) : await throughDesk(request);
+  const sent = practises(request) ? ({ ask: 'practise', request } as Request) : request;
+  const reply = window ? await throughWindow(window, sent) : await throughDesk(sent);
+  if ('upload' in request && !PIECES.includes(request.ask)) void kept(request.upload);
   return reply as ReplyTo<Q['ask']>;
+}
+
+// A photo on its way, or read for a VIN, names no visit; it belongs to the one on the screen.
+function practises(request: Request): boolean {
+  if (practised === null) return false;
+  if (request.ask === 'upload' || request.ask === 'read-vin') return location.hash.startsWith(`#/visit/${practised}`);
+  if ('visits' in request) return request.visits.includes(practised);
+  return 'visit' in request && request.visit === practised;
 }
 
 /** Where a kept photo is shown from. */

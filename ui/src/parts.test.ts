@@ -13,6 +13,7 @@ const PLACES: Place[] = [
   { screen: 'intake', visit: 'a-1' },
   { screen: 'walk', visit: 'a-1' },
   { screen: 'step', visit: 'a-1', step: 'play-vertical' },
+  { screen: 'photo', visit: 'a-1', step: 'play-vertical' },
   { screen: 'gates', visit: 'a-1', set: 'lift' },
   { screen: 'leave', visit: 'a-1', set: 'creep' },
   { screen: 'order', visit: 'a-1' },
@@ -20,6 +21,8 @@ const PLACES: Place[] = [
   { screen: 'finding', visit: 'a-1' },
   { screen: 'note', visit: 'a-1' },
   { screen: 'ledger', visit: 'a-1' },
+  { screen: 'driver', visit: 'a-1' },
+  { screen: 'settings' },
 ];
 
 describe('addresses', () => {

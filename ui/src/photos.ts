@@ -1,17 +1,29 @@
-// A photo on its way from the camera to the core: shrunk and turned upright here, then handed over in
-// pieces. What the page cannot decode goes as it is, and the core says what it thinks of it.
+// A photo on its way from the camera to the core, in pieces. What the core reads goes as the camera gave it,
+// so that its bytes, its capture time and its sharpness arrive; any other kind is turned into a JPEG here
+// where the engine can, and where it cannot the core says what to do.
 
 import { toBase64 } from './bytes.ts';
 import { ask } from './client.ts';
+import { adopt } from './device.ts';
 
 const LONG_SIDE = 2560;
-const QUALITY = 0.85;
+const QUALITY = 0.92;
 const PIECE = 256 * 1024;
 
-/** Sends a photo; gives the upload's name for `keep-photo`. */
+/** First bytes of the kinds the core reads: JPEG and PNG. */
+const READ_BY_CORE = [
+  [0xff, 0xd8, 0xff],
+  [0x89, 0x50, 0x4e, 0x47],
+];
+
+/**
+ * Sends a photo; gives the upload's name for `keep-photo`. One that a phone's camera wrote into its own folder
+ * is taken over there instead.
+ */
 export async function upload(file: Blob): Promise<string> {
-  const photo = await shrink(file);
   const name = crypto.randomUUID();
+  if (file instanceof File && (await adopt(file.name, name))) return name;
+  const photo = await readable(file);
   for (let index = 0; index === 0 || index * PIECE < photo.size; index += 1) {
     const piece = photo.slice(index * PIECE, (index + 1) * PIECE);
     await ask({ ask: 'upload', upload: name, index, base64: await toBase64(piece) });
@@ -25,19 +37,10 @@ export function keptSize(width: number, height: number): { width: number; height
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
 }
 
-/**
- * Whether a JPEG ends before its picture does: no end marker behind the last scan. A browser would fill the
- * rest with grey; the file goes as it is, and the core says what is wrong.
- */
-export function cutShort(bytes: Uint8Array): boolean {
-  if (bytes[0] !== 0xff || bytes[1] !== 0xd8) return false;
-  let at = bytes.length - 2;
-  while (at >= 0 && !(bytes[at] === 0xff && (bytes[at + 1] === 0xd9 || bytes[at + 1] === 0xda))) at -= 1;
-  return bytes[at + 1] !== 0xd9;
-}
-
-async function shrink(file: Blob): Promise<Blob> {
-  if (cutShort(new Uint8Array(await file.arrayBuffer()))) return file;
+/** The file itself where the core reads it; else a JPEG of it, upright; the file again where there is no way. */
+async function readable(file: Blob): Promise<Blob> {
+  const head = new Uint8Array(await file.slice(0, 4).arrayBuffer());
+  if (READ_BY_CORE.some((magic) => magic.every((byte, at) => head[at] === byte))) return file;
   let bitmap: ImageBitmap;
   try {
     bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });

@@ -2,27 +2,28 @@
 // browser's history, so the phone's Back goes one screen back.
 
 export type Place =
-  | { screen: 'home' | 'calibration' | 'workshop' }
+  | { screen: 'home' | 'settings' | 'calibration' | 'workshop' }
   | { screen: 'intake'; visit: string | null }
   | { screen: 'walk'; visit: string }
-  | { screen: 'step' | 'gauge'; visit: string; step: string }
+  | { screen: 'step' | 'gauge' | 'photo'; visit: string; step: string }
   | { screen: 'gates'; visit: string; set: string }
   | { screen: 'leave'; visit: string; set: string }
   | { screen: 'order'; visit: string }
-  | { screen: 'result' | 'finding' | 'note' | 'ledger' | 'outcome' | 'bench'; visit: string };
+  | { screen: 'result' | 'finding' | 'note' | 'ledger' | 'outcome' | 'bench' | 'driver'; visit: string };
 
 const ID = '([A-Za-z0-9-]+)';
-const STEP = new RegExp(`^#/visit/${ID}/(step|gauge|gates|leave)/${ID}$`);
-const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome|bench))?$`);
+const STEP = new RegExp(`^#/visit/${ID}/(step|gauge|photo|gates|leave)/${ID}$`);
+const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome|bench|driver))?$`);
 
 /** Reads an address; one that leads nowhere leads home. */
 export function read(hash: string): Place {
   if (hash === '#/calibration') return { screen: 'calibration' };
+  if (hash === '#/settings') return { screen: 'settings' };
   if (hash === '#/workshop') return { screen: 'workshop' };
   if (hash === '#/new') return { screen: 'intake', visit: null };
   const [, at, screen, about] = STEP.exec(hash) ?? [];
   if (at && about) {
-    if (screen === 'step' || screen === 'gauge') return { screen, visit: at, step: about };
+    if (screen === 'step' || screen === 'gauge' || screen === 'photo') return { screen, visit: at, step: about };
     if (screen === 'gates' || screen === 'leave') return { screen, visit: at, set: about };
   }
   const [, visit, inside] = VISIT.exec(hash) ?? [];
@@ -36,15 +37,16 @@ export function write(place: Place): string {
     case 'home':
       return '#/';
     case 'calibration':
-      return '#/calibration';
+    case 'settings':
     case 'workshop':
-      return '#/workshop';
+      return `#/${place.screen}`;
     case 'intake':
       return place.visit === null ? '#/new' : `#/visit/${place.visit}/intake`;
     case 'walk':
       return `#/visit/${place.visit}`;
     case 'step':
     case 'gauge':
+    case 'photo':
       return `#/visit/${place.visit}/${place.screen}/${place.step}`;
     case 'gates':
     case 'leave':

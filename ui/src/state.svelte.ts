@@ -3,14 +3,13 @@
 
 import { ask, Refusal } from './client.ts';
 import { go, type Place } from './router.ts';
-import { chooseLocale } from './text.svelte.ts';
+import { look as shown, named, setTheme, setThumb, THEMES, THUMBS, type Theme, type Thumb } from './look.svelte.ts';
+import { chooseLocale, locale } from './text.svelte.ts';
 import { takeUnits } from './units.svelte.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Home } from './types/Home.ts';
 import type { Request } from './types/Request.ts';
 import type { Standing } from './types/Standing.ts';
-
-export type Theme = 'system' | 'dark' | 'daylight';
 
 /** Requests that the core answers with the visit's standing. */
 type VisitRequest = Extract<
@@ -26,6 +25,9 @@ type VisitRequest = Extract<
       | 'answer'
       | 'keep-photo'
       | 'waive-photo'
+      | 'keep-wanted'
+      | 'mark-photo'
+      | 'pair-photos'
       | 'undo'
       | 'sign'
       | 'record-gauge'
@@ -34,11 +36,7 @@ type VisitRequest = Extract<
   }
 >;
 
-export const shop = $state<{ home: Home | null; problem: Failure | null; theme: Theme }>({
-  home: null,
-  problem: null,
-  theme: 'system',
-});
+export const shop = $state<{ home: Home | null; problem: Failure | null }>({ home: null, problem: null });
 
 export const open = $state<{ standing: Standing | null; problem: Failure | null; busy: boolean }>({
   standing: null,
@@ -50,7 +48,7 @@ export const open = $state<{ standing: Standing | null; problem: Failure | null;
 export async function loadHome(): Promise<void> {
   shop.problem = null;
   try {
-    takeHome(await ask({ ask: 'home' }));
+    await takeHome(await ask({ ask: 'home' }));
   } catch (problem) {
     shop.problem = failureOf(problem);
   }
@@ -58,35 +56,38 @@ export async function loadHome(): Promise<void> {
 
 /** Writes the technician's name; throws a refusal. */
 export async function nameTechnician(name: string): Promise<void> {
-  takeHome(await ask({ ask: 'set-technician', name }));
+  await takeHome(await ask({ ask: 'set-technician', name }));
 }
 
 /** Shows a theme at once and remembers it. */
 export async function chooseTheme(theme: Theme): Promise<void> {
-  shop.theme = theme;
-  showTheme();
-  try {
-    takeHome(await ask({ ask: 'set-preference', name: 'theme', value: theme }));
-  } catch (problem) {
-    shop.problem = failureOf(problem);
-  }
+  setTheme(theme);
+  await prefer('theme', theme);
 }
 
-/** Shows the screens in a language at once and remembers it. */
+/** Lays the foot of the screen out for a thumb at once and remembers it. */
+export async function chooseThumb(thumb: Thumb): Promise<void> {
+  setThumb(thumb);
+  await prefer('thumb', thumb);
+}
+
+/** Shows the screens in a language as soon as its texts are here, and remembers it. */
 export async function chooseLanguage(tag: string): Promise<void> {
-  chooseLocale([tag]);
   try {
-    takeHome(await ask({ ask: 'set-preference', name: 'locale', value: tag }));
+    await chooseLocale([tag]);
+  } catch (problem) {
+    shop.problem = failureOf(problem);
+    return;
+  }
+  await prefer('locale', tag);
+}
+
+async function prefer(name: string, value: string): Promise<void> {
+  try {
+    await takeHome(await ask({ ask: 'set-preference', name, value }));
   } catch (problem) {
     shop.problem = failureOf(problem);
   }
-}
-
-/** Puts the chosen theme, or the system's, on the page. */
-export function showTheme(): void {
-  const bright = matchMedia('(prefers-color-scheme: light)').matches;
-  const theme = shop.theme === 'system' ? (bright ? 'daylight' : 'dark') : shop.theme;
-  document.documentElement.dataset.theme = theme;
 }
 
 /** Opens a visit for the screens to draw; keeps what is shown if it is that visit already. */
@@ -143,12 +144,12 @@ export function failureOf(problem: unknown): Failure {
   return { code: 'screen', message: '', help: '' };
 }
 
-function takeHome(home: Home): void {
+async function takeHome(home: Home): Promise<void> {
+  const { theme, thumb, locale: language } = home.preferences;
+  if (theme !== undefined && theme !== shown.theme) setTheme(named(THEMES, theme));
+  if (thumb !== undefined && thumb !== shown.thumb) setThumb(named(THUMBS, thumb));
+  // What waits for `home` is drawn in the right language from the start.
+  if (language !== undefined && language !== locale()) await chooseLocale([language]).catch(() => undefined);
   shop.home = home;
   takeUnits(home.units);
-  const theme = home.preferences.theme;
-  shop.theme = theme === 'dark' || theme === 'daylight' ? theme : 'system';
-  showTheme();
-  const language = home.preferences.locale;
-  chooseLocale(language ? [language] : navigator.languages);
 }

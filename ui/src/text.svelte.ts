@@ -1,39 +1,71 @@
-// Every sentence a person reads, from the Fluent files that the papers use too. A message that a
-// language lacks is shown in English; one that is nowhere shows its key.
+// Every sentence a person reads, from the Fluent files that the papers use too. English is always there;
+// another language is fetched when it is chosen, from the app itself, and shown once it is whole. A message
+// that a language lacks is shown in English; one that is nowhere shows its key.
 
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
+import { english, names, others } from 'virtual:texts';
+import { direction, pretended } from './pseudo.ts';
 
 const FALLBACK = 'en';
+const STORE = 'steady.locale';
 
-const files = import.meta.glob<string>('../../src-tauri/core/text/*/*.ftl', {
-  query: '?raw',
-  import: 'default',
-  eager: true,
-});
-
-const bundles = new Map<string, FluentBundle>();
-for (const [path, source] of Object.entries(files)) {
-  const locale = path.split('/').at(-2) ?? FALLBACK;
-  const bundle = bundles.get(locale) ?? new FluentBundle(locale, { useIsolating: false });
-  bundle.addResource(new FluentResource(source));
-  bundles.set(locale, bundle);
-}
+const bundles = new Map<string, FluentBundle>([[FALLBACK, bundleOf(FALLBACK, english)]]);
 
 /** Languages there are texts for. */
-export const locales: string[] = [...bundles.keys()].sort();
+export const locales: string[] = Object.keys(names).sort();
 
-const chosen = $state({ locale: FALLBACK });
+// `ready` counts the languages that are here, so that what waits for one is drawn anew.
+const chosen = $state({ locale: FALLBACK, ready: 1 });
+let wish = 0;
 
 /** The language the screens are shown in. */
 export function locale(): string {
   return chosen.locale;
 }
 
-/** Takes the first of these languages that there are texts for, and says on the page which it is. */
-export function chooseLocale(wanted: readonly string[]): void {
-  chosen.locale =
-    wanted.map((tag) => tag.split('-')[0] ?? tag).find((tag) => bundles.has(tag)) ?? FALLBACK;
-  document.documentElement.lang = chosen.locale;
+/** What a language calls itself. */
+export function nameOf(tag: string): string {
+  return names[tag] ?? tag;
+}
+
+/** The languages to start with: the one shown last on this device, then the system's. */
+export function firstWish(): readonly string[] {
+  const kept = localStorage.getItem(STORE);
+  return kept === null ? navigator.languages : [kept, ...navigator.languages];
+}
+
+/**
+ * Takes the first of these languages that there are texts for, and says on the page which it is. Until its
+ * texts are here, the language before stays; a later wish overtakes an earlier one.
+ */
+export async function chooseLocale(wanted: readonly string[]): Promise<void> {
+  const own = ++wish;
+  const tag = wanted.map((each) => each.split('-')[0] ?? each).find((each) => each in names) ?? FALLBACK;
+  await fetchTexts(tag);
+  if (own !== wish) return;
+  chosen.locale = tag;
+  document.documentElement.lang = tag;
+  document.documentElement.dir = direction();
+  try {
+    localStorage.setItem(STORE, tag);
+  } catch {
+    return;
+  }
+}
+
+/** Sees to it that a language's texts are here. Without them English stands in. */
+export async function fetchTexts(tag: string): Promise<void> {
+  const source = others[tag];
+  if (bundles.has(tag) || !source) return;
+  const { default: text } = await source();
+  bundles.set(tag, bundleOf(tag, text));
+  chosen.ready = bundles.size;
+}
+
+function bundleOf(tag: string, text: string): FluentBundle {
+  const bundle = new FluentBundle(tag, { useIsolating: false });
+  bundle.addResource(new FluentResource(text));
+  return bundle;
 }
 
 /** The message under a key. */
@@ -61,10 +93,12 @@ export function find(key: string, values?: Record<string, FluentVariable>): stri
 }
 
 function findIn(tags: string[], key: string, values?: Record<string, FluentVariable>): string | undefined {
+  // Read, so that what was drawn without a language is drawn anew once it is here.
+  void chosen.ready;
   for (const tag of new Set(tags)) {
     const bundle = bundles.get(tag);
     const pattern = bundle?.getMessage(key)?.value;
-    if (bundle && pattern) return bundle.formatPattern(pattern, values ?? null, []);
+    if (bundle && pattern) return pretended(bundle.formatPattern(pattern, values ?? null, []));
   }
   return undefined;
 }

@@ -51,7 +51,7 @@ Usage
   steady outcome VISIT --cause ID... [--by NAME] [--data DIR]
       Records what was really there, as seen at teardown or after the repair.
   steady sorted VISIT [--knowledge VERSION] [--json] [--data DIR]
-      Sorts a visit again by the knowledge it was sorted by, or by another version.
+      Sorts a visit again by the knowledge it was sorted by, or by another version that sorted here.
 
 Options
   --data DIR   Folder of the visits; the platform's data folder if not given.
@@ -108,10 +108,10 @@ pub enum Command {
     Handover(handover::Handover),
     /// Record an outcome.
     Outcome(Outcome),
-    /// Take or print the workshop's particulars.
-    Workshop(workshop::Workshop),
     /// Sort a visit as it was sorted.
     Sorted(Sorted),
+    /// Take or print the workshop's particulars.
+    Workshop(workshop::Workshop),
 }
 
 /// The visit to sort by knowledge of another version.
@@ -174,8 +174,8 @@ pub fn read(mut words: Parser) -> Result<Command, Failure> {
         Some(Arg::Value(word)) if word == "serve" => serve(&mut words)?,
         Some(Arg::Value(word)) if word == "replay" => replay(&mut words)?,
         Some(Arg::Value(word)) if word == "outcome" => outcome(&mut words)?,
-        Some(Arg::Value(word)) if word == "workshop" => workshop::read(&mut words)?,
         Some(Arg::Value(word)) if word == "sorted" => sorted(&mut words)?,
+        Some(Arg::Value(word)) if word == "workshop" => workshop::read(&mut words)?,
         Some(Arg::Value(word)) if word == "bore" => bore::bore(&mut words)?,
         Some(Arg::Value(word)) if word == "skim" => bore::skim(&mut words)?,
         Some(Arg::Value(word)) if word == "gauge" => measure::gauge(&mut words)?,
@@ -289,6 +289,21 @@ fn value(words: &mut Parser) -> Result<OsString, Failure> {
         .ok()
         .filter(|value| !value.is_empty())
         .ok_or_else(|| fault::failure("missing-value", "an option lacks its value", "See steady --help."))
+}
+
+/// One file and whether JSON is wanted, as `bore` and `gauge` take them; none where help is asked for. The file is
+/// empty where none was named.
+fn file_and_json(words: &mut Parser) -> Result<Option<(PathBuf, bool)>, Failure> {
+    let (mut file, mut json) = (PathBuf::new(), false);
+    while let Some(arg) = words.next().map_err(|_| unknown())? {
+        match arg {
+            Arg::Long("json") => json = true,
+            Arg::Long("help") | Arg::Short('h') => return Ok(None),
+            Arg::Value(named) if file.as_os_str().is_empty() => file = named.into(),
+            _ => return Err(unknown()),
+        }
+    }
+    Ok(Some((file, json)))
 }
 
 fn port(word: &OsString) -> Result<u16, Failure> {

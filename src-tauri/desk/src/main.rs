@@ -54,7 +54,7 @@ fn run(command: Command) -> Result<(), Failure> {
         Command::Fit(how) => fit::run(&how),
         Command::Handover(how) => handover::run(&how),
         Command::Outcome(how) => outcome::run(&how),
-        Command::Workshop(how) => workshop::run(&how),
         Command::Sorted(how) => sorted::run(&how),
+        Command::Workshop(how) => workshop::run(&how),
     }
 }

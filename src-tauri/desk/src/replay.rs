@@ -13,7 +13,7 @@ use base64::prelude::BASE64_STANDARD;
 use serde_json::Value;
 use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
-use steady_core::app::replay::replay;
+use steady_core::app::replay::{Replayed, replay};
 use steady_core::app::request::{PaperKind, Request};
 use steady_core::app::response::Response;
 use tempfile::TempDir;
@@ -25,6 +25,8 @@ use crate::{fault, house, say};
 const LARGEST_CASE: u64 = 4 * 1024 * 1024;
 /// Language of the papers where none is given.
 const LOCALE: &str = "en";
+/// The repair record, of a case that recorded something at the bench.
+const REPAIR: (PaperKind, &str) = (PaperKind::Repair, "repair.pdf");
 /// The papers of a visit and their file names.
 const PAPERS: [(PaperKind, &str); 3] =
     [(PaperKind::Finding, "finding.pdf"), (PaperKind::Note, "note.pdf"), (PaperKind::ShortText, "note.txt")];
@@ -37,7 +39,7 @@ pub fn run(how: &Replay) -> Result<(), Failure> {
     let base = how.case.parent().unwrap_or_else(|| Path::new(""));
     let mut replayed = replay(&steady, &case, base)?;
     let papers = match &how.out {
-        Some(out) => write_papers(&steady, &replayed.visit, how, out)?,
+        Some(out) => write_papers(&steady, &replayed, how, out)?,
         None => Vec::new(),
     };
     if let Value::Object(report) = &mut replayed.report {
@@ -87,15 +89,21 @@ impl Folder {
     }
 }
 
-fn write_papers(steady: &Steady, visit: &str, how: &Replay, out: &Path) -> Result<Vec<PathBuf>, Failure> {
+fn write_papers(
+    steady: &Steady,
+    replayed: &Replayed,
+    how: &Replay,
+    out: &Path,
+) -> Result<Vec<PathBuf>, Failure> {
     fs::create_dir_all(out).map_err(|error| unwritten(&error))?;
     let request = |paper: PaperKind| Request::Paper {
-        visit: visit.to_owned(),
+        visit: replayed.visit.clone(),
         paper,
         locale: how.lang.clone().unwrap_or_else(|| LOCALE.to_owned()),
         sheet: how.paper.unwrap_or_default(),
     };
-    PAPERS.iter().map(|(paper, name)| write_paper(steady, request(*paper), out.join(name))).collect()
+    let papers = PAPERS.into_iter().chain(replayed.benched.then_some(REPAIR));
+    papers.map(|(paper, name)| write_paper(steady, request(paper), out.join(name))).collect()
 }
 
 fn write_paper(steady: &Steady, request: Request, path: PathBuf) -> Result<PathBuf, Failure> {

@@ -182,6 +182,25 @@ mod tests {
         assert!(told.contains("low-idle, misfire") && told.contains("1 in all"), "{told}");
     }
 
+    #[test]
+    fn a_case_with_a_bench_prints_its_repair_record() {
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let out = folder.path().display().to_string();
+        let demo = |name: &str| format!("{}/../../demo-data/{name}", env!("CARGO_MANIFEST_DIR"));
+        let said = answered(&["replay", &demo("11-measured-to-the-repair.json"), "--out", &out]);
+        for line in
+            ["Gauge       play-vertical proven", "Bench       Skim the seat", "Outcome     loose-seat"]
+        {
+            assert!(said.contains(line), "{line} in {said}");
+        }
+        let paper = fs::read(folder.path().join("repair.pdf")).expect("the repair record is written");
+        assert!(paper.starts_with(b"%PDF-"));
+        let bare = tempfile::tempdir().expect("a temporary folder");
+        let out = bare.path().display().to_string();
+        answered(&["replay", &demo("10-just-arrived.json"), "--out", &out]);
+        assert!(bare.path().join("finding.pdf").exists() && !bare.path().join("repair.pdf").exists());
+    }
+
     fn demo_bore(name: &str) -> String {
         format!("{}/../../demo-data/bench/{name}", env!("CARGO_MANIFEST_DIR"))
     }

@@ -44,7 +44,7 @@ impl Press for TypstPress {
     fn print(&self, paper: Paper<'_>, run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
         let printed = match paper {
             Paper::Finding(finding) => {
-                let lines = finding.steps.iter().filter_map(|step| step.photo.as_ref());
+                let lines = finding.steps.iter().flat_map(|step| step.photo.iter().chain(&step.before));
                 let sheaf = Sheaf::gather(Template::Finding, lines, run);
                 content(finding)
                     .and_then(|content| self.set(&sheaf, content, &finding.locale, &[FINDING_SIZE]))

@@ -27,8 +27,9 @@ const FAMILIES: [[&[u8]; 2]; 3] = [
 ];
 
 /// Every template, by the path it is imported under.
-const TEMPLATES: [(&str, &str); 4] = [
+const TEMPLATES: [(&str, &str); 5] = [
     ("/finding.typ", include_str!("../templates/finding.typ")),
+    ("/marks.typ", include_str!("../templates/marks.typ")),
     ("/note.typ", include_str!("../templates/note.typ")),
     ("/repair.typ", include_str!("../templates/repair.typ")),
     ("/shared.typ", include_str!("../templates/shared.typ")),

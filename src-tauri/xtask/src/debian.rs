@@ -13,9 +13,11 @@ pub const TESTS: &[&str] =
 
 /// Readers of PDF alone.
 pub const PAPERS: &[&str] = &["poppler-utils", "qpdf"];
+/// To type-check for phones: a compiler with its library's source, and a C compiler for other machines.
+pub const PHONES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src", "clang", "llvm"];
 
 /// To draw the icons.
-pub const ICONS: &[&str] = &["librsvg2-bin"];
+pub const ICONS: &[&str] = &["librsvg2-bin", "optipng"];
 
 /// Sees to it that the packages are there.
 pub fn ensure(packages: &[&str]) -> Outcome<()> {

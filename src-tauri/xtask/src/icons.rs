@@ -1,7 +1,9 @@
-//! `cargo xtask icons`: the sizes that desktops want, drawn from `icons/steady.svg`.
+//! `cargo xtask icons`: every size that desktops and phones want, drawn from `icons/steady.svg`.
 //!
 //! The two container formats hold whole PNG files behind a short table, so they are written here;
-//! the drawing itself is librsvg's work. Phone sets are made where the phone projects are.
+//! the drawing itself is librsvg's work. The phones' sets are in `phones`.
+
+mod phones;
 
 use std::fs;
 use std::path::Path;
@@ -29,7 +31,8 @@ pub fn run() -> Outcome<()> {
         .into_iter()
         .map(|(kind, size)| draw(&folder, size).map(|png| (kind, png)))
         .collect::<Outcome<_>>()?;
-    write(&folder.join("icon.icns"), &pack_icns(&icns))
+    write(&folder.join("icon.icns"), &pack_icns(&icns))?;
+    phones::draw_all()
 }
 
 fn draw(folder: &Path, size: u32) -> Outcome<Vec<u8>> {

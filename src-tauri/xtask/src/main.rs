@@ -1,4 +1,4 @@
-//! Set-up, run, test, bench and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
+//! Set-up, run, test, bench, papers, screens, fuzz, phones and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
 //!
 //! Holds no checks of its own: tidy rules and stale bindings are ordinary tests of the suite. No
 //! dependency either, so that the first thing a newcomer waits for is small.
@@ -6,12 +6,15 @@
 mod bench;
 mod debian;
 mod demo;
+mod fuzz;
 mod icons;
 mod node;
 mod papers;
+mod phones;
 mod rooms;
 mod run;
 mod say;
+mod screens;
 mod start;
 mod tally;
 mod test;
@@ -33,8 +36,15 @@ cargo xtask bench
     Measures.
 cargo xtask papers
     Prints finding and note of every demo visit in every language into target/papers, and checks them.
+cargo xtask screens [--renew]
+    Takes pictures of every screen into target/screens and compares them with the committed ones;
+    with --renew, commits to them as they are.
+cargo xtask fuzz [TARGET...]
+    Runs every fuzz target of tests/fuzz, or the named ones, for a minute each.
+cargo xtask phones
+    Type-checks the app for Android and the core for iOS, and holds the phones' projects to what the code uses.
 cargo xtask icons
-    Draws the icon sizes from icons/steady.svg.";
+    Draws every icon size, the phones' too, from icons/steady.svg.";
 
 fn main() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
@@ -44,6 +54,9 @@ fn main() -> ExitCode {
         Some((&"test", rest)) => test::run(rest),
         Some((&"bench", [])) => bench::run(),
         Some((&"papers", [])) => papers::run(),
+        Some((&"screens", rest)) => screens::run(rest),
+        Some((&"fuzz", rest)) => fuzz::run(rest),
+        Some((&"phones", [])) => phones::run(),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);

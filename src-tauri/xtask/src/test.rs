@@ -7,7 +7,7 @@ use std::process::Command;
 use std::time::{Duration, Instant};
 
 use crate::tally::Tally;
-use crate::{Outcome, debian, node, rooms, say, start};
+use crate::{Outcome, debian, node, phones, rooms, say, start};
 
 type Stage = (&'static str, fn(&mut Tally) -> Outcome<()>);
 
@@ -18,6 +18,8 @@ const STAGES: &[Stage] = &[
     ("lints", lints),
     ("build", build),
     ("suite", suite),
+    ("android", android),
+    ("ios", ios),
     ("browser", browser),
     ("window", window),
 ];
@@ -60,7 +62,7 @@ fn report(times: &[(&str, Duration)], tally: &Tally) {
 
 fn packages(_: &mut Tally) -> Outcome<()> {
     if cfg!(target_os = "linux") {
-        debian::ensure(&[debian::WINDOW, debian::TESTS].concat())?;
+        debian::ensure(&[debian::WINDOW, debian::TESTS, debian::PHONES].concat())?;
     }
     node::check()?;
     ["ui", "tests/browser"].into_iter().try_for_each(node::install)
@@ -93,6 +95,16 @@ fn build(_: &mut Tally) -> Outcome<()> {
 
 fn suite(tally: &mut Tally) -> Outcome<()> {
     start::counted(&mut start::cargo(&["test", "--workspace", "--no-fail-fast"]), tally)
+}
+
+fn android(_: &mut Tally) -> Outcome<()> {
+    phones::packages()?;
+    phones::android()
+}
+
+fn ios(_: &mut Tally) -> Outcome<()> {
+    phones::packages()?;
+    phones::ios()
 }
 
 fn browser(tally: &mut Tally) -> Outcome<()> {

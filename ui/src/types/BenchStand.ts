@@ -66,9 +66,9 @@ ring: RingStand | null,
  */
 notes: Array<NoteStand>, 
 /**
- * Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256.
+ * Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256, oldest first.
  */
-photos: { [key in string]: string }, 
+photos: { [key in string]: Array<string> }, 
 /**
  * What it comes to.
  */

@@ -25,6 +25,10 @@ reasons: Array<VerdictReason>,
  */
 missing: Array<BenchGap>, 
 /**
+ * Sets of the bench's gates that the work asks for, in its order; none while the verdict is open.
+ */
+gates: Array<string>, 
+/**
  * What has to be checked after assembly before the car leaves.
  */
 closing_checks: Array<ClosingCheck>, };

@@ -9,7 +9,8 @@ export type PhotoRef = {
  */
 sha256: string, 
 /**
- * SHA-256 of the bytes the camera gave, hex.
+ * SHA-256 of the bytes that were given, hex: the camera's, or of the JPEG that a web view made of a
+ * kind of picture that is not taken.
  */
 original_sha256: string, 
 /**

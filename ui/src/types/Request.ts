@@ -6,6 +6,7 @@ import type { Decision } from "./Decision";
 import type { GaugeGiven } from "./GaugeGiven";
 import type { HousingLook } from "./HousingLook";
 import type { Intake } from "./Intake";
+import type { Mark } from "./Mark";
 import type { Order } from "./Order";
 import type { PaperKind } from "./PaperKind";
 import type { RingTurn } from "./RingTurn";
@@ -28,7 +29,15 @@ name: string,
 /**
  * Its value.
  */
-value: string, } | { "ask": "workshop" } | { "ask": "set-workshop", 
+value: string, } | { "ask": "start-practice", 
+/**
+ * What is written down.
+ */
+intake: Intake, } | { "ask": "practise", 
+/**
+ * The request.
+ */
+request: Request, } | { "ask": "end-practice" } | { "ask": "workshop" } | { "ask": "set-workshop", 
 /**
  * As typed.
  */
@@ -132,7 +141,67 @@ step: string,
 /**
  * The upload.
  */
-upload: string, } | { "ask": "waive-photo", 
+upload: string, } | { "ask": "want-photo", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * The wish's name, which the screen makes up (UUID).
+ */
+wish: string, } | { "ask": "wanted-photos", 
+/**
+ * The visit.
+ */
+visit: string, } | { "ask": "drop-wanted", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, } | { "ask": "keep-wanted", 
+/**
+ * The wish.
+ */
+wish: string, 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "mark-photo", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * SHA-256 of the photo, hex.
+ */
+photo: string, 
+/**
+ * The marks; none takes them away.
+ */
+marks: Array<Mark>, } | { "ask": "pair-photos", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The step.
+ */
+step: string, 
+/**
+ * SHA-256 of the earlier photo, hex; none for the latest alone.
+ */
+before: string | null, } | { "ask": "waive-photo", 
 /**
  * The visit.
  */
@@ -188,7 +257,15 @@ locale: string,
 /**
  * Sheet.
  */
-sheet: Sheet, } | { "ask": "sign", 
+sheet: Sheet, } | { "ask": "qr-code", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * Language.
+ */
+locale: string, } | { "ask": "sign", 
 /**
  * The visit.
  */

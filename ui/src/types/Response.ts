@@ -8,6 +8,8 @@ import type { Home } from "./Home";
 import type { Imported } from "./Imported";
 import type { Note } from "./Note";
 import type { PaperFile } from "./PaperFile";
+import type { PhotoWish } from "./PhotoWish";
+import type { QrCode } from "./QrCode";
 import type { Standing } from "./Standing";
 import type { VisitPage } from "./VisitPage";
 import type { Workshop } from "./Workshop";
@@ -19,7 +21,11 @@ export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop
 /**
  * Bytes received so far.
  */
-bytes: number, } | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchStand | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "piece", 
+bytes: number, } | { "is": "wanted", 
+/**
+ * The wishes.
+ */
+wishes: Array<PhotoWish>, } | { "is": "qr-code" } & QrCode | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchStand | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "piece", 
 /**
  * The bytes, base64; none after the last piece.
  */

@@ -38,6 +38,10 @@ details: Array<string>,
  */
 photo: PhotoLine | null, 
 /**
+ * The earlier photo that stands beside it, if the technician chose to pair them.
+ */
+before: PhotoLine | null, 
+/**
  * Why there is no photo.
  */
 waiver: string | null, };

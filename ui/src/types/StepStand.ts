@@ -50,6 +50,14 @@ lock: Lock | null,
  */
 photo: PhotoStand | null, 
 /**
+ * Photos kept before it, oldest first.
+ */
+earlier: Array<PhotoStand>, 
+/**
+ * The earlier photo that the technician chose to show beside the latest.
+ */
+before: PhotoStand | null, 
+/**
  * Why it goes without a photo: an id of `data/waivers.toml` or the technician's words.
  */
 waiver: string | null, 

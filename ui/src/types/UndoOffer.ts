@@ -9,7 +9,7 @@ export type UndoOffer = {
  */
 entry: string, 
 /**
- * Its kind (`answered`, `gate-confirmed`, `photo-kept`, `photo-waived`, `order-chosen`).
+ * Its kind (`answered`, `gate-confirmed`, `photo-kept`, `photo-marked`, `order-chosen` ...).
  */
 what: string, 
 /**

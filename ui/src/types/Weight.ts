@@ -17,4 +17,8 @@ value: AnswerValue,
  * Change of the cause's log-odds when this step's answer is left out, in decibans (10 log10 of the
  * odds factor); positive speaks for the cause. Steps that speak of the same sign share its weight.
  */
-decibans: number, };
+decibans: number, 
+/**
+ * Where a gauge made the answer: how many times as likely its readings are with movement as without.
+ */
+gauge: number | null, };

@@ -25,7 +25,7 @@ use crate::words::Words;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
-use super::{decide, fit, gauged};
+use super::{decide, earlier, fit, gauged};
 
 /// Depth of a pass where nobody says another: 0.001 inch on the diameter, exactly. Common practice, no source.
 const PASS_DIAMETER_MM: f64 = 0.0254;
@@ -89,7 +89,8 @@ pub(super) fn gauge(
 ) -> Result<Response, Fault> {
     let standing = inner.standing(visit)?;
     let maker = standing.intake.vehicle.maker_play_mm;
-    let input = gauged::input(step, given, standing.support, maker, tables()?)?;
+    let mut input = gauged::input(step, given, standing.support, maker, tables()?)?;
+    input.earlier = earlier::earlier(inner, visit, step, tables()?)?;
     inner.change(visit, by, |scene| {
         decide::check_unlocked(scene, step)?;
         let bench = BenchBody::Gauged { step: step.to_owned(), gauge: Box::new(input) };
@@ -108,11 +109,27 @@ pub(super) fn photo(
     if !is_photo_place(of) {
         return Err(Refusal::UnknownStep.into());
     }
-    let photo = inner.taken_in(&inner.store.upload(upload)?)?;
+    let bytes = inner.store.upload(upload)?;
+    let response = keep_photo(inner, visit, by, of, &bytes)?;
+    inner.store.drop_upload(upload);
+    Ok(response)
+}
+
+/// A photo of the bench's work, from its bytes.
+pub(super) fn keep_photo(
+    inner: &mut Inner,
+    visit: &str,
+    by: Option<&str>,
+    of: &str,
+    bytes: &[u8],
+) -> Result<Response, Fault> {
+    if !is_photo_place(of) {
+        return Err(Refusal::UnknownStep.into());
+    }
+    let photo = inner.taken_in(bytes)?;
     inner.change(visit, by, |scene| {
         Ok(Some(EntryBody::PhotoKept { step: of.to_owned(), photo, by: scene.by.to_owned() }))
     })?;
-    inner.store.drop_upload(upload);
     bench(inner, visit)
 }
 
@@ -188,7 +205,12 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
             };
             BenchBody::PassCut { number, contact, diameter_mm: diameter.map(typed).transpose()? }
         }
-        Given::Fit(values) => BenchBody::FitGiven { fit: Box::new(fit::checked(&values)?) },
+        Given::Fit(values) => {
+            let bore = now.bores.get(&BoreStage::Finished).or_else(|| now.bores.get(&BoreStage::Found));
+            let measured = bore.and_then(|bore| shape(&bore.what).ok());
+            let values = fit::with_measured(values, measured.as_ref())?;
+            BenchBody::FitGiven { fit: Box::new(fit::checked(&values)?) }
+        }
         Given::Ring(turns) => BenchBody::RingTurned { turns },
         Given::Note(text) => {
             let text = text.trim().to_owned();
@@ -236,7 +258,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         ring: bench.ring,
         notes: bench.notes,
         photos: photos
-            .filter_map(|(of, kept)| Some((of.clone(), kept.last()?.0.sha256.clone())))
+            .map(|(of, kept)| (of.clone(), kept.iter().map(|(photo, _)| photo.sha256.clone()).collect()))
             .collect::<BTreeMap<_, _>>(),
         verdict_lines: verdict_lines(words, &verdict),
         verdict,

@@ -199,12 +199,15 @@ pub fn check_unlocked(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
 /// A step without a photo.
 ///
 /// # Errors
-/// [`Refusal::WaiverEmpty`], or the step's own refusal.
+/// [`Refusal::WaiverEmpty`], [`Refusal::WaiverTooLong`], or the step's own refusal.
 pub fn waive_photo(scene: Scene<'_>, step: &str, reason: &str) -> Result<EntryBody, Refusal> {
     check_step(scene, step)?;
     let reason = reason.trim().to_owned();
     if reason.is_empty() {
         return Err(Refusal::WaiverEmpty);
+    }
+    if reason.chars().count() > MAX_FIELD {
+        return Err(Refusal::WaiverTooLong);
     }
     Ok(EntryBody::PhotoWaived { step: step.to_owned(), reason, by: scene.by.to_owned() })
 }

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use crate::model::bench::GaugeStand;
 use crate::model::case::Case;
-use crate::model::entry::{Entry, EntryBody};
+use crate::model::entry::{Entry, EntryBody, PhotoRef};
 use crate::model::rating::Word;
 use crate::model::standing::{
     AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RoadRow, Standing, StationStand,
@@ -124,6 +124,7 @@ fn steps(
     let stand = |row: &&StepRow| {
         let word = words.get(&row.id).copied();
         let counts = case.answer(&row.id);
+        let mut photos = photos(record, &row.id);
         StepStand {
             id: row.id.clone(),
             set: row.set.clone(),
@@ -134,7 +135,9 @@ fn steps(
             answered: answered(record, row, hands, word),
             word,
             lock: locks::step_lock(trade, record, row, danger),
-            photo: photo(record, &row.id),
+            photo: photos.pop(),
+            before: before(record, &row.id, &photos),
+            earlier: photos,
             waiver: record.waivers.get(&row.id).cloned(),
             gauge: gauged::direction(&row.id).is_some(),
         }
@@ -171,9 +174,22 @@ fn answered(record: &Record, row: &StepRow, case: &Case, word: Option<Word>) -> 
     })
 }
 
-fn photo(record: &Record, step: &str) -> Option<PhotoStand> {
-    let (photo, at) = record.photos.get(step)?.last()?;
-    Some(PhotoStand { photo: photo.clone(), at: *at })
+/// Every photo of a step, oldest first.
+fn photos(record: &Record, step: &str) -> Vec<PhotoStand> {
+    let stand = |(photo, at): &(PhotoRef, Moment)| {
+        let named = (step.to_owned(), photo.sha256.clone());
+        let marks = record.marks.get(&named).cloned().unwrap_or_default();
+        PhotoStand { photo: photo.clone(), at: *at, marks }
+    };
+    record.photos.get(step).into_iter().flatten().map(stand).collect()
+}
+
+/// The earlier photo of a pair whose later one is the latest of all.
+fn before(record: &Record, step: &str, earlier: &[PhotoStand]) -> Option<PhotoStand> {
+    let (before, after) = record.pairs.get(step)?;
+    let (latest, _) = record.photos.get(step)?.last()?;
+    let named = |stand: &&PhotoStand| &stand.photo.sha256 == before && &latest.sha256 == after;
+    earlier.iter().find(named).cloned()
 }
 
 /// Steps worth recommending: not looked at, and not forbidden by a DANGER found.

@@ -6,6 +6,7 @@ use super::steady::shown;
 use crate::content::fit_lines;
 use crate::measure::fit::fault::FitFault;
 use crate::measure::fit::judge::judge;
+use crate::model::bore::BoreShape;
 use crate::model::fit::{FitInput, FitResult, Measured, Sleeve};
 use crate::model::gauge::ClearanceGroup;
 use crate::model::typed::Typed;
@@ -60,6 +61,34 @@ pub fn fit_of_values(values: &[(String, String)], locale: &str) -> Result<Fitted
     fit(&input, locale)
 }
 
+/// What stands for a size in place of a number: the bore as this visit measured it.
+const MEASURED: &str = "measured";
+
+/// The values with the bore as measured in place of the word `measured`: its mean diameter, and the expanded
+/// uncertainty of that.
+///
+/// # Errors
+/// [`FitFault::BoreNotMeasured`] where it is asked for and there is none.
+pub(super) fn with_measured(
+    values: Vec<(String, String)>,
+    bore: Option<&BoreShape>,
+) -> Result<Vec<(String, String)>, FitFault> {
+    let asks = |(name, value): &(String, String)| {
+        ["bore", "housing-bore"].contains(&name.as_str()) && value == MEASURED
+    };
+    let mut filled = Vec::new();
+    for given in values {
+        if !asks(&given) {
+            filled.push(given);
+            continue;
+        }
+        let size = bore.and_then(|bore| bore.mean_diameter).ok_or(FitFault::BoreNotMeasured)?;
+        filled.push((format!("{}-u", given.0), format!("{:.1}", size.expanded_um)));
+        filled.push((given.0, format!("{:.4}", size.value_mm)));
+    }
+    Ok(filled)
+}
+
 /// The input of named values, if a fit can be worked out from it.
 pub(super) fn checked(values: &[(String, String)]) -> Result<FitInput, Fault> {
     let input = input(values)?;
@@ -78,6 +107,9 @@ fn fitted(input: &FitInput, locale: &str) -> Result<Fitted, Fault> {
 fn input(values: &[(String, String)]) -> Result<FitInput, FitFault> {
     if !values.iter().all(|(name, _)| NAMES.contains(&name.as_str())) {
         return Err(FitFault::Unreadable);
+    }
+    if values.iter().any(|(_, value)| value == MEASURED) {
+        return Err(FitFault::BoreNotMeasured);
     }
     let text =
         |name: &str| values.iter().rev().find(|(given, _)| given == name).map(|(_, value)| value.clone());

@@ -38,19 +38,22 @@ pub(super) fn stands(bench: &BenchRecord, tables: &BenchTables) -> Vec<GaugeStan
     bench.gauges.iter().filter_map(stand).collect()
 }
 
-/// Lets the gauges settle what hands left unsure, and raise what they missed.
+/// Lets the gauges settle what hands left unsure, and raise what they missed. Where a gauge made the answer, or
+/// hands were unsure too, its likelihood goes along; see `sorting::gauged` for what it weighs.
 pub(super) fn settle(case: &mut Case, gauges: &[GaugeStand]) {
     for gauge in gauges {
         let hand = case.answer(&gauge.step).and_then(|given| given.value.choices().first().copied());
         let hand = hand.unwrap_or(answer::NOT_DONE).to_owned();
         let now = counts(&hand, gauge.result.meaning);
-        if now == hand {
+        if now == hand && hand != answer::UNSURE {
             continue;
         }
         let temperature = case.answer(&gauge.step).and_then(|given| given.temperature);
         let found = [answer::FELT, answer::BEYOND_FIGURE].contains(&now);
         let value = AnswerValue::One(now.to_owned());
-        case.answers.insert(gauge.step.clone(), CaseAnswer { value, temperature, found, open: false });
+        let measured = gauge.result.likelihood;
+        case.answers
+            .insert(gauge.step.clone(), CaseAnswer { value, temperature, found, open: false, measured });
     }
 }
 

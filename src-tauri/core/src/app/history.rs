@@ -57,6 +57,8 @@ fn said(body: &EntryBody) -> Said<'_> {
             Said { about: Some(step), value: Some(value), reason: reason.as_deref(), ..plain("answered", by) }
         }
         EntryBody::PhotoKept { step, by, .. } => Said { about: Some(step), ..plain("photo-kept", by) },
+        EntryBody::PhotoMarked { step, by, .. } => Said { about: Some(step), ..plain("photo-marked", by) },
+        EntryBody::PhotosPaired { step, by, .. } => Said { about: Some(step), ..plain("photos-paired", by) },
         EntryBody::PhotoWaived { step, reason, by } => {
             Said { about: Some(step), reason: Some(reason), ..plain("photo-waived", by) }
         }

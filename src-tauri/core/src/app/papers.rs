@@ -86,7 +86,7 @@ fn written_finding(inner: &mut Inner, visit: &str, locale: &str) -> Result<Findi
     Ok(build_finding(&standing, verdict, &inner.workshop, &words))
 }
 
-fn written_note(inner: &mut Inner, visit: &str, locale: &str) -> Result<Note, Fault> {
+pub(super) fn written_note(inner: &mut Inner, visit: &str, locale: &str) -> Result<Note, Fault> {
     let (standing, words) = (inner.standing(visit)?, inner.words(locale)?);
     Ok(build_note(&standing, &inner.workshop, &words))
 }

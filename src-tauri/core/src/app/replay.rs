@@ -3,7 +3,11 @@
 //! A case that names gates is taken word for word, in its own order. One that names none may give its
 //! answers in any order: the gates are confirmed and the steps ordered here, and the ledger says so.
 //! A case is rehearsed in a scratch folder first, so that a refused one leaves the ledger as it was.
+//! What a case records at the bench is in `replay/bench.rs`.
 
+mod bench;
+
+use std::io::Read;
 use std::path::{Path, PathBuf};
 
 use serde::Deserialize;
@@ -12,8 +16,10 @@ use uuid::Uuid;
 
 use crate::content::{Reader, reason_text};
 use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::bench::GaugeGiven;
 use crate::model::standing::{Standing, StepStand};
 use crate::model::visit::{Intake, Owner, Vehicle};
+use crate::photos::intake::MAX_BYTES;
 use crate::words::Words;
 
 use super::decide::{is_open, set_of_gate};
@@ -30,6 +36,8 @@ pub struct Replayed {
     pub visit: String,
     /// Where the visit stands, as printed by `--json`; the papers are the shell's to add.
     pub report: Value,
+    /// The case recorded something at the bench, so that there is a repair record to print.
+    pub benched: bool,
 }
 
 /// Replays a case. Photo paths are relative to `base_dir`.
@@ -59,13 +67,26 @@ struct Case {
     technician: Option<String>,
     #[serde(default)]
     answers: Vec<Item>,
+    /// What the bench records after teardown, in its order; each row is read on its own.
+    #[serde(default)]
+    bench: Vec<Value>,
+    #[serde(default)]
+    outcome: Option<OutcomeItem>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct OutcomeItem {
+    causes: Vec<String>,
+    #[serde(default)]
+    by: Option<String>,
 }
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(untagged)]
 enum Item {
     Gate(GateItem),
-    Answer(AnswerItem),
+    Answer(Box<AnswerItem>),
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -87,6 +108,9 @@ struct AnswerItem {
     photo: Option<PathBuf>,
     #[serde(default)]
     waiver: Option<String>,
+    /// Readings of a gauge at this step, taken after the answer.
+    #[serde(default)]
+    gauge: Option<GaugeGiven>,
 }
 
 /// Who acts where the case does not say.
@@ -113,8 +137,17 @@ fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Fail
     } else {
         stage.arranged(&opened, &given)?;
     }
+    let rows = bench::rows(&case.bench)?;
+    for (number, row) in (1..).zip(&rows) {
+        stage.bench(&visit, row).map_err(|failure| bench::at_row(failure, number))?;
+    }
+    if let Some(OutcomeItem { causes, by }) = case.outcome.clone() {
+        stage.ask(Request::ConfirmOutcome { visit: visit.clone(), causes, by })?;
+    }
     let standing = stage.ask(Request::Look { visit: visit.clone() })?;
-    Ok(Replayed { report: report(&standing)?, visit })
+    let mut report = report(&standing)?;
+    bench::add_to(&mut report, &standing, &stage.bench_stand(&visit)?, rows.is_empty());
+    Ok(Replayed { report, visit, benched: !rows.is_empty() })
 }
 
 fn intake(case: &Case) -> Intake {
@@ -216,15 +249,33 @@ impl Stage<'_> {
         })?;
         match &item.photo {
             Some(path) => {
-                let bytes = std::fs::read(self.base_dir.join(path)).map_err(|_| photo_unreadable())?;
-                visit_of(self.steady.keep_photo_bytes(visit, &step, &bytes, self.by))
+                visit_of(self.steady.keep_photo_bytes(visit, &step, &self.photo_bytes(path)?, self.by))?;
             }
             None => {
                 let reason = item.waiver.clone().unwrap_or_else(|| "not-in-case".to_owned());
-                self.ask(Request::WaivePhoto { visit: visit.to_owned(), step, reason }).map(|_| ())
+                self.ask(Request::WaivePhoto { visit: visit.to_owned(), step: step.clone(), reason })?;
             }
         }
+        let Some(gauge) = item.gauge.clone() else { return Ok(()) };
+        self.ask(Request::RecordGauge { visit: visit.to_owned(), step, gauge }).map(|_| ())
     }
+
+    fn photo_bytes(&self, path: &Path) -> Result<Vec<u8>, Failure> {
+        read(&self.base_dir.join(path)).map_err(|_| photo_unreadable())
+    }
+
+    fn bore_text(&self, path: &Path) -> Result<String, Failure> {
+        let bytes = read(&self.base_dir.join(path)).unwrap_or_default();
+        let text = String::from_utf8(bytes).ok().filter(|text| !text.is_empty());
+        text.ok_or_else(|| refused(Refusal::BenchFileUnreadable))
+    }
+}
+
+/// A file, or as much of it as says that it is too large: a case may name anything, also what never ends.
+fn read(path: &Path) -> std::io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    std::fs::File::open(path)?.take(MAX_BYTES as u64 + 1).read_to_end(&mut bytes)?;
+    Ok(bytes)
 }
 
 impl Item {

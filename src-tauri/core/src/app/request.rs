@@ -5,6 +5,7 @@ use serde::Deserialize;
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::{BoreStage, Contact, GaugeGiven, HousingLook, RingTurn};
 use crate::model::entry::{Decision, Order};
+use crate::model::mark::Mark;
 use crate::model::visit::Intake;
 use crate::model::workshop::WorkshopGiven;
 
@@ -27,6 +28,18 @@ pub enum Request {
         /// Its value.
         value: String,
     },
+    /// Opens a visit to practise on, apart from every real one and in place of any before.
+    StartPractice {
+        /// What is written down.
+        intake: Intake,
+    },
+    /// A request about the practice visit.
+    Practise {
+        /// The request.
+        request: Box<Request>,
+    },
+    /// Throws the practice visit away.
+    EndPractice,
     /// The workshop's own particulars.
     Workshop,
     /// Writes the workshop's particulars anew, all of them.
@@ -121,6 +134,60 @@ pub enum Request {
         /// The upload.
         upload: String,
     },
+    /// Reads a VIN from a finished upload, a photo of its barcode; the photo is not kept.
+    ReadVin {
+        /// The upload.
+        upload: String,
+    },
+    /// A photo is about to be taken: asked before the camera opens, which may end the app.
+    WantPhoto {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// The wish's name, which the screen makes up (UUID).
+        wish: String,
+    },
+    /// Photos that were being taken and have not arrived.
+    WantedPhotos {
+        /// The visit.
+        visit: String,
+    },
+    /// A photo that was being taken is no longer wanted.
+    DropWanted {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+    },
+    /// Makes a finished upload the photo that a wish was written down for; visit and step are the wish's.
+    KeepWanted {
+        /// The wish.
+        wish: String,
+        /// The upload.
+        upload: String,
+    },
+    /// Draws marks over a photo of a step, in place of those that were there.
+    MarkPhoto {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// SHA-256 of the photo, hex.
+        photo: String,
+        /// The marks; none takes them away.
+        marks: Vec<Mark>,
+    },
+    /// Shows a step's latest photo beside an earlier one, or alone.
+    PairPhotos {
+        /// The visit.
+        visit: String,
+        /// The step.
+        step: String,
+        /// SHA-256 of the earlier photo, hex; none for the latest alone.
+        #[serde(default)]
+        before: Option<String>,
+    },
     /// A step goes without a photo.
     WaivePhoto {
         /// The visit.
@@ -165,6 +232,13 @@ pub enum Request {
         /// Sheet.
         #[serde(default)]
         sheet: Sheet,
+    },
+    /// The short text as a QR code, for a phone that has no other way to it.
+    QrCode {
+        /// The visit.
+        visit: String,
+        /// Language.
+        locale: String,
     },
     /// The owner signs that the note was received.
     Sign {

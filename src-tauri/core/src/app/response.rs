@@ -9,8 +9,9 @@ use crate::model::bench::BenchStand;
 use crate::model::calibration::Calibration;
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::Standing;
+use crate::model::standing::{Standing, VinHint};
 use crate::model::time::Moment;
+use crate::model::wish::PhotoWish;
 use crate::model::workshop::{Units, Workshop};
 
 /// The answer to a request.
@@ -32,6 +33,16 @@ pub enum Response {
         #[cfg_attr(feature = "bindings", ts(type = "number"))]
         bytes: u64,
     },
+    /// To `read-vin`.
+    Vin(VinRead),
+    /// To `want-photo`, `wanted-photos` and `drop-wanted`: photos of the visit that were being taken and have
+    /// not arrived, oldest first.
+    Wanted {
+        /// The wishes.
+        wishes: Vec<PhotoWish>,
+    },
+    /// To `qr-code`.
+    QrCode(QrCode),
     /// To `finding`.
     Finding(Box<Finding>),
     /// To `note`.
@@ -221,4 +232,26 @@ pub struct HistoryLine {
     pub by: String,
     /// A later entry superseded or withdrew it.
     pub superseded: bool,
+}
+
+/// A VIN read from a barcode.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct VinRead {
+    /// The VIN.
+    pub vin: String,
+    /// What its check digit says, as a hint.
+    pub hint: Option<VinHint>,
+}
+
+/// A QR code (ISO/IEC 18004) to draw dark on light.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct QrCode {
+    /// Side of the square, modules, with the quiet zone of four modules all round.
+    pub side: u32,
+    /// Its dark modules as an SVG path, one unit a module.
+    pub path: String,
+    /// What it says.
+    pub text: String,
 }

@@ -27,10 +27,13 @@ use super::derive;
 use super::drawn::DrawnFor;
 use super::failure::Failure;
 use super::fault::{Fault, Refusal};
+use super::practice::Practised;
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{bench, handover, history, judged, knowledge, learning, list, papers, workshop};
+use super::{
+    bench, handover, history, judged, knowledge, learning, list, marks, papers, qr, vin, wishes, workshop,
+};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -45,6 +48,7 @@ pub struct Setup {
 /// An open data folder.
 pub struct Steady {
     inner: Mutex<Inner>,
+    practised: Mutex<Practised>,
 }
 
 pub(super) struct Inner {
@@ -76,7 +80,9 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do; nothing was changed then.
     pub fn open(setup: Setup) -> Result<Self, Failure> {
-        Inner::open(setup).map(|inner| Self { inner: Mutex::new(inner) }).map_err(|fault| shown(&fault, "en"))
+        Inner::open(setup)
+            .map(|inner| Self { inner: Mutex::new(inner), practised: Mutex::new(None) })
+            .map_err(|fault| shown(&fault, "en"))
     }
 
     /// Answers one request. A refused request leaves the ledger as it was.
@@ -89,6 +95,12 @@ impl Steady {
 
     /// As [`Steady::handle`], with the name of who acts in place of the technician's.
     pub(super) fn handle_as(&self, request: Request, by: Option<&str>) -> Result<Response, Failure> {
+        match request {
+            Request::StartPractice { intake } => return self.start_practice(intake),
+            Request::Practise { request } => return self.practise(*request),
+            Request::EndPractice => return self.end_practice(),
+            _ => {}
+        }
         let mut inner = self.lock()?;
         inner.handle(request, by).map_err(|fault| shown(&fault, &inner.locale()))
     }
@@ -113,8 +125,20 @@ impl Steady {
     /// # Errors
     /// `photo-missing`.
     pub fn photo(&self, sha256: &str, size: PhotoSize) -> Result<Vec<u8>, Failure> {
-        let inner = self.lock()?;
-        inner.store.photo(sha256, size).map_err(|fault| shown(&fault.into(), &inner.locale()))
+        let missing = {
+            let inner = self.lock()?;
+            match inner.store.photo(sha256, size) {
+                Ok(jpeg) => return Ok(jpeg),
+                Err(fault) => shown(&fault.into(), &inner.locale()),
+            }
+        };
+        self.practice_photo(sha256, size).ok_or(missing)
+    }
+
+    pub(super) fn practised(&self) -> Result<MutexGuard<'_, Practised>, Failure> {
+        self.practised
+            .lock()
+            .map_err(|_| shown(&Fault::Internal("a practice request panicked".to_owned()), "en"))
     }
 
     pub(super) fn lock(&self) -> Result<MutexGuard<'_, Inner>, Failure> {
@@ -161,7 +185,7 @@ impl Inner {
         Ok(Words::of(locale)?.measured_in(self.workshop.units))
     }
 
-    fn technician(&self, by: Option<&str>) -> Result<String, Fault> {
+    pub(super) fn technician(&self, by: Option<&str>) -> Result<String, Fault> {
         if let Some(by) = by {
             return Ok(by.to_owned());
         }
@@ -172,6 +196,10 @@ impl Inner {
     fn handle(&mut self, request: Request, by: Option<&str>) -> Result<Response, Fault> {
         match request {
             Request::Home => list::home(self),
+            // Taken before the data folder is: `app/practice.rs`.
+            Request::StartPractice { .. } | Request::Practise { .. } | Request::EndPractice => {
+                Err(Refusal::UnknownRequest.into())
+            }
             Request::SetTechnician { name } => list::set_technician(self, &name),
             Request::SetPreference { name, value } => list::set_preference(self, &name, &value),
             Request::Workshop => Ok(workshop::workshop(self)),
@@ -184,6 +212,18 @@ impl Inner {
             }
             Request::Upload { upload, index, base64 } => self.upload(&upload, index, &base64),
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
+            Request::ReadVin { upload } => vin::read(self, &upload),
+            Request::WantPhoto { visit, step, wish } => wishes::want(self, &visit, by, &step, &wish),
+            Request::WantedPhotos { visit } => wishes::wanted(self, &visit),
+            Request::DropWanted { visit, step } => wishes::drop(self, &visit, &step),
+            Request::KeepWanted { wish, upload } => wishes::keep(self, &wish, &upload, by),
+            Request::MarkPhoto { visit, step, photo, marks } => {
+                self.change(&visit, by, |scene| marks::mark(scene, &step, &photo, marks))
+            }
+            Request::PairPhotos { visit, step, before } => {
+                self.change(&visit, by, |scene| marks::pair(scene, &step, before))
+            }
+            Request::QrCode { visit, locale } => qr::short_text(self, &visit, &locale),
             Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
             Request::Note { visit, locale } => papers::note(self, &visit, &locale),
             Request::Paper { visit, paper, locale, sheet } => {
@@ -349,7 +389,7 @@ impl Inner {
         Ok(Response::Uploaded { bytes: self.store.add_piece(upload, index, &piece)? })
     }
 
-    fn keep_photo(
+    pub(super) fn keep_photo(
         &mut self,
         visit: &str,
         step: &str,
@@ -359,6 +399,7 @@ impl Inner {
         let bytes = self.store.upload(upload)?;
         let response = self.keep_bytes(visit, step, &bytes, by)?;
         self.store.drop_upload(upload);
+        self.store.forget_wish(visit, step)?;
         Ok(response)
     }
 
@@ -421,6 +462,19 @@ impl Steady {
     ) -> Result<Response, Failure> {
         let mut inner = self.lock()?;
         inner.keep_bytes(visit, step, bytes, Some(by)).map_err(|fault| shown(&fault, &inner.locale()))
+    }
+
+    /// Keeps a photo of the bench's work from bytes at hand, for a replayed case.
+    pub(super) fn keep_bench_photo(
+        &self,
+        visit: &str,
+        of: &str,
+        bytes: &[u8],
+        by: &str,
+    ) -> Result<Response, Failure> {
+        let mut inner = self.lock()?;
+        bench::keep_photo(&mut inner, visit, Some(by), of, bytes)
+            .map_err(|fault| shown(&fault, &inner.locale()))
     }
 
     /// Notes in the ledger what a replay filled in.

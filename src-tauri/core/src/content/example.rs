@@ -188,7 +188,7 @@ pub fn picture(standing: &mut Standing, id: &str, word: Option<Word>) {
         height: 3,
         taken: None,
     };
-    step.photo = Some(PhotoStand { photo, at: AT });
+    step.photo = Some(PhotoStand { photo, at: AT, marks: Vec::new() });
 }
 
 /// The step with this id.
@@ -238,6 +238,8 @@ fn step_stand(id: &str) -> StepStand {
         word: None,
         lock: None,
         photo: None,
+        earlier: Vec::new(),
+        before: None,
         waiver: None,
         gauge: false,
     }

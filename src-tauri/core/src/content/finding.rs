@@ -148,6 +148,8 @@ pub struct StepLine {
     pub details: Vec<String>,
     /// Photo, if kept.
     pub photo: Option<PhotoLine>,
+    /// The earlier photo that stands beside it, if the technician chose to pair them.
+    pub before: Option<PhotoLine>,
     /// Why there is no photo.
     pub waiver: Option<String>,
 }

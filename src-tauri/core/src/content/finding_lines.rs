@@ -12,7 +12,7 @@ use crate::words::Words;
 
 use super::finding::{ReasonLine, StepLine};
 use super::open_points::without_result;
-use super::parts::{answer_of, field, photo};
+use super::parts::{answer_of, field, pair, photo};
 use super::said::{self, Reader};
 use super::shared::{CauseLine, Field};
 
@@ -179,6 +179,10 @@ fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLin
 
 fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     let label = step.word.map_or("word-none-yet".to_owned(), |word| format!("word-{}", word.id()));
+    let (before, photo) = match pair(step, words) {
+        Some((before, after)) => (Some(before), Some(after)),
+        None => (None, photo(step, words)),
+    };
     StepLine {
         step: step.id.clone(),
         title: said::step(words, &step.id),
@@ -187,7 +191,8 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
         word: step.word.map(|word| word.id().to_owned()),
         label: words.text(&label),
         details: details(standing, step, words),
-        photo: photo(step, words),
+        photo,
+        before,
         waiver: step.waiver.as_deref().filter(|_| step.photo.is_none()).map(|why| waiver(why, words)),
     }
 }
@@ -253,7 +258,10 @@ fn weight_line(weight: &Weight, words: &Words) -> String {
     } else {
         "weight-slight"
     };
-    words.with(strength, &[("answer", said::answer_at(words, &weight.step, &weight.value).into())])
+    let answer = said::answer_at(words, &weight.step, &weight.value);
+    let by_gauge = || words.with("weight-by-gauge", &[("answer", answer.as_str().into())]);
+    let answer = weight.gauge.map_or_else(|| answer.clone(), |_| by_gauge());
+    words.with(strength, &[("answer", answer.into())])
 }
 
 fn idle_range(car: &Vehicle, words: &Words) -> String {

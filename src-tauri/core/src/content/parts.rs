@@ -1,7 +1,8 @@
 //! Parts that both papers fill in the same way: the band, a photo, a signed receipt.
 
 use crate::model::entry::Decision;
-use crate::model::standing::{ReceiptStand, Standing, StepStand};
+use crate::model::mark::Mark;
+use crate::model::standing::{PhotoStand, ReceiptStand, Standing, StepStand};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
@@ -61,13 +62,37 @@ pub fn labels(words: &Words) -> Labels {
 
 /// A step's photo, if one was kept.
 pub fn photo(step: &StepStand, words: &Words) -> Option<PhotoLine> {
-    let kept = step.photo.as_ref()?;
+    step.photo.as_ref().map(|kept| photo_line(step, kept, words))
+}
+
+/// A photo of a step, with its marks and what they say.
+pub fn photo_line(step: &StepStand, kept: &PhotoStand, words: &Words) -> PhotoLine {
     let args = [("step", said::step(words, &step.id).into()), ("answer", answer_of(step, words).into())];
-    Some(PhotoLine {
-        sha256: kept.photo.sha256.clone(),
-        caption: words.with("photo-caption", &args),
-        alt: words.with("photo-alt", &args),
-    })
+    let labels: Vec<String> = kept.marks.iter().filter_map(Mark::words).map(str::to_owned).collect();
+    let (mut caption, mut alt) = (words.with("photo-caption", &args), words.with("photo-alt", &args));
+    if !labels.is_empty() {
+        let labels = words.list(&labels);
+        caption = words
+            .with("photo-caption-marked", &[("caption", caption.into()), ("labels", labels.clone().into())]);
+        alt = words.with("photo-alt-labelled", &[("alt", alt.into()), ("labels", labels.into())]);
+    } else if !kept.marks.is_empty() {
+        alt = words.with("photo-alt-marked", &[("alt", alt.into())]);
+    }
+    PhotoLine { sha256: kept.photo.sha256.clone(), caption, alt, marks: kept.marks.clone() }
+}
+
+/// The two photos of a step that are shown side by side, the earlier first; each says when it was kept.
+pub fn pair(step: &StepStand, words: &Words) -> Option<(PhotoLine, PhotoLine)> {
+    let (before, after) = (step.before.as_ref()?, step.photo.as_ref()?);
+    let line = |kept: &PhotoStand, id: &str| {
+        let mut line = photo_line(step, kept, words);
+        let kept_at = words.time(kept.at);
+        let args = |said: String| [("said", said.into()), ("at", kept_at.clone().into())];
+        line.caption = words.with(&format!("photo-caption-{id}"), &args(line.caption));
+        line.alt = words.with(&format!("photo-alt-{id}"), &args(line.alt));
+        line
+    };
+    Some((line(before, "before"), line(after, "after")))
 }
 
 /// What was recorded at a step, or that nothing was.

@@ -2,6 +2,8 @@
 
 use serde::Serialize;
 
+use crate::model::mark::Mark;
+
 /// The urgency band across the top.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -67,6 +69,8 @@ pub struct PhotoLine {
     pub caption: String,
     /// The picture in words.
     pub alt: String,
+    /// Marks drawn over it.
+    pub marks: Vec<Mark>,
 }
 
 /// A signed receipt in a paper.

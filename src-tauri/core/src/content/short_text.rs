@@ -66,7 +66,9 @@ fn car_name(standing: &Standing) -> Option<&str> {
     let plain = |name: &&str| {
         !name.is_empty()
             && length(name) <= LONGEST_NAME
-            && name.chars().all(|sign| sign.is_alphanumeric() || matches!(sign, ' ' | '-'))
+            && name
+                .chars()
+                .all(|sign| sign.is_alphanumeric() || matches!(sign, ' ' | '-' | '\'' | '\u{2019}'))
     };
     [car.plate.trim(), car.label.trim()].into_iter().find(plain)
 }

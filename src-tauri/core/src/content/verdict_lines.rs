@@ -17,6 +17,11 @@ pub fn verdict_lines(words: &Words, found: &BenchVerdict) -> Vec<String> {
     let closing = |check: &ClosingCheck| match check {
         ClosingCheck::TurnsFreely => words.text("closing-turns-freely"),
     };
+    let sets: Vec<String> =
+        found.gates.iter().map(|set| words.text(&format!("verdict-gates-{set}"))).collect();
+    if !sets.is_empty() {
+        lines.push(words.with("verdict-gates", &[("sets", words.list(&sets).into())]));
+    }
     lines.extend(found.closing_checks.iter().map(closing));
     lines
 }
@@ -101,9 +106,10 @@ mod tests {
                         BenchGap::WallLeft,
                         BenchGap::WallLeast,
                     ],
+                    gates: vec!["heat".to_owned(), "refit".to_owned()],
                     closing_checks: vec![ClosingCheck::TurnsFreely],
                 };
-                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 12 } else { 11 });
+                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 13 } else { 12 });
             }
         }
     }

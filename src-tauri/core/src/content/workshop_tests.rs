@@ -51,6 +51,7 @@ fn verdict(verdict: Option<Verdict>, at_least: Verdict) -> BenchVerdict {
         reasons: vec![VerdictReason::RingTurned],
         missing: if verdict.is_none() { vec![BenchGap::WallLeft] } else { Vec::new() },
         closing_checks: Vec::new(),
+        gates: Vec::new(),
     }
 }
 

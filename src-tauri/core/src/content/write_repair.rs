@@ -26,7 +26,11 @@ pub fn build_repair(
         vehicle: vehicle(standing, words),
         bores: bores.into_iter().filter_map(|(stage, bore)| figure(stage, bore.as_ref()?, words)).collect(),
         sections: sections(bench, words),
-        photos: bench.photos.iter().map(|(of, sha256)| photo(of, sha256, words)).collect(),
+        photos: bench
+            .photos
+            .iter()
+            .flat_map(|(of, kept)| kept.iter().map(|sha256| photo(of, sha256, words)))
+            .collect(),
         cautions: ["maker", "measured", "torque"]
             .map(|id| words.text(&format!("repair-caution-{id}")))
             .into(),
@@ -129,5 +133,5 @@ fn photo(of: &str, sha256: &str, words: &Words) -> PhotoLine {
         None => words.text(&format!("repair-photo-{of}")),
     };
     let alt = words.with("repair-photo-alt", &[("caption", caption.as_str().into())]);
-    PhotoLine { sha256: sha256.to_owned(), caption, alt }
+    PhotoLine { sha256: sha256.to_owned(), caption, alt, marks: Vec::new() }
 }

@@ -123,7 +123,8 @@ fn present<T, const N: usize>(all: [(bool, T); N]) -> Vec<T> {
 }
 
 fn settled(verdict: Verdict, reasons: Vec<VerdictReason>) -> BenchVerdict {
-    BenchVerdict { verdict: Some(verdict), ..open(verdict, reasons, Vec::new()) }
+    let gates = gates(verdict).iter().map(|set| (*set).to_owned()).collect();
+    BenchVerdict { verdict: Some(verdict), gates, ..open(verdict, reasons, Vec::new()) }
 }
 
 fn open(at_least: Verdict, reasons: Vec<VerdictReason>, missing: Vec<BenchGap>) -> BenchVerdict {
@@ -132,6 +133,15 @@ fn open(at_least: Verdict, reasons: Vec<VerdictReason>, missing: Vec<BenchGap>) 
         at_least,
         reasons,
         missing,
+        gates: Vec::new(),
         closing_checks: vec![ClosingCheck::TurnsFreely],
+    }
+}
+
+/// Any of them presses or shrinks a ring in and puts parts back; only a skim cuts.
+fn gates(verdict: Verdict) -> &'static [&'static str] {
+    match verdict {
+        Verdict::SkimAndSleeve => &["machining", "heat", "refit"],
+        Verdict::BearingsOnly | Verdict::ReplaceHousing => &["heat", "refit"],
     }
 }

@@ -183,8 +183,8 @@ pub struct BenchStand {
     pub ring: Option<RingStand>,
     /// Notes on fasteners and torques, oldest first.
     pub notes: Vec<NoteStand>,
-    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256.
-    pub photos: BTreeMap<String, String>,
+    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256, oldest first.
+    pub photos: BTreeMap<String, Vec<String>>,
     /// What it comes to.
     pub verdict: BenchVerdict,
     /// The verdict as sentences, the first says it.

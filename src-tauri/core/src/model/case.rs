@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::answer::{AnswerValue, Temperature};
+use super::gauge::Likelihood;
 use super::standing::Support;
 use super::visit::Gearbox;
 
@@ -36,6 +37,8 @@ pub struct CaseAnswer {
     pub found: bool,
     /// Not looked (`not-done`, `not-tried`, `not-read`, `unknown`).
     pub open: bool,
+    /// What a gauge's readings weigh, where they and not the hand made this the answer that counts.
+    pub measured: Option<Likelihood>,
 }
 
 impl Case {

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::answer::{AnswerValue, Temperature};
 use super::bench::BenchBody;
+use super::mark::Mark;
 use super::outcome::Outcome;
 use super::time::Moment;
 use super::visit::Intake;
@@ -100,6 +101,29 @@ pub enum EntryBody {
         /// Who took it.
         by: String,
     },
+    /// Marks were drawn over a photo of a step; of each photo the latest set counts, an empty one too.
+    PhotoMarked {
+        /// The step.
+        step: String,
+        /// SHA-256 of the photo, hex.
+        photo: String,
+        /// The marks.
+        marks: Vec<Mark>,
+        /// Who drew them.
+        by: String,
+    },
+    /// A photo of a step is shown beside an earlier one, or alone again; a later photo ends the pair.
+    PhotosPaired {
+        /// The step.
+        step: String,
+        /// SHA-256 of the earlier photo, hex; none for the later one alone.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        before: Option<String>,
+        /// SHA-256 of the later photo, hex.
+        after: String,
+        /// Who paired them.
+        by: String,
+    },
     /// A step goes without a photo, for a reason.
     PhotoWaived {
         /// The step.
@@ -180,7 +204,8 @@ pub enum Order {
 pub struct PhotoRef {
     /// SHA-256 of the kept JPEG, hex; also its file name.
     pub sha256: String,
-    /// SHA-256 of the bytes the camera gave, hex.
+    /// SHA-256 of the bytes that were given, hex: the camera's, or of the JPEG that a web view made of a
+    /// kind of picture that is not taken.
     pub original_sha256: String,
     /// Width of the kept JPEG, pixels.
     pub width: u32,

@@ -9,6 +9,7 @@ use super::answer::{AnswerValue, Temperature};
 use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::entry::{Decision, Order, PhotoRef};
+use super::mark::Mark;
 use super::outcome::{OpinionStand, OutcomeStand};
 use super::rating::{Urgency, Word};
 use super::time::Moment;
@@ -215,6 +216,10 @@ pub struct StepStand {
     pub lock: Option<Lock>,
     /// Its latest photo.
     pub photo: Option<PhotoStand>,
+    /// Photos kept before it, oldest first.
+    pub earlier: Vec<PhotoStand>,
+    /// The earlier photo that the technician chose to show beside the latest.
+    pub before: Option<PhotoStand>,
     /// Why it goes without a photo: an id of `data/waivers.toml` or the technician's words.
     pub waiver: Option<String>,
     /// A gauge can be used here.
@@ -280,13 +285,15 @@ pub struct Answered {
 }
 
 /// A step's photo.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct PhotoStand {
     /// The file.
     pub photo: PhotoRef,
     /// When it was kept.
     pub at: Moment,
+    /// Marks drawn over it.
+    pub marks: Vec<Mark>,
 }
 
 /// The sorting of causes.
@@ -365,6 +372,8 @@ pub struct Weight {
     /// Change of the cause's log-odds when this step's answer is left out, in decibans (10 log10 of the
     /// odds factor); positive speaks for the cause. Steps that speak of the same sign share its weight.
     pub decibans: f64,
+    /// Where a gauge made the answer: how many times as likely its readings are with movement as without.
+    pub gauge: Option<f64>,
 }
 
 /// The next check to do.
@@ -397,7 +406,7 @@ pub struct RoadRow {
 pub struct UndoOffer {
     /// Hash of the entry.
     pub entry: String,
-    /// Its kind (`answered`, `gate-confirmed`, `photo-kept`, `photo-waived`, `order-chosen`).
+    /// Its kind (`answered`, `gate-confirmed`, `photo-kept`, `photo-marked`, `order-chosen` ...).
     pub what: String,
     /// Its step, if it has one.
     pub step: Option<String>,

@@ -87,6 +87,8 @@ pub struct BenchVerdict {
     pub reasons: Vec<VerdictReason>,
     /// What was not measured and could change the verdict.
     pub missing: Vec<BenchGap>,
+    /// Sets of the bench's gates that the work asks for, in its order; none while the verdict is open.
+    pub gates: Vec<String>,
     /// What has to be checked after assembly before the car leaves.
     pub closing_checks: Vec<ClosingCheck>,
 }

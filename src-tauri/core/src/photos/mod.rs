@@ -1,4 +1,8 @@
 //! Photo intake: what a camera gives becomes an upright JPEG of bounded size with nothing private in it.
 
+pub mod barcode;
+mod decode;
 pub mod intake;
 pub mod kept;
+mod outline;
+mod shrink;

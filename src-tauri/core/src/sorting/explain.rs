@@ -84,7 +84,8 @@ fn account(before: f64, now: f64, place: usize, case: &Case, left_out: &[LeftOut
         }
         for step in &out.steps {
             let Some(answer) = case.answer(step) else { continue };
-            weights.push(Weight { step: step.clone(), value: answer.value.clone(), decibans: share });
+            let gauge = answer.measured.map(|read| read.if_movement / read.if_none);
+            weights.push(Weight { step: step.clone(), value: answer.value.clone(), decibans: share, gauge });
         }
     }
     weights.sort_by(|a, b| b.decibans.abs().total_cmp(&a.decibans.abs()));

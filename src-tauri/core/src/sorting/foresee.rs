@@ -58,7 +58,13 @@ pub fn foresee(
 pub fn answered(case: &Case, step: &StepRow, value: AnswerValue) -> Case {
     let mut with = case.clone();
     let reads = value.choices().into_iter().filter_map(|choice| step.reads(choice)).max();
-    let answer = CaseAnswer { value, temperature: None, found: reads == Some(Reads::Found), open: false };
+    let answer = CaseAnswer {
+        value,
+        temperature: None,
+        found: reads == Some(Reads::Found),
+        open: false,
+        measured: None,
+    };
     with.answers.insert(step.id.clone(), answer);
     with
 }

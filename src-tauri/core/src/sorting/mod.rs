@@ -7,6 +7,7 @@ pub mod draws;
 pub mod evidence;
 pub mod explain;
 pub mod foresee;
+pub mod gauged;
 pub mod judge;
 pub mod likelihood;
 pub mod network;

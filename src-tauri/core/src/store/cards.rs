@@ -55,11 +55,9 @@ pub const PAGE: usize = 30;
 pub fn haystack(fields: &[&str], day: &str) -> String {
     let mut text = day_forms(day);
     for field in fields {
-        let lower = folded(field);
-        let packed: String = lower.chars().filter(|letter| letter.is_alphanumeric()).collect();
-        for form in [&lower, &packed] {
+        for form in [folded(field), packed(field)] {
             text.push('\n');
-            text.push_str(form);
+            text.push_str(&form);
         }
     }
     text
@@ -78,6 +76,11 @@ fn folded(text: &str) -> String {
         letter => letter.to_string(),
     };
     text.to_lowercase().nfd().filter(|letter| !is_combining_mark(*letter)).map(plain).collect()
+}
+
+/// Folded, without what people put between letters and digits.
+fn packed(text: &str) -> String {
+    folded(text).chars().filter(|letter| letter.is_alphanumeric()).collect()
 }
 
 /// A day such as `2026-11-25` in the orders people write it in, with points and with strokes.
@@ -122,6 +125,16 @@ impl Store {
         page(&self.connection, search, after).map_err(StoreFault::sql("list visits"))
     }
 
+    /// The visits of a car, oldest first: the same VIN, or the same plate where no two VINs differ. Letters and
+    /// digits alone are compared, in one case; a plate or VIN of fewer than three of them names no car.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn visits_of_car(&self, plate: &str, vin: &str) -> Result<Vec<String>, StoreFault> {
+        of_car(&self.connection, &packed(plate), &packed(vin))
+            .map_err(StoreFault::sql("find the car's visits"))
+    }
+
     /// Number of visits.
     ///
     /// # Errors
@@ -161,6 +174,34 @@ fn page(connection: &Connection, search: &str, after: Option<&str>) -> Result<Ca
     cards.truncate(PAGE);
     let next = cards.last().filter(|_| more).map(|card| format!("{}/{}", card.opened_at, card.visit));
     Ok(CardPage { cards, total: count(connection, &words)?, next })
+}
+
+/// Fewest letters and digits that name a car.
+const NAMES_A_CAR: usize = 3;
+
+fn of_car(connection: &Connection, plate: &str, vin: &str) -> Result<Vec<String>, rusqlite::Error> {
+    let line =
+        |word: &str| if word.chars().count() < NAMES_A_CAR { String::new() } else { format!("%\n{word}%") };
+    let mut statement = connection.prepare_cached(
+        "SELECT visit, plate, vin FROM card WHERE haystack LIKE ?1 OR haystack LIKE ?2 ORDER BY opened_at, visit",
+    )?;
+    let rows = statement.query_map(params![line(plate), line(vin)], |row| {
+        Ok((row.get("visit")?, row.get::<_, String>("plate")?, row.get::<_, String>("vin")?))
+    })?;
+    let mut visits = Vec::new();
+    for row in rows {
+        let (visit, its_plate, its_vin): (String, String, String) = row?;
+        if is_car((plate, vin), (&packed(&its_plate), &packed(&its_vin))) {
+            visits.push(visit);
+        }
+    }
+    Ok(visits)
+}
+
+/// Whether two plates with their VINs, packed, are one car.
+fn is_car((plate, vin): (&str, &str), (its_plate, its_vin): (&str, &str)) -> bool {
+    let names = |word: &str| word.chars().count() >= NAMES_A_CAR;
+    if names(vin) && names(its_vin) { vin == its_vin } else { names(plate) && plate == its_plate }
 }
 
 fn place(after: &str) -> Option<(i64, String)> {

@@ -10,8 +10,9 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0001_ledger.sql"),
     include_str!("../../sql/0002_outcomes.sql"),
     include_str!("../../sql/0003_handover.sql"),
+    include_str!("../../sql/0004_pending_capture.sql"),
     include_str!("../../sql/0005_workshop.sql"),
-    include_str!("../../sql/0007_knowledge.sql"),
+    include_str!("../../sql/0006_knowledge.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

@@ -17,4 +17,5 @@ pub mod salvage;
 pub mod settings;
 pub mod staging;
 pub mod uploads;
+pub mod wishes;
 pub mod workshop;

@@ -124,6 +124,12 @@ fn set_aside(folder: &Path, now: Moment) -> Result<PathBuf, StoreFault> {
 }
 
 impl Store {
+    /// The data folder.
+    #[must_use]
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
     /// Notes a fault; damage makes the next start look closely. Gives the fault back.
     pub fn noted(&self, fault: StoreFault) -> StoreFault {
         if matches!(fault, StoreFault::Damaged) {

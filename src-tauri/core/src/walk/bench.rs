@@ -50,10 +50,12 @@ pub struct BenchRecord {
 pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
     let mut bench = BenchRecord::default();
     for entry in entries.iter().filter(|entry| !record.withdrawn.contains(&entry.hash)) {
-        if let EntryBody::Bench { bench: body, by } = &entry.body {
-            bench.take(body, by, entry.at);
-            bench.latest = Some((entry.hash.clone(), entry.device.clone()));
+        match &entry.body {
+            EntryBody::Bench { bench: body, by } => bench.take(body, by, entry.at),
+            EntryBody::PhotoKept { step, .. } if step.starts_with("bench-") => {}
+            _ => continue,
         }
+        bench.latest = Some((entry.hash.clone(), entry.device.clone()));
     }
     bench
 }

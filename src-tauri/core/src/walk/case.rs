@@ -65,6 +65,7 @@ fn worst(step: &StepRow, standing: &[StandingAnswer], intake: &Intake) -> Option
         temperature: chosen.temperature,
         found: reads == Reads::Found,
         open: reads == Reads::Open,
+        measured: None,
     })
 }
 

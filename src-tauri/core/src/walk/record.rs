@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
+use crate::model::mark::{self, Mark};
 use crate::model::outcome::{OpinionStand, Outcome};
 use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
@@ -31,6 +32,10 @@ pub struct Record {
     pub answers: BTreeMap<String, Vec<StandingAnswer>>,
     /// Photos kept, by step, oldest first.
     pub photos: BTreeMap<String, Vec<(PhotoRef, Moment)>>,
+    /// Marks over photos, by step and the photo's SHA-256.
+    pub marks: BTreeMap<(String, String), Vec<Mark>>,
+    /// SHA-256 of the earlier and the later photo that are shown side by side, by step.
+    pub pairs: BTreeMap<String, (String, String)>,
     /// Reasons for no photo, by step.
     pub waivers: BTreeMap<String, String>,
     /// Latest receipt and when it was signed.
@@ -109,6 +114,12 @@ impl Record {
             EntryBody::PhotoKept { step, photo, .. } => {
                 self.photos.entry(step.clone()).or_default().push((photo.clone(), entry.at));
                 self.waivers.remove(step);
+                self.pairs.remove(step);
+            }
+            EntryBody::PhotoMarked { step, photo, marks, .. } => self.mark(step, photo, marks),
+            EntryBody::PhotosPaired { step, before, after, .. } => {
+                self.pairs.remove(step);
+                self.pairs.extend(before.iter().map(|one| (step.clone(), (one.clone(), after.clone()))));
             }
             EntryBody::PhotoWaived { step, reason, .. } => {
                 self.waivers.insert(step.clone(), reason.clone());
@@ -142,6 +153,13 @@ impl Record {
     fn leave(&mut self) {
         self.entered = None;
         self.confirmed.clear();
+    }
+
+    /// Marks that no screen could have drawn are left out, wherever they came from.
+    fn mark(&mut self, step: &str, photo: &str, marks: &[Mark]) {
+        if mark::check(marks).is_ok() {
+            self.marks.insert((step.to_owned(), photo.to_owned()), marks.to_vec());
+        }
     }
 
     fn answer(&mut self, step: &str, entry: &Entry) {

@@ -24,6 +24,8 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
     let (what, step) = match &entry.body {
         EntryBody::Answered { step, .. } => ("answered", Some(step)),
         EntryBody::PhotoKept { step, .. } => ("photo-kept", Some(step)),
+        EntryBody::PhotoMarked { step, .. } => ("photo-marked", Some(step)),
+        EntryBody::PhotosPaired { step, .. } => ("photos-paired", Some(step)),
         EntryBody::PhotoWaived { step, .. } => ("photo-waived", Some(step)),
         EntryBody::GateConfirmed { .. } => ("gate-confirmed", None),
         EntryBody::OrderChosen { .. } => ("order-chosen", None),

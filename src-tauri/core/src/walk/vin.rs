@@ -18,6 +18,19 @@ pub fn hint(vin: &str) -> Option<VinHint> {
     })
 }
 
+/// The VIN in what a code on a label says: a word of 17 VIN characters, upper-cased; of several, one whose check
+/// digit fits comes first. Labels of imported cars put an `I` before it (from memory), which no VIN can hold.
+pub fn within(text: &str) -> Option<String> {
+    let upper = text.to_uppercase();
+    let words = upper.split(|letter: char| !letter.is_ascii_alphanumeric());
+    let mut vins: Vec<&str> = words
+        .map(|word| if word.len() == WEIGHTS.len() + 1 { word.trim_start_matches('I') } else { word })
+        .filter(|word| check_digit(word).is_some())
+        .collect();
+    vins.sort_by_key(|vin| hint(vin) != Some(VinHint::Fits));
+    vins.first().map(|vin| (*vin).to_owned())
+}
+
 /// Weights of the seventeen positions.
 const WEIGHTS: [u32; 17] = [8, 7, 6, 5, 4, 3, 2, 10, 0, 9, 8, 7, 6, 5, 4, 3, 2];
 
@@ -40,5 +53,36 @@ fn value(letter: char) -> Option<u32> {
         'R' => Some(9),
         'S'..='Z' => Some(u32::from(letter) - u32::from('S') + 2),
         _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::within;
+
+    #[track_caller]
+    fn check(text: &str, expected: Option<&str>) {
+        assert_eq!(within(text).as_deref(), expected, "{text}");
+    }
+
+    #[test]
+    fn a_vin_is_found_in_what_labels_say() {
+        check("1M8GDM9AXKP042788", Some("1M8GDM9AXKP042788"));
+        check("1m8gdm9axkp042788", Some("1M8GDM9AXKP042788"));
+        check("I1M8GDM9AXKP042788", Some("1M8GDM9AXKP042788"));
+        check("PART 4711;1M8GDM9AXKP042788;2026", Some("1M8GDM9AXKP042788"));
+        check("https://label.example/?v=1M8GDM9AXKP042788", Some("1M8GDM9AXKP042788"));
+        // Outside North America position 9 is free.
+        check("WZZZZZ00000000001", Some("WZZZZZ00000000001"));
+        check("WZZZZZ00000000001 1M8GDM9AXKP042788", Some("1M8GDM9AXKP042788"));
+    }
+
+    #[test]
+    fn other_codes_are_no_vin() {
+        for text in ["", "4006381333931", "1M8GDM9AXKP04278", "1M8GDM9AXKP0427888", "IM8GDM9AXKP042788"] {
+            check(text, None);
+        }
+        check("OM8GDM9AXKP042788", None);
+        check("1M8GDM9AX KP042788", None);
     }
 }

@@ -233,6 +233,8 @@ fn every_short_word_has_its_text() {
             "part-left",
             "answered",
             "photo-kept",
+            "photo-marked",
+            "photos-paired",
             "photo-waived",
             "withdrawn",
             "arranged",

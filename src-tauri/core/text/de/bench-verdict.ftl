@@ -28,6 +28,11 @@ verdict-gap-clean-up = der Schnitt, nach dem die Bohrung rundum sauber ist
 verdict-gap-wall-left = die Wand, die bleibt
 verdict-gap-wall-least = die Wand, die bleiben muss
 
+verdict-gates = Bestätigen Sie vor der Arbeit die Freigaben für { $sets }.
+verdict-gates-machining = das Schneiden
+verdict-gates-heat = Erhitzen und Kühlen
+verdict-gates-refit = den Wiedereinbau
+
 closing-turns-freely = Nach dem Zusammenbau dreht sich der Ring von Hand frei, ohne schwere Stelle. Drehen Sie ihn, machen Sie ein Foto, tragen Sie es ein. Dreht er sich nicht frei, zerlegen Sie es wieder.
 
 ## Freigaben. gates-SATZ nennt den Satz, gates-SATZ-why sagt, warum er die halbe Minute wert ist.

@@ -109,6 +109,7 @@ answer-at-step = { $step }: { $answer }
 weight-strong = { $answer } (stark)
 weight-clear = { $answer } (deutlich)
 weight-slight = { $answer } (schwach)
+weight-by-gauge = { $answer } (mit der Messuhr)
 
 detail-answered = { $at }, von { $by }
 detail-cold = Bei kaltem Gehäuse gefühlt

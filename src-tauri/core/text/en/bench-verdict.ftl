@@ -28,6 +28,11 @@ verdict-gap-clean-up = the cut that cleans up all round
 verdict-gap-wall-left = the wall that is left
 verdict-gap-wall-least = the wall that has to be left
 
+verdict-gates = Confirm before the work the gates of { $sets }.
+verdict-gates-machining = the cut
+verdict-gates-heat = heating and chilling
+verdict-gates-refit = refitting
+
 closing-turns-freely = After assembly the ring turns freely by hand, without a stiff place. Turn it, take a photo, record it. If it does not, take it apart again.
 
 ## Gates. gates-SET names the set, gates-SET-why says why it is worth the half minute.

@@ -109,6 +109,7 @@ answer-at-step = { $step }: { $answer }
 weight-strong = { $answer } (strong)
 weight-clear = { $answer } (clear)
 weight-slight = { $answer } (slight)
+weight-by-gauge = { $answer } (by gauge)
 
 detail-answered = { $at }, by { $by }
 detail-cold = Felt with the housing cold

@@ -28,6 +28,11 @@ verdict-gap-clean-up = el corte que lo deja limpio todo alrededor
 verdict-gap-wall-left = la pared que queda
 verdict-gap-wall-least = la pared que tiene que quedar
 
+verdict-gates = Confirme antes del trabajo las condiciones de { $sets }.
+verdict-gates-machining = el corte
+verdict-gates-heat = calentar y enfriar
+verdict-gates-refit = el montaje
+
 closing-turns-freely = Tras el montaje, el aro gira libre a mano, sin ningún punto duro. Gírelo, haga una foto, anótelo. Si no gira así, desmóntelo otra vez.
 
 ## Condiciones. gates-GRUPO nombra el grupo, gates-GRUPO-why dice por qué vale ese medio minuto.

@@ -109,6 +109,7 @@ answer-at-step = { $step }: { $answer }
 weight-strong = { $answer } (fuerte)
 weight-clear = { $answer } (claro)
 weight-slight = { $answer } (leve)
+weight-by-gauge = { $answer } (con el comparador)
 
 detail-answered = { $at }, por { $by }
 detail-cold = Probado con el soporte frío

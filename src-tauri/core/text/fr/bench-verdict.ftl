@@ -28,6 +28,11 @@ verdict-gap-clean-up = la reprise qui blanchit tout autour
 verdict-gap-wall-left = la paroi qui reste
 verdict-gap-wall-least = la paroi qui doit rester
 
+verdict-gates = Confirmez avant le travail les conditions pour { $sets }.
+verdict-gates-machining = la coupe
+verdict-gates-heat = chauffer et refroidir
+verdict-gates-refit = le remontage
+
 closing-turns-freely = Après le remontage, la bague tourne librement à la main, sans point dur. Tournez-la, prenez une photo, notez-le. Sinon, démontez de nouveau.
 
 ## Conditions. gates-GROUPE nomme le groupe, gates-GROUPE-why dit pourquoi cela vaut une demi-minute.

@@ -109,6 +109,7 @@ answer-at-step = { $step } : { $answer }
 weight-strong = { $answer } (fort)
 weight-clear = { $answer } (net)
 weight-slight = { $answer } (faible)
+weight-by-gauge = { $answer } (au comparateur)
 
 detail-answered = { $at }, par { $by }
 detail-cold = Senti avec le palier froid

@@ -6,7 +6,7 @@ use lexopt::{Arg, Parser};
 use steady_core::app::failure::Failure;
 use steady_core::model::bore::SkimAxis;
 
-use super::{Command, unknown, value};
+use super::{Command, file_and_json, unknown, value};
 use crate::fault;
 
 /// Which bore to measure.
@@ -37,17 +37,9 @@ pub struct Skim {
 
 /// Reads the words behind `bore`.
 pub fn bore(words: &mut Parser) -> Result<Command, Failure> {
-    let mut how = Bore::default();
-    while let Some(arg) = words.next().map_err(|_| unknown())? {
-        match arg {
-            Arg::Long("json") => how.json = true,
-            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
-            Arg::Value(file) if how.file.as_os_str().is_empty() => how.file = file.into(),
-            _ => return Err(unknown()),
-        }
-    }
-    named(&how.file)?;
-    Ok(Command::Bore(how))
+    let Some((file, json)) = file_and_json(words)? else { return Ok(Command::Help) };
+    named(&file)?;
+    Ok(Command::Bore(Bore { file, json }))
 }
 
 /// Reads the words behind `skim`.

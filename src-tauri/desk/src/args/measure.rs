@@ -6,7 +6,7 @@ use lexopt::{Arg, Parser};
 use steady_core::app::failure::Failure;
 use steady_core::app::fit::NAMES;
 
-use super::{Command, unknown, value};
+use super::{Command, file_and_json, unknown, value};
 use crate::fault;
 
 /// Which readings to judge.
@@ -29,23 +29,15 @@ pub struct Fit {
 
 /// Reads the words behind `gauge`.
 pub fn gauge(words: &mut Parser) -> Result<Command, Failure> {
-    let mut how = Gauge::default();
-    while let Some(arg) = words.next().map_err(|_| unknown())? {
-        match arg {
-            Arg::Long("json") => how.json = true,
-            Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
-            Arg::Value(file) if how.file.as_os_str().is_empty() => how.file = file.into(),
-            _ => return Err(unknown()),
-        }
-    }
-    if how.file.as_os_str().is_empty() {
+    let Some((file, json)) = file_and_json(words)? else { return Ok(Command::Help) };
+    if file.as_os_str().is_empty() {
         return Err(fault::failure(
             "no-file",
             "gauge needs a file of readings",
             "Name one: steady gauge FILE",
         ));
     }
-    Ok(Command::Gauge(how))
+    Ok(Command::Gauge(Gauge { file, json }))
 }
 
 /// Reads the words behind `fit`.

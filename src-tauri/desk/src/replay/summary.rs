@@ -26,6 +26,16 @@ pub fn of(report: &Value) -> String {
     if let Some(step) = report.pointer("/next_check/step").and_then(Value::as_str) {
         let _ = writeln!(text, "Next check  {step}");
     }
+    for gauge in list_at(report, "/gauges") {
+        let _ = writeln!(text, "Gauge       {} {}", word_at(gauge, "/step"), word_at(gauge, "/decision"));
+    }
+    if let Some(verdict) = list_at(report, "/bench/lines").first().and_then(Value::as_str) {
+        let _ = writeln!(text, "Bench       {verdict}");
+    }
+    let causes: Vec<&str> = list_at(report, "/outcome/causes").iter().filter_map(Value::as_str).collect();
+    if !causes.is_empty() {
+        let _ = writeln!(text, "Outcome     {}", causes.join(", "));
+    }
     for paper in list_at(report, "/papers") {
         let _ = writeln!(text, "Paper       {}", paper.as_str().unwrap_or_default());
     }
@@ -66,6 +76,14 @@ mod tests {
         assert!(text.contains("loose-seat 99%"), "{text}");
         assert!(text.contains("o/note.pdf") && text.ends_with("21 entries"), "{text}");
         assert!(!text.contains("Missing") && !text.contains("Next check"), "{text}");
+    }
+
+    #[test]
+    fn gauge_bench_and_outcome_have_their_lines() {
+        let text = of(&json!({"gauges": [{"step": "play-vertical", "decision": "proven"}],
+            "bench": {"lines": ["Skim the seat."]}, "outcome": {"causes": ["loose-seat"]}}));
+        assert!(text.contains("Gauge       play-vertical proven\n"), "{text}");
+        assert!(text.contains("Bench       Skim the seat.\nOutcome     loose-seat\n"), "{text}");
     }
 
     #[test]

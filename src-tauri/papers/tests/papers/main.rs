@@ -10,6 +10,7 @@
 )]
 
 mod finding;
+mod marks;
 mod note;
 mod sample;
 mod tools;

@@ -46,6 +46,7 @@ pub fn photo(index: usize) -> PhotoLine {
         sha256: format!("{index:064x}"),
         caption: "Up and down at the support: Movement felt".into(),
         alt: "Photo taken at the step \"Up and down at the support\".".into(),
+        marks: Vec::new(),
     }
 }
 
@@ -247,6 +248,7 @@ fn steps(photos: usize) -> Vec<StepLine> {
         label: "none yet".into(),
         details: owned(&["25 November 2026, 08:40 UTC, by Sam Example"]),
         photo: None,
+        before: None,
         waiver: Some("No photo: gloves on, hands in use".into()),
     };
     let felt = StepLine {
@@ -261,6 +263,7 @@ fn steps(photos: usize) -> Vec<StepLine> {
             "Felt with the housing cold",
         ]),
         photo: None,
+        before: None,
         waiver: None,
     };
     let smooth = StepLine {

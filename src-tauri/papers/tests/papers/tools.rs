@@ -82,6 +82,25 @@ pub fn attachment(path: &Path, name: &str) -> Vec<u8> {
     run(Command::new("qpdf").arg(path).arg(format!("--show-attachment={name}")))
 }
 
+/// Every page drawn at 100 dots an inch: red, green and blue of one dot after the other.
+#[track_caller]
+pub fn pixels(path: &Path) -> Vec<u8> {
+    let drawn = run(Command::new("pdftoppm").args(["-r", "100"]).arg(path));
+    let (mut rest, mut dots) = (drawn.as_slice(), Vec::new());
+    // A page is `P6`, width and height, 255, one line each, then its dots (netpbm's PPM).
+    while !rest.is_empty() {
+        let mut lines = rest.splitn(4, |byte| *byte == b'\n');
+        assert_eq!(lines.next(), Some(&b"P6"[..]), "pdftoppm wrote no PPM");
+        let sides = lines.next().and_then(|line| std::str::from_utf8(line).ok()).expect("a size");
+        let bytes =
+            sides.split(' ').map(|side| side.parse::<usize>().expect("a side")).product::<usize>() * 3;
+        let body = lines.nth(1).expect("dots");
+        dots.extend(&body[..bytes]);
+        rest = &body[bytes..];
+    }
+    dots
+}
+
 #[track_caller]
 fn tool(name: &str, options: &[&str], path: &Path) -> String {
     let mut command = Command::new(name);

@@ -29,12 +29,12 @@ pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
     (inner.trade, _) = knowledge::current(&mut inner.store, now)?;
     let salvaged = salvage(inner, &database)?;
     let (here, foreign) = (inner.store.settings()?, inner.store.foreign(&database)?);
+    for (version, texts) in foreign.knowledge() {
+        inner.store.keep_knowledge(&version, now, &texts)?;
+    }
     if inner.workshop == Workshop::default() {
         inner.store.set_workshop(&foreign.workshop())?;
         inner.workshop = inner.store.workshop()?;
-    }
-    for (version, texts) in foreign.knowledge() {
-        inner.store.keep_knowledge(&version, now, &texts)?;
     }
     for (name, value) in foreign.settings() {
         if !here.contains_key(&name) {

@@ -9,6 +9,7 @@ use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
 use crate::model::entry::EntryBody;
 use crate::model::line::Line;
+use crate::model::mark;
 use crate::photos::kept;
 
 /// Photos that ledgers name and that the file carries.
@@ -34,9 +35,12 @@ impl Seen {
             // What cannot be read is refused with its chain, under a name that says why.
             let Ok(body) = serde_json::from_str::<EntryBody>(&line.body) else { continue };
             self.named.extend(body.photo().map(|photo| photo.sha256.clone()));
-            if let EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } = &body
-                && !texts_fit(intake)
-            {
+            let fits = match &body {
+                EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } => texts_fit(intake),
+                EntryBody::PhotoMarked { marks, .. } => mark::check(marks).is_ok(),
+                _ => true,
+            };
+            if !fits {
                 return Err(HandoverFault::TooLarge { part: name.to_owned() });
             }
         }

@@ -13,6 +13,8 @@ pub enum FitFault {
     OutsideMissing,
     /// Neither class nor measured bore of the seat.
     SeatMissing,
+    /// The bore as measured is asked for, and none was measured.
+    BoreNotMeasured,
     /// No such hole class in the table.
     UnknownClass,
     /// The table has no row for this diameter.
@@ -47,6 +49,7 @@ impl FitFault {
             Self::Typed(TypedFault::NotANumber) => "not-a-number",
             Self::OutsideMissing => "bearing-outside-missing",
             Self::SeatMissing => "seat-missing",
+            Self::BoreNotMeasured => "bore-not-measured",
             Self::UnknownClass => "unknown-class",
             Self::DiameterNotTabled => "diameter-not-tabled",
             Self::BoreNotTabled => "bore-not-tabled",

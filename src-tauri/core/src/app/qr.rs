@@ -1,0 +1,50 @@
+//! The short text as a QR code (ISO/IEC 18004), so that a phone takes it over from the screen with no
+//! network between them.
+
+use std::fmt::Write;
+
+use qrcodegen::{DataTooLong, QrCode as Code, QrCodeEcc, QrSegment};
+
+use super::fault::Fault;
+use super::papers;
+use super::response::{QrCode, Response};
+use super::steady::Inner;
+
+/// Light modules all round, ISO/IEC 18004, 9.1.
+const QUIET_ZONE: i32 = 4;
+/// The number under which a reader is told that bytes are UTF-8 (AIM ECI assignment 26). Without it they are
+/// ISO 8859-1 by the standard, and names beyond that arrive mangled.
+const UTF_8: u32 = 26;
+
+pub(super) fn short_text(inner: &mut Inner, visit: &str, locale: &str) -> Result<Response, Fault> {
+    let text = papers::written_note(inner, visit, locale)?.short_text;
+    let code = encode(&text)
+        .map_err(|_| Fault::Internal("the short text is longer than a code holds".to_owned()))?;
+    Ok(Response::QrCode(drawn(&code, text)))
+}
+
+/// The smallest code that holds the text, with as much correction as that size has room for.
+fn encode(text: &str) -> Result<Code, DataTooLong> {
+    let bytes = QrSegment::make_bytes(text.as_bytes());
+    let segments = if text.is_ascii() { vec![bytes] } else { vec![QrSegment::make_eci(UTF_8), bytes] };
+    Code::encode_segments(&segments, QrCodeEcc::Low)
+}
+
+/// Runs of dark modules in a row become one rectangle each.
+fn drawn(code: &Code, text: String) -> QrCode {
+    let size = code.size();
+    let mut path = String::new();
+    for y in 0..size {
+        let mut x = 0;
+        while x < size {
+            let length = (x..size).take_while(|x| code.get_module(*x, y)).count();
+            let run = i32::try_from(length).unwrap_or(0);
+            if run > 0 {
+                // Writing to a string cannot fail.
+                let _ = write!(path, "M{},{}h{run}v1h-{run}z", x + QUIET_ZONE, y + QUIET_ZONE);
+            }
+            x += run.max(1);
+        }
+    }
+    QrCode { side: u32::try_from(size + 2 * QUIET_ZONE).unwrap_or(0), path, text }
+}

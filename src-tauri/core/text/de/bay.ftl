@@ -1,0 +1,44 @@
+### The screens around the work: first start, settings, practice, the driver's seat, interruptions.
+
+## First start.
+ui-welcome-what-title = Was falsch klingt, von Hand gefühlt
+ui-welcome-what = Steady führt Sie Schritt für Schritt zum Lager einer Kardanwelle: worauf Sie vom Sitz aus hören, was Sie unter dem Auto von Hand bewegen, was Sie eintragen.
+ui-welcome-maker = Die Anleitung des Herstellers und das örtliche Recht gehen vor. Ein Netz braucht es nicht.
+ui-welcome-rule-title = Allein die Prüfung von Hand entscheidet
+ui-welcome-rule = Geräusch und Vibration wecken einen Verdacht. Hände an der Welle finden es heraus.
+ui-welcome-open = Was nicht geprüft wurde, heißt nie sicher. Sie können bei jedem Schritt abbrechen und wiederkommen.
+
+## Settings.
+ui-settings = Einstellungen
+ui-settings-of = Einstellungen. Techniker: { $name }
+ui-thumb = Welcher Daumen bedient den Bildschirm?
+ui-thumb-left = Links
+ui-thumb-right = Rechts
+ui-theme-contrast = Hoher Kontrast
+
+## Practice.
+ui-practice = Üben
+ui-practice-about = Gehen Sie jeden Bildschirm mit einem Auto durch, das es nicht gibt. Es bleibt getrennt von Ihren Vorgängen, und weder Papier noch Datei lässt sich daraus machen.
+ui-practice-start = Übungsvorgang beginnen
+ui-practice-car = Übungsauto
+ui-practice-ribbon = Übung. Kein echtes Auto.
+ui-practice-end = Wegwerfen
+
+## The driver's seat.
+ui-driver-open = Bildschirm für den Fahrer
+ui-driver-title = Sie sitzen auf dem Fahrersitz
+ui-driver-nobody = Niemand ist unter dem Auto oder geht dorthin.
+ui-driver-running-1 = Sitzen bleiben. Feststellbremse an, kein Gang.
+ui-driver-running-2 = Pedal langsam drücken, bis etwa 2.500.
+ui-driver-running-3 = Unter zehn Sekunden halten. Loslassen.
+ui-driver-creep-1 = Fuß über der Bremse halten.
+ui-driver-creep-2 = Bremse lösen. Eine Autolänge rollen.
+ui-driver-creep-3 = Bremsen. Stehen bleiben.
+ui-driver-stop = SOFORT STOPP
+ui-driver-stop-running = Schweres Klopfen oder starke Vibration: Fuß vom Pedal, Motor aus.
+ui-driver-stop-creep = Schweres Klopfen oder jemand nah am Auto: fest bremsen, Motor aus.
+ui-driver-stopped = Ich musste abstellen
+ui-driver-done = Fertig
+
+## Interruptions.
+ui-clock-behind = Die Uhr dieses Geräts geht hinter dem letzten Eintrag dieses Vorgangs her ({ $when }). Nichts ist verloren, die Reihenfolge bleibt; stellen Sie die Uhr, bevor Sie weitermachen.

@@ -1,0 +1,49 @@
+//! The commands: unpack, one call, hand back a code where it came to nothing.
+
+use std::sync::Arc;
+
+use tauri::ipc::Invoke;
+use tauri::{Runtime, State};
+
+use crate::outbox::Outbox;
+use crate::phone::{Feel, Insets, Phone};
+
+type Device<'a> = State<'a, Arc<dyn Phone>>;
+
+/// Every command of the plugin.
+pub fn handler<R: Runtime>() -> impl Fn(Invoke<R>) -> bool + Send + Sync + 'static {
+    tauri::generate_handler![share_piece, share, feel, stay_awake, insets, leave]
+}
+
+/// One piece of a file to be shared; pieces arrive in order.
+#[tauri::command(async)]
+fn share_piece(outbox: State<'_, Outbox>, name: &str, index: u32, base64: &str) -> Result<u64, String> {
+    outbox.add(name, index, base64).map_err(|fault| fault.to_string())
+}
+
+/// Opens the sheet for a file that has come in.
+#[tauri::command(async)]
+fn share(phone: Device<'_>, outbox: State<'_, Outbox>, name: &str, mime: &str) -> Result<(), String> {
+    let file = outbox.file(name).map_err(|fault| fault.to_string())?;
+    phone.share(&file, mime).map_err(|fault| fault.to_string())
+}
+
+#[tauri::command(async)]
+fn feel(phone: Device<'_>, feel: Feel) -> Result<(), String> {
+    phone.feel(feel).map_err(|fault| fault.to_string())
+}
+
+#[tauri::command(async)]
+fn stay_awake(phone: Device<'_>, on: bool) -> Result<(), String> {
+    phone.stay_awake(on).map_err(|fault| fault.to_string())
+}
+
+#[tauri::command(async)]
+fn insets(phone: Device<'_>) -> Result<Insets, String> {
+    phone.insets().map_err(|fault| fault.to_string())
+}
+
+#[tauri::command(async)]
+fn leave(phone: Device<'_>) -> Result<(), String> {
+    phone.leave().map_err(|fault| fault.to_string())
+}

@@ -1,0 +1,301 @@
+// Somebody who never saw Steady: three screens at the first start, a visit to practise on that is thrown away,
+// the screen for the driver's seat; and what comes between: a killed app at every step, a turned phone, Back, a
+// clock set back, no network, a keyboard and nothing else.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openPhone, startDesk } from "./stage.mjs";
+import { answer, asker, enter, opened } from "./tour.mjs";
+
+let desk;
+let phone;
+let ask;
+
+before(async () => {
+  desk = await startDesk();
+  ask = asker(desk);
+  phone = await openPhone(desk);
+  phone.page.setDefaultTimeout(15_000);
+  await phone.page.goto(desk.address);
+});
+
+after(async () => {
+  await phone?.browser.close();
+  await desk?.stop();
+});
+
+const tap = (name) => phone.id(name).tap();
+const hash = () => phone.page.evaluate(() => location.hash);
+const goTo = async (where) => {
+  await phone.page.evaluate((to) => { location.hash = to; }, where);
+  await phone.page.waitForTimeout(250);
+};
+const chosen = (name) => phone.page.locator(`[data-testid="${name}"][aria-pressed="true"]`).waitFor();
+const inView = (name) =>
+  phone.id(name).evaluate((one) => {
+    const { top, bottom } = one.getBoundingClientRect();
+    return top >= 0 && bottom <= innerHeight;
+  });
+
+/** What a killed app leaves behind: a new page on the same device. */
+async function killed() {
+  await phone.page.goto("about:blank");
+  await phone.page.goto(desk.address);
+}
+
+test("the first start is three screens, each with its way on in reach", async () => {
+  await phone.id("technician").waitFor();
+  assert.ok(await inView("welcome-rule"));
+  await tap("welcome-rule");
+  await phone.page.waitForTimeout(200);
+  assert.ok(await inView("welcome-you"));
+  await tap("welcome-you");
+  await phone.page.waitForTimeout(200);
+  assert.ok(await inView("technician"));
+  const screens = await phone.page.evaluate(() => document.documentElement.scrollHeight / innerHeight);
+  assert.ok(screens <= 3.05, `${screens.toFixed(2)} screens`);
+});
+
+test("the language changes without a restart, and no id is ever shown", async () => {
+  await phone.page.evaluate(() => {
+    globalThis.ids = [];
+    new MutationObserver(() => {
+      const found = /\bui-[a-z-]+\b/.exec(document.body.innerText);
+      if (found) globalThis.ids.push(found[0]);
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+  });
+  for (const tag of ["de", "fr", "es", "en"]) {
+    await tap(`language-${tag}`);
+    await phone.page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);
+  }
+  assert.deepEqual(await phone.page.evaluate(() => globalThis.ids), []);
+  await phone.id("technician").fill("Kim Marsh");
+  await tap("save-technician");
+  await phone.id("new-visit").waitFor();
+});
+
+test("a practice visit is walked, says on every screen that it is one, and is in no list", async () => {
+  await tap("go-settings");
+  await tap("start-practice");
+  await phone.id("answer-not-tried").waitFor();
+  for (const inside of ["gates/running", "result", "finding", "note", "ledger", "bench"]) {
+    await goTo((await hash()).replace(/(#\/visit\/[^/]+).*/, `$1/${inside}`));
+    await phone.id("practice").waitFor();
+  }
+  await goTo((await hash()).replace(/(#\/visit\/[^/]+).*/, "$1/step/road-speed-vibration"));
+  await tap("answer-not-tried");
+  await chosen("answer-not-tried");
+  await killed();
+  await chosen("answer-not-tried");
+  await phone.id("practice").waitFor();
+  assert.equal((await ask({ ask: "visits", search: "", after: null })).total, 0);
+});
+
+test("no paper, file or outcome can be made of a practice visit", async () => {
+  for (const [inside, shown, button] of [["finding", "band", "make-pdf"], ["note", "band", "make-pdf"], ["result", "causes", "make-handover"]]) {
+    await goTo((await hash()).replace(/(#\/visit\/[^/]+).*/, `$1/${inside}`));
+    await phone.id(shown).first().waitFor();
+    await phone.page.waitForTimeout(300);
+    assert.equal(await phone.id(button).count(), 0, `${inside} offers ${button}`);
+    assert.equal(await phone.id("problem").count(), 0, inside);
+  }
+  await goTo((await hash()).replace(/(#\/visit\/[^/]+).*/, "$1/outcome"));
+  await tap("outcome-loose-seat");
+  await tap("outcome-save");
+  await phone.page.locator('[data-testid="problem"][data-code="not-in-practice"]').waitFor();
+});
+
+test("a practice visit is thrown away with one tap", async () => {
+  await tap("end-practice");
+  await phone.id("empty").waitFor();
+  assert.equal((await ask({ ask: "home" })).visits, 0);
+});
+
+test("the screen for the driver opens only while running or creeping gates stand entered", async () => {
+  const visit = await opened(ask, "DV 1", { gearbox: "automated-clutch" });
+  await goTo(`#/visit/${visit}/driver`);
+  assert.equal(await phone.id("driver").count(), 0);
+  for (const set of ["running", "creep", "lift"]) {
+    await enter(ask, visit, set);
+    await phone.page.reload();
+    await goTo(`#/visit/${visit}/driver`);
+    if (set === "lift") {
+      await phone.page.waitForTimeout(400);
+      assert.equal(await phone.id("driver").count(), 0, "nobody drives while somebody may be under the car");
+      break;
+    }
+    assert.equal(await phone.id("driver").getAttribute("data-set"), set);
+    assert.match(await phone.id("driver").innerText(), set === "running" ? /2,500[^]*ten seconds/ : /[Rr]elease the brake/);
+    assert.ok(await inView("driver-stopped"), "all of it without scrolling");
+    await tap("driver-stopped");
+    await phone.page.waitForFunction(() => location.hash.endsWith("step/running-stop"));
+    await ask({ ask: "leave-part", visit });
+  }
+});
+
+test("the driver's screen closes when the part is left behind its back", async () => {
+  const visit = await opened(ask, "DV 2");
+  await enter(ask, visit, "running");
+  await goTo(`#/visit/${visit}/gates/running`);
+  await tap("go-driver");
+  await phone.id("driver").waitFor();
+  await ask({ ask: "leave-part", visit });
+  await phone.page.reload();
+  await phone.page.waitForFunction(() => !location.hash.endsWith("driver"));
+});
+
+test("Back goes one screen back", async () => {
+  const visit = await opened(ask, "BK 1");
+  await goTo("#/");
+  await goTo(`#/visit/${visit}/step/road-speed-vibration`);
+  await tap("go-result");
+  await phone.id("band").waitFor();
+  await phone.page.goBack();
+  assert.match(await hash(), /step\/road-speed-vibration$/);
+  await phone.page.goBack();
+  assert.equal(await hash(), "#/");
+});
+
+test("a killed app comes back to the same step with its answer, at every step", async () => {
+  const visit = await opened(ask, "KL 1");
+  await enter(ask, visit, "running");
+  const { steps } = await ask({ ask: "look", visit });
+  const walk = steps.filter((step) => step.lock === null && step.form.form === "one-of");
+  assert.ok(walk.length >= 4, `only ${walk.length} steps`);
+  for (const step of walk) {
+    const choice = step.form.choices.at(-1).id;
+    await goTo(`#/visit/${visit}/step/${step.id}`);
+    await tap(`answer-${choice}`);
+    await chosen(`answer-${choice}`);
+    await killed();
+    await chosen(`answer-${choice}`);
+    assert.match(await hash(), new RegExp(`step/${step.id}$`));
+  }
+  for (const inside of ["gates/lift", "result", "note", "finding", "ledger", "bench", "intake", "driver"]) {
+    await goTo(`#/visit/${visit}/${inside}`);
+    await phone.page.locator("h1").first().waitFor();
+    await killed();
+    await phone.page.locator("h1").first().waitFor();
+    assert.ok((await hash()).endsWith(inside), `${inside} came back as ${await hash()}`);
+  }
+});
+
+test("a turned phone keeps the step and all its answers in reach", async () => {
+  const visit = await opened(ask, "RT 1");
+  await goTo(`#/visit/${visit}/step/road-speed-vibration`);
+  await phone.page.setViewportSize({ width: 740, height: 360 });
+  await tap("answer-grows-with-speed");
+  await chosen("answer-grows-with-speed");
+  assert.ok(await phone.page.evaluate(() => document.documentElement.scrollWidth <= screen.width));
+  await phone.page.setViewportSize({ width: 360, height: 740 });
+  await chosen("answer-grows-with-speed");
+});
+
+test("a clock that was set back is said plainly", async () => {
+  const visit = await opened(ask, "CL 1");
+  const other = await openPhone(desk);
+  try {
+    await other.page.goto(desk.address);
+    await other.id("new-visit").waitFor();
+    await other.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/road-speed-vibration`);
+    await other.id("answer-not-tried").waitFor();
+    assert.equal(await other.id("clock-behind").count(), 0);
+    await other.page.clock.setFixedTime(Date.now() - 3_600_000);
+    await other.page.reload();
+    await other.id("clock-behind").waitFor();
+    await other.id("answer-not-tried").waitFor();
+  } finally {
+    await other.browser.close();
+  }
+});
+
+test("a full disk and a core out of reach are said, and the answer can be given again", async () => {
+  const visit = await opened(ask, "FD 1");
+  await goTo(`#/visit/${visit}/step/road-speed-vibration`);
+  const { page } = phone;
+  const full = { status: 422, contentType: "application/json", body: JSON.stringify({ code: "disk-full", message: "", help: "" }) };
+  for (const [code, answered] of [["disk-full", (route) => route.fulfill(full)], ["no-core", (route) => route.abort()]]) {
+    await page.route("**/api", answered);
+    await tap("answer-grows-with-speed");
+    const said = page.locator(`[data-testid="problem"][data-code="${code}"]`);
+    await said.waitFor();
+    assert.ok((await said.innerText()).length > 40, "what to do is said too");
+    assert.equal(await page.locator('[data-testid="answer-grows-with-speed"][aria-pressed="true"]').count(), 0, "nothing is shown that is not on disk");
+    await page.unroute("**/api");
+  }
+  await tap("answer-grows-with-speed");
+  await chosen("answer-grows-with-speed");
+});
+
+test("a whole visit by keyboard alone", async () => {
+  const { page } = phone;
+  await page.goto(`${desk.origin}/#/new`);
+  await page.reload();
+  await press("layout-rigid-engine-speed");
+  await press("save-intake");
+  await press("answer-not-tried");
+  await press("next");
+  const visit = /#\/visit\/([^/]+)/.exec(await hash())[1];
+  for (let screens = 0; !(await hash()).endsWith("result"); screens += 1) {
+    assert.ok(screens < 70, `still at ${await hash()}`);
+    const before = await hash();
+    const [kind, about] = before.replace(/^#\/visit\/[^/]+\//, "").split("/");
+    if (kind === "order") await press("order-running-first");
+    else if (kind === "leave") await press("leave");
+    else if (kind === "gates") {
+      const { gate_sets: sets } = await ask({ ask: "look", visit });
+      for (const gate of sets.find((set) => set.id === about).gates) {
+        if (gate.confirmed) continue;
+        await press(`gate-${gate.id}`);
+        await chosen(`gate-${gate.id}`);
+      }
+      await press("next");
+    } else await byKeyboard(visit, about);
+    await page.waitForFunction((was) => location.hash !== was, before);
+  }
+  await phone.id("band").waitFor();
+  assert.deepEqual(phone.strays, []);
+  assert.deepEqual(phone.faults, []);
+});
+
+async function byKeyboard(visit, about) {
+  const step = (await ask({ ask: "look", visit })).steps.find((one) => one.id === about);
+  if (step.form.form === "reading") {
+    await reach("reading");
+    await phone.page.keyboard.type("760");
+    await phone.page.keyboard.press("Enter");
+    await phone.id("step-band").waitFor();
+  } else {
+    if (step.asks_temperature) await press("temperature-cold");
+    const { id } = step.form.choices[0];
+    await press(`answer-${id}`);
+    await chosen(`answer-${id}`);
+  }
+  if (await phone.id("waive").isVisible()) {
+    await press("waive");
+    await press("waiver-too-dark");
+    await phone.id("waived").waitFor();
+  }
+  await press("next");
+}
+
+/** Tabs on until something has the focus; the focus is never lost on the way nor hidden. */
+async function reach(name) {
+  await phone.id(name).waitFor({ state: "attached" });
+  for (let tabs = 0; tabs < 90; tabs += 1) {
+    const there = await phone.page.evaluate((wanted) => document.activeElement?.closest("[data-testid]")?.dataset.testid === wanted, name);
+    if (there) return;
+    await phone.page.keyboard.press("Tab");
+  }
+  throw new Error(`${name} is not reached by Tab at ${await hash()}`);
+}
+
+async function press(name) {
+  await reach(name);
+  await phone.page.keyboard.press("Enter");
+}
+
+test("nothing was asked of anyone but the app", async () => {
+  assert.deepEqual(phone.strays, []);
+  await answer(ask, await opened(ask, "OK 1"), "road-speed-vibration", "not-tried");
+});

@@ -1,0 +1,153 @@
+// What a slow phone feels, measured in Chromium with its processor slowed six times: `cargo xtask bench`. Prints;
+// asserts nothing.
+
+import { gzipSync } from "node:zlib";
+import { readdir, readFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { openPhone, startDesk } from "./stage.mjs";
+import { answer, asker, enter, opened } from "./tour.mjs";
+
+const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
+const DIST = fileURLToPath(new URL("../../ui/dist", import.meta.url));
+const SLOWER = 6;
+const ENTRIES = 500;
+const TAPS = 100;
+const STARTS = 7;
+const PHOTOS = 50;
+
+const say = (what, value) => console.log(`${what.padEnd(64)} ${value}`);
+const at = (sorted, share) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
+const ms = (value) => `${value.toFixed(0)} ms`;
+
+const desk = await startDesk();
+const phone = await openPhone(desk);
+const ask = asker(desk);
+await bundle();
+await ask({ ask: "set-technician", name: "Kim Marsh" });
+await starts();
+await taps();
+await memory();
+await phone.browser.close();
+await desk.stop();
+
+/** Sizes that a first start fetches, and all of them. */
+async function bundle() {
+  const names = (await readdir(`${DIST}/assets`)).map((name) => `assets/${name}`);
+  const packed = async (name) => gzipSync(await readFile(`${DIST}/${name}`), { level: 9 }).length;
+  const page = await readFile(`${DIST}/index.html`, "utf8");
+  const first = names.filter((name) => page.includes(name));
+  const languages = names.filter((name) => /assets\/(de|es|fr)-/.test(name));
+  const sum = async (list) => `${((await Promise.all(list.map(packed))).reduce((all, one) => all + one, 0) / 1000).toFixed(1)} KB`;
+  say("UI, gzip: first start, English", await sum(first));
+  say("UI, gzip: every screen, English", await sum(names.filter((name) => !languages.includes(name))));
+  for (const name of languages) say(`UI, gzip: language ${name.slice(7, 9)} when chosen`, await sum([name]));
+}
+
+async function slowed(rate) {
+  const session = await phone.page.context().newCDPSession(phone.page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate });
+  return session;
+}
+
+async function starts() {
+  const times = [];
+  for (let start = 0; start < STARTS; start += 1) {
+    await phone.page.goto("about:blank");
+    const session = await slowed(SLOWER);
+    const begun = performance.now();
+    await phone.page.goto(desk.address, { waitUntil: "commit" });
+    await phone.id("new-visit").waitFor();
+    times.push(performance.now() - begun);
+    await session.detach();
+  }
+  times.sort((a, b) => a - b);
+  say(`Cold start to the list, processor ${SLOWER} times slower, median of ${STARTS}`, ms(at(times, 0.5)));
+}
+
+async function taps() {
+  const visit = await opened(ask, "SP 500");
+  await enter(ask, visit, "running");
+  for (let entry = 0; entry < ENTRIES; entry += 1) {
+    await answer(ask, visit, "idle-noise", [["whine"], ["hiss"]][entry % 2]);
+  }
+  const { ledger } = await ask({ ask: "look", visit });
+  await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/neutral-2500-buzz`);
+  await phone.id("answer-felt").waitFor();
+  await phone.page.waitForTimeout(500);
+  const session = await slowed(SLOWER);
+  const answers = [];
+  const turns = [];
+  for (let tap = 0; tap < TAPS; tap += 1) {
+    answers.push(await painted(["none", "felt"][tap % 2]));
+    turns.push(await turned());
+  }
+  await session.detach();
+  for (const [what, times] of [["Answer tapped to answer and rating painted", answers], ["Next screen asked for to painted", turns]]) {
+    times.sort((a, b) => a - b);
+    say(`${what}, ${ledger.entries} entries, ${SLOWER} times slower, p50`, ms(at(times, 0.5)));
+    say(`${what}, ${ledger.entries} entries, ${SLOWER} times slower, p99`, ms(at(times, 0.99)));
+  }
+}
+
+/** From a tap on an answer until it is painted as chosen: the core has it on disk by then. */
+const painted = (choice) =>
+  phone.page.evaluate((name) => new Promise((done) => {
+    const button = document.querySelector(`[data-testid="answer-${name}"]`);
+    const begun = performance.now();
+    const watch = new MutationObserver(() => {
+      if (button.getAttribute("aria-pressed") !== "true") return;
+      watch.disconnect();
+      requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
+    });
+    watch.observe(button, { attributes: true });
+    button.click();
+  }), choice);
+
+/** From one step to another and back, each until its heading is painted; the slower of the two. */
+const turned = () =>
+  phone.page.evaluate(async () => {
+    const here = location.hash;
+    const there = here.replace(/[^/]+$/, "misfire-evidence");
+    const to = (hash) => new Promise((done) => {
+      const heading = document.querySelector("h1").textContent;
+      const begun = performance.now();
+      const watch = new MutationObserver(() => {
+        const now = document.querySelector("h1")?.textContent;
+        if (!now || now === heading) return;
+        watch.disconnect();
+        requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
+      });
+      watch.observe(document.body, { subtree: true, childList: true, characterData: true });
+      location.hash = hash;
+    });
+    return Math.max(await to(there), await to(here));
+  });
+
+async function memory() {
+  const visit = await opened(ask, "MM 50");
+  await enter(ask, visit, "lift");
+  await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/play-vertical`);
+  await phone.id("photo-input").waitFor({ state: "attached" });
+  const session = await phone.page.context().newCDPSession(phone.page);
+  await session.send("Performance.enable");
+  const used = async () => {
+    await session.send("HeapProfiler.collectGarbage");
+    const { metrics } = await session.send("Performance.getMetrics");
+    const of = (name) => metrics.find((metric) => metric.name === name).value;
+    return `${(of("JSHeapUsedSize") / 1e6).toFixed(1)} MB, ${of("Nodes")} nodes`;
+  };
+  say("Page memory before", await used());
+  const { steps } = await ask({ ask: "look", visit });
+  for (let photo = 1; photo <= PHOTOS; photo += 1) {
+    await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/${steps[photo % steps.length].id}`);
+    await phone.page.waitForTimeout(60);
+    await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/play-vertical`);
+    await phone.id("photo-input").waitFor({ state: "attached" });
+    const kept = phone.page.waitForResponse((reply) => (reply.request().postData() ?? "").includes('"keep-photo"'));
+    await phone.id("photo-input").setInputFiles(HANDS);
+    await kept;
+    if (photo === PHOTOS / 2) say(`Page memory after ${photo} steps and ${photo} photos`, await used());
+  }
+  await phone.page.waitForTimeout(500);
+  say(`Page memory after ${PHOTOS} steps and ${PHOTOS} photos`, await used());
+}

@@ -1,0 +1,116 @@
+// Every screen of Steady, reached by its address on visits that were brought to where the screen shows what
+// it is for. The pictures and the measurements beside this file go through the same list.
+
+import { readFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+
+const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
+
+const CAR = { layout: "rigid-engine-speed", label: "demo tourer", plate: "DR 2500", vin: "", seat: "bare", cylinders: 6,
+  gearbox: "manual", idle_rpm: [700, 800], odometer: { value: 81200, unit: "km" }, maker_play_mm: null };
+const INTAKE = { vehicle: CAR, complaint: "a buzz through the floor", complaint_sounds: ["whine"], when: "from 2,300 rpm",
+  owner: { name: "Alex Example", contact: "" } };
+
+/** A way to ask the core beside the screens, as a shell would. */
+export function asker(desk) {
+  const key = /key=(\w+)/.exec(desk.address)[1];
+  return async (request) => {
+    const reply = await fetch(`${desk.origin}/api`, {
+      method: "POST", body: JSON.stringify(request), headers: { "content-type": "application/json", "x-steady-key": key },
+    });
+    const body = await reply.json();
+    if (!reply.ok) throw new Error(`${request.ask}: ${body.code} ${body.message}`);
+    return body;
+  };
+}
+
+/** Opens a visit, with changes to its plate and car. */
+export const opened = async (ask, plate, car = {}) =>
+  (await ask({ ask: "open", intake: { ...INTAKE, vehicle: { ...CAR, ...car, plate } } })).visit;
+
+/** Confirms every gate of a set. */
+export async function enter(ask, visit, set) {
+  const { gate_sets: sets } = await ask({ ask: "look", visit });
+  for (const gate of sets.find((one) => one.id === set).gates) await ask({ ask: "confirm-gate", visit, set, gate: gate.id });
+}
+
+/** Answers a step. */
+export const answer = (ask, visit, step, value, temperature = null) =>
+  ask({ ask: "answer", visit, step, value, temperature, reason: null });
+
+async function photo(ask, visit, step) {
+  const bytes = await readFile(HANDS);
+  await ask({ ask: "upload", upload: "0123456789abcdef0123456789abcdef", index: 0, base64: bytes.toString("base64") });
+  await ask({ ask: "keep-photo", visit, step, upload: "0123456789abcdef0123456789abcdef" });
+}
+
+/** Brings five visits to where the screens want them, and returns the list of screens. */
+export async function prepare(desk) {
+  const ask = asker(desk);
+  await ask({ ask: "set-technician", name: "Kim Marsh" });
+  const fresh = await opened(ask, "NW 1");
+  const running = await opened(ask, "RN 2500");
+  await enter(ask, running, "running");
+  const under = await opened(ask, "UN 64");
+  await ask({ ask: "choose-order", visit: under, order: "under-car-first" });
+  await enter(ask, under, "lift");
+  const danger = await opened(ask, "DR 2500");
+  await answer(ask, danger, "road-speed-vibration", "not-tried");
+  await enter(ask, danger, "running");
+  await answer(ask, danger, "idle-noise", ["whine"]);
+  await answer(ask, danger, "neutral-2500-buzz", "felt");
+  await ask({ ask: "leave-part", visit: danger });
+  await enter(ask, danger, "lift");
+  await answer(ask, danger, "housing-look", ["sound"]);
+  await answer(ask, danger, "play-vertical", "felt", "cold");
+  await photo(ask, danger, "play-vertical");
+  await ask({ ask: "confirm-outcome", visit: danger, causes: ["loose-seat"], by: null });
+  const creeping = await opened(ask, "CR 3", { gearbox: "automated-clutch" });
+  await enter(ask, creeping, "creep");
+  return screens({ fresh, running, under, danger, creeping });
+}
+
+function screens({ fresh, running, under, danger, creeping }) {
+  const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
+  return [
+    { name: "home", hash: "#/" },
+    { name: "settings", hash: "#/settings" },
+    { name: "workshop", hash: "#/workshop" },
+    { name: "intake", hash: "#/new" },
+    at("account", fresh, "step/road-speed-vibration"),
+    at("order", fresh, "order"),
+    at("gates-running", fresh, "gates/running"),
+    at("locked", fresh, "step/play-vertical"),
+    at("reading", running, "step/idle-speed"),
+    at("any-of", running, "step/idle-noise"),
+    at("raised", running, "step/neutral-2500-buzz"),
+    at("driver", running, "driver"),
+    at("driver-creep", creeping, "driver"),
+    at("leave", running, "leave/running"),
+    at("result-unrated", running, "result"),
+    at("gates-lift", under, "gates/lift"),
+    at("housing", under, "step/housing-look"),
+    at("play", under, "step/play-vertical"),
+    at("play-lateral", under, "step/play-lateral"),
+    at("turn-by-hand", under, "step/turn-by-hand"),
+    at("play-danger", danger, "step/play-vertical"),
+    at("photo", danger, "photo/play-vertical"),
+    at("gauge", danger, "gauge/play-vertical"),
+    at("result", danger, "result"),
+    at("finding", danger, "finding"),
+    at("note", danger, "note"),
+    at("ledger", danger, "ledger"),
+    at("bench", danger, "bench"),
+    at("outcome", danger, "outcome"),
+    { name: "calibration", hash: "#/calibration" },
+  ];
+}
+
+/** Goes to a screen and waits until it is there. */
+export async function show(page, screen) {
+  await page.evaluate((hash) => { location.hash = hash; }, screen.hash);
+  await page.locator("h1").first().waitFor();
+  await page.waitForFunction(() => document.querySelector('[data-testid="waiting"]') === null);
+  await page.evaluate(() => document.fonts.ready);
+  await page.waitForTimeout(120);
+}

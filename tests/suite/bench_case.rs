@@ -1,0 +1,144 @@
+//! A case file that goes all the way to the repair: what it records at the bench is what a screen would have
+//! recorded, and a bad row is refused with its code, its place, and nothing left behind.
+
+use std::path::{Path, PathBuf};
+
+use serde_json::{Value, json};
+use steady_core::app::replay::{Replayed, replay};
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+
+use crate::bench_tools::{case, scratch};
+
+fn demo_folder() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data")
+}
+
+fn demo() -> Replayed {
+    let (_folder, steady) = scratch();
+    let case = std::fs::read_to_string(demo_folder().join("11-measured-to-the-repair.json")).unwrap();
+    replay(&steady, &case, &demo_folder()).unwrap()
+}
+
+fn texts(list: &Value) -> Vec<&str> {
+    list.as_array().unwrap().iter().filter_map(Value::as_str).collect()
+}
+
+#[test]
+fn demo_visit_goes_from_gauge_to_outcome() {
+    let Replayed { report, benched, .. } = demo();
+    assert!(benched);
+    let decisions: Vec<&Value> =
+        report["gauges"].as_array().unwrap().iter().map(|gauge| &gauge["decision"]).collect();
+    assert_eq!(decisions, [&json!("not-decided"), &json!("proven")]);
+    assert_eq!(report["urgency"]["word"], "DANGER");
+    let bench = &report["bench"];
+    assert_eq!(bench["verdict"]["verdict"], "skim-and-sleeve", "{bench:#}");
+    assert_eq!(bench["verdict"]["missing"], json!([]));
+    assert_eq!(bench["verdict"]["gates"], json!(["machining", "heat", "refit"]));
+    assert!(texts(&bench["lines"]).iter().any(|line| line.contains("heating")), "{:#}", bench["lines"]);
+    let contacts: Vec<&Value> =
+        bench["passes"].as_array().unwrap().iter().map(|pass| &pass["contact"]).collect();
+    assert_eq!(contacts, [&json!("partly"), &json!("partly"), &json!("all-round")]);
+    assert_eq!(bench["ring"]["turns"], "free");
+    assert!(bench["notes"][0]["text"].as_str().unwrap().contains("45 Nm"));
+    assert_eq!(
+        bench["photos"]["bench-pass-1"].as_array().map(Vec::len),
+        Some(2),
+        "every photo of a pass stands"
+    );
+    assert_eq!(report["outcome"]["causes"], json!(["loose-seat"]));
+}
+
+#[test]
+fn measured_bore_goes_into_the_fit_with_its_uncertainty() {
+    let Replayed { report, .. } = demo();
+    let size = &report["bench"]["finished"]["mean_diameter"];
+    let (mean, expanded) = (size["value_mm"].as_f64().unwrap(), size["expanded_um"].as_f64().unwrap());
+    assert!(expanded > 1.0, "{size}");
+    let (mean, expanded) = ((mean * 1e4).round() / 1e4, (expanded * 10.0).round() / 1e4);
+    let ends = [mean - expanded, mean + expanded].map(|end| format!("{end:.4}"));
+    let fit = texts(&report["bench"]["fit"]);
+    assert!(fit[0].starts_with("Bearing in sleeve"), "{fit:?}");
+    assert!(ends.iter().all(|end| fit[1].contains(end.as_str())), "{ends:?} in {:?}", fit[1]);
+    assert!(fit.iter().any(|line| line.starts_with("Sleeve in housing")), "both seats of a sleeve: {fit:?}");
+}
+
+#[test]
+fn case_without_bench_says_so() {
+    let (_folder, steady) = scratch();
+    let replayed = replay(&steady, &case("torque-tube", "").to_string(), Path::new(".")).unwrap();
+    assert!(!replayed.benched);
+    assert_eq!((&replayed.report["bench"], &replayed.report["gauges"]), (&Value::Null, &json!([])));
+}
+
+/// A bench list with one thing wrong at its end, and the code that names it.
+#[track_caller]
+fn refused(rows: Value, code: &str) {
+    let (_folder, steady) = scratch();
+    let mut case = case("rigid-engine-speed", "play-vertical=felt");
+    let row = rows.as_array().unwrap().len();
+    case["bench"] = rows;
+    let failure = replay(&steady, &case.to_string(), &demo_folder()).unwrap_err();
+    assert_eq!(failure.code, code, "{failure:?}");
+    assert!(failure.message.contains(&format!("row {row} ")), "{failure:?}");
+    let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
+    assert_eq!(home.visits, 0, "a refused case left a visit behind");
+}
+
+#[test]
+fn bad_rows_are_refused_with_their_place() {
+    let gates = json!({ "gates": "teardown" });
+    let cut = json!({ "gates": "machining" });
+    let found = json!({ "bore": "found", "file": "bench/worn-seat-dial.csv" });
+    for (rows, code) in [
+        (json!([{ "bore": "found", "file": "bench/worn-seat-dial.csv" }]), "gate-closed"),
+        (json!([{ "gates": "kitchen" }]), "unknown-gate"),
+        (json!([{ "gate": "no-such-gate" }]), "unknown-gate"),
+        (json!([{ "hammer": 1 }]), "bench-row-unreadable"),
+        (json!([gates, { "ring": "wobbly" }]), "bench-row-unreadable"),
+        (json!([gates, { "note": "x", "torque": 45 }]), "bench-row-unreadable"),
+        (json!([gates, { "bore": "found", "file": "bench/no-such.csv" }]), "bench-file-unreadable"),
+        (json!([gates, { "bore": "found", "file": "README.md" }]), "bore-no-header"),
+        (json!([gates, { "look": { "wall_least_mm": -1.0 } }]), "reading-out-of-range"),
+        (json!([gates, { "note": "  " }]), "waiver-empty"),
+        (json!([gates, { "pass": 1, "contact": "partly" }]), "gate-closed"),
+        (json!([gates, cut, { "pass": 1, "contact": "partly" }]), "step-does-not-apply"),
+        (json!([gates, cut, found, { "pass": 0, "contact": "partly" }]), "step-does-not-apply"),
+        (
+            json!([gates, cut, found, { "pass": 1, "contact": "partly", "diameter": "72,1" }]),
+            "bore-decimal-comma",
+        ),
+        (
+            json!([gates, cut, found, { "pass": 1, "contact": "partly", "photos": ["no.jpg"] }]),
+            "photo-missing",
+        ),
+        (json!([gates, { "ring": "free", "photos": ["README.md"] }]), "photo-not-an-image"),
+        (
+            json!([gates, { "fit": { "bearing-od": "72", "bore": "measured", "housing": "A356" } }]),
+            "bore-not-measured",
+        ),
+        (
+            json!([gates, found, { "fit": { "bearing-od": "72", "class": "N7", "housing": "cheese" } }]),
+            "unknown-material",
+        ),
+    ] {
+        refused(rows, code);
+    }
+}
+
+#[test]
+fn bad_gauge_or_outcome_leaves_no_visit() {
+    let gauge = json!({ "unit": "mm", "readings": ["0,1"], "instrument": { "resolution": "0.01", "mpe": "0.02" },
+        "place": { "at": "bearing" } });
+    let mut read = case("rigid-engine-speed", "play-vertical=unsure");
+    read["answers"][0]["gauge"] = gauge;
+    let mut told = case("rigid-engine-speed", "play-vertical=unsure");
+    told["outcome"] = json!({ "causes": ["gremlins"] });
+    for (case, code) in [(read, "decimal-comma"), (told, "unknown-cause")] {
+        let (_folder, steady) = scratch();
+        assert_eq!(replay(&steady, &case.to_string(), Path::new(".")).unwrap_err().code, code);
+        let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
+        assert_eq!(home.visits, 0, "{code}");
+    }
+}

@@ -1,0 +1,2 @@
+import type { VinHint } from "./VinHint";
+export type VinRead = { vin: string, hint: VinHint | null, };
