@@ -5,7 +5,6 @@
 //! The same screens reach the same core through a browser by way of the crate `steady` (`desk`).
 
 #![cfg_attr(mobile, expect(unsafe_code, reason = "Tauri's entry point for phones is an exported symbol"))]
-#![cfg_attr(test, expect(clippy::expect_used, clippy::indexing_slicing, reason = "a test may fail loudly"))]
 
 mod ask;
 mod camera;

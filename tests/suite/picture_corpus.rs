@@ -306,7 +306,8 @@ fn pngs_gone_wrong() -> Corpus {
     let data = chunk(b"IDAT", &packed(&rows(TRUE_COLOUR)));
     let header = |bits, color, interlaced| plain_head(Header { bits, color, interlaced, ..TRUE_COLOUR });
     let odd = |place: usize| changed(&plain_head(TRUE_COLOUR), 16 + place, &[9]);
-    let chunks = |middle: &[Vec<u8>]| png(&[&[good.clone()], middle, std::slice::from_ref(&end)].concat());
+    let chunks =
+        |middle: &[Vec<u8>]| png(&[std::slice::from_ref(&good), middle, std::slice::from_ref(&end)].concat());
     let sum = data.len() - 1;
     named(vec![
         ("3 bits a sample", header(3, 2, 0), NO_PICTURE),
