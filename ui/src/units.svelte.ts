@@ -1,6 +1,5 @@
 // Lengths on the screens in the workshop's unit, as the core writes them on paper: millimetres where it chose
-// none, thousandths of an inch, and inches from a tenth of an inch on (25.4 mm exactly,
-// NIST SP 811).
+// none, thousandths of an inch, and inches from a tenth of an inch on (25.4 mm exactly, NIST SP 811).
 
 import { number, t } from './text.svelte.ts';
 import type { Units } from './types/Units.ts';
