@@ -39,7 +39,8 @@ fn refused_cases_leave_no_visit() {
     refused(&rigid("play-vertical=none turn-by-hand=wobbly"), "unknown-answer");
     refused(&rigid("play-vertical=12"), "wrong-kind-of-answer");
     refused(&rigid("idle-speed=fast"), "wrong-kind-of-answer");
-    refused(&rigid("idle-noise=none+rattle"), "wrong-kind-of-answer");
+    refused(&rigid("idle-noise=none+rattle"), "answers-contradict");
+    refused(&rigid("housing-look=sound+cracked"), "answers-contradict");
     refused(&rigid("play-vertical=within-figure"), "unknown-answer");
     refused(&rigid("tube-open-check=none"), "step-does-not-apply");
     refused(&case("rubber-centre", "neutral-2500-buzz=felt"), "step-does-not-apply");

@@ -80,7 +80,9 @@ fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(),
     if let EntryBody::Answered { reason: Some(_), .. } = body {
         return Ok(());
     }
-    if step_words(scene.trade, scene.entries).get(step) != Some(&Word::Danger) {
+    let now = scene.standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.word);
+    // What a gauge made of a step is no milder for what the hand says.
+    if now != Some(Word::Danger) || step_words(scene.trade, scene.entries).get(step) != Some(&Word::Danger) {
         return Ok(());
     }
     let mut entries = scene.entries.to_vec();
@@ -140,8 +142,11 @@ fn any_of(row: &StepRow, chosen: &[String]) -> Result<AnswerValue, Refusal> {
     }
     let kept: Vec<_> = row.answers.iter().filter(|answer| chosen.contains(&answer.id)).collect();
     let lone_among_others = kept.len() > 1 && kept.iter().any(|answer| answer.lone);
-    if kept.is_empty() || lone_among_others {
+    if kept.is_empty() {
         return Err(Refusal::WrongKindOfAnswer);
+    }
+    if lone_among_others {
+        return Err(Refusal::AnswersContradict);
     }
     Ok(AnswerValue::Any(kept.into_iter().map(|answer| answer.id.clone()).collect()))
 }

@@ -49,14 +49,16 @@ impl Draws {
 }
 
 fn interval(drawn: impl Iterator<Item = Lanes>, at: f64) -> Interval {
-    let mut drawn: Vec<f32> = drawn.flat_map(|Lanes(drawn)| drawn).collect();
+    // Of numbers that are not negative the bits are in the same order, and whole numbers compare faster.
+    let mut drawn: Vec<u32> =
+        drawn.flat_map(|Lanes(drawn)| drawn).map(|one| one.max(0.0).to_bits()).collect();
     let last = drawn.len().saturating_sub(1);
     let mut ranked = |place: usize| -> f64 {
         if drawn.is_empty() {
             return at;
         }
-        let (_, value, _) = drawn.select_nth_unstable_by(place, f32::total_cmp);
-        f64::from(*value)
+        let (_, value, _) = drawn.select_nth_unstable(place);
+        f64::from(f32::from_bits(*value))
     };
     Interval { low: ranked(last / 20).min(at), high: ranked(last - last / 20).max(at) }
 }

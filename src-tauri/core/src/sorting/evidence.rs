@@ -53,25 +53,16 @@ pub fn observations(trade: &Trade, network: &Network, case: &Case) -> Vec<Observ
     rows(trade, network).filter_map(observe).collect()
 }
 
-/// The signs that a step speaks of, and the observations of all the others: what a further answer of that
-/// step leaves as it is.
-pub fn observations_around<'t>(
-    trade: &'t Trade,
-    network: &'t Network,
-    case: &Case,
-    step: &StepRow,
-) -> (Vec<(usize, &'t SignRow)>, Vec<Observation>) {
-    let concerns = |(_, row): &(usize, &SignRow)| row.steps.contains(&step.id);
-    let (concerned, others): (Vec<_>, Vec<_>) = rows(trade, network).partition(concerns);
-    let others = others.into_iter().filter_map(|(index, row)| observe(row, index, case)).collect();
-    (concerned, others)
+/// The signs that a step speaks of.
+pub fn concerned<'t>(trade: &'t Trade, network: &'t Network, step: &StepRow) -> Vec<(usize, &'t SignRow)> {
+    rows(trade, network).filter(|(_, row)| row.steps.contains(&step.id)).collect()
 }
 
-/// The observations once a step has been answered, in sign order.
-pub fn again(concerned: &[(usize, &SignRow)], others: &[Observation], with: &Case) -> Vec<Observation> {
-    let mut all: Vec<Observation> =
-        concerned.iter().filter_map(|(index, row)| observe(row, *index, with)).collect();
-    all.extend_from_slice(others);
+/// The observations with those of the concerned signs made anew, in sign order.
+pub fn again(observed: &[Observation], concerned: &[(usize, &SignRow)], with: &Case) -> Vec<Observation> {
+    let others = observed.iter().filter(|one| concerned.iter().all(|(sign, _)| *sign != one.sign)).copied();
+    let anew = concerned.iter().filter_map(|(sign, row)| observe(row, *sign, with));
+    let mut all: Vec<Observation> = others.chain(anew).collect();
     all.sort_by_key(|one| one.sign);
     all
 }

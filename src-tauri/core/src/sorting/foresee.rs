@@ -6,7 +6,7 @@ use crate::model::case::{Case, CaseAnswer};
 use crate::trade::Trade;
 use crate::trade::rows::{Form, Reads, StepRow};
 
-use super::evidence;
+use super::evidence::{self, Observation};
 use super::network::Network;
 use super::posterior::{Posterior, posterior};
 
@@ -34,15 +34,16 @@ pub fn foresee(
     trade: &Trade,
     network: &Network,
     case: &Case,
-    now: &Posterior,
+    (observed, now): (&[Observation], &Posterior),
     step: &StepRow,
 ) -> Vec<Foreseen> {
-    let (concerned, others) = evidence::observations_around(trade, network, case, step);
+    let concerned = evidence::concerned(trade, network, step);
+    let mut with = case.clone();
     let mut foreseen: Vec<Foreseen> = possible_answers(step, case)
         .into_iter()
         .map(|value| {
-            let with = answered(case, step, value.clone());
-            let then = posterior(network, &evidence::again(&concerned, &others, &with));
+            answer(&mut with, step, value.clone());
+            let then = posterior(network, &evidence::again(observed, &concerned, &with));
             let probability = (then.log_evidence - now.log_evidence).exp();
             Foreseen { value, probability, posterior: then }
         })
@@ -57,6 +58,11 @@ pub fn foresee(
 /// The case with one more answer.
 pub fn answered(case: &Case, step: &StepRow, value: AnswerValue) -> Case {
     let mut with = case.clone();
+    answer(&mut with, step, value);
+    with
+}
+
+fn answer(case: &mut Case, step: &StepRow, value: AnswerValue) {
     let reads = value.choices().into_iter().filter_map(|choice| step.reads(choice)).max();
     let answer = CaseAnswer {
         value,
@@ -65,8 +71,7 @@ pub fn answered(case: &Case, step: &StepRow, value: AnswerValue) -> Case {
         open: false,
         measured: None,
     };
-    with.answers.insert(step.id.clone(), answer);
-    with
+    case.answers.insert(step.id.clone(), answer);
 }
 
 /// How far a foreseen reading lies from the edge of the maker's range, rpm: workshop judgement.

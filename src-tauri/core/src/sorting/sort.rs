@@ -31,7 +31,10 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
     let intervals = draws.map(|draws| draws.intervals(&observed, &all));
     let outlook: Vec<Outlook<'_>> = open
         .iter()
-        .map(|step| Outlook { row: step.row, foreseen: foresee(trade, &network, case, &all, step.row) })
+        .map(|step| Outlook {
+            row: step.row,
+            foreseen: foresee(trade, &network, case, (&observed, &all), step.row),
+        })
         .collect();
     let decisions = judge::decisions(trade, &network);
     let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
