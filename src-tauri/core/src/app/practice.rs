@@ -7,13 +7,10 @@ use std::sync::MutexGuard;
 use crate::model::visit::Intake;
 
 use super::failure::Failure;
-use super::fault::{Fault, Refusal};
+use super::fault::Refusal;
 use super::request::Request;
 use super::response::Response;
 use super::steady::{Steady, shown};
-
-/// Name of the folder inside the data folder.
-const FOLDER: &str = "practice";
 
 /// The folder practised in, if it is open.
 pub(super) type Practised = Option<Box<Steady>>;
@@ -24,9 +21,8 @@ impl Steady {
         let (technician, locale) = self.who()?;
         let mut practised = self.practised()?;
         *practised = None;
-        let folder = self.practice_folder()?;
-        self.cleared(&folder)?;
-        let fresh = Self::open(self.setup_for(folder)?)?;
+        self.cleared()?;
+        let fresh = Self::open(self.setup_for(self.practice_folder()?)?)?;
         fresh.handle(Request::SetTechnician { name: technician })?;
         fresh.handle(Request::SetPreference { name: "locale".to_owned(), value: locale })?;
         let opened = fresh.handle(Request::Open { intake })?;
@@ -49,7 +45,7 @@ impl Steady {
     /// Throws the practice visit away and says what the first screen needs.
     pub(super) fn end_practice(&self) -> Result<Response, Failure> {
         *self.practised()? = None;
-        self.cleared(&self.practice_folder()?)?;
+        self.cleared()?;
         self.handle(Request::Home)
     }
 
@@ -76,17 +72,13 @@ impl Steady {
     }
 
     fn practice_folder(&self) -> Result<PathBuf, Failure> {
-        Ok(self.lock()?.store.folder().join(FOLDER))
+        Ok(self.lock()?.store.practice_folder())
     }
 
     /// Nothing is left of a practice folder.
-    fn cleared(&self, folder: &std::path::Path) -> Result<(), Failure> {
-        match std::fs::remove_dir_all(folder) {
-            Err(error) if error.kind() != std::io::ErrorKind::NotFound => {
-                Err(shown(&Fault::Internal(format!("remove practice: {error}")), &self.lock()?.locale()))
-            }
-            _ => Ok(()),
-        }
+    fn cleared(&self) -> Result<(), Failure> {
+        let inner = self.lock()?;
+        inner.store.clear_practice().map_err(|fault| shown(&fault.into(), &inner.locale()))
     }
 
     fn refused(&self, refusal: Refusal) -> Failure {

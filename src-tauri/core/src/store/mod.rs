@@ -13,6 +13,7 @@ pub mod open;
 pub mod outcomes;
 pub mod outgoing;
 pub mod photo_files;
+pub mod practice;
 pub mod salvage;
 pub mod settings;
 pub mod staging;

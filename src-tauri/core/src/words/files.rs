@@ -1,4 +1,5 @@
-//! The text files that are compiled in. The screens' own file, `screens.ftl`, is read by the screens alone.
+//! The text files that are compiled in. The screens' own, `screens.ftl` and `bay.ftl`, are
+//! read by the screens alone.
 
 /// One language and its files, each with its name.
 pub struct Locale {
