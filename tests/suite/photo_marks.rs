@@ -1,12 +1,9 @@
 //! Marks over photos and pairs of photos: entries over an untouched photo, bounded, taken back by undo,
 //! carried by a handover, and in every paper.
 
-use std::path::Path;
-
 use base64::Engine;
 use image::{ExtendedColorType, ImageEncoder, Rgb, RgbImage};
 use serde_json::{Value, json};
-use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::{History, Response};
 use steady_core::app::{PhotoSize, Steady};
@@ -15,7 +12,7 @@ use steady_core::content::shared::PhotoLine;
 use steady_core::model::mark::Mark;
 use steady_core::model::standing::{Standing, StepStand};
 
-use crate::bench_tools::{ask, case, code, scratch};
+use crate::bench_tools::{ask, code, scratch};
 use crate::handover::exported;
 
 const STEP: &str = "housing-look";
@@ -283,8 +280,7 @@ fn a_handover_carries_marks_and_pairs() {
 #[test]
 fn a_waived_photo_says_why_in_the_finding() {
     let (_folder, steady) = scratch();
-    let checked = case("rigid-engine-speed", "housing-look=sound").to_string();
-    let visit = replay(&steady, &checked, Path::new(".")).unwrap().visit;
+    let visit = visit(&steady);
     let waive =
         |reason: &str| json!({ "ask": "waive-photo", "visit": visit, "step": STEP, "reason": reason });
     for (reason, shown) in [

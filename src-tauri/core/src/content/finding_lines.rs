@@ -87,10 +87,11 @@ pub fn not_checked(standing: &Standing, words: &Words) -> Option<String> {
 }
 
 /// Whether nothing can be read off a step: no answer that says something, no photo, no gauge, no dispute, no
-/// reason.
+/// reason; where nobody answered, none for the missing photo either.
 fn is_unchecked(standing: &Standing, step: &StepStand) -> bool {
     let says_nothing = |given: &Answered| without_result(step) && !given.disputed && given.reason.is_none();
-    step.photo.is_none() && !is_gauged(standing, step) && step.answered.as_ref().is_none_or(says_nothing)
+    let silent = step.answered.as_ref().map_or(step.waiver.is_none(), says_nothing);
+    step.photo.is_none() && !is_gauged(standing, step) && silent
 }
 
 /// Every cause of this car.
