@@ -30,5 +30,5 @@ fn built(profile: &[&str]) -> Outcome<()> {
     node::check()?;
     ["ui", "tests/browser"].into_iter().try_for_each(node::install)?;
     start::to_the_end(&mut node::npm("ui", &["run", "build"]))?;
-    start::to_the_end(&mut start::cargo(&[&["build", "--package", "steady"], profile].concat()))
+    start::to_the_end(&mut start::cargo(&[&["build", "--workspace", "--bin", "steady"], profile].concat()))
 }

@@ -3,7 +3,7 @@
 use crate::model::answer::AnswerValue;
 use crate::model::bench::{BenchBody, BoreStage};
 use crate::model::entry::{Entry, EntryBody};
-use crate::walk::record::{self, Record};
+use crate::walk::record;
 
 use super::fault::Fault;
 use super::judged;
@@ -13,11 +13,14 @@ use super::steady::Inner;
 pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
     let chain = inner.chain(visit)?;
     let record = record::read(&chain.entries);
-    let entries = chain.entries.iter().map(|entry| line(entry, &record)).collect();
+    let superseded = record::superseded(&chain.entries, &record.withdrawn);
+    let stands =
+        |entry: &Entry| !record.withdrawn.contains(&entry.hash) && !superseded.contains(entry.hash.as_str());
+    let entries = chain.entries.iter().map(|entry| line(entry, stands(entry))).collect();
     Ok(Response::History(History { visit: visit.to_owned(), entries }))
 }
 
-fn line(entry: &Entry, record: &Record) -> HistoryLine {
+fn line(entry: &Entry, stands: bool) -> HistoryLine {
     let said = said(&entry.body);
     HistoryLine {
         seq: entry.seq,
@@ -29,7 +32,7 @@ fn line(entry: &Entry, record: &Record) -> HistoryLine {
         causes: said.causes,
         reason: said.reason.map(str::to_owned),
         by: said.by.to_owned(),
-        superseded: record.withdrawn.contains(&entry.hash) || record.superseded.contains(&entry.hash),
+        superseded: !stands,
     }
 }
 

@@ -300,12 +300,18 @@ impl Inner {
 
     /// Where a visit stands, from what is at hand or from disk.
     pub(super) fn standing(&mut self, visit: &str) -> Result<Standing, Fault> {
+        self.derive_at_hand(visit)?;
+        let standing = self.at_hand.as_ref().and_then(|at_hand| at_hand.standing.clone());
+        standing.ok_or_else(|| Refusal::UnknownVisit.into())
+    }
+
+    fn derive_at_hand(&mut self, visit: &str) -> Result<(), Fault> {
         self.take_in_hand(visit)?;
         let Some(at_hand) = &mut self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
         if at_hand.standing.is_none() {
             at_hand.standing = Some(derived(&self.trade, visit, &at_hand.chain, &self.device, &self.drawn)?);
         }
-        at_hand.standing.clone().ok_or_else(|| Refusal::UnknownVisit.into())
+        Ok(())
     }
 
     /// The visit's entries.
@@ -353,12 +359,14 @@ impl Inner {
         decide: impl FnOnce(Scene<'_>) -> Result<Option<EntryBody>, Refusal>,
     ) -> Result<Response, Fault> {
         let by = self.technician(by)?;
-        let standing = self.standing(visit)?;
-        let Some(AtHand { chain, .. }) = &self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
-        let scene = Scene { trade: &self.trade, entries: &chain.entries, standing: &standing, by: &by };
+        self.derive_at_hand(visit)?;
+        let Some(AtHand { chain, standing: Some(standing), .. }) = &self.at_hand else {
+            return Err(Refusal::UnknownVisit.into());
+        };
+        let scene = Scene { trade: &self.trade, entries: &chain.entries, standing, by: &by };
         match decide(scene)? {
             Some(body) => self.write(visit, body),
-            None => Ok(Response::Visit(Box::new(standing))),
+            None => self.look(visit),
         }
     }
 

@@ -1,6 +1,6 @@
 //! The ledger read once, front to back: what stands after supersession and withdrawal.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, HashSet};
 
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::BenchBody;
@@ -48,8 +48,6 @@ pub struct Record {
     pub outcome: Option<(Outcome, String, Moment)>,
     /// Hashes of entries that were withdrawn.
     pub withdrawn: BTreeSet<String>,
-    /// Hashes of answers that a later answer superseded.
-    pub superseded: BTreeSet<String>,
 }
 
 /// An answer that neither was superseded nor withdrawn.
@@ -72,15 +70,20 @@ pub struct StandingAnswer {
 /// Reads entries in their stored order.
 pub fn read(entries: &[Entry]) -> Record {
     let withdrawn: BTreeSet<String> = entries.iter().filter_map(withdrawn_entry).collect();
-    let live = || entries.iter().filter(|entry| !withdrawn.contains(&entry.hash));
-    let superseded: BTreeSet<String> = live().flat_map(superseded_answers).cloned().collect();
-    let mut record = Record { superseded, ..Record::default() };
-    for entry in live() {
-        record.take(entry);
+    let superseded = superseded(entries, &withdrawn);
+    let mut record = Record::default();
+    for entry in entries.iter().filter(|entry| !withdrawn.contains(&entry.hash)) {
+        record.take(entry, superseded.contains(entry.hash.as_str()));
     }
     record.updated_at = entries.iter().map(|entry| entry.at).max();
     record.withdrawn = withdrawn;
     record
+}
+
+/// Hashes of the answers that a later answer, itself not withdrawn, superseded.
+pub fn superseded<'e>(entries: &'e [Entry], withdrawn: &BTreeSet<String>) -> HashSet<&'e str> {
+    let live = entries.iter().filter(|entry| !withdrawn.contains(&entry.hash));
+    live.flat_map(superseded_answers).map(String::as_str).collect()
 }
 
 fn withdrawn_entry(entry: &Entry) -> Option<String> {
@@ -92,7 +95,7 @@ fn superseded_answers(entry: &Entry) -> &[String] {
 }
 
 impl Record {
-    fn take(&mut self, entry: &Entry) {
+    fn take(&mut self, entry: &Entry, superseded: bool) {
         let beside = match &entry.body {
             EntryBody::Bench { bench, .. } => !matches!(bench, BenchBody::Gauged { .. }),
             EntryBody::PhotoKept { step, .. } => step.starts_with("bench-"),
@@ -110,6 +113,7 @@ impl Record {
             EntryBody::OrderChosen { order, .. } => self.order = Some(*order),
             EntryBody::GateConfirmed { set, gate, by } => self.confirm(set, gate, by, entry.at),
             EntryBody::PartLeft { .. } => self.leave(),
+            EntryBody::Answered { .. } if superseded => {}
             EntryBody::Answered { step, .. } => self.answer(step, entry),
             EntryBody::PhotoKept { step, photo, .. } => {
                 self.photos.entry(step.clone()).or_default().push((photo.clone(), entry.at));
@@ -164,9 +168,6 @@ impl Record {
 
     fn answer(&mut self, step: &str, entry: &Entry) {
         let EntryBody::Answered { value, temperature, reason, by, .. } = &entry.body else { return };
-        if self.superseded.contains(&entry.hash) {
-            return;
-        }
         self.answers.entry(step.to_owned()).or_default().push(StandingAnswer {
             entry: entry.hash.clone(),
             value: value.clone(),
