@@ -11,7 +11,7 @@ use super::chance::Chance;
 use super::evidence::Observation;
 use super::network::{Network, Numbers};
 use super::number::{LANES, Lanes};
-use super::posterior::{Posterior, posterior};
+use super::posterior::{Posterior, solve};
 
 /// Networks drawn, in groups that are sorted side by side.
 pub const DRAWS: usize = 200;
@@ -37,8 +37,7 @@ impl Draws {
     /// The interval of each cause in network order, and last of "none present". Each holds the
     /// probability itself.
     pub fn intervals(&self, observed: &[Observation], all: &Posterior) -> Vec<Interval> {
-        let drawn: Vec<Posterior<Lanes>> =
-            self.groups.iter().map(|group| posterior(group, observed)).collect();
+        let drawn: Vec<Posterior<Lanes>> = self.groups.iter().map(|group| solve(group, observed)).collect();
         let causes = (0..all.causes.len()).map(|cause| {
             let drawn = drawn.iter().filter_map(|one| one.causes.get(cause).copied());
             interval(drawn, all.causes.get(cause).copied().unwrap_or(0.0))

@@ -36,18 +36,23 @@ impl Number for f64 {
     const SMALL: f64 = 1e-60;
     const LEAST: f64 = f64::MIN_POSITIVE;
 
+    #[inline]
     fn all(value: f64) -> Self {
         value
     }
+    #[inline]
     fn greater(self, other: Self) -> Self {
         self.max(other)
     }
+    #[inline]
     fn logarithm(self) -> Self {
         self.ln()
     }
+    #[inline]
     fn below(self, limit: f64) -> bool {
         self < limit
     }
+    #[inline]
     fn above(self, limit: f64) -> bool {
         self > limit
     }
@@ -62,6 +67,7 @@ pub const LANES: usize = 8;
 pub struct Lanes(pub [f32; LANES]);
 
 impl Lanes {
+    #[inline]
     fn zip(self, other: Self, work: impl Fn(f32, f32) -> f32) -> Self {
         let (Self(left), Self(right)) = (self, other);
         let mut out = left;
@@ -72,6 +78,7 @@ impl Lanes {
     }
 
     /// One value for each network.
+    #[inline]
     pub fn each(mut value: impl FnMut() -> f64) -> Self {
         Self(from_fn(|_| value() as f32))
     }
@@ -79,6 +86,7 @@ impl Lanes {
 
 impl Add for Lanes {
     type Output = Self;
+    #[inline]
     fn add(self, other: Self) -> Self {
         self.zip(other, |left, right| left + right)
     }
@@ -86,6 +94,7 @@ impl Add for Lanes {
 
 impl Sub for Lanes {
     type Output = Self;
+    #[inline]
     fn sub(self, other: Self) -> Self {
         self.zip(other, |left, right| left - right)
     }
@@ -93,6 +102,7 @@ impl Sub for Lanes {
 
 impl Mul for Lanes {
     type Output = Self;
+    #[inline]
     fn mul(self, other: Self) -> Self {
         self.zip(other, |left, right| left * right)
     }
@@ -100,12 +110,14 @@ impl Mul for Lanes {
 
 impl Div for Lanes {
     type Output = Self;
+    #[inline]
     fn div(self, other: Self) -> Self {
         self.zip(other, |left, right| left / right)
     }
 }
 
 impl MulAssign for Lanes {
+    #[inline]
     fn mul_assign(&mut self, other: Self) {
         *self = *self * other;
     }
@@ -115,18 +127,23 @@ impl Number for Lanes {
     const SMALL: f64 = 1e-12;
     const LEAST: f64 = f32::MIN_POSITIVE as f64;
 
+    #[inline]
     fn all(value: f64) -> Self {
         Self([value as f32; LANES])
     }
+    #[inline]
     fn greater(self, other: Self) -> Self {
         self.zip(other, f32::max)
     }
+    #[inline]
     fn logarithm(self) -> Self {
         Self(self.0.map(f32::ln))
     }
+    #[inline]
     fn below(self, limit: f64) -> bool {
         self.0.iter().any(|one| f64::from(*one) < limit)
     }
+    #[inline]
     fn above(self, limit: f64) -> bool {
         self.0.iter().any(|one| f64::from(*one) > limit)
     }

@@ -27,7 +27,12 @@ pub struct Posterior<N = f64> {
 }
 
 /// The exact posterior.
-pub fn posterior<N: Number>(network: &Network<N>, evidence: &[Observation]) -> Posterior<N> {
+pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
+    solve(network, evidence)
+}
+
+/// The exact posterior of one network or of several side by side.
+pub(super) fn solve<N: Number>(network: &Network<N>, evidence: &[Observation]) -> Posterior<N> {
     let mut odds = Odds::beforehand(network);
     let mut rest = Vec::new();
     for observation in evidence {
@@ -222,7 +227,8 @@ fn each_present<N: Number>(weights: &[N], bits: usize) -> Vec<N> {
     let mut left = weights.to_vec();
     let mut present = vec![N::all(0.0); bits];
     for one in present.iter_mut().rev() {
-        *one = sum_out(&mut left, true);
+        *one = sum(left.get(left.len() / 2..).unwrap_or_default());
+        sum_out(&mut left, true);
     }
     present
 }
@@ -236,15 +242,12 @@ fn all_absent<N: Number>(weights: &[N], touched: &[usize], concerns: &dyn Fn(usi
     sum(&left)
 }
 
-/// Takes the topmost bit out: its upper half is added to the lower one, or dropped. Gives back what the
-/// upper half weighs.
-fn sum_out<N: Number>(left: &mut Vec<N>, added: bool) -> N {
+/// Takes the topmost bit out: its upper half is added to the lower one, or dropped.
+fn sum_out<N: Number>(left: &mut Vec<N>, added: bool) {
     let half = left.len() / 2;
     let (lower, upper) = left.split_at_mut(half);
-    let weight = sum(upper);
     if added {
         lower.iter_mut().zip(upper.iter()).for_each(|(lower, upper)| *lower = *lower + *upper);
     }
     left.truncate(half);
-    weight
 }
