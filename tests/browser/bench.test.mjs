@@ -3,40 +3,18 @@
 // the sleeve, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { openPhone, startDesk, violations } from "./stage.mjs";
+import { journey } from "./journey.mjs";
 
 const SEAT = fileURLToPath(new URL("../../demo-data/photos/seat.jpg", import.meta.url));
 
 let desk;
 let phone;
 
-before(async () => {
-  desk = await startDesk();
-  phone = await openPhone(desk);
-  phone.page.setDefaultTimeout(15_000);
-});
+const { go, accessible, confirmGates, sayWho, startVisit } = journey((opened) => ({ desk, phone } = opened));
 
-after(async () => {
-  await phone?.browser.close();
-  await desk?.stop();
-});
-
-const place = () => phone.page.evaluate(() => location.hash);
-
-async function go(where) {
-  const visit = /#\/visit\/[^/]+/.exec(await place())[0];
-  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
-  await phone.page.waitForTimeout(300);
-}
-
-async function accessible(screen) {
-  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > screen.width);
-  assert.deepEqual([...(await violations(phone.page)), ...(wide ? ["wider than the phone"] : [])], [], screen);
-}
-
-async function confirmGates(set) {
+async function confirmBenchGates(set) {
   const { page } = phone;
   const part = page.getByTestId(`bench-gates-${set}`);
   if (!(await part.evaluate((details) => details.open))) await part.locator("summary").click();
@@ -56,27 +34,13 @@ async function unfold(id) {
 }
 
 test("a visit is opened", async () => {
-  const { page, id } = phone;
-  await page.goto(desk.address);
-  await id("technician").fill("Kim Marsh");
-  await id("save-technician").click();
-  await id("new-visit").click();
-  await id("layout-rigid-engine-speed").click();
-  await id("plate").fill("TR 4417");
-  await id("save-intake").click();
-  await page.waitForFunction(() => location.hash.includes("/visit/"));
-  await page.waitForTimeout(300);
+  await sayWho();
+  await startVisit("TR 4417");
 });
 
 test("a gauge under the car decides what a hand left unsure", async () => {
   const { page, id } = phone;
-  await go("gates/lift");
-  const gates = page.locator("[data-testid^=gate-]");
-  await gates.first().waitFor();
-  for (let index = 0; index < (await gates.count()); index += 1) {
-    await gates.nth(index).click();
-    await page.waitForTimeout(200);
-  }
+  await confirmGates("lift");
   await go("step/play-vertical");
   await id("temperature-cold").click();
   await id("answer-unsure").click();
@@ -108,7 +72,7 @@ test("nothing of the bench can be recorded before its gates", async () => {
 
 test("an oval bore is entered and shows its polar plot and the skim picture", async () => {
   const { page, id } = phone;
-  await confirmGates("teardown");
+  await confirmBenchGates("teardown");
   await unfold("bench-found");
   const found = id("bench-found");
   await found.getByTestId("bore-angles").fill("6");
@@ -134,7 +98,7 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
 
 test("passes, fit, ring and note lead to a repair record", async () => {
   const { page, id } = phone;
-  await confirmGates("machining");
+  await confirmBenchGates("machining");
   await id("contact-partly").click();
   await page.waitForTimeout(300);
   for (const count of [1, 2]) {

@@ -4,9 +4,10 @@
 
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { openPhone, startDesk, violations } from "./stage.mjs";
+import { journey } from "./journey.mjs";
+import { violations } from "./stage.mjs";
 
 const file = (name) => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 const STEP = "housing-look";
@@ -14,21 +15,11 @@ const STEP = "housing-look";
 let desk;
 let phone;
 
-before(async () => {
-  desk = await startDesk();
-  phone = await openPhone(desk);
-  const { page, id } = phone;
-  page.setDefaultTimeout(15_000);
+const { go, confirmGates, sayWho } = journey(async (opened) => {
+  ({ desk, phone } = opened);
   const shot = (await readFile(file("demo-data/photos/housing.jpg"))).toString("base64");
-  await page.addInitScript(playPhone, { shot });
-  await page.goto(desk.address);
-  await id("technician").fill("Kim Marsh");
-  await id("save-technician").tap();
-});
-
-after(async () => {
-  await phone?.browser.close();
-  await desk?.stop();
+  await phone.page.addInitScript(playPhone, { shot });
+  await sayWho();
 });
 
 /** Runs in the page, before its own script: the phone's side of the bridge. */
@@ -87,12 +78,6 @@ function playPhone({ shot }) {
 
 const asked = (command) => phone.page.evaluate((name) => globalThis.phone.asked(name), command);
 
-async function go(where) {
-  const hash = await phone.page.evaluate(() => location.hash);
-  const visit = /#\/visit\/[^/]+/.exec(hash)[0];
-  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
-}
-
 test("a VIN is read from its barcode and shown with its check digit", async () => {
   const { page, id } = phone;
   await id("new-visit").tap();
@@ -127,13 +112,7 @@ test("the page keeps clear of the phone's bars", async () => {
 
 test("a photo that the camera took while the app was away is offered, kept, and its file goes", async () => {
   const { page, id } = phone;
-  await go("gates/lift");
-  const gates = page.locator("[data-testid^=gate-]");
-  await gates.first().waitFor();
-  for (let index = 0; index < (await gates.count()); index += 1) {
-    await gates.nth(index).click();
-    await page.locator("[data-testid^=gate-][aria-pressed='true']").nth(index).waitFor();
-  }
+  await confirmGates("lift");
   await go(`step/${STEP}`);
   const opened = page.waitForEvent("filechooser");
   await page.locator("label:has([data-testid=photo-input])").tap();

@@ -2,54 +2,28 @@
 // and mouse, before and after, and the code that hands the short text over.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { hand, openPhone, startDesk, violations } from "./stage.mjs";
+import { journey } from "./journey.mjs";
+import { hand } from "./stage.mjs";
 
 const photo = (name) => fileURLToPath(new URL(`../../demo-data/photos/${name}.jpg`, import.meta.url));
 const STEP = "housing-look";
 
-let desk;
 let phone;
 /** Names of the requests that were answered, in order. */
 const answered = [];
 
-before(async () => {
-  desk = await startDesk();
-  phone = await openPhone(desk);
-  const { page, id } = phone;
-  page.setDefaultTimeout(15_000);
-  page.on("response", (response) => {
+const { go, accessible, confirmGates, sayWho, startVisit } = journey(async (opened) => {
+  ({ phone } = opened);
+  phone.page.on("response", (response) => {
     if (response.url().endsWith("/api")) answered.push(JSON.parse(response.request().postData()).ask);
   });
-  await page.goto(desk.address);
-  await id("technician").fill("Kim Marsh");
-  await id("save-technician").tap();
-  await id("new-visit").tap();
-  await id("layout-rigid-engine-speed").tap();
-  await id("plate").fill("Łódź 7");
-  await id("save-intake").tap();
-  await page.waitForFunction(() => location.hash.includes("/visit/"));
-  await go("gates/lift");
-  const gates = page.locator("[data-testid^=gate-]");
-  await gates.first().waitFor();
-  for (let index = 0; index < (await gates.count()); index += 1) {
-    await gates.nth(index).click();
-    await page.locator("[data-testid^=gate-][aria-pressed='true']").nth(index).waitFor();
-  }
+  await sayWho();
+  await startVisit("Łódź 7");
+  await confirmGates("lift");
   await go(`step/${STEP}`);
 });
-
-after(async () => {
-  await phone?.browser.close();
-  await desk?.stop();
-});
-
-async function go(where) {
-  const hash = await phone.page.evaluate(() => location.hash);
-  const visit = /#\/visit\/[^/]+/.exec(hash)[0];
-  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
-}
 
 const marks = (count) => phone.page.locator(`[data-testid=photo-stage] [data-testid=marks][data-count='${count}']`).waitFor();
 const percent = async () => Number(await phone.id("photo-stage").getAttribute("data-percent"));
@@ -73,12 +47,6 @@ async function mouse([fromX, fromY], [toX, toY]) {
   await page.mouse.up();
 }
 
-async function fine(screen) {
-  assert.deepEqual(await violations(phone.page), [], `axe on ${screen}`);
-  const wide = await phone.page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
-  assert.ok(!wide, `${screen} is wider than the phone`);
-}
-
 test("the core hears of a photo before the camera opens, and a page that ended in between offers it again", async () => {
   const { page, id } = phone;
   await id("answer-sound").waitFor();
@@ -87,7 +55,7 @@ test("the core hears of a photo before the camera opens, and a page that ended i
   assert.equal(answered.at(-1), "want-photo", "the camera opened first");
   await page.reload();
   await id("wanted").waitFor();
-  await fine("the offer of a photo");
+  await accessible("the offer of a photo");
   await id("wanted-choose").setInputFiles(photo("housing"));
   await id("photo").waitFor();
   await id("wanted").waitFor({ state: "detached" });
@@ -145,7 +113,7 @@ test("the photo is enlarged to one to one by buttons a glove can press, by pinch
   const before = await moved();
   await fingers.drag([at(0.5, 0.5), at(0.6, 0.55), at(0.7, 0.6)]);
   assert.notEqual(await moved(), before);
-  await fine("the photo looked at closely");
+  await accessible("the photo looked at closely");
 });
 
 test("marks are drawn by keyboard and mouse, taken back, and undone as one set", async () => {
@@ -185,7 +153,7 @@ test("two photos of the step stand side by side here and in the finding, once th
   assert.equal(await id("pair").count(), 0);
   await id("pair-with").first().tap();
   await id("pair").waitFor();
-  await fine("before and after");
+  await accessible("before and after");
   await go("finding");
   await page.waitForFunction(() => document.querySelectorAll("[data-testid=paper-photo]").length === 2);
   const words = await id("paper-photo").evaluateAll((found) => found.map((one) => one.alt));
@@ -205,7 +173,7 @@ test("the note shows the short text as a code, black on white with room round it
   const { width } = await id("qr-code").boundingBox();
   const modules = await id("qr-code").evaluate((code) => code.viewBox.baseVal.width);
   assert.ok(width / modules >= 3, `a module is ${width / modules} dots wide`);
-  await fine("the code on the note");
+  await accessible("the code on the note");
 });
 
 test("a photo that cannot be read is refused with what to do, and none is waived in own words", async () => {

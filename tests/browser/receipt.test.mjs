@@ -2,45 +2,16 @@
 // a buzz at 2,500 in neutral and movement felt up and down at a rigid support.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { hand, openPhone, startDesk, violations } from "./stage.mjs";
+import { test } from "node:test";
+import { journey } from "./journey.mjs";
+import { hand } from "./stage.mjs";
 
 let desk;
 let phone;
 
-before(async () => {
-  desk = await startDesk();
-  phone = await openPhone(desk);
-});
-
-after(async () => {
-  await phone?.browser.close();
-  await desk?.stop();
-});
+const { go, accessible, confirmGates } = journey((opened) => ({ desk, phone } = opened));
 
 const place = () => phone.page.evaluate(() => location.hash);
-
-async function go(where) {
-  const visit = /#\/visit\/[^/]+/.exec(await place())[0];
-  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
-  await phone.page.waitForTimeout(300);
-}
-
-async function accessible(screen) {
-  assert.deepEqual(await violations(phone.page), [], `axe on ${screen}`);
-}
-
-async function confirmGates(set) {
-  await go(`gates/${set}`);
-  const gates = phone.page.locator("[data-testid^=gate-]");
-  await gates.first().waitFor();
-  const count = await gates.count();
-  assert.ok(count >= 5, `only ${count} gates in ${set}`);
-  for (let index = 0; index < count; index += 1) {
-    await gates.nth(index).click();
-    await phone.page.locator("[data-testid^=gate-][aria-pressed='true']").nth(index).waitFor();
-  }
-}
 
 async function answer(step, value) {
   await go(`step/${step}`);

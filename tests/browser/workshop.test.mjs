@@ -2,38 +2,17 @@
 // a rating with nothing to repair asks for no repair.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { openPhone, startDesk, violations } from "./stage.mjs";
+import { test } from "node:test";
+import { journey } from "./journey.mjs";
 
 let desk;
 let phone;
 
-before(async () => {
-  desk = await startDesk();
-  phone = await openPhone(desk);
-});
-
-after(async () => {
-  await phone?.browser.close();
-  await desk?.stop();
-});
-
-async function accessible(screen) {
-  assert.deepEqual(await violations(phone.page), [], `axe on ${screen}`);
-}
-
-async function visitScreen(where) {
-  const hash = await phone.page.evaluate(() => location.hash);
-  const visit = /#\/visit\/[^/]+/.exec(hash)[0];
-  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
-  await phone.page.waitForTimeout(400);
-}
+const { go, accessible, confirmGates, sayWho, startVisit } = journey((opened) => ({ desk, phone } = opened));
 
 test("the workshop enters its particulars, and a number that could be two is refused", async () => {
   const { page, id } = phone;
-  await page.goto(desk.address);
-  await id("technician").fill("Kim Marsh");
-  await id("save-technician").click();
+  await sayWho();
   await id("go-settings").click();
   await id("workshop").click();
   await id("workshop-name").fill("Example Works");
@@ -60,12 +39,9 @@ test("the workshop enters its particulars, and a number that could be two is ref
 
 test("a note without a rating names the workshop and speaks of no repair", async () => {
   const { page, id } = phone;
-  await page.goto(`${desk.origin}/#/new`);
-  await id("layout-rigid-engine-speed").click();
-  await id("plate").fill("TR 4417");
-  await id("save-intake").click();
-  await page.waitForFunction(() => location.hash.includes("/visit/"));
-  await visitScreen("note");
+  await page.goto(`${desk.origin}/#/`);
+  await startVisit("TR 4417");
+  await go("note");
   await id("letterhead").waitFor();
   const said = await page.locator("main").innerText();
   assert.match(said, /Example Works/);
@@ -76,17 +52,11 @@ test("a note without a rating names the workshop and speaks of no repair", async
 
 test("movement felt brings the scope of work with the workshop's hours, never as a quote", async () => {
   const { page, id } = phone;
-  await visitScreen("gates/lift");
-  const gates = page.locator("[data-testid^=gate-]");
-  await gates.first().waitFor();
-  for (let index = 0; index < (await gates.count()); index += 1) {
-    await gates.nth(index).click();
-    await page.waitForTimeout(150);
-  }
-  await visitScreen("step/play-vertical");
+  await confirmGates("lift");
+  await go("step/play-vertical");
   await id("answer-felt").click();
   await page.waitForTimeout(300);
-  await visitScreen("finding");
+  await go("finding");
   await id("scope").waitFor();
   const scope = await id("scope").innerText();
   assert.match(scope, /bench decides after teardown/);
@@ -94,7 +64,7 @@ test("movement felt brings the scope of work with the workshop's hours, never as
   assert.match(scope, /86\.50 GBP/);
   assert.match(scope, /never a quote/);
   await accessible("the finding");
-  await visitScreen("note");
+  await go("note");
   assert.match(await id("decision-repair").innerText(), /repaired/);
 });
 
