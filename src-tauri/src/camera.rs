@@ -25,8 +25,8 @@ const EMPTY_FOR: Duration = Duration::from_secs(10 * 60);
 const KEPT_FOR: Duration = Duration::from_secs(7 * 24 * 3600);
 /// What is handed to the core at once, bytes.
 const PIECE: usize = 256 * 1024;
-/// More than a camera's photo; the core's own limit is the same.
-const MAX_BYTES: u64 = 60 * 1024 * 1024;
+/// Longest file that the core takes in.
+const MAX_BYTES: u64 = steady_core::photos::intake::MAX_BYTES as u64;
 
 /// A photo in the folder.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

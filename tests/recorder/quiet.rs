@@ -1,4 +1,4 @@
-//! A data folder opened with a press that prints nothing: what both programs here start from.
+//! A data folder opened with a press that prints nothing: what the programs here start from.
 
 use std::path::PathBuf;
 use std::sync::Arc;

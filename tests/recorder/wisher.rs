@@ -3,31 +3,20 @@
 
 #![expect(clippy::unwrap_used, clippy::print_stdout, reason = "a test tool may fail loudly")]
 
+mod quiet;
+
 use std::io::Write;
-use std::sync::Arc;
 use std::time::Duration;
 
-use steady_core::app::press::{Paper, Press, PressError, PrintRun};
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
-use steady_core::app::{Setup, Steady};
-use steady_core::model::time::Moment;
 use steady_core::model::visit::{Intake, Vehicle};
 
 const WISH: &str = "0191d2f0-0000-7000-8000-00000000aaaa";
 
-struct NoPress;
-
-impl Press for NoPress {
-    fn print(&self, _paper: Paper<'_>, _run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
-        Ok(Vec::new())
-    }
-}
-
 fn main() {
     let folder = std::env::args().nth(1).unwrap();
-    let setup = Setup { data_dir: folder.into(), press: Arc::new(NoPress), clock: Moment::now };
-    let steady = Steady::open(setup).unwrap();
+    let steady = quiet::open(folder.into());
     steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
     let vehicle = Vehicle { layout: "rigid-engine-speed".to_owned(), ..Vehicle::default() };
     let intake = Intake { vehicle, ..Intake::default() };

@@ -109,6 +109,25 @@ fn own_layouts_are_restored_first() {
     assert_eq!(new.import(&mut &*file).unwrap_err().code, "unknown-layout");
     assert_eq!(new.restore(backup.path()).unwrap().imported.taken, std::slice::from_ref(&visit));
     assert_eq!(code(&new, json!({ "ask": "look", "visit": visit })), "ok");
+    assert_eq!(code(&new, json!({ "ask": "look-as-sorted", "visit": visit })), "ok");
+}
+
+/// Visits mined out of a database bring the knowledge that sorted them along.
+#[test]
+fn salvaged_visits_can_be_sorted_again_as_they_were() {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::create_dir_all(folder.path().join("layouts")).unwrap();
+    std::fs::write(folder.path().join("layouts/own.toml"), "not a layout").unwrap();
+    let steady = open(folder.path()).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    let visit = small_visit(&steady, "TR 0001");
+    let asked = json!({ "ask": "look-as-sorted", "visit": visit });
+    let then = ask(&steady, asked.clone()).knowledge;
+    assert!(then.contains('+'), "{then}");
+    drop(steady);
+    let (_new, new) = scratch();
+    assert_eq!(new.salvage(&folder.path().join("steady.db")).unwrap().imported.taken, [visit]);
+    assert_eq!(ask(&new, asked).knowledge, then);
 }
 
 /// Pages in the middle are overwritten: every visit that still verifies is taken out, the others are

@@ -462,12 +462,28 @@ fn bad_readings_are_refused_by_name() {
     refused(|input| input["place"] = place(0.0, 15.0, 500.0, 5.0), "gauge-at-pivot");
     refused(|input| input["place"] = place(0.0, 100.0, 3.0, 5.0), "bearing-at-pivot");
     refused(|input| input["place"] = place(0.0, 100.0, 300.0, -5.0), "place-refused");
+    for (field, text, code) in [
+        ("pivot_mm", "0,5", "decimal-comma"),
+        ("gauge_mm", "", "not-a-number"),
+        ("bearing_mm", "400 thou", "mixed-units"),
+    ] {
+        let mut typed = place(0.0, 100.0, 300.0, 5.0);
+        typed[field] = json!(text);
+        refused(|input| input["place"] = typed.clone(), code);
+    }
     let no_maker = |input: &mut Value, bore: f64| {
         input["maker_limit"] = Value::Null;
         input["bearing"] = json!({"bore_mm": bore, "group": "CN"});
     };
     refused(|input| no_maker(input, 24.0), "bore-not-tabled");
     refused(|input| no_maker(input, 80.1), "bore-not-tabled");
+    refused(
+        |input| {
+            no_maker(input, 35.0);
+            input["bearing"]["bore_mm"] = json!("35,0");
+        },
+        "decimal-comma",
+    );
     for text in ["", "{", "[]", "{\"readings\": [0,08]}"] {
         assert_eq!(gauge(text, "en").unwrap_err().code, "gauge-file-unreadable");
     }

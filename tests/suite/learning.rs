@@ -172,8 +172,15 @@ fn learning_moves_probabilities_and_never_a_rating() {
         );
     }
     assert!(moved >= 4, "outcomes taught almost nothing: {moved}");
-    let page = page(&steady);
-    assert_eq!((page.outcomes, page.on_judgement_alone), (60, false));
+    assert_eq!((page(&steady).outcomes, page(&steady).on_judgement_alone), (60, false));
+    // Opened in a taught layout, and sorted again as it was once one outcome more has taught it.
+    let late = look(&visit(&steady, cases[0]));
+    assert_eq!(late.knowledge, format!("{}/60", before[0].knowledge));
+    let one_more = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;
+    ask(&steady, confirm(&one_more, &["worn-bearing"]));
+    assert_ne!(sorted(&look(&late.visit)), sorted(&late));
+    let again = ask(&steady, json!({ "ask": "look-as-sorted", "visit": late.visit, "knowledge": null }));
+    assert_eq!((&again.knowledge, sorted(&again)), (&late.knowledge, sorted(&late)));
 }
 
 #[test]

@@ -1,10 +1,13 @@
 //! A workshop's own layout file: read from the data folder, named in the finding by its own name.
 
+use std::path::Path;
+
 use serde_json::json;
+use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
-use crate::bench_tools::{ask, open};
+use crate::bench_tools::{ask, code, open};
 
 const OWN: &str = r#"
 id = "own-two-bearing"
@@ -49,4 +52,18 @@ fn own_layout_shows_by_its_name_and_a_bad_one_is_refused_alone() {
     assert_eq!(missing, None);
     assert!(refused[0].contains("own.toml") && refused[0].contains("causes"), "{refused:?}");
     assert!(named("not a layout", "rubber-centre").0.is_some(), "the shipped layouts keep working");
+}
+
+/// A case is rehearsed and a visit practised in folders of their own, which must know the layout too.
+#[test]
+fn own_layout_can_be_replayed_and_practised() {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::create_dir(folder.path().join("layouts")).unwrap();
+    std::fs::write(folder.path().join("layouts/own.toml"), OWN).unwrap();
+    let steady = open(folder.path()).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    let case = json!({ "vehicle": { "layout": "own-two-bearing" }, "answers": [] });
+    replay(&steady, &case.to_string(), Path::new(".")).unwrap();
+    let intake = json!({ "vehicle": { "layout": "own-two-bearing" } });
+    assert_eq!(code(&steady, json!({ "ask": "start-practice", "intake": intake })), "ok");
 }

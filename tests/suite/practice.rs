@@ -108,3 +108,12 @@ fn a_photo_of_the_practice_visit_is_shown_while_it_lasts() {
     assert_eq!(code(&steady, json!({ "ask": "end-practice" })), "ok");
     assert_eq!(steady.photo(&photo, PhotoSize::Thumb).unwrap_err().code, "photo-missing");
 }
+
+#[test]
+fn a_refused_intake_leaves_the_practice_visit_before_it() {
+    let (_folder, steady) = scratch();
+    let visit = start(&steady);
+    let unknown = json!({ "ask": "start-practice", "intake": { "vehicle": { "layout": "boat" } } });
+    assert_eq!(code(&steady, unknown), "unknown-layout");
+    assert_eq!(practise(&steady, json!({ "ask": "look", "visit": visit })), "ok");
+}

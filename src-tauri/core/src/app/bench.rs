@@ -35,7 +35,7 @@ const PASS_DIAMETER_MM: f64 = 0.0254;
 const CERTAINLY_OVAL_UM: f64 = 15.0;
 
 /// Longest note, characters.
-const MAX_NOTE: usize = 2_000;
+pub(super) const MAX_NOTE: usize = 2_000;
 
 /// The gates before heavy parts come off: nothing of the bench is recorded before.
 const TEARDOWN: &str = "teardown";

@@ -211,7 +211,7 @@ pub fn waive_photo(scene: Scene<'_>, step: &str, reason: &str) -> Result<EntryBo
     if reason.is_empty() {
         return Err(Refusal::WaiverEmpty);
     }
-    if reason.chars().count() > MAX_FIELD {
+    if !line_fits(&reason) {
         return Err(Refusal::WaiverTooLong);
     }
     Ok(EntryBody::PhotoWaived { step: step.to_owned(), reason, by: scene.by.to_owned() })
@@ -290,9 +290,15 @@ pub fn check_intake(trade: &Trade, intake: &Intake) -> Result<(), Refusal> {
 /// Whether what a person typed at intake is of a length that screens and papers can show.
 pub fn texts_fit(intake: &Intake) -> bool {
     let Intake { vehicle, owner, complaint, when, .. } = intake;
-    let within = |texts: &[&String], most: usize| texts.iter().all(|text| text.chars().count() <= most);
-    within(&[&vehicle.label, &vehicle.plate, &vehicle.vin, &owner.name, &owner.contact], MAX_FIELD)
-        && within(&[complaint, when], MAX_TEXT)
+    [&vehicle.label, &vehicle.plate, &vehicle.vin, &owner.name, &owner.contact]
+        .iter()
+        .all(|text| line_fits(text))
+        && [complaint, when].iter().all(|text| text.chars().count() <= MAX_TEXT)
+}
+
+/// Whether a line that a person typed is of a length that screens and papers can show.
+pub fn line_fits(text: &str) -> bool {
+    text.chars().count() <= MAX_FIELD
 }
 
 /// Longest name, plate, label or contact, characters.

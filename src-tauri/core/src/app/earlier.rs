@@ -16,7 +16,7 @@ use super::steady::Inner;
 const DAY_MS: f64 = 86_400_000.0;
 
 /// As many earlier visits as a trend takes.
-const MOST: usize = 24;
+pub(super) const MOST: usize = 24;
 
 /// Movement at a step on earlier visits of a visit's car, oldest first. What was read before a repair is left
 /// out: once a ring was turned after assembly, another bearing or seat is read. So is a broken chain.

@@ -85,7 +85,7 @@ pub fn give_opinion(scene: Scene<'_>, cause: &str, reason: &str) -> Result<Entry
 }
 
 /// Longest reason, characters.
-const MAX_REASON: usize = 2_000;
+pub(super) const MAX_REASON: usize = 2_000;
 
 /// A confirmed outcome as an entry, with what was known before; nothing if it stands confirmed as it is.
 ///

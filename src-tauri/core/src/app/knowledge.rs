@@ -20,8 +20,11 @@ use super::steady::Inner;
 pub(super) fn current(store: &mut Store, now: Moment) -> Result<(Trade, Vec<HomeNotice>), Fault> {
     let texts = Texts { layouts: store.own_layouts(), rows: store.own_knowledge(), ..Texts::shipped() };
     let (trade, [layouts, rows]) = texts.read().map_err(Fault::Internal)?;
-    let json = serde_json::to_string(&texts).map_err(|fault| Fault::Internal(fault.to_string()))?;
-    store.keep_knowledge(&trade.version, now, &json)?;
+    if !store.has_knowledge(&trade.version)? {
+        let json = serde_json::to_string(&texts).map_err(|fault| Fault::Internal(fault.to_string()))?;
+        // Where the disk has no room for it now, the next start tries again.
+        let _ = store.keep_knowledge(&trade.version, now, &json);
+    }
     let layouts = layouts.iter().map(|refused| notice("layout-file-refused", refused));
     let rows = rows.iter().map(|refused| notice("knowledge-row-refused", refused));
     Ok((trade, layouts.chain(rows).collect()))
@@ -29,6 +32,20 @@ pub(super) fn current(store: &mut Store, now: Moment) -> Result<(Trade, Vec<Home
 
 fn notice(id: &str, refused: &Refused) -> HomeNotice {
     HomeNotice { id: id.to_owned(), detail: format!("{}: {}", refused.file, refused.reason) }
+}
+
+/// Keeps the versions that another Steady kept, where their texts are what their name says.
+pub(super) fn take_over(store: &mut Store, kept: Vec<(String, String)>, now: Moment) -> Result<(), Fault> {
+    let is_true = |version: &str, texts: &str| {
+        let read = serde_json::from_str::<Texts>(texts).ok().and_then(|texts| texts.read().ok());
+        read.is_some_and(|(trade, _)| trade.version == version)
+    };
+    for (version, texts) in kept {
+        if !store.has_knowledge(&version)? && is_true(&version, &texts) {
+            store.keep_knowledge(&version, now, &texts)?;
+        }
+    }
+    Ok(())
 }
 
 /// Where a visit stands by the knowledge of a version, or by that which it recorded last: its outcome's,

@@ -6,6 +6,7 @@ use std::sync::MutexGuard;
 
 use crate::model::visit::Intake;
 
+use super::decide;
 use super::failure::Failure;
 use super::fault::Refusal;
 use super::request::Request;
@@ -19,12 +20,14 @@ impl Steady {
     /// Opens a visit to practise on, in place of any before.
     pub(super) fn start_practice(&self, intake: Intake) -> Result<Response, Failure> {
         let (technician, locale) = self.who()?;
+        self.checked(&intake)?;
         let mut practised = self.practised()?;
         *practised = None;
         self.cleared()?;
         let fresh = Self::open(self.setup_for(self.practice_folder()?)?)?;
         fresh.handle(Request::SetTechnician { name: technician })?;
         fresh.handle(Request::SetPreference { name: "locale".to_owned(), value: locale })?;
+        fresh.measure_as(self.lock()?.workshop.clone())?;
         let opened = fresh.handle(Request::Open { intake })?;
         *practised = Some(Box::new(fresh));
         Ok(opened)
@@ -69,6 +72,13 @@ impl Steady {
         let inner = self.lock()?;
         let who = inner.technician(None).map_err(|fault| shown(&fault, &inner.locale()))?;
         Ok((who, inner.locale()))
+    }
+
+    /// A refused intake leaves the practice visit before it.
+    fn checked(&self, intake: &Intake) -> Result<(), Failure> {
+        let inner = self.lock()?;
+        let checked = decide::check_intake(&inner.trade, intake);
+        checked.map_err(|refusal| shown(&refusal.into(), &inner.locale()))
     }
 
     fn practice_folder(&self) -> Result<PathBuf, Failure> {

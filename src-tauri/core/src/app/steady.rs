@@ -346,7 +346,8 @@ impl Inner {
         decide::check_intake(&self.trade, &intake)?;
         let by = self.technician(by)?;
         let visit = Uuid::now_v7().to_string();
-        let body = EntryBody::Opened { intake, knowledge: self.trade.version.clone(), by };
+        let knowledge = self.trade.version_for(&intake.vehicle.layout);
+        let body = EntryBody::Opened { intake, knowledge, by };
         self.at_hand = Some(AtHand { visit: visit.clone(), chain: Chain::default(), standing: None });
         self.write(&visit, body)
     }
@@ -360,11 +361,7 @@ impl Inner {
     ) -> Result<Response, Fault> {
         let by = self.technician(by)?;
         self.derive_at_hand(visit)?;
-        let Some(AtHand { chain, standing: Some(standing), .. }) = &self.at_hand else {
-            return Err(Refusal::UnknownVisit.into());
-        };
-        let scene = Scene { trade: &self.trade, entries: &chain.entries, standing, by: &by };
-        match decide(scene)? {
+        match decide(self.scene(&by)?)? {
             Some(body) => self.write(visit, body),
             None => self.look(visit),
         }
@@ -409,8 +406,32 @@ impl Inner {
         let bytes = self.store.upload(upload)?;
         let response = self.keep_bytes(visit, step, &bytes, by)?;
         self.store.drop_upload(upload);
-        self.store.forget_wish(visit, step)?;
+        // The photo itself shows that the wish was met.
+        let _ = self.store.forget_wish(visit, step);
         Ok(response)
+    }
+
+    /// Who acts, where a photo of this step can be kept.
+    pub(super) fn checked_step(
+        &mut self,
+        visit: &str,
+        by: Option<&str>,
+        step: &str,
+    ) -> Result<String, Fault> {
+        let by = self.technician(by)?;
+        self.derive_at_hand(visit)?;
+        decide::check_step(self.scene(&by)?, step)?;
+        Ok(by)
+    }
+
+    /// The visit at hand as a decision looks at it.
+    fn scene<'a>(&'a self, by: &'a str) -> Result<Scene<'a>, Refusal> {
+        match &self.at_hand {
+            Some(AtHand { chain, standing: Some(standing), .. }) => {
+                Ok(Scene { trade: &self.trade, entries: &chain.entries, standing, by })
+            }
+            _ => Err(Refusal::UnknownVisit),
+        }
     }
 
     fn keep_bytes(
@@ -420,10 +441,7 @@ impl Inner {
         bytes: &[u8],
         by: Option<&str>,
     ) -> Result<Response, Fault> {
-        let by = self.technician(by)?;
-        let standing = self.standing(visit)?;
-        let entries = &self.chain(visit)?.entries.clone();
-        decide::check_step(Scene { trade: &self.trade, entries, standing: &standing, by: &by }, step)?;
+        let by = self.checked_step(visit, by, step)?;
         let photo = self.taken_in(bytes)?;
         self.write(visit, EntryBody::PhotoKept { step: step.to_owned(), photo, by })
     }
@@ -493,9 +511,12 @@ impl Steady {
         inner.arranged(visit, what, by).map_err(|fault| shown(&fault, &inner.locale()))
     }
 
-    /// The same press and clock on another data folder: the place of a rehearsal.
+    /// The same press and clock on another data folder, with the workshop's own knowledge in it: the place of
+    /// a rehearsal.
     pub(super) fn setup_for(&self, data_dir: PathBuf) -> Result<Setup, Failure> {
         let inner = self.lock()?;
+        let copied = inner.store.copy_own_files(&data_dir);
+        copied.map_err(|fault| shown(&fault.into(), &inner.locale()))?;
         Ok(Setup { data_dir, press: Arc::clone(&inner.press), clock: inner.clock })
     }
 }

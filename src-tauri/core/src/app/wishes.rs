@@ -6,7 +6,7 @@ use uuid::Uuid;
 use crate::model::standing::Standing;
 use crate::model::wish::PhotoWish;
 
-use super::decide::{self, Scene};
+use super::decide;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
@@ -20,11 +20,10 @@ pub(super) fn want(
     wish: &str,
 ) -> Result<Response, Fault> {
     let id = Uuid::try_parse(wish).map_err(|_| Refusal::UnknownRequest)?.to_string();
-    let by = inner.technician(by)?;
-    let standing = inner.standing(visit)?;
-    let entries = &inner.chain(visit)?.entries.clone();
-    decide::check_step(Scene { trade: &inner.trade, entries, standing: &standing, by: &by }, step)?;
-    let at = decide::dated(entries, &inner.device, (inner.clock)());
+    inner.checked_step(visit, by, step)?;
+    let now = (inner.clock)();
+    let device = inner.device.clone();
+    let at = decide::dated(&inner.chain(visit)?.entries, &device, now);
     inner.store.wish(&PhotoWish { id, visit: visit.to_owned(), step: step.to_owned(), at })?;
     wanted(inner, visit)
 }

@@ -35,6 +35,14 @@ pub(super) fn set(inner: &mut Inner, given: &WorkshopGiven) -> Result<Response, 
 }
 
 impl Steady {
+    /// Takes over particulars that were checked elsewhere, with their units.
+    pub(super) fn measure_as(&self, workshop: Workshop) -> Result<(), Failure> {
+        let mut inner = self.lock()?;
+        inner.store.set_workshop(&workshop).map_err(|fault| shown(&fault.into(), &inner.locale()))?;
+        inner.workshop = workshop;
+        Ok(())
+    }
+
     /// Takes the workshop's particulars from the text of a JSON file, in the form of a request's.
     ///
     /// # Errors

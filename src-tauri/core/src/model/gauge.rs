@@ -69,11 +69,11 @@ pub enum Place {
     /// Elsewhere: places along the shaft in millimetres from any one zero.
     Shaft {
         /// Where the shaft pivots.
-        pivot_mm: f64,
+        pivot_mm: Typed,
         /// Where the gauge touches.
-        gauge_mm: f64,
+        gauge_mm: Typed,
         /// Where the bearing sits.
-        bearing_mm: f64,
+        bearing_mm: Typed,
         /// How far each distance from the pivot may be off, either way; the shipped figure if none is given.
         #[serde(default)]
         error_mm: Option<f64>,
@@ -81,12 +81,12 @@ pub enum Place {
 }
 
 /// What is marked on a deep groove ball bearing.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct BearingMark {
     /// Bore, millimetres.
-    pub bore_mm: f64,
+    pub bore_mm: Typed,
     /// Internal clearance group.
     pub group: ClearanceGroup,
 }

@@ -52,6 +52,16 @@ impl Store {
     }
 }
 
+impl Store {
+    /// Copies the workshop's own files into another data folder.
+    ///
+    /// # Errors
+    /// What the file system says.
+    pub fn copy_own_files(&self, to: &Path) -> Result<(), StoreFault> {
+        OWN_FOLDERS.iter().try_for_each(|own| take_files(&self.folder.join(own), &to.join(own)))
+    }
+}
+
 fn take_files(from: &Path, to: &Path) -> Result<(), StoreFault> {
     for name in names(from, ".toml")? {
         fs::create_dir_all(to).map_err(StoreFault::file)?;

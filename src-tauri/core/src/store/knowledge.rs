@@ -18,6 +18,16 @@ impl Store {
         done.map(|_| ()).map_err(StoreFault::sql("keep knowledge"))
     }
 
+    /// Whether a version is kept.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn has_knowledge(&self, version: &str) -> Result<bool, StoreFault> {
+        let sql = "SELECT count(*) AS kept FROM knowledge WHERE version = ?1";
+        let found: Result<i64, _> = self.connection.query_row(sql, [version], |row| row.get("kept"));
+        found.map(|kept| kept > 0).map_err(StoreFault::sql("look for knowledge"))
+    }
+
     /// The texts of a version, if it ever sorted here.
     ///
     /// # Errors

@@ -3,6 +3,7 @@
 
 use std::path::Path;
 
+use super::super::drawn::DrawnFor;
 use super::super::fault::{Fault, Refusal};
 use super::super::knowledge;
 use super::super::steady::Inner;
@@ -27,15 +28,11 @@ pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
     inner.store.take_own_files(folder)?;
     let now = (inner.clock)();
     (inner.trade, _) = knowledge::current(&mut inner.store, now)?;
-    let salvaged = salvage(inner, &database)?;
-    let (here, foreign) = (inner.store.settings()?, inner.store.foreign(&database)?);
-    for (version, texts) in foreign.knowledge() {
-        inner.store.keep_knowledge(&version, now, &texts)?;
-    }
-    if inner.workshop == Workshop::default() {
-        inner.store.set_workshop(&foreign.workshop())?;
-        inner.workshop = inner.store.workshop()?;
-    }
+    inner.drawn = DrawnFor::default();
+    inner.ledger_changed()?;
+    let here = inner.store.settings()?;
+    let foreign = inner.store.foreign(&database)?;
+    let salvaged = taken(inner, &foreign)?;
     for (name, value) in foreign.settings() {
         if !here.contains_key(&name) {
             inner.store.set(&name, &value)?;
@@ -46,6 +43,12 @@ pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
 
 pub fn salvage(inner: &mut Inner, database: &Path) -> Result<Salvaged, Fault> {
     let foreign = inner.store.foreign(database)?;
+    taken(inner, &foreign)
+}
+
+/// The visits with what belongs to all of them: the knowledge that sorted them, and the workshop's particulars
+/// where none are entered here.
+fn taken(inner: &mut Inner, foreign: &Foreign) -> Result<Salvaged, Fault> {
     if foreign.visits().is_empty() && foreign.erased().is_empty() {
         return Err(Refusal::NothingToSalvage.into());
     }
@@ -57,13 +60,20 @@ pub fn salvage(inner: &mut Inner, database: &Path) -> Result<Salvaged, Fault> {
             merging.keep_erased(&visit, at)?;
         }
         for visit in foreign.visits() {
-            one(merging, place, (&foreign, &visit), (&mut staging, &mut salvaged))?;
+            one(merging, place, (foreign, &visit), (&mut staging, &mut salvaged))?;
         }
         staging.keep()?;
         Ok::<_, Fault>(salvaged)
     });
     inner.ledger_changed()?;
-    done
+    let done = done?;
+    let now = (inner.clock)();
+    knowledge::take_over(&mut inner.store, foreign.knowledge(), now)?;
+    if inner.workshop == Workshop::default() {
+        inner.store.set_workshop(&foreign.workshop())?;
+        inner.workshop = inner.store.workshop()?;
+    }
+    Ok(done)
 }
 
 fn one(

@@ -3,10 +3,14 @@
 use std::collections::BTreeSet;
 use std::io::Read;
 
-use super::super::decide::texts_fit;
+use super::super::bench::MAX_NOTE;
+use super::super::decide::{line_fits, texts_fit};
+use super::super::earlier;
+use super::super::judged::MAX_REASON;
 use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
+use crate::model::bench::BenchBody;
 use crate::model::entry::EntryBody;
 use crate::model::line::Line;
 use crate::model::mark;
@@ -17,6 +21,22 @@ use crate::photos::kept;
 pub struct Seen {
     named: BTreeSet<String>,
     carried: BTreeSet<String>,
+}
+
+/// Whether what a person typed or drew is within what a screen takes.
+fn fits(body: &EntryBody) -> bool {
+    let within = |text: &str, most: usize| text.chars().count() <= most;
+    match body {
+        EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } => texts_fit(intake),
+        EntryBody::PhotoMarked { marks, .. } => mark::check(marks).is_ok(),
+        EntryBody::PhotoWaived { reason, .. } => line_fits(reason),
+        EntryBody::OpinionGiven { reason, .. } => within(reason, MAX_REASON),
+        EntryBody::Bench { bench: BenchBody::Noted { text }, .. } => within(text, MAX_NOTE),
+        EntryBody::Bench { bench: BenchBody::Gauged { gauge, .. }, .. } => {
+            gauge.earlier.len() <= earlier::MOST
+        }
+        _ => true,
+    }
 }
 
 impl Seen {
@@ -35,12 +55,7 @@ impl Seen {
             // What cannot be read is refused with its chain, under a name that says why.
             let Ok(body) = serde_json::from_str::<EntryBody>(&line.body) else { continue };
             self.named.extend(body.photo().map(|photo| photo.sha256.clone()));
-            let fits = match &body {
-                EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } => texts_fit(intake),
-                EntryBody::PhotoMarked { marks, .. } => mark::check(marks).is_ok(),
-                _ => true,
-            };
-            if !fits {
+            if !fits(&body) {
                 return Err(HandoverFault::TooLarge { part: name.to_owned() });
             }
         }

@@ -63,7 +63,9 @@ fn readings(input: &GaugeInput, tables: &BenchTables) -> Result<Vec<f64>, GaugeF
 fn arms(place: &Place, usual_error: f64) -> Result<Option<Arms>, GaugeFault> {
     let Place::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm } = place else { return Ok(None) };
     let error = error_mm.unwrap_or(usual_error);
-    let (gauge, bearing) = ((gauge_mm - pivot_mm).abs(), (bearing_mm - pivot_mm).abs());
+    let [pivot, gauge, bearing] = [pivot_mm, gauge_mm, bearing_mm].map(|typed| typed.number("mm"));
+    let (pivot, gauge, bearing) = (pivot?, gauge?, bearing?);
+    let (gauge, bearing) = ((gauge - pivot).abs(), (bearing - pivot).abs());
     if !(gauge.is_finite() && bearing.is_finite() && error.is_finite() && error >= 0.0) {
         return Err(GaugeFault::PlaceRefused);
     }
@@ -88,9 +90,9 @@ fn limit(input: &GaugeInput, tables: &BenchTables, ratio: f64) -> Result<Limit, 
     if let Some(maker) = &input.maker_limit {
         return known(LimitSource::Maker, maker.length_mm(input.unit)?);
     }
-    match input.bearing {
+    match &input.bearing {
         Some(bearing) if input.support != Support::Rubber => {
-            let row = tables.clearance(bearing.bore_mm).ok_or(GaugeFault::BoreNotTabled)?;
+            let row = tables.clearance(bearing.bore_mm.number("mm")?).ok_or(GaugeFault::BoreNotTabled)?;
             let [_, most_um] = row.of(bearing.group);
             known(LimitSource::InternalClearance, most_um / 1000.0)
         }
