@@ -13,8 +13,7 @@ export interface Draft {
   spots: Spot[];
 }
 
-/** Most marks over one photo and longest label, as the core takes them. */
-export const MAX_MARKS = 12;
+/** Longest label, as the core takes it. */
 export const MAX_LABEL = 40;
 
 /** Spots of one free line, and how far apart they are at least. */

@@ -63,6 +63,7 @@ ui-vin-fits = Die Prüfziffer stimmt.
 ui-vin-differs = Die Prüfziffer stimmt nicht. Sehen Sie noch einmal nach; außerhalb Nordamerikas muss das nichts heißen.
 ui-vin-not-a-vin = Keine volle FIN: 17 Zeichen, ohne I, O und Q.
 ui-gearbox = Getriebe
+ui-number-unread = Nicht als Zahl gelesen. Schreiben Sie nur Ziffern, ohne Zeichen für Tausender.
 ui-odometer = Kilometerstand
 ui-unit = Einheit
 ui-unit-km = km

@@ -2,7 +2,7 @@
 ### loss-... folgt auf „falls“: Das Verb steht am Ende.
 
 next-informs = Diese Prüfung würde am meisten verraten.
-next-rating = Dieser kurze Blick könnte die Einstufung noch verschärfen.
+next-rating = Diese Prüfung könnte die Einstufung noch verschärfen.
 stop-nothing-changes = Keine Prüfung, die noch offen ist, würde ändern, was zu tun ist.
 stop-not-worth = Was noch offen ist, würde weniger verraten, als sein Risiko wert ist.
 stop-all-done = Jede Prüfung, die möglich ist, ist gemacht.

@@ -63,6 +63,7 @@ ui-vin-fits = The check digit fits.
 ui-vin-differs = The check digit does not fit. Look again; outside North America that need not mean anything.
 ui-vin-not-a-vin = Not a full VIN: 17 characters, without I, O and Q.
 ui-gearbox = Gearbox
+ui-number-unread = Not read as a number. Write digits alone, without a sign for thousands.
 ui-odometer = Odometer
 ui-unit = Unit
 ui-unit-km = km

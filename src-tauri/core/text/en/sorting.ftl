@@ -1,7 +1,7 @@
 ### The sorting: why a check is next or none is, surprises, decisions and what a wrong one costs.
 
 next-informs = This check would tell the most.
-next-rating = This quick look could still raise the rating.
+next-rating = This check could still raise the rating.
 stop-nothing-changes = No check that is still open would change what to do.
 stop-not-worth = What is still open would tell less than its risk is worth.
 stop-all-done = Every check that can be done is done.

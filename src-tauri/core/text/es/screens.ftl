@@ -63,6 +63,7 @@ ui-vin-fits = El dígito de control encaja.
 ui-vin-differs = El dígito de control no encaja. Mírelo otra vez; fuera de Norteamérica no tiene por qué significar nada.
 ui-vin-not-a-vin = No es un bastidor completo: 17 caracteres, sin I, O ni Q.
 ui-gearbox = Cambio
+ui-number-unread = No se leyó como número. Escriba solo cifras, sin signo de millares.
 ui-odometer = Cuentakilómetros
 ui-unit = Unidad
 ui-unit-km = km

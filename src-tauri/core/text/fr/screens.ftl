@@ -63,6 +63,7 @@ ui-vin-fits = Le chiffre de contrôle est juste.
 ui-vin-differs = Le chiffre de contrôle n’est pas juste. Regardez encore ; hors d’Amérique du Nord, cela ne veut pas forcément dire quelque chose.
 ui-vin-not-a-vin = Pas un VIN complet : 17 signes, sans I, O ni Q.
 ui-gearbox = Boîte
+ui-number-unread = Pas lu comme un nombre. Écrivez des chiffres seuls, sans signe de milliers.
 ui-odometer = Compteur
 ui-unit = Unité
 ui-unit-km = km

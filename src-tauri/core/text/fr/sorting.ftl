@@ -1,7 +1,7 @@
 ### Le tri : pourquoi un contrôle vient ensuite ou aucun, surprises, décisions et ce que coûte une mauvaise.
 
 next-informs = C’est ce contrôle qui en dirait le plus.
-next-rating = Ce coup d’œil rapide peut encore aggraver le classement.
+next-rating = Ce contrôle peut encore aggraver le classement.
 stop-nothing-changes = Aucun contrôle encore ouvert ne changerait ce qu’il faut faire.
 stop-not-worth = Ce qui reste ouvert en dirait moins que son risque ne vaut.
 stop-all-done = Tous les contrôles possibles sont faits.
