@@ -10,6 +10,7 @@ use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::bench::BenchStand;
+use steady_core::model::gauge::GaugeDecision;
 use steady_core::model::standing::Standing;
 use steady_core::model::verdict::Verdict;
 
@@ -73,6 +74,10 @@ fn shown_as_answered(steady: &Steady, visit: &str, hand: &str) {
     let Response::Finding(finding) = steady.handle(request).unwrap() else { panic!("no finding") };
     let line = finding.steps.iter().find(|step| step.step == "play-vertical").unwrap();
     assert!(line.details.iter().any(|line| line.contains("table of readings")), "{:?}", line.details);
+    // What the rating rests on names the gauge where it was the gauge.
+    let rests = finding.reasons.iter().any(|line| line.text.contains("movement proven by gauge"));
+    let proven = standing.gauges.iter().any(|gauge| gauge.result.decision == GaugeDecision::Proven);
+    assert_eq!(rests, proven, "{:?}", finding.reasons);
     let table = finding.gauges.unwrap();
     assert!(table.rows[0].mean.ends_with(" mm") && !table.rows[0].decision.is_empty(), "{:?}", table.rows);
 }

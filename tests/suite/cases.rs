@@ -267,6 +267,19 @@ fn each_step_carries_its_own_word() {
     }
 }
 
+/// Without the maker's range there is nothing to compare an idle with: it must not look checked and good.
+#[test]
+fn an_idle_without_a_range_is_not_rated() {
+    for (range, expected) in [(json!([700, 800]), json!("NOTICE")), (Value::Null, Value::Null)] {
+        let mut asked = case(RIGID, "idle-speed=760");
+        asked["vehicle"]["idle_rpm"] = range.clone();
+        let report = report(&asked);
+        let steps = report["steps"].as_array().unwrap();
+        let word = &steps.iter().find(|row| row["step"] == "idle-speed").unwrap()["word"];
+        assert_eq!(*word, expected, "{range}");
+    }
+}
+
 /// Its sentence says that no movement was felt; with movement felt in one direction it would be untrue.
 #[test]
 fn cold_check_is_not_named_where_movement_was_felt() {

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use crate::model::answer::Temperature;
+use crate::model::gauge::GaugeDecision;
 use crate::model::ids::answer;
 use crate::model::rating::Reason;
 use crate::model::standing::{Answered, CauseStand, Standing, StepStand, Weight};
@@ -166,7 +167,11 @@ fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLin
         .steps
         .iter()
         .filter(|step| reason.steps.contains(&step.id))
-        .filter_map(|step| Some(said::answer_at(words, &step.id, &step.answered.as_ref()?.value)))
+        .filter_map(|step| {
+            let answer = said::answer_at(words, &step.id, &step.answered.as_ref()?.value);
+            let proven = is_proven(standing, step);
+            Some(if proven { words.with("answer-and-gauge", &[("answer", answer.into())]) } else { answer })
+        })
         .collect();
     let text = if answers.is_empty() {
         sentence
@@ -196,6 +201,12 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
         before,
         waiver: step.waiver.as_deref().filter(|_| step.photo.is_none()).map(|why| waiver(why, words)),
     }
+}
+
+/// Whether a gauge proved movement there, whatever the hand answered.
+fn is_proven(standing: &Standing, step: &StepStand) -> bool {
+    let proves = |decision: GaugeDecision| decision == GaugeDecision::Proven;
+    standing.gauges.iter().any(|gauge| gauge.step == step.id && proves(gauge.result.decision))
 }
 
 fn is_gauged(standing: &Standing, step: &StepStand) -> bool {

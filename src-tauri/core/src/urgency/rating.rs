@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::model::answer::AnswerValue;
 use crate::model::case::Case;
 use crate::model::ids::step;
 use crate::model::rating::{Reason, Urgency, Word};
@@ -55,7 +56,7 @@ pub fn rate_steps(case: &Case) -> BTreeMap<String, Word> {
     let mut words: BTreeMap<String, Word> = case
         .answers
         .iter()
-        .filter(|(_, answer)| !answer.open)
+        .filter(|(_, answer)| !answer.open && !judges_nothing(case, &answer.value))
         .map(|(step, _)| (step.clone(), Word::Notice))
         .collect();
     for reason in reasons(case, None) {
@@ -66,6 +67,11 @@ pub fn rate_steps(case: &Case) -> BTreeMap<String, Word> {
         }
     }
     words
+}
+
+/// A reading without the maker's range has nothing to be compared with: no comparison is no good sign.
+fn judges_nothing(case: &Case, value: &AnswerValue) -> bool {
+    matches!(value, AnswerValue::Reading(_)) && case.idle_rpm.is_none()
 }
 
 /// The step whose finding forbids running the engine, if there is one.

@@ -106,6 +106,7 @@ field-when = Wann es auftritt
 
 reason-rests-on = { $reason } Gestützt auf: { $answers }.
 answer-at-step = { $step }: { $answer }
+answer-and-gauge = { $answer } von Hand, Bewegung mit der Messuhr nachgewiesen
 weight-strong = { $answer } (stark)
 weight-clear = { $answer } (deutlich)
 weight-slight = { $answer } (schwach)

@@ -106,6 +106,7 @@ field-when = When it happens
 
 reason-rests-on = { $reason } Rests on: { $answers }.
 answer-at-step = { $step }: { $answer }
+answer-and-gauge = { $answer } by hand, movement proven by gauge
 weight-strong = { $answer } (strong)
 weight-clear = { $answer } (clear)
 weight-slight = { $answer } (slight)

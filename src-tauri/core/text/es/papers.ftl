@@ -106,6 +106,7 @@ field-when = Cuándo ocurre
 
 reason-rests-on = { $reason } Se basa en: { $answers }.
 answer-at-step = { $step }: { $answer }
+answer-and-gauge = { $answer } a mano, movimiento demostrado con reloj comparador
 weight-strong = { $answer } (fuerte)
 weight-clear = { $answer } (claro)
 weight-slight = { $answer } (leve)

@@ -106,6 +106,7 @@ field-when = Quand cela arrive
 
 reason-rests-on = { $reason } Repose sur : { $answers }.
 answer-at-step = { $step } : { $answer }
+answer-and-gauge = { $answer } à la main, jeu prouvé au comparateur
 weight-strong = { $answer } (fort)
 weight-clear = { $answer } (net)
 weight-slight = { $answer } (faible)
