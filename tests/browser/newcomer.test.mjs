@@ -114,6 +114,7 @@ test("a practice visit is thrown away with one tap", async () => {
 test("the screen for the driver opens only while running or creeping gates stand entered", async () => {
   const visit = await opened(ask, "DV 1", { gearbox: "automated-clutch" });
   await goTo(`#/visit/${visit}/driver`);
+  await phone.page.waitForTimeout(500);
   assert.equal(await phone.id("driver").count(), 0);
   for (const set of ["running", "creep", "lift"]) {
     await enter(ask, visit, set);

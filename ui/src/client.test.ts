@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { adoptKey, ask, hasCode, photoUrl, Refusal } from './client.ts';
+import { adoptKey, ask, hasCode, photoUrl, practiseOn, Refusal } from './client.ts';
+import type { Request } from './types/Request.ts';
 
 beforeEach(() => {
   sessionStorage.clear();
@@ -54,4 +55,22 @@ it('goes through the window where there is one', async () => {
   expect(photoUrl('ab', 'full')).toBe('photo://localhost/ab/full');
   invoke.mockRejectedValueOnce({ code: 'disk-full', message: 'full', help: 'free some' } as never);
   expect(hasCode(await ask({ ask: 'home' }).catch((problem: unknown) => problem), 'disk-full')).toBe(true);
+});
+
+it.each<[string, Request, boolean]>([
+  ['p', { ask: 'upload', upload: 'u', index: 0, base64: '' }, true],
+  ['p', { ask: 'read-vin', upload: 'u' }, true],
+  ['p', { ask: 'keep-wanted', wish: 'w', upload: 'u' }, true],
+  ['real', { ask: 'keep-wanted', wish: 'w', upload: 'u' }, false],
+  ['real', { ask: 'look', visit: 'p' }, true],
+  ['p', { ask: 'look', visit: 'real' }, false],
+])('what belongs to the practice visit goes there: on %s, %o', async (visit, request, practised) => {
+  history.replaceState(null, '', `#/visit/${visit}/step/housing-look`);
+  practiseOn('p');
+  const call = vi.fn<typeof fetch>(() => Promise.resolve(new Response('{"is":"uploaded"}')));
+  vi.stubGlobal('fetch', call);
+  await ask(request as never);
+  const sent = JSON.parse(String(call.mock.calls[0]?.[1]?.body)) as Request;
+  expect(sent.ask === 'practise').toBe(practised);
+  practiseOn(null);
 });
