@@ -16,7 +16,7 @@ use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
 use crate::model::entry::EntryBody;
 use crate::model::fit::FitResult;
 use crate::model::standing::GateStand;
-use crate::model::verdict::{BenchFindings, WithUncertainty};
+use crate::model::verdict::{BenchFindings, BenchVerdict, WithUncertainty};
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, Recorded};
 use crate::walk::record;
@@ -242,6 +242,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let finished = bore_stand(bench.bores.get(&BoreStage::Finished), words);
     let seat = finished.as_ref().or(found.as_ref()).map(|bore| &bore.shape);
     let verdict = verdict(&findings(bench.look, seat, plan.as_ref(), fit.as_ref()), tables);
+    let left = still_to_do(&verdict, &bench, tables);
     let photos = record.photos.iter().filter(|(of, _)| is_photo_place(of));
     Ok(BenchStand {
         visit: visit.to_owned(),
@@ -264,12 +265,23 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         photos: photos
             .map(|(of, kept)| (of.clone(), kept.iter().map(|(photo, _)| photo.sha256.clone()).collect()))
             .collect::<BTreeMap<_, _>>(),
-        verdict_lines: verdict_lines(words, &verdict),
+        verdict_lines: verdict_lines(words, &left),
         verdict,
         undo,
         materials: tables.materials.iter().map(|row| row.id.clone()).collect(),
         classes: classes(tables),
     })
+}
+
+/// The verdict without what it asked for and was done since: gates confirmed, the ring turned freely.
+fn still_to_do(verdict: &BenchVerdict, bench: &BenchRecord, tables: &BenchTables) -> BenchVerdict {
+    let mut left = verdict.clone();
+    left.gates
+        .retain(|set| tables.gates.iter().any(|row| &row.set == set && !bench.gates.contains_key(&row.id)));
+    if bench.ring.as_ref().is_some_and(|ring| ring.turns == RingTurn::Free) {
+        left.closing_checks.clear();
+    }
+    left
 }
 
 /// The gates by set, in the order of the data.
