@@ -106,7 +106,7 @@ fn use_without_permission_is_a_fault() {
 #[test]
 fn camera_input_that_android_would_not_know_is_a_fault() {
     check(
-        "ui/src/parts/Photo.svelte",
+        "ui/src/parts/PhotoChooser.svelte",
         "accept=\"image/*\"",
         "accept=\"image/jpeg\"",
         "does not accept exactly image/*",

@@ -16,9 +16,11 @@ const ANDROID: [(&str, &[&str]); 7] = [
     ("ACCESS_FINE_LOCATION", &["navigator.geolocation"]),
     ("POST_NOTIFICATIONS", &["newNotification(", "NotificationManager"]),
 ];
-const QUERIES: [(&str, &[&str]); 1] = [("android.media.action.IMAGE_CAPTURE", &["capture=\"environment\""])];
+/// An input that opens the camera (`PhotoChooser.svelte`).
+const CAMERA_INPUT: &str = "capture={camera?'environment'";
+const QUERIES: [(&str, &[&str]); 1] = [("android.media.action.IMAGE_CAPTURE", &[CAMERA_INPUT])];
 const APPLE: [(&str, &[&str]); 5] = [
-    ("NSCameraUsageDescription", &["capture=\"environment\"", "getUserMedia({video"]),
+    ("NSCameraUsageDescription", &[CAMERA_INPUT, "getUserMedia({video"]),
     ("NSMicrophoneUsageDescription", &["getUserMedia({audio", "AVAudioRecorder"]),
     ("NSMotionUsageDescription", &["DeviceMotionEvent", "DeviceOrientationEvent"]),
     ("NSLocationWhenInUseUsageDescription", &["navigator.geolocation"]),
