@@ -16,7 +16,7 @@ fn demo_folder() -> PathBuf {
 
 fn demo() -> Replayed {
     let (_folder, steady) = scratch();
-    let case = std::fs::read_to_string(demo_folder().join("11-measured-to-the-repair.json")).unwrap();
+    let case = std::fs::read_to_string(demo_folder().join("13-measured-to-the-repair.json")).unwrap();
     replay(&steady, &case, &demo_folder()).unwrap()
 }
 
@@ -50,6 +50,43 @@ fn demo_visit_goes_from_gauge_to_outcome() {
         "every photo of a pass stands"
     );
     assert_eq!(report["outcome"]["causes"], json!(["loose-seat"]));
+}
+
+#[test]
+fn demo_car_has_a_history_that_its_last_reading_continues() {
+    let (_folder, steady) = scratch();
+    let replayed = |name: &str| {
+        let case = std::fs::read_to_string(demo_folder().join(name)).unwrap();
+        replay(&steady, &case, &demo_folder()).unwrap()
+    };
+    let first = replayed("11-measured-first.json");
+    replayed("12-measured-again.json");
+    let last = replayed("13-measured-to-the-repair.json");
+    let gauges = last.report["gauges"].as_array().unwrap();
+    let trend = &gauges.iter().find(|gauge| gauge["step"] == "play-vertical").unwrap()["trend"];
+    assert_eq!(trend["shows"], "growing", "{trend:#}");
+    let days: Vec<f64> =
+        trend["points"].as_array().unwrap().iter().map(|point| point["day"].as_f64().unwrap()).collect();
+    assert_eq!(days.iter().map(|day| day.round()).collect::<Vec<_>>(), [-420.0, -195.0, 0.0]);
+    for (interval, point) in
+        trend["intervals_mm"].as_array().unwrap().iter().zip(trend["points"].as_array().unwrap())
+    {
+        let [low, high] = [0, 1].map(|end| interval[end].as_f64().unwrap());
+        let (movement, standard) =
+            (point["movement_mm"].as_f64().unwrap(), point["standard_mm"].as_f64().unwrap());
+        // 1.96 standard uncertainties either way: the normal distribution's two-sided 95 %.
+        assert!((high - low - 2.0 * 1.959_964 * standard).abs() < 1e-6, "{interval} {point}");
+        assert!((high + low - 2.0 * movement).abs() < 1e-9, "{interval} {point}");
+    }
+    // What was set back is said in the visit's own ledger, and lies before the visit that was not.
+    let history = Request::History { visit: first.visit.clone() };
+    let Response::History(history) = steady.handle(history).unwrap() else { panic!("no history") };
+    let lines = serde_json::to_string(&history).unwrap();
+    assert!(lines.contains("times-set-back"), "{lines}");
+    let search = Request::Visits { search: "QT 7318".to_owned(), after: None };
+    let Response::Visits(page) = steady.handle(search).unwrap() else { panic!("no visits") };
+    let listed: Vec<&str> = page.visits.iter().map(|card| card.visit.as_str()).collect();
+    assert_eq!((listed.first(), listed.last()), (Some(&last.visit.as_str()), Some(&first.visit.as_str())));
 }
 
 #[test]

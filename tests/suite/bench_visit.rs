@@ -9,12 +9,16 @@ use serde_json::{Value, json};
 use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
+use steady_core::content::build_repair;
 use steady_core::model::bench::BenchStand;
 use steady_core::model::gauge::GaugeDecision;
 use steady_core::model::standing::Standing;
 use steady_core::model::verdict::Verdict;
+use steady_core::model::workshop::Workshop;
+use steady_core::words::Words;
 
 use crate::bench_tools::{ask, case, code, open, scratch};
+use crate::photo_marks::{jpeg, upload};
 
 fn demo(name: &str) -> String {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/bench");
@@ -160,6 +164,99 @@ fn nothing_of_the_bench_is_recorded_before_its_gates() {
     let bad =
         json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": "bore,kind=two-point\n" });
     assert_eq!(code(&steady, bad), "bore-header-missing");
+}
+
+/// What is recorded, and the part that then comes next.
+#[test]
+fn bench_names_the_part_that_comes_next() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let next = |stand: &BenchStand| {
+        serde_json::to_value(stand.next).unwrap().as_str().unwrap_or("nothing").to_owned()
+    };
+    assert_eq!(next(&bench(&steady, json!({ "ask": "bench", "visit": visit }))), "gates-teardown");
+    confirm(&steady, &visit, "teardown");
+    let look = |ring: bool| json!({ "cracked": false, "ring_turned": ring, "wall_least_mm": 3.0 });
+    let read = |stage: &str, file: &str| json!({ "ask": "bench-bore", "stage": stage, "file": demo(file) });
+    let set = |name: &str| json!({ "ask": "set", "set": name });
+    let pass = |contact: &str| json!({ "ask": "bench-pass", "number": 1, "contact": contact });
+    let values = json!([["bearing-od", "72"], ["class", "N7"], ["housing", "A356"], ["temp", "20..80"]]);
+    let ring = |turns: &str| json!({ "ask": "bench-ring", "turns": turns });
+    for (mut request, expected) in [
+        (json!({ "ask": "bench-look", "look": look(true) }), "found"),
+        (read("found", "oval-two-point.csv"), "gates-machining"),
+        (set("machining"), "skim"),
+        (pass("partly"), "skim"),
+        (pass("all-round"), "gates-heat"),
+        (set("heat"), "finished"),
+        (read("finished", "three-lobes-dial.csv"), "fit"),
+        (json!({ "ask": "bench-fit", "values": values }), "ring"),
+        (ring("stiff"), "ring"),
+        (ring("free"), "gates-refit"),
+        (set("refit"), "notes"),
+        (json!({ "ask": "bench-note", "text": "New bolts" }), "nothing"),
+    ] {
+        if let Some(set) = request["set"].as_str() {
+            confirm(&steady, &visit, set);
+            request = json!({ "ask": "bench" });
+        }
+        request["visit"] = json!(visit);
+        let stand = bench(&steady, request.clone());
+        assert_eq!(next(&stand), expected, "after {request}: {:?}", stand.verdict);
+    }
+}
+
+/// A seat that needs no cut asks for none: neither for its gates nor for a bore afterwards.
+#[test]
+fn bench_wants_a_skim_only_where_the_verdict_does() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    confirm(&steady, &visit, "teardown");
+    let wanted = |ring: bool, cracked: bool| {
+        let look = json!({ "cracked": cracked, "ring_turned": ring, "wall_least_mm": 3.0 });
+        let stand = bench(&steady, json!({ "ask": "bench-look", "visit": visit, "look": look }));
+        let parts = serde_json::to_value(&stand.parts).unwrap();
+        let is = |id: &str| {
+            parts.as_array().unwrap().iter().find(|part| part["id"] == id).unwrap()["wanted"] == json!(true)
+        };
+        [is("gates-machining"), is("skim"), is("finished")]
+    };
+    assert_eq!(wanted(false, false), [false, false, false]);
+    assert_eq!(wanted(true, false), [true, true, true]);
+    assert_eq!(wanted(true, true), [false, false, true], "another housing has a bore of its own");
+}
+
+#[test]
+fn photo_of_the_bench_is_marked_and_printed_so() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    confirm(&steady, &visit, "teardown");
+    let upload = upload(&steady, &jpeg(90));
+    let kept = bench(
+        &steady,
+        json!({ "ask": "bench-photo", "visit": visit, "of": "bench-found", "upload": upload }),
+    );
+    let photo = kept.photos["bench-found"][0].sha256.clone();
+    let mark = |of: &str, photo: &str, text: &str| {
+        let marks = json!([{ "shape": "label", "at": [0.5, 0.5], "text": text }]);
+        json!({ "ask": "bench-mark", "visit": visit, "of": of, "photo": photo, "marks": marks })
+    };
+    assert_eq!(code(&steady, mark("bench-ring", &photo, "scored here")), "photo-not-of-step");
+    assert_eq!(code(&steady, mark("play-vertical", &photo, "scored here")), "photo-not-of-step");
+    assert_eq!(code(&steady, mark("bench-found", &photo, "")), "mark-label-refused");
+    let marked = bench(&steady, mark("bench-found", &photo, " scored here "));
+    assert_eq!(marked.photos["bench-found"][0].marks.len(), 1);
+    let entries = ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.entries;
+    let again = bench(&steady, mark("bench-found", &photo, "scored here"));
+    assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.entries, entries, "nothing new");
+    let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
+    let record = build_repair(&standing, &again, &Workshop::default(), &Words::of("en").unwrap());
+    assert_eq!(record.photos[0].marks.len(), 1);
+    assert!(record.photos[0].alt.contains("scored here"), "{:?}", record.photos);
+    let undone = json!({ "ask": "bench-undo", "visit": visit, "entry": again.undo.unwrap() });
+    assert_eq!(bench(&steady, undone).photos["bench-found"][0].marks.len(), 0);
+    let offered = ask(&steady, json!({ "ask": "look", "visit": visit })).undo;
+    assert!(offered.is_none_or(|undo| undo.what != "photo-kept"), "the walk takes nothing of the bench back");
 }
 
 #[test]

@@ -25,7 +25,9 @@ fn every_demo_visit_replays_to_its_rating() {
         ("08", json!("WARNING")),
         ("09", Value::Null),
         ("10", Value::Null),
-        ("11", json!("DANGER")),
+        ("11", json!("WARNING")),
+        ("12", json!("WARNING")),
+        ("13", json!("DANGER")),
     ];
     let files = std::fs::read_dir(folder()).unwrap().flatten().map(|file| file.path());
     let mut cases: Vec<PathBuf> =

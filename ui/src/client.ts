@@ -59,6 +59,7 @@ type Replies = {
   'bench-ring': 'bench';
   'bench-note': 'bench';
   'bench-photo': 'bench';
+  'bench-mark': 'bench';
   'bench-undo': 'bench';
 };
 

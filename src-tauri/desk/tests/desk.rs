@@ -187,7 +187,7 @@ mod tests {
         let folder = tempfile::tempdir().expect("a temporary folder");
         let out = folder.path().display().to_string();
         let demo = |name: &str| format!("{}/../../demo-data/{name}", env!("CARGO_MANIFEST_DIR"));
-        let said = answered(&["replay", &demo("11-measured-to-the-repair.json"), "--out", &out]);
+        let said = answered(&["replay", &demo("13-measured-to-the-repair.json"), "--out", &out]);
         for line in
             ["Gauge       play-vertical proven", "Bench       Skim the seat", "Outcome     loose-seat"]
         {

@@ -417,7 +417,23 @@ of: string,
 /**
  * The upload.
  */
-upload: string, } | { "ask": "bench-undo", 
+upload: string, } | { "ask": "bench-mark", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * What the photo shows.
+ */
+of: string, 
+/**
+ * SHA-256 of the photo, hex.
+ */
+photo: string, 
+/**
+ * The marks; none takes them away.
+ */
+marks: Array<Mark>, } | { "ask": "bench-undo", 
 /**
  * The visit.
  */

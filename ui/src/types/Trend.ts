@@ -19,6 +19,10 @@ slope_mm_per_year: number,
  */
 expanded_mm_per_year: number, 
 /**
+ * Where the movement of each visit lies with 95 %, in the order of the points.
+ */
+intervals_mm: Array<[number, number]>, 
+/**
  * The line at the first and at the last visit.
  */
 line_mm: [number, number], 

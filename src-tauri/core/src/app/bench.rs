@@ -11,21 +11,23 @@ use crate::measure::bore::unit::{Unit, length_mm};
 use crate::measure::verdict::{verdict, with_fit};
 use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, RingTurn,
+    WorkPhoto,
 };
 use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
-use crate::model::entry::EntryBody;
+use crate::model::entry::{EntryBody, PhotoRef};
 use crate::model::fit::FitResult;
+use crate::model::mark::Mark;
 use crate::model::standing::GateStand;
 use crate::model::verdict::{BenchFindings, BenchVerdict, WithUncertainty};
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, Recorded};
-use crate::walk::record;
+use crate::walk::record::{self, Record};
 use crate::words::Words;
 
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
-use super::{decide, earlier, fit, gauged};
+use super::{bench_parts, decide, earlier, fit, gauged, marks};
 
 /// Depth of a pass where nobody says another: 0.001 inch on the diameter, exactly. Common practice, no source.
 const PASS_DIAMETER_MM: f64 = 0.0254;
@@ -129,6 +131,26 @@ pub(super) fn keep_photo(
     let photo = inner.taken_in(bytes)?;
     inner.change(visit, by, |scene| {
         Ok(Some(EntryBody::PhotoKept { step: of.to_owned(), photo, by: scene.by.to_owned() }))
+    })?;
+    bench(inner, visit)
+}
+
+/// Marks over a photo of the bench's work, named by what it shows and its hash; nothing if they are the same.
+pub(super) fn mark(
+    inner: &mut Inner,
+    visit: &str,
+    by: Option<&str>,
+    (of, photo): (&str, &str),
+    marks: Vec<Mark>,
+) -> Result<Response, Fault> {
+    let record = record::read(&inner.chain(visit)?.entries);
+    let shown = record.photos.get(of).filter(|_| is_photo_place(of)).into_iter().flatten();
+    let kept = shown.map(|(kept, _)| kept).find(|kept| kept.sha256 == photo);
+    let before = work_photo(&record, of, kept.ok_or(Refusal::PhotoNotOfStep)?).marks;
+    let marks = marks::checked(marks)?;
+    inner.change(visit, by, |scene| {
+        let (step, photo, by) = (of.to_owned(), photo.to_owned(), scene.by.to_owned());
+        Ok((marks != before).then_some(EntryBody::PhotoMarked { step, photo, marks, by }))
     })?;
     bench(inner, visit)
 }
@@ -243,10 +265,14 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let seat = finished.as_ref().or(found.as_ref()).map(|bore| &bore.shape);
     let verdict = verdict(&findings(bench.look, seat, plan.as_ref(), fit.as_ref()), tables);
     let left = still_to_do(&verdict, &bench, tables);
+    let gate_sets = gate_sets(&bench, tables);
+    let parts = bench_parts::parts(&bench, &gate_sets, &verdict);
     let photos = record.photos.iter().filter(|(of, _)| is_photo_place(of));
     Ok(BenchStand {
         visit: visit.to_owned(),
-        gate_sets: gate_sets(&bench, tables),
+        gate_sets,
+        next: bench_parts::next(&parts),
+        parts,
         gauge_lines: standing
             .gauges
             .iter()
@@ -263,7 +289,9 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         ring: bench.ring,
         notes: bench.notes,
         photos: photos
-            .map(|(of, kept)| (of.clone(), kept.iter().map(|(photo, _)| photo.sha256.clone()).collect()))
+            .map(|(of, kept)| {
+                (of.clone(), kept.iter().map(|(photo, _)| work_photo(&record, of, photo)).collect())
+            })
             .collect::<BTreeMap<_, _>>(),
         verdict_lines: verdict_lines(words, &left),
         verdict,
@@ -271,6 +299,11 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         materials: tables.materials.iter().map(|row| row.id.clone()).collect(),
         classes: classes(tables),
     })
+}
+
+fn work_photo(record: &Record, of: &str, photo: &PhotoRef) -> WorkPhoto {
+    let marks = record.marks.get(&(of.to_owned(), photo.sha256.clone())).cloned().unwrap_or_default();
+    WorkPhoto { sha256: photo.sha256.clone(), marks }
 }
 
 /// The verdict without what it asked for and was done since: gates confirmed, the ring turned freely.

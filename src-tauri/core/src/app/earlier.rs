@@ -27,7 +27,7 @@ pub(super) fn earlier(
     tables: &BenchTables,
 ) -> Result<Vec<Earlier>, Fault> {
     let standing = inner.standing(visit)?;
-    let now = (inner.clock)();
+    let now = inner.now();
     let vehicle = &standing.intake.vehicle;
     let mut known: Vec<Earlier> = Vec::new();
     for other in inner.store.visits_of_car(&vehicle.plate, &vehicle.vin)? {

@@ -32,7 +32,7 @@ fn judged(json: &str, locale: &str) -> Result<Judged, Fault> {
     let tables = BenchTables::shipped().map_err(Fault::Internal)?;
     let input: GaugeInput = serde_json::from_str(json).map_err(|_| GaugeFault::Unreadable)?;
     let result = judge(&input, tables)?;
-    let lines = gauge_lines(words, &result);
+    let lines = gauge_lines(words, &result).all();
     Ok(Judged { result, lines })
 }
 

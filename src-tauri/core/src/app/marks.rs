@@ -20,12 +20,7 @@ pub fn mark(
 ) -> Result<Option<EntryBody>, Refusal> {
     let stand = stand(scene, step)?;
     let kept = photos(stand).find(|kept| kept.photo.sha256 == photo).ok_or(Refusal::PhotoNotOfStep)?;
-    let marks: Vec<Mark> = marks.into_iter().map(trimmed).collect();
-    mark::check(&marks).map_err(|fault| match fault {
-        MarkFault::TooMany => Refusal::MarksTooMany,
-        MarkFault::Shape => Refusal::MarkRefused,
-        MarkFault::Label => Refusal::MarkLabelRefused,
-    })?;
+    let marks = checked(marks)?;
     if kept.marks == marks {
         return Ok(None);
     }
@@ -49,6 +44,20 @@ pub fn pair(scene: Scene<'_>, step: &str, before: Option<String>) -> Result<Opti
     }
     let (step, after, by) = (step.to_owned(), latest.photo.sha256.clone(), scene.by.to_owned());
     Ok(Some(EntryBody::PhotosPaired { step, before, after, by }))
+}
+
+/// Marks as they are kept, labels without blanks around them.
+///
+/// # Errors
+/// Why they are not taken.
+pub fn checked(marks: Vec<Mark>) -> Result<Vec<Mark>, Refusal> {
+    let marks: Vec<Mark> = marks.into_iter().map(trimmed).collect();
+    mark::check(&marks).map_err(|fault| match fault {
+        MarkFault::TooMany => Refusal::MarksTooMany,
+        MarkFault::Shape => Refusal::MarkRefused,
+        MarkFault::Label => Refusal::MarkLabelRefused,
+    })?;
+    Ok(marks)
 }
 
 fn stand<'s>(scene: Scene<'s>, step: &str) -> Result<&'s StepStand, Refusal> {

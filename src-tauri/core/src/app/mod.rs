@@ -5,6 +5,7 @@
 //! `derive`.
 
 mod bench;
+mod bench_parts;
 pub mod bore;
 mod decide;
 mod derive;

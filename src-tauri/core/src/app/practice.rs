@@ -135,6 +135,7 @@ fn is_for_practice(request: &Request) -> bool {
             | Request::BenchRing { .. }
             | Request::BenchNote { .. }
             | Request::BenchPhoto { .. }
+            | Request::BenchMark { .. }
             | Request::BenchUndo { .. }
     )
 }

@@ -3,6 +3,7 @@
 //! A case that names gates is taken word for word, in its own order. One that names none may give its
 //! answers in any order: the gates are confirmed and the steps ordered here, and the ledger says so.
 //! A case is rehearsed in a scratch folder first, so that a refused one leaves the ledger as it was.
+//! A case may say how many days ago it was, so that a car has a history; the ledger says that too.
 //! What a case records at the bench is in `replay/bench.rs`.
 
 mod bench;
@@ -27,7 +28,7 @@ use super::failure::Failure;
 use super::fault::{Fault, Refusal};
 use super::request::Request;
 use super::response::Response;
-use super::steady::{Steady, shown};
+use super::steady::{Inner, Steady, shown};
 
 /// A case that was driven through.
 #[derive(Debug, Clone, PartialEq)]
@@ -54,6 +55,9 @@ pub fn replay(steady: &Steady, case_json: &str, base_dir: &Path) -> Result<Repla
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Case {
+    /// How many days before now the case's entries are dated.
+    #[serde(default)]
+    days_ago: u16,
     vehicle: Vehicle,
     #[serde(default)]
     complaint: String,
@@ -126,9 +130,13 @@ fn rehearse(steady: &Steady, case: &Case, base_dir: &Path) -> Result<(), Failure
 }
 
 fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Failure> {
-    let stage = Stage { steady, by: case.technician.as_deref().unwrap_or(REPLAY), base_dir };
+    let by = case.technician.as_deref().unwrap_or(REPLAY);
+    let stage = Stage { steady, by, base_dir, days_ago: case.days_ago };
     let opened = stage.ask(Request::Open { intake: intake(case) })?;
     let visit = opened.visit.clone();
+    if case.days_ago > 0 {
+        stage.note(&visit, "times-set-back")?;
+    }
     let given: Vec<&Item> = case.answers.iter().collect();
     if given.iter().any(|item| matches!(item, Item::Gate(_))) {
         for item in given {
@@ -164,11 +172,21 @@ struct Stage<'a> {
     steady: &'a Steady,
     by: &'a str,
     base_dir: &'a Path,
+    days_ago: u16,
 }
 
 impl Stage<'_> {
     fn ask(&self, request: Request) -> Result<Standing, Failure> {
-        visit(self.steady.handle_as(request, Some(self.by))?)
+        visit(self.act(|inner| inner.handle(request, Some(self.by)))?)
+    }
+
+    fn act(&self, act: impl FnOnce(&mut Inner) -> Result<Response, Fault>) -> Result<Response, Failure> {
+        self.steady.back(self.days_ago, act)
+    }
+
+    /// Says in the ledger what the replay arranged.
+    fn note(&self, visit: &str, what: &str) -> Result<(), Failure> {
+        visit_of(self.act(|inner| inner.arranged(visit, what, REPLAY)))
     }
 
     /// One item word for word. Naming a gate of another part says that the part before was left.
@@ -196,7 +214,7 @@ impl Stage<'_> {
             .map(|answer| &answer.step)
             .eq(answers.iter().map(|answer| &answer.step));
         if moved {
-            visit_of(self.steady.note_arranged(visit, "steps-ordered", REPLAY))?;
+            self.note(visit, "steps-ordered")?;
         }
         let mut confirmed = false;
         for answer in answers {
@@ -215,7 +233,7 @@ impl Stage<'_> {
             return Ok(false);
         }
         if !said {
-            visit_of(self.steady.note_arranged(visit, "gates-confirmed", REPLAY))?;
+            self.note(visit, "gates-confirmed")?;
         }
         self.leave_unless(&standing, &set)?;
         let gates = standing.gate_sets.iter().filter(|stand| stand.id == set).flat_map(|stand| &stand.gates);
@@ -249,7 +267,8 @@ impl Stage<'_> {
         })?;
         match &item.photo {
             Some(path) => {
-                visit_of(self.steady.keep_photo_bytes(visit, &step, &self.photo_bytes(path)?, self.by))?;
+                let bytes = self.photo_bytes(path)?;
+                visit_of(self.act(|inner| inner.keep_bytes(visit, &step, &bytes, Some(self.by))))?;
             }
             None => {
                 let reason = item.waiver.clone().unwrap_or_else(|| "not-in-case".to_owned());

@@ -359,6 +359,17 @@ pub enum Request {
         /// The upload.
         upload: String,
     },
+    /// Draws marks over a photo of the bench's work, in place of those that were there.
+    BenchMark {
+        /// The visit.
+        visit: String,
+        /// What the photo shows.
+        of: String,
+        /// SHA-256 of the photo, hex.
+        photo: String,
+        /// The marks; none takes them away.
+        marks: Vec<Mark>,
+    },
     /// Takes back the bench's latest entry.
     BenchUndo {
         /// The visit.

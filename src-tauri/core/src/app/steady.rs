@@ -55,7 +55,9 @@ pub(super) struct Inner {
     pub(super) store: Store,
     pub(super) trade: Trade,
     pub(super) press: Arc<dyn Press>,
-    pub(super) clock: fn() -> Moment,
+    clock: fn() -> Moment,
+    /// How far a replayed case lies back; nought but while one of its requests is at work.
+    days_ago: u16,
     pub(super) device: String,
     pub(super) notices: Vec<HomeNotice>,
     /// The workshop's own particulars, as they are on disk.
@@ -90,11 +92,6 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do.
     pub fn handle(&self, request: Request) -> Result<Response, Failure> {
-        self.handle_as(request, None)
-    }
-
-    /// As [`Steady::handle`], with the name of who acts in place of the technician's.
-    pub(super) fn handle_as(&self, request: Request, by: Option<&str>) -> Result<Response, Failure> {
         match request {
             Request::StartPractice { intake } => return self.start_practice(intake),
             Request::Practise { request } => return self.practise(*request),
@@ -102,7 +99,20 @@ impl Steady {
             _ => {}
         }
         let mut inner = self.lock()?;
-        inner.handle(request, by).map_err(|fault| shown(&fault, &inner.locale()))
+        inner.handle(request, None).map_err(|fault| shown(&fault, &inner.locale()))
+    }
+
+    /// Something that a replayed case does, as if it were that many days ago.
+    pub(super) fn back(
+        &self,
+        days_ago: u16,
+        act: impl FnOnce(&mut Inner) -> Result<Response, Fault>,
+    ) -> Result<Response, Failure> {
+        let mut inner = self.lock()?;
+        inner.days_ago = days_ago;
+        let done = act(&mut inner);
+        inner.days_ago = 0;
+        done.map_err(|fault| shown(&fault, &inner.locale()))
     }
 
     /// JSON in, JSON of a [`Response`] or of a [`Failure`] out.
@@ -170,9 +180,16 @@ impl Inner {
         let Setup { press, clock, .. } = setup;
         let drawn = DrawnFor::default();
         let store = opened.store;
-        let mut inner = Self { store, trade, press, clock, device, notices, workshop, drawn, at_hand: None };
+        let (days_ago, at_hand) = (0, None);
+        let mut inner =
+            Self { store, trade, press, clock, days_ago, device, notices, workshop, drawn, at_hand };
         inner.learn()?;
         Ok(inner)
+    }
+
+    /// What the clock says, or said where a replayed case lies back.
+    pub(super) fn now(&self) -> Moment {
+        (self.clock)().days_before(self.days_ago)
     }
 
     pub(super) fn locale(&self) -> String {
@@ -193,7 +210,8 @@ impl Inner {
         if name.is_empty() { Err(Refusal::TechnicianMissing.into()) } else { Ok(name) }
     }
 
-    fn handle(&mut self, request: Request, by: Option<&str>) -> Result<Response, Fault> {
+    /// Answers one request; `by` is who acts, in place of the technician's name.
+    pub(super) fn handle(&mut self, request: Request, by: Option<&str>) -> Result<Response, Fault> {
         match request {
             Request::Home => list::home(self),
             // Taken before the data folder is: `app/practice.rs`.
@@ -245,6 +263,9 @@ impl Inner {
             Request::BenchRing { visit, turns } => bench::record(self, &visit, by, Given::Ring(turns)),
             Request::BenchNote { visit, text } => bench::record(self, &visit, by, Given::Note(text)),
             Request::BenchPhoto { visit, of, upload } => bench::photo(self, &visit, by, &of, &upload),
+            Request::BenchMark { visit, of, photo, marks } => {
+                bench::mark(self, &visit, by, (&of, &photo), marks)
+            }
             Request::BenchUndo { visit, entry } => bench::undo(self, &visit, by, &entry),
             Request::Calibration => learning::calibration(self),
             Request::GiveOpinion { visit, cause, reason } => {
@@ -372,7 +393,7 @@ impl Inner {
         let Some(AtHand { mut chain, .. }) = self.at_hand.take() else {
             return Err(Refusal::UnknownVisit.into());
         };
-        let at = decide::dated(&chain.entries, &self.device, (self.clock)());
+        let at = decide::dated(&chain.entries, &self.device, self.now());
         let entry = next_entry(&chain.entries, visit, &self.device, at, body);
         chain.entries.push(entry.clone());
         let teaches = learning::teaches(&chain.entries, &entry);
@@ -434,7 +455,7 @@ impl Inner {
         }
     }
 
-    fn keep_bytes(
+    pub(super) fn keep_bytes(
         &mut self,
         visit: &str,
         step: &str,
@@ -472,7 +493,7 @@ impl Inner {
         Ok(())
     }
 
-    /// Notes in the ledger what a replay filled in.
+    /// Notes in the ledger what a replay arranged.
     pub(super) fn arranged(&mut self, visit: &str, what: &str, by: &str) -> Result<Response, Fault> {
         let what = what.to_owned();
         self.change(visit, Some(by), |scene| Ok(Some(EntryBody::Arranged { what, by: scene.by.to_owned() })))
@@ -480,37 +501,6 @@ impl Inner {
 }
 
 impl Steady {
-    /// Keeps a photo from bytes at hand, for a replayed case.
-    pub(super) fn keep_photo_bytes(
-        &self,
-        visit: &str,
-        step: &str,
-        bytes: &[u8],
-        by: &str,
-    ) -> Result<Response, Failure> {
-        let mut inner = self.lock()?;
-        inner.keep_bytes(visit, step, bytes, Some(by)).map_err(|fault| shown(&fault, &inner.locale()))
-    }
-
-    /// Keeps a photo of the bench's work from bytes at hand, for a replayed case.
-    pub(super) fn keep_bench_photo(
-        &self,
-        visit: &str,
-        of: &str,
-        bytes: &[u8],
-        by: &str,
-    ) -> Result<Response, Failure> {
-        let mut inner = self.lock()?;
-        bench::keep_photo(&mut inner, visit, Some(by), of, bytes)
-            .map_err(|fault| shown(&fault, &inner.locale()))
-    }
-
-    /// Notes in the ledger what a replay filled in.
-    pub(super) fn note_arranged(&self, visit: &str, what: &str, by: &str) -> Result<Response, Failure> {
-        let mut inner = self.lock()?;
-        inner.arranged(visit, what, by).map_err(|fault| shown(&fault, &inner.locale()))
-    }
-
     /// The same press and clock on another data folder, with the workshop's own knowledge in it: the place of
     /// a rehearsal.
     pub(super) fn setup_for(&self, data_dir: PathBuf) -> Result<Setup, Failure> {

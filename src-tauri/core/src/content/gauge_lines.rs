@@ -1,5 +1,6 @@
 //! What the readings of a gauge say, as sentences.
 
+use crate::model::bench::GaugeLines;
 use crate::model::gauge::{
     Bands, BudgetSource, GaugeDecision, GaugeMeaning, GaugeResult, LimitSource, Remedy, Trend, TrendShows,
     Uncertainty,
@@ -8,8 +9,28 @@ use crate::model::standing::Support;
 use crate::model::typed::LengthUnit;
 use crate::words::Words;
 
-/// Everything a result says, in the order it is read.
-pub fn gauge_lines(words: &Words, result: &GaugeResult) -> Vec<String> {
+/// Everything a result says: what is decided, what that rests on, and where the uncertainty comes from.
+pub fn gauge_lines(words: &Words, result: &GaugeResult) -> GaugeLines {
+    let mut said = vec![words.text(decision_id(result.decision)), words.text(meaning_id(result.meaning))];
+    said.extend(result.remedies.iter().map(|remedy| remedy_line(words, remedy, result)));
+    said.extend(rests_on(words, result));
+    said.extend(result.trend.as_ref().map(|trend| trend_line(words, trend)));
+    said.extend(result.chances.map(|chances| {
+        words.with(
+            "gauge-chances",
+            &[
+                ("missed", words.percent(chances.missed).into()),
+                ("alarm", words.percent(chances.false_alarm).into()),
+                ("undecided", words.percent(chances.undecided).into()),
+            ],
+        )
+    }));
+    said.push(words.text("gauge-maker-first"));
+    GaugeLines { said, budget: budget(words, result) }
+}
+
+/// The movement, how far it is known, and its limit.
+fn rests_on(words: &Words, result: &GaugeResult) -> Vec<String> {
     let mut lines = vec![mean(words, result)];
     if (result.ratio - 1.0).abs() > 1e-9 {
         lines.push(words.with("gauge-ratio", &[("ratio", words.rounded(result.ratio, 3).into())]));
@@ -24,22 +45,6 @@ pub fn gauge_lines(words: &Words, result: &GaugeResult) -> Vec<String> {
     }
     lines.push(limit(words, result));
     lines.extend(result.bands.as_ref().map(|bands| bands_line(words, bands)));
-    lines.push(words.text(decision_id(result.decision)));
-    lines.push(words.text(meaning_id(result.meaning)));
-    lines.extend(result.remedies.iter().map(|remedy| remedy_line(words, remedy, result)));
-    lines.extend(result.chances.map(|chances| {
-        words.with(
-            "gauge-chances",
-            &[
-                ("missed", words.percent(chances.missed).into()),
-                ("alarm", words.percent(chances.false_alarm).into()),
-                ("undecided", words.percent(chances.undecided).into()),
-            ],
-        )
-    }));
-    lines.extend(result.trend.as_ref().map(|trend| trend_line(words, trend)));
-    lines.extend(budget(words, result));
-    lines.push(words.text("gauge-maker-first"));
     lines
 }
 
@@ -225,6 +230,7 @@ mod tests {
         for shows in [TrendShows::Growing, TrendShows::Shrinking, TrendShows::NoChangeShown] {
             let trend = Trend {
                 points: Vec::new(),
+                intervals_mm: Vec::new(),
                 slope_mm_per_year: -0.0004,
                 expanded_mm_per_year: 0.1,
                 line_mm: [0.0, 0.0],

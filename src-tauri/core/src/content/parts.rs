@@ -68,17 +68,27 @@ pub fn photo(step: &StepStand, words: &Words) -> Option<PhotoLine> {
 /// A photo of a step, with its marks and what they say.
 pub fn photo_line(step: &StepStand, kept: &PhotoStand, words: &Words) -> PhotoLine {
     let args = [("step", said::step(words, &step.id).into()), ("answer", answer_of(step, words).into())];
-    let labels: Vec<String> = kept.marks.iter().filter_map(Mark::words).map(str::to_owned).collect();
-    let (mut caption, mut alt) = (words.with("photo-caption", &args), words.with("photo-alt", &args));
+    let (caption, alt) = (words.with("photo-caption", &args), words.with("photo-alt", &args));
+    marked((&kept.photo.sha256, &kept.marks), caption, alt, words)
+}
+
+/// A photo with its marks, which caption and alternative text say.
+pub fn marked(
+    (sha256, marks): (&str, &[Mark]),
+    mut caption: String,
+    mut alt: String,
+    words: &Words,
+) -> PhotoLine {
+    let labels: Vec<String> = marks.iter().filter_map(Mark::words).map(str::to_owned).collect();
     if !labels.is_empty() {
         let labels = words.list(&labels);
         caption = words
             .with("photo-caption-marked", &[("caption", caption.into()), ("labels", labels.clone().into())]);
         alt = words.with("photo-alt-labelled", &[("alt", alt.into()), ("labels", labels.into())]);
-    } else if !kept.marks.is_empty() {
+    } else if !marks.is_empty() {
         alt = words.with("photo-alt-marked", &[("alt", alt.into())]);
     }
-    PhotoLine { sha256: kept.photo.sha256.clone(), caption, alt, marks: kept.marks.clone() }
+    PhotoLine { sha256: sha256.to_owned(), caption, alt, marks: marks.to_vec() }
 }
 
 /// The two photos of a step that are shown side by side, the earlier first; each says when it was kept.

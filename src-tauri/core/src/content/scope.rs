@@ -44,9 +44,11 @@ fn bearing_concerned(standing: &Standing) -> bool {
     rated && (by_rule || standing.sorting.bearing_probability >= NAMED_FROM)
 }
 
-/// The verdict and why, or what keeps it open. What has to be checked after the repair is the repair record's.
+/// The verdict and why, or what keeps it open. Gates and what has to be checked after the repair are the bench's
+/// and the repair record's.
 fn decided(found: &BenchVerdict, words: &Words) -> Vec<String> {
-    let mut lines = verdict_lines(words, &BenchVerdict { closing_checks: Vec::new(), ..found.clone() });
+    let said = BenchVerdict { closing_checks: Vec::new(), gates: Vec::new(), ..found.clone() };
+    let mut lines = verdict_lines(words, &said);
     if let Some(first) = lines.first_mut() {
         *first = words.with("scope-bench", &[("verdict", first.as_str().into())]);
     }

@@ -1,12 +1,12 @@
 //! Fills the repair record from where a visit and its bench stand.
 
-use crate::model::bench::{BenchStand, BoreStage, BoreStand, PassStand};
+use crate::model::bench::{BenchStand, BoreStage, BoreStand, PassStand, WorkPhoto};
 use crate::model::standing::Standing;
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
 use super::finding_lines::{foot, vehicle};
-use super::parts::{labels, letterhead};
+use super::parts::{labels, letterhead, marked};
 use super::repair::{BoreFigure, RepairRecord, RepairSection};
 use super::shared::PhotoLine;
 
@@ -29,7 +29,7 @@ pub fn build_repair(
         photos: bench
             .photos
             .iter()
-            .flat_map(|(of, kept)| kept.iter().map(|sha256| photo(of, sha256, words)))
+            .flat_map(|(of, kept)| kept.iter().map(|kept| photo(of, kept, words)))
             .collect(),
         cautions: ["maker", "measured", "torque"]
             .map(|id| words.text(&format!("repair-caution-{id}")))
@@ -127,11 +127,11 @@ fn pass_line(pass: &PassStand, words: &Words) -> String {
     words.with(if pass.diameter_mm.is_some() { "repair-pass-measured" } else { "repair-pass" }, &args)
 }
 
-fn photo(of: &str, sha256: &str, words: &Words) -> PhotoLine {
+fn photo(of: &str, kept: &WorkPhoto, words: &Words) -> PhotoLine {
     let caption = match of.strip_prefix("bench-pass-") {
         Some(number) => words.with("repair-photo-pass", &[("pass", number.into())]),
         None => words.text(&format!("repair-photo-{of}")),
     };
     let alt = words.with("repair-photo-alt", &[("caption", caption.as_str().into())]);
-    PhotoLine { sha256: sha256.to_owned(), caption, alt, marks: Vec::new() }
+    marked((&kept.sha256, &kept.marks), caption, alt, words)
 }

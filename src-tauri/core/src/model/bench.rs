@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 use super::bore::{BoreReadings, BoreShape, SkimPlan};
 use super::fit::{FitInput, FitResult};
 use super::gauge::{BearingMark, GaugeInput, GaugeResult, Instrument, Place};
+use super::mark::Mark;
 use super::standing::GateStand;
 use super::time::Moment;
 use super::typed::{LengthUnit, Typed};
@@ -161,8 +162,12 @@ pub struct BenchStand {
     pub visit: String,
     /// The gates of the bench, by set.
     pub gate_sets: Vec<BenchGates>,
+    /// The work, part by part, in its usual order.
+    pub parts: Vec<BenchPart>,
+    /// The part that comes next; nothing once all that is wanted is done.
+    pub next: Option<BenchPartId>,
     /// What the gauge says, as sentences, by step.
-    pub gauge_lines: BTreeMap<String, Vec<String>>,
+    pub gauge_lines: BTreeMap<String, GaugeLines>,
     /// The look at the housing.
     pub look: HousingLook,
     /// The bore as found.
@@ -183,8 +188,8 @@ pub struct BenchStand {
     pub ring: Option<RingStand>,
     /// Notes on fasteners and torques, oldest first.
     pub notes: Vec<NoteStand>,
-    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), SHA-256, oldest first.
-    pub photos: BTreeMap<String, Vec<String>>,
+    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), oldest first.
+    pub photos: BTreeMap<String, Vec<WorkPhoto>>,
     /// What it comes to.
     pub verdict: BenchVerdict,
     /// The verdict as sentences, the first says it.
@@ -195,6 +200,74 @@ pub struct BenchStand {
     pub materials: Vec<String>,
     /// Hole classes in the table.
     pub classes: Vec<String>,
+}
+
+/// A photo of the bench's work.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct WorkPhoto {
+    /// Its SHA-256, hex.
+    pub sha256: String,
+    /// What is drawn over it.
+    pub marks: Vec<Mark>,
+}
+
+/// What a gauge says, as sentences.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GaugeLines {
+    /// What is decided, the first sentence says it, and what that rests on.
+    pub said: Vec<String>,
+    /// Where the uncertainty comes from, largest first.
+    pub budget: Vec<String>,
+}
+
+impl GaugeLines {
+    /// All of them, in the order they are read.
+    pub fn all(&self) -> Vec<String> {
+        [self.said.as_slice(), &self.budget].concat()
+    }
+}
+
+/// A part of the bench's work.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum BenchPartId {
+    /// The gates before anything heavy comes off.
+    GatesTeardown,
+    /// The look at the housing.
+    Look,
+    /// The bore as found.
+    Found,
+    /// The gates before a cut.
+    GatesMachining,
+    /// The plan and the passes cut.
+    Skim,
+    /// The gates before heat or cold.
+    GatesHeat,
+    /// The bore as finished.
+    Finished,
+    /// The fit.
+    Fit,
+    /// The ring turned by hand.
+    Ring,
+    /// The gates before the car stands on its wheels again.
+    GatesRefit,
+    /// Fasteners and torques.
+    Notes,
+}
+
+/// How a part stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct BenchPart {
+    /// The part.
+    pub id: BenchPartId,
+    /// The verdict so far asks for it.
+    pub wanted: bool,
+    /// It is recorded as it should end: every gate, a cut all round, a ring that turns freely.
+    pub done: bool,
 }
 
 impl BenchStand {

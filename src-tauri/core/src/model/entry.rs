@@ -143,9 +143,9 @@ pub enum EntryBody {
         /// Who took it back.
         by: String,
     },
-    /// A replayed case left gates or order open and they were filled in.
+    /// What the replay of a case arranged: gates or an order it left open, or times that lie back.
     Arranged {
-        /// `gates-confirmed` or `steps-ordered`.
+        /// `gates-confirmed`, `steps-ordered` or `times-set-back`.
         what: String,
         /// Who, always the replay.
         by: String,
@@ -181,6 +181,11 @@ pub enum EntryBody {
 }
 
 impl EntryBody {
+    /// A photo of the bench's work, or marks over one.
+    pub fn is_bench_photo(&self) -> bool {
+        matches!(self, Self::PhotoKept { step, .. } | Self::PhotoMarked { step, .. } if step.starts_with("bench-"))
+    }
+
     /// The photo this entry names, if it names one: what has to travel with the ledger.
     pub fn photo(&self) -> Option<&PhotoRef> {
         if let Self::PhotoKept { photo, .. } = self { Some(photo) } else { None }

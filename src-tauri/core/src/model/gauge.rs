@@ -396,6 +396,8 @@ pub struct Trend {
     pub slope_mm_per_year: f64,
     /// Its expanded uncertainty, 95 %.
     pub expanded_mm_per_year: f64,
+    /// Where the movement of each visit lies with 95 %, in the order of the points.
+    pub intervals_mm: Vec<[f64; 2]>,
     /// The line at the first and at the last visit.
     pub line_mm: [f64; 2],
     /// What it shows.

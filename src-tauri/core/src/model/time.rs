@@ -5,6 +5,8 @@
 use chrono::{DateTime, SecondsFormat, Utc};
 use serde::{Deserialize, Serialize};
 
+const DAY_MS: i64 = 86_400_000;
+
 /// A UTC instant, whole milliseconds since 1970-01-01.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -35,6 +37,11 @@ impl Moment {
     /// Reads what [`Moment::rfc3339`] writes, or any other RFC 3339 instant.
     pub fn parse(text: &str) -> Option<Self> {
         DateTime::parse_from_rfc3339(text).ok().map(|at| Self(at.timestamp_millis()))
+    }
+
+    /// The same time of day, this many days of 24 hours before.
+    pub fn days_before(self, days: u16) -> Self {
+        Self(self.0 - i64::from(days) * DAY_MS)
     }
 
     fn date_time(self) -> DateTime<Utc> {

@@ -52,7 +52,7 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
     for entry in entries.iter().filter(|entry| !record.withdrawn.contains(&entry.hash)) {
         match &entry.body {
             EntryBody::Bench { bench: body, by } => bench.take(body, by, entry.at),
-            EntryBody::PhotoKept { step, .. } if step.starts_with("bench-") => {}
+            body if body.is_bench_photo() => {}
             _ => continue,
         }
         bench.latest = Some((entry.hash.clone(), entry.device.clone()));

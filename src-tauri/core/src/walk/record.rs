@@ -98,7 +98,7 @@ impl Record {
     fn take(&mut self, entry: &Entry, superseded: bool) {
         let beside = match &entry.body {
             EntryBody::Bench { bench, .. } => !matches!(bench, BenchBody::Gauged { .. }),
-            EntryBody::PhotoKept { step, .. } => step.starts_with("bench-"),
+            body if body.is_bench_photo() => true,
             body => matches!(body, EntryBody::OpinionGiven { .. } | EntryBody::OutcomeConfirmed { .. }),
         };
         let tells_owner_more = !beside;

@@ -22,6 +22,7 @@ pub fn offer(entries: &[Entry], record: &Record, device: &str) -> Option<UndoOff
 
 fn offered(entry: &Entry) -> Option<UndoOffer> {
     let (what, step) = match &entry.body {
+        body if body.is_bench_photo() => return None,
         EntryBody::Answered { step, .. } => ("answered", Some(step)),
         EntryBody::PhotoKept { step, .. } => ("photo-kept", Some(step)),
         EntryBody::PhotoMarked { step, .. } => ("photo-marked", Some(step)),

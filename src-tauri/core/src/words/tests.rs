@@ -217,7 +217,7 @@ fn every_short_word_has_its_text() {
     check_texts(&owned(&["bare", "sleeved"]), &["seat-ID"]);
     check_texts(&owned(&["automated-clutch", "torque-converter", "manual"]), &["gearbox-ID"]);
     check_texts(&owned(&["repair", "decide-later", "decline"]), &["decision-ID"]);
-    check_texts(&owned(&["gates-confirmed", "steps-ordered"]), &["arranged-ID"]);
+    check_texts(&owned(&["gates-confirmed", "steps-ordered", "times-set-back"]), &["arranged-ID"]);
     check_texts(&owned(&["gates-open", "other-part", "danger-found"]), &["lock-ID"]);
     check_texts(&owned(&["hands-on", "informs", "rating"]), &["next-ID"]);
     check_texts(&owned(&["nothing-changes", "not-worth", "all-done"]), &["stop-ID"]);

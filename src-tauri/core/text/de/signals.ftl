@@ -73,6 +73,7 @@ entry-arranged = Bei der Wiedergabe ergänzt
 entry-received = Kundeninfo erhalten und unterschrieben
 arranged-gates-confirmed = Der Fall ließ Freigaben aus; die Wiedergabe hat sie bestätigt.
 arranged-steps-ordered = Der Fall gab die Antworten in anderer Folge; die Wiedergabe hat die Schritte geordnet.
+arranged-times-set-back = Der Fall sagt, wie viele Tage er zurückliegt; die Wiedergabe hat die Zeiten seiner Einträge zurückgesetzt.
 
 lock-gates-open = Gesperrt: Bestätigen Sie zuerst die Freigaben.
 lock-other-part = Gesperrt: Verlassen Sie zuerst den Teil, in dem Sie sind.

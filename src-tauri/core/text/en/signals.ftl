@@ -72,6 +72,7 @@ entry-arranged = Arranged by the replay
 entry-received = Note received and signed
 arranged-gates-confirmed = The case left gates out; the replay confirmed them.
 arranged-steps-ordered = The case gave answers in another order; the replay ordered the steps.
+arranged-times-set-back = The case says how many days ago it was; the replay set the times of its entries back.
 
 lock-gates-open = Locked: confirm the gates first.
 lock-other-part = Locked: leave the part you are in first.

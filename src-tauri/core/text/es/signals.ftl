@@ -73,6 +73,7 @@ entry-arranged = Completado por la reproducción
 entry-received = Nota recibida y firmada
 arranged-gates-confirmed = Al caso le faltaban condiciones; la reproducción las confirmó.
 arranged-steps-ordered = El caso daba las respuestas en otro orden; la reproducción ordenó los pasos.
+arranged-times-set-back = El caso dice hace cuántos días ocurrió; la reproducción retrasó las horas de sus entradas.
 
 lock-gates-open = Bloqueado: confirme primero las condiciones.
 lock-other-part = Bloqueado: salga primero de la parte en la que está.

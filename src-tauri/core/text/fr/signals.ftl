@@ -73,6 +73,7 @@ entry-arranged = Complété par la relecture
 entry-received = Note reçue et signée
 arranged-gates-confirmed = Le cas omettait des conditions ; la relecture les a confirmées.
 arranged-steps-ordered = Le cas donnait les réponses dans un autre ordre ; la relecture a rangé les étapes.
+arranged-times-set-back = Le cas dit à combien de jours il remonte ; la relecture a reculé les heures de ses entrées.
 
 lock-gates-open = Verrouillé : confirmez d’abord les conditions.
 lock-other-part = Verrouillé : quittez d’abord la partie où vous êtes.

@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use serde_json::Value;
+use steady_core::words::Words;
 
 /// How many causes a person wants to see.
 const CAUSES: usize = 3;
@@ -20,8 +21,8 @@ pub fn of(report: &Value) -> String {
         let _ = writeln!(text, "Missing     {}", missing.join(", "));
     }
     for cause in list_at(report, "/causes").iter().take(CAUSES) {
-        let percent = cause.pointer("/probability").and_then(Value::as_f64).unwrap_or_default() * 100.0;
-        let _ = writeln!(text, "Cause       {} {percent:.0}%", word_at(cause, "/id"));
+        let probability = cause.pointer("/probability").and_then(Value::as_f64).unwrap_or_default();
+        let _ = writeln!(text, "Cause       {} {}", word_at(cause, "/id"), percent(probability));
     }
     if let Some(step) = report.pointer("/next_check/step").and_then(Value::as_str) {
         let _ = writeln!(text, "Next check  {step}");
@@ -42,6 +43,11 @@ pub fn of(report: &Value) -> String {
     let entries = report.pointer("/ledger/entries").and_then(Value::as_u64).unwrap_or_default();
     let _ = write!(text, "Ledger      {entries} entries");
     text
+}
+
+/// As the screens say it, never as certain.
+fn percent(probability: f64) -> String {
+    Words::of("en").map_or_else(|_| format!("{probability:.2}"), |words| words.percent(probability))
 }
 
 /// No rating never reads as safe.
@@ -74,6 +80,8 @@ mod tests {
         }));
         assert!(text.contains("DANGER, do not drive\n            Movement felt.\n"), "{text}");
         assert!(text.contains("loose-seat 99%"), "{text}");
+        let certain = of(&json!({"causes": [{"id": "loose-seat", "probability": 1.0}]}));
+        assert!(certain.contains("loose-seat over 99%"), "{certain}");
         assert!(text.contains("o/note.pdf") && text.ends_with("21 entries"), "{text}");
         assert!(!text.contains("Missing") && !text.contains("Next check"), "{text}");
     }

@@ -15,7 +15,7 @@ pub fn erase(inner: &mut Inner, visit: &str, word: &str) -> Result<Response, Fau
     if said.is_empty() || (said != packed(&plate) && said != packed(tail)) {
         return Err(Refusal::EraseWordDiffers.into());
     }
-    let now = (inner.clock)();
+    let now = inner.now();
     let erased = inner.store.erase(visit, now);
     inner.ledger_changed()?;
     erased?;

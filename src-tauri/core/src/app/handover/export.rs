@@ -69,7 +69,7 @@ pub fn export(inner: &mut Inner, wanted: Wanted<'_>, sink: &mut dyn Write) -> Re
     let key = device_key(inner)?;
     let made = Made {
         by: env!("CARGO_PKG_VERSION").to_owned(),
-        at: (inner.clock)(),
+        at: inner.now(),
         device: inner.device.clone(),
         key: key.public(),
     };

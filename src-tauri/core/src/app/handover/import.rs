@@ -49,7 +49,7 @@ pub fn import_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault>
 pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Fault> {
     let mut reader = Reader::open(source)?;
     let own_key = device_key(inner)?.public();
-    let sender = Sender { own_device: &inner.device, own_key: &own_key, now: (inner.clock)() };
+    let sender = Sender { own_device: &inner.device, own_key: &own_key, now: inner.now() };
     let staging = inner.store.staging()?;
     let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.device };
     let taken = inner.store.merging(|merging| {

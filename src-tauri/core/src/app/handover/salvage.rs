@@ -26,7 +26,7 @@ pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
         return Err(StoreFault::NotABackup.into());
     }
     inner.store.take_own_files(folder)?;
-    let now = (inner.clock)();
+    let now = inner.now();
     (inner.trade, _) = knowledge::current(&mut inner.store, now)?;
     inner.drawn = DrawnFor::default();
     inner.ledger_changed()?;
@@ -67,7 +67,7 @@ fn taken(inner: &mut Inner, foreign: &Foreign) -> Result<Salvaged, Fault> {
     });
     inner.ledger_changed()?;
     let done = done?;
-    let now = (inner.clock)();
+    let now = inner.now();
     knowledge::take_over(&mut inner.store, foreign.knowledge(), now)?;
     if inner.workshop == Workshop::default() {
         inner.store.set_workshop(&foreign.workshop())?;

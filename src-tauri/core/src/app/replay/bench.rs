@@ -7,12 +7,13 @@ use std::path::PathBuf;
 use serde::Deserialize;
 use serde_json::{Value, json};
 
+use crate::app::bench;
 use crate::app::failure::Failure;
 use crate::app::fault::{Fault, Refusal};
 use crate::app::request::Request;
 use crate::app::response::Response;
 use crate::app::steady::shown;
-use crate::model::bench::{BenchStand, BoreStage, BoreStand, Contact, HousingLook, RingTurn};
+use crate::model::bench::{BenchStand, BoreStage, BoreStand, Contact, GaugeLines, HousingLook, RingTurn};
 use crate::model::standing::Standing;
 use crate::words::Words;
 
@@ -155,7 +156,7 @@ impl Stage<'_> {
     }
 
     fn record(&self, request: Request) -> Result<(), Failure> {
-        self.steady.handle_as(request, Some(self.by)).map(|_| ())
+        self.act(|inner| inner.handle(request, Some(self.by))).map(|_| ())
     }
 
     fn bench_gates(&self, visit: &str, set: &str) -> Result<(), Failure> {
@@ -170,7 +171,8 @@ impl Stage<'_> {
 
     fn bench_photos(&self, visit: &str, of: &str, photos: &[PathBuf]) -> Result<(), Failure> {
         for photo in photos {
-            self.steady.keep_bench_photo(visit, of, &self.photo_bytes(photo)?, self.by)?;
+            let bytes = self.photo_bytes(photo)?;
+            self.act(|inner| bench::keep_photo(inner, visit, Some(self.by), of, &bytes))?;
         }
         Ok(())
     }
@@ -188,7 +190,7 @@ pub(super) fn add_to(report: &mut Value, standing: &Standing, bench: &BenchStand
             "limit": gauge.result.limit,
             "likelihood": gauge.result.likelihood,
             "trend": gauge.result.trend,
-            "lines": bench.gauge_lines.get(&gauge.step),
+            "lines": bench.gauge_lines.get(&gauge.step).map(GaugeLines::all),
         })
     });
     report.insert("gauges".to_owned(), gauges.collect());

@@ -59,13 +59,21 @@ pub fn trend(points: Vec<TrendPoint>) -> Option<Trend> {
     let at = |day: f64| line.intercept + line.slope * day;
     let line_mm =
         [points.first().map_or(0.0, |point| at(point.day)), points.last().map_or(0.0, |point| at(point.day))];
+    let intervals_mm = points.iter().map(interval).collect();
     Some(Trend {
         points,
+        intervals_mm,
         slope_mm_per_year: line.slope * DAYS_A_YEAR,
         expanded_mm_per_year: expanded * DAYS_A_YEAR,
         line_mm,
         shows,
     })
+}
+
+/// Two-sided 95 %, normal: how many readings an earlier visit took is not kept.
+fn interval(point: &TrendPoint) -> [f64; 2] {
+    let expanded = point.standard_mm * student::factor_95(None);
+    [point.movement_mm - expanded, point.movement_mm + expanded]
 }
 
 fn expanded_slope(line: &Line) -> f64 {
