@@ -6,6 +6,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { journey } from "./journey.mjs";
+import { hand } from "./stage.mjs";
 
 const SEAT = fileURLToPath(new URL("../../demo-data/photos/seat.jpg", import.meta.url));
 
@@ -17,7 +18,7 @@ const { go, accessible, confirmGates, sayWho, startVisit } = journey((opened) =>
 async function confirmBenchGates(set) {
   const { page } = phone;
   const part = page.getByTestId(`bench-gates-${set}`);
-  if (!(await part.evaluate((details) => details.open))) await part.locator("summary").click();
+  await unfold(`bench-gates-${set}`);
   const gates = part.locator("[data-testid^=bench-gate-]");
   const count = await gates.count();
   assert.ok(count >= 3, `only ${count} gates in ${set}`);
@@ -27,6 +28,8 @@ async function confirmBenchGates(set) {
     await page.waitForTimeout(200);
   }
 }
+
+const next = () => phone.id("bench-next").getAttribute("data-part");
 
 async function unfold(id) {
   const part = phone.id(id);
@@ -66,6 +69,7 @@ test("nothing of the bench can be recorded before its gates", async () => {
   await go("bench");
   await id("verdict").waitFor();
   assert.equal(await id("verdict").getAttribute("data-verdict"), "open");
+  assert.equal(await next(), "gates-teardown");
   assert.equal(await id("bench-found").count(), 0, "nothing can be recorded before the gates");
   await accessible("the bench before its gates");
 });
@@ -91,14 +95,29 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
   await accessible("a bore being entered");
   await found.getByTestId("bore-save").click();
   await found.getByTestId("polar-plot").waitFor();
+  await unfold("bench-skim");
   await id("skim-rings").waitFor();
   await accessible("a bore with its plot");
   await id("skim-after").click();
+  assert.equal(await next(), "look", "the look at the housing is still open");
+  await unfold("bench-look");
+  await id("look-cracked-false").click();
+  await page.waitForTimeout(200);
+  await id("look-ring_turned-true").click();
+  await page.waitForTimeout(200);
+  assert.equal(await next(), "gates-machining", "a ring that turned asks for a skim");
 });
 
 test("passes, fit, ring and note lead to a repair record", async () => {
   const { page, id } = phone;
   await confirmBenchGates("machining");
+  assert.equal(await next(), "skim");
+  await id("bench-next").click();
+  await id("pass-diameter").fill("72.08");
+  await page.reload();
+  await id("verdict").waitFor();
+  await unfold("bench-skim");
+  assert.equal(await id("pass-diameter").inputValue(), "72.08", "what was typed survives a reload");
   await id("contact-partly").click();
   await page.waitForTimeout(300);
   for (const count of [1, 2]) {
@@ -106,7 +125,18 @@ test("passes, fit, ring and note lead to a repair record", async () => {
     await page.waitForFunction((wanted) => document.querySelectorAll("[data-testid=photos-bench-pass-1] img").length === wanted, count);
   }
   await id("contact-all-round").click();
-  await page.waitForTimeout(300);
+  await id("bench-clean").waitFor();
+  assert.equal(await id("contact-partly").isVisible(), false, "no further pass is asked for");
+  await id("open-bench-pass-1-0").click();
+  await id("mark-ring").click();
+  const stage = await id("photo-stage").boundingBox();
+  await (await hand(page)).drag([[stage.x + 60, stage.y + 60], [stage.x + 120, stage.y + 110]]);
+  await accessible("a photo of the bench being marked");
+  await id("next").click();
+  await page.getByText("The marks are kept").waitFor();
+  await id("next").click();
+  await id("verdict").waitFor();
+  await unfold("bench-skim");
   await unfold("bench-finished");
   const finished = id("bench-finished");
   await finished.getByTestId("bore-kind-coordinates").click();
@@ -135,7 +165,8 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await unfold("bench-notes");
   await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
   await id("bench-note-save").click();
-  await page.waitForTimeout(300);
+  for (const set of ["heat", "refit"]) await confirmBenchGates(set);
+  await id("bench-complete").waitFor();
   await accessible("the bench with all its parts");
   const paper = page.waitForResponse(async (response) =>
     response.url().endsWith("/api") && (await response.json().catch(() => ({}))).is === "paper");

@@ -6,6 +6,8 @@ import { fileURLToPath } from "node:url";
 
 const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
 
+const SEAT = fileURLToPath(new URL("../../demo-data/bench/worn-seat-dial.csv", import.meta.url));
+
 const CAR = { layout: "rigid-engine-speed", label: "demo tourer", plate: "DR 2500", vin: "", seat: "bare", cylinders: 6,
   gearbox: "manual", idle_rpm: [700, 800], odometer: { value: 81200, unit: "km" }, maker_play_mm: null };
 const INTAKE = { vehicle: CAR, complaint: "a buzz through the floor", complaint_sounds: ["whine"], when: "from 2,300 rpm",
@@ -38,13 +40,42 @@ export async function enter(ask, visit, set) {
 export const answer = (ask, visit, step, value, temperature = null) =>
   ask({ ask: "answer", visit, step, value, temperature, reason: null });
 
-async function photo(ask, visit, step) {
+const UPLOAD = "0123456789abcdef0123456789abcdef";
+
+async function uploaded(ask) {
   const bytes = await readFile(HANDS);
-  await ask({ ask: "upload", upload: "0123456789abcdef0123456789abcdef", index: 0, base64: bytes.toString("base64") });
-  await ask({ ask: "keep-photo", visit, step, upload: "0123456789abcdef0123456789abcdef" });
+  await ask({ ask: "upload", upload: UPLOAD, index: 0, base64: bytes.toString("base64") });
+  return UPLOAD;
 }
 
-/** Brings five visits to where the screens want them, and returns the list of screens. */
+const photo = async (ask, visit, step) => ask({ ask: "keep-photo", visit, step, upload: await uploaded(ask) });
+
+/** A visit at the bench: a gauge that decided, a bore with its plan, a pass, a marked photo. */
+async function benched(ask) {
+  const visit = await opened(ask, "BN 72");
+  await ask({ ask: "choose-order", visit, order: "under-car-first" });
+  await enter(ask, visit, "lift");
+  await answer(ask, visit, "play-vertical", "unsure", "cold");
+  const gauge = {
+    unit: "mm", readings: ["0.13", "0.12", "0.14", "0.13", "0.12"], instrument: { resolution: "0.01", mpe: "0.02" },
+    place: { at: "bearing" }, bearing: { bore_mm: "35", group: "C3" },
+  };
+  await ask({ ask: "record-gauge", visit, step: "play-vertical", gauge });
+  for (const set of ["teardown", "machining"]) {
+    const { gate_sets: sets } = await ask({ ask: "bench", visit });
+    for (const gate of sets.find((one) => one.id === set).gates) await ask({ ask: "bench-gate", visit, gate: gate.id });
+  }
+  await ask({ ask: "bench-look", visit, look: { cracked: false, ring_turned: true, wall_least_mm: 3 }, wall: null });
+  await ask({ ask: "bench-bore", visit, stage: "found", file: await readFile(SEAT, "utf8") });
+  await ask({ ask: "bench-pass", visit, number: 1, contact: "partly", diameter: "72.08" });
+  const { photos } = await ask({ ask: "bench-photo", visit, of: "bench-pass-1", upload: await uploaded(ask) });
+  const [{ sha256 }] = photos["bench-pass-1"];
+  const marks = [{ shape: "label", at: [0.4, 0.5], text: "not touched" }];
+  await ask({ ask: "bench-mark", visit, of: "bench-pass-1", photo: sha256, marks });
+  return { visit, photo: `work-photo/bench-pass-1/${sha256}` };
+}
+
+/** Brings six visits to where the screens want them, and returns the list of screens. */
 export async function prepare(desk) {
   const ask = asker(desk);
   await ask({ ask: "set-technician", name: "Kim Marsh" });
@@ -67,10 +98,10 @@ export async function prepare(desk) {
   await ask({ ask: "confirm-outcome", visit: danger, causes: ["loose-seat"], by: null });
   const creeping = await opened(ask, "CR 3", { gearbox: "automated-clutch" });
   await enter(ask, creeping, "creep");
-  return screens({ fresh, running, under, danger, creeping });
+  return screens({ fresh, running, under, danger, creeping, bench: await benched(ask) });
 }
 
-function screens({ fresh, running, under, danger, creeping }) {
+function screens({ fresh, running, under, danger, creeping, bench }) {
   const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
   return [
     { name: "home", hash: "#/" },
@@ -101,6 +132,9 @@ function screens({ fresh, running, under, danger, creeping }) {
     at("note", danger, "note"),
     at("ledger", danger, "ledger"),
     at("bench", danger, "bench"),
+    at("bench-at-work", bench.visit, "bench"),
+    at("bench-photo", bench.visit, bench.photo),
+    at("gauge-decided", bench.visit, "gauge/play-vertical"),
     at("outcome", danger, "outcome"),
     { name: "calibration", hash: "#/calibration" },
   ];

@@ -14,6 +14,7 @@ const PLACES: Place[] = [
   { screen: 'walk', visit: 'a-1' },
   { screen: 'step', visit: 'a-1', step: 'play-vertical' },
   { screen: 'photo', visit: 'a-1', step: 'play-vertical' },
+  { screen: 'work-photo', visit: 'a-1', of: 'bench-pass-1', photo: '0af9' },
   { screen: 'gates', visit: 'a-1', set: 'lift' },
   { screen: 'leave', visit: 'a-1', set: 'creep' },
   { screen: 'order', visit: 'a-1' },

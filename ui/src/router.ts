@@ -6,6 +6,7 @@ export type Place =
   | { screen: 'intake'; visit: string | null }
   | { screen: 'walk'; visit: string }
   | { screen: 'step' | 'gauge' | 'photo'; visit: string; step: string }
+  | { screen: 'work-photo'; visit: string; of: string; photo: string }
   | { screen: 'gates'; visit: string; set: string }
   | { screen: 'leave'; visit: string; set: string }
   | { screen: 'order'; visit: string }
@@ -13,6 +14,7 @@ export type Place =
 
 const ID = '([A-Za-z0-9-]+)';
 const STEP = new RegExp(`^#/visit/${ID}/(step|gauge|photo|gates|leave)/${ID}$`);
+const WORK_PHOTO = new RegExp(`^#/visit/${ID}/work-photo/${ID}/${ID}$`);
 const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome|bench|driver))?$`);
 
 /** Reads an address; one that leads nowhere leads home. */
@@ -26,6 +28,8 @@ export function read(hash: string): Place {
     if (screen === 'step' || screen === 'gauge' || screen === 'photo') return { screen, visit: at, step: about };
     if (screen === 'gates' || screen === 'leave') return { screen, visit: at, set: about };
   }
+  const [, on, of, photo] = WORK_PHOTO.exec(hash) ?? [];
+  if (on && of && photo) return { screen: 'work-photo', visit: on, of, photo };
   const [, visit, inside] = VISIT.exec(hash) ?? [];
   if (!visit) return { screen: 'home' };
   return { screen: (inside ?? 'walk') as 'walk' | 'intake' | 'order' | 'result', visit };
@@ -48,6 +52,8 @@ export function write(place: Place): string {
     case 'gauge':
     case 'photo':
       return `#/visit/${place.visit}/${place.screen}/${place.step}`;
+    case 'work-photo':
+      return `#/visit/${place.visit}/work-photo/${place.of}/${place.photo}`;
     case 'gates':
     case 'leave':
       return `#/visit/${place.visit}/${place.screen}/${place.set}`;
