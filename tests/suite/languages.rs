@@ -277,4 +277,11 @@ fn a_receipt_records_the_language_that_was_signed() {
         kept.query_row("SELECT body FROM entry ORDER BY id DESC LIMIT 1", [], |row| row.get(0)).unwrap();
     assert!(bodies.contains("\"locale\":\"es\""), "{bodies}");
     assert!(note("de").signed.unwrap().note_line.contains(&spanish.sha256));
+    // A note in another language says which one carries the signature.
+    for (locale, name, said) in
+        [("es", "en español", false), ("de", "Spanisch", true), ("fr", "espagnol", true)]
+    {
+        let signed = note(locale).signed.unwrap().text;
+        assert_eq!(signed.contains(name), said, "{signed}");
+    }
 }

@@ -119,7 +119,7 @@ fn notice_papers_say_what_was_not_reproduced() {
 
 #[test]
 fn repair_record_tells_the_work_from_bore_to_torque() {
-    let (folder, steady, visit) = replayed("11");
+    let (folder, steady, visit) = replayed("13");
     let printed = printed(&folder, &steady, &visit, "repair");
     for sentence in [
         "Skim the seat and press in a sleeve",

@@ -19,6 +19,10 @@ name: string,
  */
 note_sha256: string, 
 /**
+ * Language of that note.
+ */
+locale: string, 
+/**
  * Rating on it, if it was recorded.
  */
 rating: string | null, 

@@ -249,6 +249,7 @@ fn receipt(record: &Record) -> Option<ReceiptStand> {
         decision: receipt.decision,
         name: receipt.name.clone(),
         note_sha256: receipt.note_sha256.clone(),
+        locale: receipt.locale.clone(),
         rating: receipt.rating.clone(),
         at: *at,
         strokes: receipt.strokes.clone(),

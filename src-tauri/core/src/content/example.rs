@@ -219,6 +219,7 @@ pub fn receipt(name: &str) -> ReceiptStand {
         decision: Decision::Decline,
         name: name.to_owned(),
         note_sha256: "cd".repeat(32),
+        locale: "en".to_owned(),
         rating: None,
         at: Moment(AT.0 + 86_400_000),
         strokes: vec![vec![[0.1, 0.2], [0.3, 0.4]]],

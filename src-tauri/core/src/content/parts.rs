@@ -121,6 +121,10 @@ pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
     if receipt.outdated {
         text = format!("{text} {}", words.text("signed-outdated"));
     }
+    if receipt.locale != words.locale() && Words::of(&receipt.locale).is_ok() {
+        let language = words.text(&format!("language-{}", receipt.locale));
+        text = format!("{text} {}", words.with("signed-language", &[("language", language.into())]));
+    }
     Some(Signed {
         text,
         note_line: words.with("signed-note", &[("hash", receipt.note_sha256.as_str().into())]),

@@ -424,6 +424,8 @@ pub struct ReceiptStand {
     pub name: String,
     /// Hash of the note that was seen.
     pub note_sha256: String,
+    /// Language of that note.
+    pub locale: String,
     /// Rating on it, if it was recorded.
     pub rating: Option<String>,
     /// When.
