@@ -3,7 +3,9 @@
 // network. The screens one by one are in the file beside it, Chromium's journeys in ../browser.
 
 import assert from "node:assert/strict";
+import { readFile, readdir } from "node:fs/promises";
 import { createServer } from "node:http";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { setTimeout as pause } from "node:timers/promises";
 import { isDeepStrictEqual } from "node:util";
@@ -128,9 +130,18 @@ test("a turned window keeps the step, its answers and its photo in reach", async
   await hands.chosen("answer-not-tried");
 });
 
-test("the finding becomes a PDF, and the owner signs the note on the glass", async () => {
-  const paper = await window.core({ ask: "paper", visit, paper: "finding", locale: "en" });
-  assert.equal(Buffer.from(paper.base64, "base64").subarray(0, 5).toString(), "%PDF-");
+test("the finding is saved as a PDF", async () => {
+  await window.goTo(`#/visit/${visit}/finding`);
+  await hands.tap("make-pdf");
+  await hands.tap("save-pdf");
+  const [name] = await window.until("the file", async () => {
+    const names = await readdir(window.downloads);
+    return names.some((one) => one.endsWith(".pdf")) && names;
+  });
+  assert.equal((await readFile(join(window.downloads, name))).subarray(0, 5).toString(), "%PDF-");
+});
+
+test("the owner signs the note on the glass", async () => {
   await window.goTo(`#/visit/${visit}/note`);
   await hands.seen("sign-pad");
   await hands.tap("decision-decline");

@@ -2,7 +2,7 @@
 // Not a test; the journeys are beside it.
 
 import { spawn } from "node:child_process";
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
@@ -15,6 +15,9 @@ const PATIENCE = 20_000;
 /** Opens the app's window on a data folder of its own. */
 export async function openWindow() {
   const folder = await mkdtemp(join(tmpdir(), "steady-window-"));
+  const downloads = join(folder, "downloads");
+  await mkdir(downloads);
+  await writeFile(join(folder, "user-dirs.dirs"), `XDG_DOWNLOAD_DIR="${downloads}"\n`);
   const driver = spawn("WebKitWebDriver", [`--port=${PORT}`, "--host=127.0.0.1"], {
     // The webview keeps its own storage in the person's folders: a start from earlier must not be remembered.
     env: {
@@ -35,7 +38,7 @@ export async function openWindow() {
 
   await start();
   return {
-    ask,
+    ask, downloads,
     /** What the app and its engine asked of the network beside the driver, as lines. */
     strays: () => sockets.found(),
     /** The app and its engine's processes end at once, as with an empty battery, and the app is started again. */
@@ -65,11 +68,13 @@ function page(ask) {
   const called = (name) => `[data-testid="${name}"]`;
   const place = () => run("return location.hash");
 
+  /** Scrolls until nothing rests on it, and presses. */
   async function tap(name) {
+    let block = "start";
     await until(`${name} to be pressed`, async () => {
       const found = await element(called(name));
-      // What rests at the foot would lie over what only just scrolled into view.
-      await run("arguments[0].scrollIntoView({ block: 'center' })", { [ELEMENT]: found });
+      block = block === "start" ? "center" : "start";
+      await run("arguments[0].scrollIntoView({ block: arguments[1] })", { [ELEMENT]: found }, block);
       return (await ask("POST", `/element/${found}/click`, {})) === null;
     });
   }
