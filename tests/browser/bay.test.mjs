@@ -6,7 +6,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { faults } from "./measure.mjs";
 import { openPhone, startDesk, violations } from "./stage.mjs";
-import { prepare, show } from "./tour.mjs";
+import { asker, prepare, show } from "./tour.mjs";
 
 const THEMES = ["dark", "daylight", "contrast"];
 const PHONES = [[360, 740], [412, 915]];
@@ -16,7 +16,7 @@ let screens;
 
 before(async () => {
   desk = await startDesk();
-  screens = await prepare(desk);
+  screens = await prepare(asker(desk));
 });
 
 after(() => desk?.stop());

@@ -4,21 +4,19 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
+import { ways } from "./journey.mjs";
 import { openPhone, startDesk, violations } from "./stage.mjs";
 
 let desks = [];
 let phones = [];
 let file;
 
+const [sending, taking] = [0, 1].map((at) => ways(() => ({ desk: desks[at], phone: phones[at] })));
+
 before(async () => {
   desks = [await startDesk(), await startDesk()];
   phones = [await openPhone(desks[0]), await openPhone(desks[1])];
-  for (const [index, phone] of phones.entries()) {
-    await phone.page.goto(desks[index].address);
-    await phone.id("technician").fill("Kim Marsh");
-    await phone.id("save-technician").click();
-    await phone.id("new-visit").waitFor();
-  }
+  for (const { sayWho } of [sending, taking]) await sayWho();
 });
 
 after(async () => {
@@ -26,19 +24,10 @@ after(async () => {
   for (const desk of desks) await desk.stop();
 });
 
-const inside = async (phone, desk, where) => {
-  const visit = /#\/visit\/[^/]+/.exec(await phone.page.evaluate(() => location.hash))[0];
-  await phone.page.goto(`${desk.origin}/${visit}/${where}`);
-};
-
 test("a visit is saved as a file", async () => {
   const { page, id } = phones[0];
-  await id("new-visit").click();
-  await id("layout-rigid-engine-speed").click();
-  await id("plate").fill("TR 4417");
-  await id("save-intake").click();
-  await page.waitForFunction(() => location.hash.includes("/visit/"));
-  await inside(phones[0], desks[0], "result");
+  await sending.startVisit("TR 4417");
+  await sending.go("result");
   await id("make-handover").click();
   await id("save-handover").waitFor();
   assert.deepEqual(await violations(page), [], "axe on the result with a file");
@@ -71,7 +60,7 @@ test("a visit is erased once its plate is typed, and stays erased", async () => 
   const { page, id } = phones[1];
   await id("visit-card").click();
   await page.waitForFunction(() => location.hash.includes("/visit/"));
-  await inside(phones[1], desks[1], "ledger");
+  await taking.go("ledger");
   await id("erase-visit").click();
   await id("erase-word").fill("TR 4418");
   assert.deepEqual(await violations(page), [], "axe on the question");

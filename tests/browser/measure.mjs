@@ -6,8 +6,8 @@ export function faults(page, { largeText = false } = {}) {
   return page.evaluate(measure, largeText);
 }
 
-/* This function runs in the page: everything it needs is inside it. */
-function measure(largeText) {
+/** What `faults` runs in the page: everything it needs is inside it. */
+export function measure(largeText) {
   const found = [];
   const root = document.documentElement;
   const named = (element) => {
@@ -32,7 +32,8 @@ function measure(largeText) {
       found.push(`target of ${Math.round(width)} by ${Math.round(height)}, not ${least}: ${named(one)}`);
     }
   }
-  const resting = (one) => one.closest(".dock, .answer, .foot") !== null;
+  const rest = (one) => one.closest(".dock, .answer, .foot");
+  const resting = (one) => rest(one) !== null && getComputedStyle(rest(one)).position === "sticky";
   for (const [at, one] of primary.entries()) {
     for (const other of primary.slice(at + 1)) {
       // What rests above the page covers what scrolls beneath it; that is no gap.

@@ -3,45 +3,29 @@
 // clock set back, no network, a keyboard and nothing else.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { openPhone, startDesk } from "./stage.mjs";
-import { answer, asker, enter, opened } from "./tour.mjs";
+import { test } from "node:test";
+import { journey } from "./journey.mjs";
+import { openPhone } from "./stage.mjs";
+import { answer, enter, opened } from "./tour.mjs";
 
 let desk;
 let phone;
 let ask;
 
-before(async () => {
-  desk = await startDesk();
-  ask = asker(desk);
-  phone = await openPhone(desk);
-  phone.page.setDefaultTimeout(15_000);
+const { tap, chosen, killed, place: hash } = journey(async (begun) => {
+  ({ desk, phone, ask } = begun);
   await phone.page.goto(desk.address);
 });
 
-after(async () => {
-  await phone?.browser.close();
-  await desk?.stop();
-});
-
-const tap = (name) => phone.id(name).tap();
-const hash = () => phone.page.evaluate(() => location.hash);
 const goTo = async (where) => {
   await phone.page.evaluate((to) => { location.hash = to; }, where);
   await phone.page.waitForTimeout(250);
 };
-const chosen = (name) => phone.page.locator(`[data-testid="${name}"][aria-pressed="true"]`).waitFor();
 const inView = (name) =>
   phone.id(name).evaluate((one) => {
     const { top, bottom } = one.getBoundingClientRect();
     return top >= 0 && bottom <= innerHeight;
   });
-
-/** What a killed app leaves behind: a new page on the same device. */
-async function killed() {
-  await phone.page.goto("about:blank");
-  await phone.page.goto(desk.address);
-}
 
 test("the first start is three screens, each with its way on in reach", async () => {
   await phone.id("technician").waitFor();
@@ -155,30 +139,6 @@ test("Back goes one screen back", async () => {
   assert.match(await hash(), /step\/road-speed-vibration$/);
   await phone.page.goBack();
   assert.equal(await hash(), "#/");
-});
-
-test("a killed app comes back to the same step with its answer, at every step", async () => {
-  const visit = await opened(ask, "KL 1");
-  await enter(ask, visit, "running");
-  const { steps } = await ask({ ask: "look", visit });
-  const walk = steps.filter((step) => step.lock === null && step.form.form === "one-of");
-  assert.ok(walk.length >= 4, `only ${walk.length} steps`);
-  for (const step of walk) {
-    const choice = step.form.choices.at(-1).id;
-    await goTo(`#/visit/${visit}/step/${step.id}`);
-    await tap(`answer-${choice}`);
-    await chosen(`answer-${choice}`);
-    await killed();
-    await chosen(`answer-${choice}`);
-    assert.match(await hash(), new RegExp(`step/${step.id}$`));
-  }
-  for (const inside of ["gates/lift", "result", "note", "finding", "ledger", "bench", "intake", "driver"]) {
-    await goTo(`#/visit/${visit}/${inside}`);
-    await phone.page.locator("h1").first().waitFor();
-    await killed();
-    await phone.page.locator("h1").first().waitFor();
-    assert.ok((await hash()).endsWith(inside), `${inside} came back as ${await hash()}`);
-  }
 });
 
 test("a turned phone keeps the step and all its answers in reach", async () => {

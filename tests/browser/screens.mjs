@@ -5,7 +5,7 @@
 import { copyFile, mkdir, readFile, rm } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { openPhone, startDesk } from "./stage.mjs";
-import { prepare, show } from "./tour.mjs";
+import { asker, prepare, show } from "./tour.mjs";
 
 const FOLDER = process.env.STEADY_SCREENS ?? fileURLToPath(new URL("../../target/screens", import.meta.url));
 const COMMITTED = fileURLToPath(new URL("pictures", import.meta.url));
@@ -20,7 +20,7 @@ const SAME = 40;
 const desk = await startDesk();
 const changed = [];
 try {
-  const screens = await prepare(desk);
+  const screens = await prepare(asker(desk));
   await rm(FOLDER, { recursive: true, force: true });
   for (const theme of THEMES) {
     const phone = await openPhone(desk);

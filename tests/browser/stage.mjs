@@ -2,6 +2,7 @@
 // no request leaves but to the app itself. Not a test; the journeys are beside it.
 
 import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
@@ -17,43 +18,75 @@ const QUIET = [
 /** The desk on a folder of its own; `stop` ends it and removes the folder. */
 export async function startDesk() {
   const folder = await mkdtemp(join(tmpdir(), "steady-journey-"));
-  const program = process.env.STEADY_DESK;
-  if (!program) throw new Error("STEADY_DESK must name the steady program; `cargo xtask test browser` does");
-  const desk = spawn(program, ["serve", "--data", folder, "--port", "0", "--no-open"]);
+  let { program, address } = await serve(folder, 0);
+  const { origin, port } = new URL(address);
+  const kill = async () => {
+    program.removeAllListeners("exit");
+    const ended = once(program, "exit");
+    program.kill("SIGKILL");
+    await ended;
+  };
+  return {
+    origin,
+    get address() { return address; },
+    /** Ends the program in the middle of whatever it does; until `start` nobody answers. */
+    kill,
+    /** Starts it anew on the same folder and port; the secret in the address is another one. */
+    start: async () => { ({ program, address } = await serve(folder, port)); },
+    stop: async () => {
+      await kill();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+async function serve(folder, port) {
+  const name = process.env.STEADY_DESK;
+  if (!name) throw new Error("STEADY_DESK must name the steady program; `cargo xtask test browser` does");
+  const program = spawn(name, ["serve", "--data", folder, "--port", String(port), "--no-open"]);
   const address = await new Promise((resolve, reject) => {
     let said = "";
-    desk.stdout.on("data", (text) => {
+    program.stdout.on("data", (text) => {
       said += text;
       const found = /http:\/\/127\.0\.0\.1:\d+\/#key=\w+/.exec(said);
       if (found) resolve(found[0]);
     });
-    desk.on("exit", (code) => reject(new Error(`steady serve ended with ${code}: ${said}`)));
+    program.on("exit", (code) => reject(new Error(`steady serve ended with ${code}: ${said}`)));
     setTimeout(() => reject(new Error(`no address: ${said}`)), 20_000).unref();
   });
-  const stop = async () => {
-    desk.removeAllListeners("exit");
-    desk.kill();
-    await rm(folder, { recursive: true, force: true });
-  };
-  return { address, origin: new URL(address).origin, stop };
+  return { program, address };
 }
 
-/** A phone: 360 by 740, touch. `strays` lists requests that left for elsewhere. */
-export async function openPhone(desk, colorScheme = "dark") {
+/** A phone: 360 by 740, touch. `strays` lists requests that left for elsewhere, `faults` what the page threw. */
+export async function openPhone(desk, size = { width: 360, height: 740 }) {
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", headless: true, args: QUIET });
   const context = await browser.newContext({
-    viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, colorScheme, reducedMotion: "reduce",
+    viewport: size, hasTouch: true, isMobile: true, colorScheme: "dark", reducedMotion: "reduce",
   });
-  const page = await context.newPage();
+  context.setDefaultTimeout(15_000);
   const strays = [];
   const faults = [];
-  page.on("request", (request) => {
+  context.on("request", (request) => {
     const url = request.url();
     if (!url.startsWith(desk.origin) && !/^(blob|data):/.test(url)) strays.push(url);
   });
-  page.on("pageerror", (error) => faults.push(error.message));
-  const id = (name) => page.getByTestId(name);
-  return { browser, page, id, strays, faults };
+  context.on("weberror", (error) => faults.push(error.error().message));
+  let page = await context.newPage();
+  return {
+    browser, strays, faults,
+    get page() { return page; },
+    id: (name) => page.getByTestId(name),
+    /** Ends the page without a word to it, and opens the app anew on the same device. */
+    async reopen() {
+      const ended = page.waitForEvent("crash");
+      const door = await context.newCDPSession(page);
+      door.send("Page.crash").catch(() => undefined);
+      await ended;
+      await page.close();
+      page = await context.newPage();
+      await page.goto(desk.address);
+    },
+  };
 }
 
 /** Fingers on the glass: real touches, of which Playwright itself has the tap alone. */

@@ -15,8 +15,8 @@ const INTAKE = { vehicle: CAR, complaint: "a buzz through the floor", complaint_
 
 /** A way to ask the core beside the screens, as a shell would. */
 export function asker(desk) {
-  const key = /key=(\w+)/.exec(desk.address)[1];
   return async (request) => {
+    const key = /key=(\w+)/.exec(desk.address)[1];
     const reply = await fetch(`${desk.origin}/api`, {
       method: "POST", body: JSON.stringify(request), headers: { "content-type": "application/json", "x-steady-key": key },
     });
@@ -76,8 +76,7 @@ async function benched(ask) {
 }
 
 /** Brings six visits to where the screens want them, and returns the list of screens. */
-export async function prepare(desk) {
-  const ask = asker(desk);
+export async function prepare(ask) {
   await ask({ ask: "set-technician", name: "Kim Marsh" });
   const fresh = await opened(ask, "NW 1");
   const running = await opened(ask, "RN 2500");

@@ -1,0 +1,180 @@
+// The app ends on every screen of a whole visit, page and core at once, and is opened again: the same screen, the
+// answer and the photo that were given, what was half written, and not an entry more or fewer.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { isDeepStrictEqual } from "node:util";
+import { journey } from "./journey.mjs";
+import { FULL, technician } from "./technician.mjs";
+
+/** What the owner tells is the one step without a photo. */
+const TOLD = "road-speed-vibration";
+
+let phone;
+let ask;
+let visit;
+/** Screens on which the app was ended. */
+const ended = new Set();
+
+const { go, sayWho, tap, seen, place, killed, drawSignature, hands } = journey(async (opened) => {
+  ({ phone, ask } = opened);
+  await sayWho("Rowan Testcase");
+});
+const { screen, walkTo, confirmAll } = technician(hands, FULL);
+
+/** Everything a person could miss on the screen that is shown. */
+const shown = () => phone.page.evaluate(() => {
+  const all = (selector) => [...document.querySelectorAll(selector)];
+  const named = (one) => one.closest("[data-testid]")?.dataset.testid ?? "";
+  return {
+    place: location.hash,
+    title: document.querySelector("h1")?.textContent,
+    pressed: all("[aria-pressed=true]").map(named),
+    written: all("input:not([type=file]), textarea, select").filter((one) => one.value !== "").map((one) => [named(one), one.value]),
+    photos: all("img[src*='/photo/']").map((one) => [one.src.replace(/\?.*/, ""), one.complete && one.naturalWidth > 0]),
+    words: all("[data-word]").map((one) => [named(one), one.dataset.word]),
+  };
+});
+
+/** How many entries the visit has, and the hash that holds them together. */
+async function entries() {
+  if (!visit) return null;
+  const { ledger } = await ask({ ask: "look", visit });
+  assert.equal(ledger.broken_at, null);
+  return ledger;
+}
+
+/** Ends everything here and sees that it is all there again. `given` must be on the screen to start with. */
+async function endHere(given = () => {}) {
+  const [before, kept] = [await settled(), await entries()];
+  given(before);
+  ended.add(await screen());
+  await killed();
+  const after = await settled((found) => isDeepStrictEqual(found, before));
+  assert.deepEqual(after, before);
+  assert.deepEqual(await entries(), kept);
+}
+
+/** The screen once its photos are drawn, or as it is when waiting is in vain. */
+async function settled(enough = (found) => found.photos.every(([, drawn]) => drawn)) {
+  let found = await shown();
+  for (let wait = 0; wait < 100 && !(found.title && enough(found)); wait += 1) {
+    await phone.page.waitForTimeout(50);
+    found = await shown();
+  }
+  return found;
+}
+
+const has = (pairs, wanted) => assert.ok(pairs.some((pair) => isDeepStrictEqual(pair, wanted)), `${wanted} is not in ${pairs}`);
+
+/** Goes to a screen that the walk does not lead to, ends everything there, and goes back. */
+async function beside(from, to, ready, given) {
+  await go(to);
+  await ready();
+  await endHere(given);
+  await go(from);
+}
+
+test("an intake half written is there again", async () => {
+  await tap("new-visit");
+  await tap("layout-rigid-engine-speed");
+  await tap("seat-bare");
+  await tap("gearbox-automated-clutch");
+  await tap("sound-whine");
+  await phone.id("plate").fill("KL 2500");
+  await endHere(({ pressed, written }) => {
+    assert.deepEqual(pressed, ["layout-rigid-engine-speed", "seat-bare", "sound-whine", "gearbox-automated-clutch"]);
+    has(written, ["plate", "KL 2500"]);
+  });
+  await tap("save-intake");
+  await phone.page.waitForFunction(() => location.hash.startsWith("#/visit/"));
+  visit = /visit\/([^/]+)/.exec(await place())[1];
+});
+
+test("every step comes back with its answer and its photo, every gate with its tick", async () => {
+  await walkTo("result", {
+    async arrived(at) {
+      const [kind] = at.split("/");
+      if (kind === "gates") {
+        await confirmAll(2);
+        await endHere(({ pressed }) => assert.equal(pressed.length, 2));
+      } else if (kind === "order" || kind === "leave") await endHere();
+    },
+    async dealt(at) {
+      const [kind, step] = at.split("/");
+      if (kind === "gates" && step !== "lift") await beside(at, "driver", () => seen("driver"));
+      if (kind !== "step") return;
+      await endHere(({ pressed, written, photos }) => {
+        const value = FULL[step];
+        if (typeof value === "number") assert.deepEqual(written, [["reading", String(value)]]);
+        else assert.ok(pressed.includes(`answer-${value}`), `${step}: ${pressed}`);
+        assert.equal(photos.length, step === TOLD ? 0 : 1, `photos of ${step}`);
+      });
+      if (step !== "play-vertical") return;
+      await beside(at, `photo/${step}`, () => seen("photo-stage"), ({ photos }) => assert.ok(photos.length > 0));
+      const reading = ["gauge-reading-0", "0.13"];
+      await beside(at, `gauge/${step}`, () => hands.write(...reading), ({ written }) => has(written, reading));
+    },
+  });
+  await endHere();
+  const { steps } = await ask({ ask: "look", visit });
+  assert.deepEqual(steps.map(({ id }) => id).sort(), Object.keys(FULL).sort(), "steps of the layout that this car lacks");
+  const missing = steps.map(({ id }) => `step/${id}`).filter((step) => !ended.has(step));
+  assert.deepEqual(missing, []);
+  for (const part of ["running", "creep", "lift"]) assert.ok(ended.has(`gates/${part}`) && ended.has(`leave/${part}`), part);
+  for (const other of ["driver", "photo/play-vertical", "gauge/play-vertical"]) assert.ok(ended.has(other), other);
+});
+
+test("papers, the signed receipt and the ledger are there again", async () => {
+  await go("finding");
+  await seen("make-pdf");
+  await endHere(({ words }) => has(words, ["band", "danger"]));
+  await go("note");
+  await tap("decision-decline");
+  await drawSignature();
+  await tap("sign");
+  await seen("signed");
+  await endHere();
+  await seen("signed");
+  await go("ledger");
+  await seen("entries");
+  await endHere();
+});
+
+test("the bench's gates, a bore half written and a ring that was turned are there again", async () => {
+  await go("bench");
+  const gates = phone.page.locator("[data-testid=bench-gates-teardown] [data-testid^=bench-gate-]");
+  await gates.first().waitFor();
+  for (const gate of await gates.all()) {
+    if (!(await gate.isVisible())) await phone.page.locator("[data-testid=bench-gates-teardown] summary").click();
+    await gate.click();
+    await phone.page.waitForTimeout(150);
+  }
+  await phone.id("look-cracked-false").click();
+  await seen("bench-found");
+  await phone.id("bench-found").getByTestId("bore-0-0").fill("72.01");
+  await endHere(({ written, pressed }) => {
+    has(written, ["bore-0-0", "72.01"]);
+    assert.ok(pressed.includes("look-cracked-false"));
+  });
+});
+
+test("the outcome and the settings are there again", async () => {
+  await go("outcome");
+  await tap("outcome-loose-seat");
+  await tap("outcome-save");
+  await seen("outcome");
+  await phone.page.reload();
+  await seen("outcome");
+  await endHere();
+  await seen("outcome");
+  for (const other of ["calibration", "settings", "workshop"]) {
+    await phone.page.evaluate((to) => { location.hash = `#/${to}`; }, other);
+    await endHere(({ place: at }) => assert.equal(at, `#/${other}`));
+  }
+});
+
+test("nothing left for elsewhere and nothing broke", () => {
+  assert.deepEqual(phone.strays, []);
+  assert.deepEqual(phone.faults, []);
+});

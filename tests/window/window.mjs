@@ -1,0 +1,156 @@
+// The real Tauri window: WebKit through Debian's WebKitWebDriver, spoken to in plain W3C WebDriver over HTTP.
+// Not a test; the journeys are beside it.
+
+import { spawn } from "node:child_process";
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { family, watchSockets } from "./family.mjs";
+
+const PORT = 4723 + (process.pid % 1000);
+const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
+const PATIENCE = 20_000;
+
+/** Opens the app's window on a data folder of its own. */
+export async function openWindow() {
+  const folder = await mkdtemp(join(tmpdir(), "steady-window-"));
+  const downloads = join(folder, "downloads");
+  await mkdir(downloads);
+  await writeFile(join(folder, "user-dirs.dirs"), `XDG_DOWNLOAD_DIR="${downloads}"\n`);
+  const driver = spawn("WebKitWebDriver", [`--port=${PORT}`, "--host=127.0.0.1"], {
+    // The webview keeps its own storage in the person's folders: a start from earlier must not be remembered.
+    env: {
+      ...process.env, STEADY_DATA: folder, XDG_DATA_HOME: folder, XDG_CACHE_HOME: folder, XDG_CONFIG_HOME: folder,
+      TAURI_AUTOMATION: "true", TAURI_WEBVIEW_AUTOMATION: "true",
+    },
+    stdio: "ignore",
+  });
+  await until("the driver", async () => (await send("GET", "/status")).ready);
+  let session;
+  const sockets = watchSockets(driver.pid);
+  const ask = (method, path, body) => send(method, `/session/${session}${path}`, body);
+
+  async function start() {
+    const options = { "webkitgtk:browserOptions": { binary: process.env.STEADY_APP, args: [] } };
+    session = (await send("POST", "/session", { capabilities: { alwaysMatch: options } })).sessionId;
+  }
+
+  await start();
+  return {
+    ask, downloads,
+    /** What the app and its engine asked of the network beside the driver, as lines. */
+    strays: () => sockets.found(),
+    /** The app and its engine's processes end at once, as with an empty battery, and the app is started again. */
+    async killed() {
+      for (const { pid } of await family(driver.pid)) process.kill(pid, "SIGKILL");
+      await ask("DELETE", "").catch(() => undefined);
+      await start();
+    },
+    async close() {
+      sockets.stop();
+      await ask("DELETE", "").catch(() => undefined);
+      driver.kill();
+      // The window may still be writing on its way out.
+      await pause(1000);
+      await rm(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
+    },
+    ...page(ask),
+  };
+}
+
+/** Ways to press and read what the window shows. */
+function page(ask) {
+  const run = (script, ...args) => ask("POST", "/execute/sync", { script, args });
+  const later = (script, ...args) => ask("POST", "/execute/async", { script, args });
+  const element = async (css) => (await ask("POST", "/element", { using: "css selector", value: css }))[ELEMENT];
+  const find = (css) => until(css, () => element(css));
+  const called = (name) => `[data-testid="${name}"]`;
+  const place = () => run("return location.hash");
+
+  /** Scrolls until nothing rests on it, and presses. */
+  async function tap(name) {
+    let block = "start";
+    await until(`${name} to be pressed`, async () => {
+      const found = await element(called(name));
+      block = block === "start" ? "center" : "start";
+      await run("arguments[0].scrollIntoView({ block: arguments[1] })", { [ELEMENT]: found }, block);
+      return (await ask("POST", `/element/${found}/click`, {})) === null;
+    });
+  }
+
+  async function write(name, text) {
+    const found = await find(called(name));
+    await ask("POST", `/element/${found}/clear`, {});
+    await ask("POST", `/element/${found}/value`, { text });
+  }
+
+  /** Draws with one finger's width along spots given as shares of an element's size. */
+  async function draw(name, spots) {
+    const found = await find(called(name));
+    await run("arguments[0].scrollIntoView({ block: 'center' })", { [ELEMENT]: found });
+    const box = await run("const { left, top, width, height } = arguments[0].getBoundingClientRect(); return [left, top, width, height]", { [ELEMENT]: found });
+    const [left, top, width, height] = box;
+    const moves = spots.map(([x, y]) => ({
+      type: "pointerMove", duration: 40, origin: "viewport", x: Math.round(left + width * x), y: Math.round(top + height * y),
+    }));
+    const [first, ...rest] = moves;
+    const actions = [first, { type: "pointerDown", button: 0 }, ...rest, { type: "pointerUp", button: 0 }];
+    await ask("POST", "/actions", { actions: [{ type: "pointer", id: "hand", parameters: { pointerType: "mouse" }, actions }] });
+    await ask("DELETE", "/actions");
+  }
+
+  return {
+    run, later, place, draw,
+    /** Asks the core beside the screens, through the window's own bridge. */
+    core: async (request) => {
+      const { said, refused } = await later(
+        "const [request, done] = arguments; window.__TAURI_INTERNALS__.invoke('ask', { request }).then((said) => done({ said }), (refused) => done({ refused }))",
+        request,
+      );
+      if (refused) throw new Error(`${request.ask}: ${refused.code} ${refused.message}`);
+      return said;
+    },
+    goTo: (hash) => run("location.hash = arguments[0]", hash),
+    count: (css) => run("return document.querySelectorAll(arguments[0]).length", css),
+    find,
+    resize: async (width, height) => {
+      await ask("POST", "/window/rect", { width, height });
+      return until(`${width} by ${height}`, () => run("return innerWidth === arguments[0] && innerHeight === arguments[1]", width, height));
+    },
+    until,
+    /** Hands for `technician.mjs`. */
+    hands: {
+      tap, write, place,
+      seen: (name) => find(called(name)),
+      chosen: (name) => find(`${called(name)}[aria-pressed="true"]`),
+      shown: (name) => run("return document.querySelector(arguments[0])?.checkVisibility() === true", called(name)),
+      choose: async (name, file) => ask("POST", `/element/${await find(called(name))}/value`, { text: file }),
+      movedOn: (before) => until("another screen", async () => (await place()) !== before),
+      all: async (beginning) => {
+        await find(`[data-testid^="${beginning}"]`);
+        return run("return [...document.querySelectorAll(arguments[0])].map((one) => one.dataset.testid)", `[data-testid^="${beginning}"]`);
+      },
+    },
+  };
+}
+
+async function send(method, path, body) {
+  const response = await fetch(`http://127.0.0.1:${PORT}${path}`, {
+    method, body: body === undefined ? undefined : JSON.stringify(body), headers: { "content-type": "application/json" },
+  });
+  const { value } = await response.json();
+  if (value?.error) throw new Error(`${value.error}: ${value.message}`);
+  return value;
+}
+
+async function until(what, look) {
+  const end = Date.now() + PATIENCE;
+  let problem;
+  while (Date.now() < end) {
+    const found = await look().catch((caught) => { problem = caught; });
+    if (found) return found;
+    await pause(50);
+  }
+  throw new Error(`waited in vain for ${what}${problem ? ` (${problem.message})` : ""}`);
+}
