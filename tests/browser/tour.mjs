@@ -131,7 +131,7 @@ function screens({ fresh, running, under, danger, creeping, bench }) {
     at("note", danger, "note"),
     at("ledger", danger, "ledger"),
     at("bench", danger, "bench"),
-    at("bench-at-work", bench.visit, "bench"),
+    { ...at("bench-at-work", bench.visit, "bench"), unfold: true },
     at("bench-photo", bench.visit, bench.photo),
     at("gauge-decided", bench.visit, "gauge/play-vertical"),
     at("outcome", danger, "outcome"),
@@ -144,6 +144,7 @@ export async function show(page, screen) {
   await page.evaluate((hash) => { location.hash = hash; }, screen.hash);
   await page.locator("h1").first().waitFor();
   await page.waitForFunction(() => document.querySelector('[data-testid="waiting"]') === null);
+  if (screen.unfold) await page.evaluate(() => { for (const part of document.querySelectorAll("details")) part.open = true; });
   await page.evaluate(() => document.fonts.ready);
   await page.waitForTimeout(120);
 }
