@@ -10,6 +10,12 @@ import { englishIn, speaker, textsOf } from "./words.mjs";
 const say = speaker("de");
 const english = englishIn("de");
 
+const GATES = ["lift-gates-hold", "stands-and-straps", "engine-and-gearbox-held", "shaft-marked", "maker-procedure"];
+/** Screens of the visit that the walk does not lead to. */
+const BESIDE = [
+  "step/play-lateral", "gauge/play-vertical", "photo/play-vertical", "intake", "order", "gates/running",
+];
+
 let phone;
 /** The screens that were read, each with what is English on it. */
 const read = new Map();
@@ -22,14 +28,14 @@ const { place, drawSignature, hands } = journey(async (opened) => {
 const button = (name, more = {}) => phone.page.getByRole("button", { name, exact: true, ...more });
 const tap = (key, values) => button(say(key, values)).tap();
 /** A button whose words go on behind these: an explanation, or who confirmed it. */
-const beginning = (text, more) => phone.page.getByRole("button", { name: new RegExp(`^${escaped(text)}`), ...more });
-const escaped = (text) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+const beginning = (text, more) =>
+  phone.page.getByRole("button", { name: new RegExp(`^${text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}`), ...more });
 const heading = (text) => phone.page.getByRole("heading", { name: text, exact: true }).waitFor();
 
 /** Reads the screen that is shown. */
 async function readScreen(name) {
   await phone.page.locator("h1").first().waitFor();
-  await phone.page.waitForFunction(() => document.querySelector('[data-testid="waiting"]') === null);
+  await phone.quiet();
   await phone.page.locator("details").evaluateAll((all) => all.forEach((one) => { one.open = true; }));
   assert.equal(await phone.page.evaluate(() => document.documentElement.lang), "de");
   read.set(name, [...(read.get(name) ?? []), ...english(await textsOf(phone.page))]);
@@ -63,9 +69,10 @@ const reader = {
   choose: (name, file) => phone.page.getByLabel(say("ui-photo-take"), { exact: true }).setInputFiles(file),
   seen: async (name) => {
     const step = await about();
-    if (name === "photo") return phone.page.getByRole("img", { name: say("ui-photo-of", { title: say(`step-${step}`) }), exact: true }).waitFor();
     if (name === "step-band") return phone.page.getByText(say("ui-this-step"), { exact: true }).waitFor();
-    return (await named(name)).waitFor();
+    if (name !== "photo") return (await named(name)).waitFor();
+    const title = say("ui-photo-of", { title: say(`step-${step}`) });
+    return phone.page.getByRole("img", { name: title, exact: true }).waitFor();
   },
 };
 const about = async () => (await place()).split("/").at(-1);
@@ -103,7 +110,8 @@ test("the intake is written down", async () => {
 test("the walk leads through every step to the result", async () => {
   await walkTo("result", { arrived: readScreen, dealt: readScreen });
   await heading(say("ui-outcome"));
-  await phone.page.getByRole("region", { name: say("ui-rating") }).getByText(say("word-danger"), { exact: true }).waitFor();
+  const rating = phone.page.getByRole("region", { name: say("ui-rating") });
+  await rating.getByText(say("word-danger"), { exact: true }).waitFor();
   await phone.page.getByText(say("cause-loose-seat"), { exact: true }).first().waitFor();
   const steps = [...read.keys()].filter((name) => name.startsWith("step/"));
   assert.deepEqual(steps.map((name) => name.slice(5)).sort(), Object.keys(FULL).sort());
@@ -133,9 +141,9 @@ test("the finding, and the note that the owner signs", async () => {
 test("the bench: gates, a bore with a decimal comma, the ring and a note", async () => {
   await tap("ui-bench");
   await heading(say("ui-bench"));
-  for (const gate of ["lift-gates-hold", "stands-and-straps", "engine-and-gearbox-held", "shaft-marked", "maker-procedure"]) {
-    await beginning(say(`gate-teardown-${gate}`)).tap();
-    await beginning(say(`gate-teardown-${gate}`), { pressed: true, includeHidden: true }).waitFor({ state: "attached" });
+  for (const gate of GATES.map((name) => say(`gate-teardown-${name}`))) {
+    await beginning(gate).tap();
+    await beginning(gate, { pressed: true, includeHidden: true }).waitFor({ state: "attached" });
   }
   const found = phone.page.getByTestId("bench-found");
   for (const depth of [0, 1]) {
@@ -156,7 +164,7 @@ test("the outcome is confirmed, and every other screen reads German too", async 
   await phone.page.getByText(say("ui-turned-out-kept"), { exact: true }).waitFor();
   await readScreen("outcome");
   const visit = /#\/visit\/[^/]+/.exec(await place())[0];
-  for (const inside of ["step/play-lateral", "gauge/play-vertical", "photo/play-vertical", "intake", "order", "gates/running"]) {
+  for (const inside of BESIDE) {
     await phone.page.evaluate((to) => { location.hash = to; }, `${visit}/${inside}`);
     await readScreen(`${inside} afterwards`);
   }
@@ -177,9 +185,8 @@ test("not a sentence was English", () => {
 
 test("English would be noticed, as a sentence, as a label and as nobody's text", () => {
   const speak = speaker("en");
-  for (const text of [speak("ui-technician-why"), speak("ui-next"), speak("ui-found", { total: 3 }), "Check the bearing"]) {
-    assert.equal(english([text]).length, 1, `${text} was not noticed`);
-  }
+  const said = [speak("ui-technician-why"), speak("ui-next"), speak("ui-found", { total: 3 }), "Check the bearing"];
+  for (const text of said) assert.equal(english([text]).length, 1, `${text} was not noticed`);
   assert.deepEqual(english([say("ui-technician-why"), say("ui-next"), say("ui-found", { total: 3 })]), []);
 });
 

@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { isDeepStrictEqual } from "node:util";
 import { journey } from "./journey.mjs";
+import { shown, whole } from "./shown.mjs";
 import { FULL, technician } from "./technician.mjs";
 
 /** What the owner tells is the one step without a photo. */
@@ -21,20 +22,6 @@ const { go, sayWho, tap, seen, place, killed, drawSignature, hands } = journey(a
   await sayWho("Rowan Testcase");
 });
 const { screen, walkTo, confirmAll } = technician(hands, FULL);
-
-/** Everything a person could miss on the screen that is shown. */
-const shown = () => phone.page.evaluate(() => {
-  const all = (selector) => [...document.querySelectorAll(selector)];
-  const named = (one) => one.closest("[data-testid]")?.dataset.testid ?? "";
-  return {
-    place: location.hash,
-    title: document.querySelector("h1")?.textContent,
-    pressed: all("[aria-pressed=true]").map(named),
-    written: all("input:not([type=file]), textarea, select").filter((one) => one.value !== "").map((one) => [named(one), one.value]),
-    photos: all("img[src*='/photo/']").map((one) => [one.src.replace(/\?.*/, ""), one.complete && one.naturalWidth > 0]),
-    words: all("[data-word]").map((one) => [named(one), one.dataset.word]),
-  };
-});
 
 /** How many entries the visit has, and the hash that holds them together. */
 async function entries() {
@@ -55,17 +42,19 @@ async function endHere(given = () => {}) {
   assert.deepEqual(await entries(), kept);
 }
 
-/** The screen once its photos are drawn, or as it is when waiting is in vain. */
-async function settled(enough = (found) => found.photos.every(([, drawn]) => drawn)) {
-  let found = await shown();
-  for (let wait = 0; wait < 100 && !(found.title && enough(found)); wait += 1) {
+/** The screen once everything is drawn, or as it is when waiting is in vain. */
+async function settled(enough = whole) {
+  await phone.quiet();
+  let found = await phone.page.evaluate(shown);
+  for (let wait = 0; wait < 100 && !enough(found); wait += 1) {
     await phone.page.waitForTimeout(50);
-    found = await shown();
+    found = await phone.page.evaluate(shown);
   }
   return found;
 }
 
-const has = (pairs, wanted) => assert.ok(pairs.some((pair) => isDeepStrictEqual(pair, wanted)), `${wanted} is not in ${pairs}`);
+const has = (pairs, wanted) =>
+  assert.ok(pairs.some((pair) => isDeepStrictEqual(pair, wanted)), `${wanted} is not in ${pairs}`);
 
 /** Goes to a screen that the walk does not lead to, ends everything there, and goes back. */
 async function beside(from, to, ready, given) {
@@ -111,17 +100,21 @@ test("every step comes back with its answer and its photo, every gate with its t
         assert.equal(photos.length, step === TOLD ? 0 : 1, `photos of ${step}`);
       });
       if (step !== "play-vertical") return;
-      await beside(at, `photo/${step}`, () => seen("photo-stage"), ({ photos }) => assert.ok(photos.length > 0));
+      const looked = ({ photos }) => assert.ok(photos.length > 0);
+      await beside(at, `photo/${step}`, () => seen("photo-stage"), looked);
       const reading = ["gauge-reading-0", "0.13"];
-      await beside(at, `gauge/${step}`, () => hands.write(...reading), ({ written }) => has(written, reading));
+      const read = ({ written }) => has(written, reading);
+      await beside(at, `gauge/${step}`, () => hands.write(...reading), read);
     },
   });
   await endHere();
   const { steps } = await ask({ ask: "look", visit });
-  assert.deepEqual(steps.map(({ id }) => id).sort(), Object.keys(FULL).sort(), "steps of the layout that this car lacks");
+  assert.deepEqual(steps.map(({ id }) => id).sort(), Object.keys(FULL).sort());
   const missing = steps.map(({ id }) => `step/${id}`).filter((step) => !ended.has(step));
   assert.deepEqual(missing, []);
-  for (const part of ["running", "creep", "lift"]) assert.ok(ended.has(`gates/${part}`) && ended.has(`leave/${part}`), part);
+  for (const part of ["running", "creep", "lift"]) {
+    assert.ok(ended.has(`gates/${part}`) && ended.has(`leave/${part}`), part);
+  }
   for (const other of ["driver", "photo/play-vertical", "gauge/play-vertical"]) assert.ok(ended.has(other), other);
 });
 

@@ -1,6 +1,6 @@
 // Somebody who never saw Steady: three screens at the first start, a visit to practise on that is thrown away,
-// the screen for the driver's seat; and what comes between: a killed app at every step, a turned phone, Back, a
-// clock set back, no network, a keyboard and nothing else.
+// the screen for the driver's seat; and what comes between: a turned phone, Back, a clock set back, a full disk, a
+// keyboard and nothing else.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
@@ -12,7 +12,7 @@ let desk;
 let phone;
 let ask;
 
-const { tap, chosen, killed, place: hash } = journey(async (begun) => {
+const { tap, chosen, seen, killed, drawSignature, hands, place: hash } = journey(async (begun) => {
   ({ desk, phone, ask } = begun);
   await phone.page.goto(desk.address);
 });
@@ -150,6 +150,35 @@ test("a turned phone keeps the step and all its answers in reach", async () => {
   assert.ok(await phone.page.evaluate(() => document.documentElement.scrollWidth <= screen.width));
   await phone.page.setViewportSize({ width: 360, height: 740 });
   await chosen("answer-grows-with-speed");
+});
+
+test("a turned phone keeps what is half written, and it can be finished there", async () => {
+  const visit = await opened(ask, "RT 2");
+  await enter(ask, visit, "running");
+  const [upright, turned] = [{ width: 360, height: 740 }, { width: 740, height: 360 }];
+  const turn = async (size) => {
+    await phone.page.setViewportSize(size);
+    assert.ok(await phone.page.evaluate(() => document.documentElement.scrollWidth <= screen.width));
+  };
+  await goTo(`#/visit/${visit}/step/idle-speed`);
+  await hands.write("reading", "760");
+  await turn(turned);
+  assert.equal(await phone.id("reading").inputValue(), "760");
+  await tap("save-reading");
+  await seen("step-band");
+  await turn(upright);
+  assert.equal(await phone.id("reading").inputValue(), "760");
+  await goTo(`#/visit/${visit}/note`);
+  await tap("decision-decline");
+  await drawSignature();
+  const drawn = await phone.page.locator("[data-testid=sign-pad] path").last().getAttribute("d");
+  await turn(turned);
+  await chosen("decision-decline");
+  assert.equal(await phone.page.locator("[data-testid=sign-pad] path").last().getAttribute("d"), drawn);
+  await tap("sign");
+  await seen("signed");
+  await turn(upright);
+  await seen("signed");
 });
 
 test("a clock that was set back is said plainly", async () => {

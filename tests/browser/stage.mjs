@@ -66,7 +66,11 @@ export async function openPhone(desk, size = { width: 360, height: 740 }) {
   context.setDefaultTimeout(15_000);
   const strays = [];
   const faults = [];
+  const waiting = new Set();
+  context.on("requestfinished", (request) => waiting.delete(request));
+  context.on("requestfailed", (request) => waiting.delete(request));
   context.on("request", (request) => {
+    waiting.add(request);
     const url = request.url();
     if (!url.startsWith(desk.origin) && !/^(blob|data):/.test(url)) strays.push(url);
   });
@@ -76,6 +80,11 @@ export async function openPhone(desk, size = { width: 360, height: 740 }) {
     browser, strays, faults,
     get page() { return page; },
     id: (name) => page.getByTestId(name),
+    /** Waits until no request of the page is on its way and what came back is drawn. */
+    async quiet() {
+      for (let still = 0; still < 3; still = waiting.size === 0 ? still + 1 : 0) await page.waitForTimeout(30);
+      await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    },
     /** Ends the page without a word to it, and opens the app anew on the same device. */
     async reopen() {
       const ended = page.waitForEvent("crash");
@@ -83,6 +92,7 @@ export async function openPhone(desk, size = { width: 360, height: 740 }) {
       door.send("Page.crash").catch(() => undefined);
       await ended;
       await page.close();
+      waiting.clear();
       page = await context.newPage();
       await page.goto(desk.address);
     },

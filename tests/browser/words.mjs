@@ -4,7 +4,8 @@ import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 
-const { FluentBundle, FluentResource } = createRequire(new URL("../../ui/package.json", import.meta.url))("@fluent/bundle");
+const ofScreens = createRequire(new URL("../../ui/package.json", import.meta.url));
+const { FluentBundle, FluentResource } = ofScreens("@fluent/bundle");
 const TEXTS = fileURLToPath(new URL("../../src-tauri/core/text/", import.meta.url));
 
 /** Words that hold an English sentence together and are none in German. */
@@ -28,7 +29,8 @@ export function englishIn(tag) {
   const english = messages("en");
   const own = messages(tag);
   const differs = [...english].filter(([key, { source }]) => own.get(key)?.source !== source);
-  const pieces = differs.flatMap(([key, { parts }]) => parts.filter((part) => part.split(/\s+/).length > 2).map((part) => [key, part]));
+  const long = (part) => part.split(/\s+/).length > 2;
+  const pieces = differs.flatMap(([key, { parts }]) => parts.filter(long).map((part) => [key, part]));
   const whole = (all) => all.filter(([, { parts }]) => parts.some((part) => /\p{L}{2}/u.test(part)))
     .map(([key, { source }]) => [key, new RegExp(`^${source}$`, "u")]);
   const [certain, meant] = [whole(differs), whole([...own])];
@@ -87,6 +89,8 @@ function sourceOf(value, parts) {
     return plain.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
   }
   if (Array.isArray(value)) return value.map((part) => sourceOf(part, parts)).join("");
-  if (value?.type === "select") return `(?:${value.variants.map((variant) => sourceOf(variant.value, parts)).join("|")})`;
+  if (value?.type === "select") {
+    return `(?:${value.variants.map((variant) => sourceOf(variant.value, parts)).join("|")})`;
+  }
   return ANYTHING;
 }

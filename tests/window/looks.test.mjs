@@ -28,7 +28,8 @@ after(() => window?.close());
 /** Goes to a screen and waits until it is there. */
 async function show(screen) {
   await window.goTo(screen.hash);
-  await window.until(screen.name, () => window.run("return document.querySelector('h1') !== null && document.querySelector('[data-testid=waiting]') === null"));
+  await window.until(screen.name, () => window.run(`
+    return document.querySelector("h1") !== null && document.querySelector("[data-testid=waiting]") === null`));
   await window.later("const done = arguments[0]; document.fonts.ready.then(() => done())");
   await pause(120);
 }
@@ -61,10 +62,17 @@ test("no screen has a barrier that axe-core finds", async () => {
   const look = () => window.later(`
     const done = arguments[0];
     window.axe.run(document, { resultTypes: ["violations"] }).then(
-      ({ violations }) => done(violations.map((one) => one.id + ": " + one.nodes.map((node) => node.target.join(" ")).join(", "))),
+      ({ violations }) => done(violations.map(({ id, nodes }) => id + ": " + nodes.map(({ target }) => target))),
       (problem) => done([String(problem)]),
     )`);
   assert.deepEqual(await tour(look), []);
+});
+
+test("every screen fits a turned window", async () => {
+  // As low as the window gets.
+  await window.resize(860, 560);
+  assert.deepEqual(await tour(measured), []);
+  await window.resize(420, 860);
 });
 
 test("nothing is lost with text at 200 %", async () => {
@@ -82,7 +90,9 @@ test("the measurements notice what they are for", async () => {
   await window.run("document.documentElement.style.fontSize = ''");
   await show(screens.find(({ name }) => name === "order"));
   assert.deepEqual(await measured(), []);
-  await window.run("document.querySelector('[data-testid=order-running-first]').style.cssText = 'width: 500px; min-height: 0; height: 40px'");
+  await window.run(`
+    const plate = document.querySelector("[data-testid=order-running-first]");
+    plate.style.cssText = "width: 500px; min-height: 0; height: 40px"`);
   const found = await measured();
   assert.ok(found.some((fault) => /^target of \d+ by 40, not 64/.test(fault)), found.join("; "));
   assert.ok(found.some((fault) => /^wider than the screen/.test(fault)), found.join("; "));

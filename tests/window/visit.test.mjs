@@ -9,6 +9,7 @@ import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { setTimeout as pause } from "node:timers/promises";
 import { isDeepStrictEqual } from "node:util";
+import { shown, whole } from "../browser/shown.mjs";
 import { SHORT, technician } from "../browser/technician.mjs";
 import { openWindow } from "./window.mjs";
 
@@ -16,7 +17,10 @@ import { openWindow } from "./window.mjs";
 const WRITTEN = 700;
 
 /** Where the app is killed. */
-const KILLS = ["order", "gates/running", "step/idle-speed", "step/neutral-2500-buzz", "leave/running", "gates/lift", "step/play-vertical", "step/shaft-look"];
+const KILLS = [
+  "order", "gates/running", "step/idle-speed", "step/neutral-2500-buzz", "leave/running", "gates/lift",
+  "step/play-vertical", "step/shaft-look",
+];
 
 let window;
 let visit;
@@ -31,22 +35,10 @@ before(async () => {
 
 after(() => window?.close());
 
-/** Everything a person could miss on the screen that is shown. */
-const shown = () => window.run(`
-  const all = (selector) => [...document.querySelectorAll(selector)];
-  const named = (one) => one.closest("[data-testid]")?.dataset.testid ?? "";
-  return {
-    place: location.hash,
-    title: document.querySelector("h1")?.textContent,
-    pressed: all("[aria-pressed=true]").map(named),
-    written: all("input:not([type=file])").filter((one) => one.value !== "").map((one) => [named(one), one.value]),
-    photos: all("img[src*='photo']").map((one) => [one.src, one.complete && one.naturalWidth > 0]),
-    words: all("[data-word]").map((one) => [named(one), one.dataset.word]),
-  };`);
-
+const seen = () => window.run(`return (${shown})()`);
 const settled = () => window.until("the screen", async () => {
-  const found = await shown();
-  return found.title && found.photos.every(([, drawn]) => drawn) && found;
+  const found = await seen();
+  return whole(found) && found;
 });
 
 /** Kills the app here and sees that it comes back to the same screen with everything on it. */
@@ -57,9 +49,9 @@ async function endHere(given) {
   await pause(WRITTEN);
   await window.killed();
   const back = await window.until("the same screen", async () => {
-    const found = await shown();
+    const found = await seen();
     return isDeepStrictEqual(found, before) && found;
-  }).catch(shown);
+  }).catch(seen);
   assert.deepEqual(back, before);
   assert.deepEqual((await window.core({ ask: "look", visit })).ledger, ledger);
 }
@@ -79,7 +71,7 @@ test("a technician says who they are and a car comes in", async () => {
   visit = /visit\/([^/]+)/.exec(await window.place())[1];
 });
 
-test("the walk leads to DANGER, and a killed app comes back to where it was, with its answer and its photo", async () => {
+test("the walk leads to DANGER, and a killed app comes back with its answer and its photo", async () => {
   const ended = [];
   const end = async (at, given) => {
     if (!KILLS.includes(at)) return;
@@ -159,8 +151,11 @@ test("the window's page cannot reach anything but the app", async () => {
   let asked = 0;
   const server = createServer((_, answer) => { asked += 1; answer.end(); }).listen(0, "127.0.0.1");
   try {
-    const address = await window.until("a server", async () => server.address() && `http://127.0.0.1:${server.address().port}/`);
-    const said = await window.later("const [to, done] = arguments; fetch(to).then(() => done('answered'), () => done('refused'))", address);
+    const port = await window.until("a server", async () => server.address()?.port);
+    const address = `http://127.0.0.1:${port}/`;
+    const said = await window.later(`
+      const [to, done] = arguments;
+      fetch(to).then(() => done("answered"), () => done("refused"))`, address);
     assert.equal(said, "refused");
     await window.run("new Image().src = arguments[0]", address);
     assert.equal(asked, 0);

@@ -89,14 +89,15 @@ function page(ask) {
   async function draw(name, spots) {
     const found = await find(called(name));
     await run("arguments[0].scrollIntoView({ block: 'center' })", { [ELEMENT]: found });
-    const box = await run("const { left, top, width, height } = arguments[0].getBoundingClientRect(); return [left, top, width, height]", { [ELEMENT]: found });
-    const [left, top, width, height] = box;
+    const { left, top, width, height } = await run("return arguments[0].getBoundingClientRect()", { [ELEMENT]: found });
     const moves = spots.map(([x, y]) => ({
-      type: "pointerMove", duration: 40, origin: "viewport", x: Math.round(left + width * x), y: Math.round(top + height * y),
+      type: "pointerMove", duration: 40, origin: "viewport",
+      x: Math.round(left + width * x), y: Math.round(top + height * y),
     }));
     const [first, ...rest] = moves;
     const actions = [first, { type: "pointerDown", button: 0 }, ...rest, { type: "pointerUp", button: 0 }];
-    await ask("POST", "/actions", { actions: [{ type: "pointer", id: "hand", parameters: { pointerType: "mouse" }, actions }] });
+    const hand = { type: "pointer", id: "hand", parameters: { pointerType: "mouse" }, actions };
+    await ask("POST", "/actions", { actions: [hand] });
     await ask("DELETE", "/actions");
   }
 
@@ -104,19 +105,19 @@ function page(ask) {
     run, later, place, draw,
     /** Asks the core beside the screens, through the window's own bridge. */
     core: async (request) => {
-      const { said, refused } = await later(
-        "const [request, done] = arguments; window.__TAURI_INTERNALS__.invoke('ask', { request }).then((said) => done({ said }), (refused) => done({ refused }))",
-        request,
-      );
+      const { said, refused } = await later(`
+        const [request, done] = arguments;
+        const answer = window.__TAURI_INTERNALS__.invoke("ask", { request });
+        answer.then((said) => done({ said }), (refused) => done({ refused }))`, request);
       if (refused) throw new Error(`${request.ask}: ${refused.code} ${refused.message}`);
       return said;
     },
     goTo: (hash) => run("location.hash = arguments[0]", hash),
-    count: (css) => run("return document.querySelectorAll(arguments[0]).length", css),
     find,
     resize: async (width, height) => {
       await ask("POST", "/window/rect", { width, height });
-      return until(`${width} by ${height}`, () => run("return innerWidth === arguments[0] && innerHeight === arguments[1]", width, height));
+      const there = "return innerWidth === arguments[0] && innerHeight === arguments[1]";
+      return until(`${width} by ${height}`, () => run(there, width, height));
     },
     until,
     /** Hands for `technician.mjs`. */
@@ -124,21 +125,24 @@ function page(ask) {
       tap, write, place,
       seen: (name) => find(called(name)),
       chosen: (name) => find(`${called(name)}[aria-pressed="true"]`),
-      shown: (name) => run("return document.querySelector(arguments[0])?.checkVisibility() === true", called(name)),
+      shown: (name) =>
+        run("return document.querySelector(arguments[0])?.checkVisibility() === true", called(name)),
       choose: async (name, file) => ask("POST", `/element/${await find(called(name))}/value`, { text: file }),
       movedOn: (before) => until("another screen", async () => (await place()) !== before),
       all: async (beginning) => {
         await find(`[data-testid^="${beginning}"]`);
-        return run("return [...document.querySelectorAll(arguments[0])].map((one) => one.dataset.testid)", `[data-testid^="${beginning}"]`);
+        return run(`
+          const found = [...document.querySelectorAll(arguments[0])];
+          return found.map((one) => one.dataset.testid)`, `[data-testid^="${beginning}"]`);
       },
     },
   };
 }
 
 async function send(method, path, body) {
-  const response = await fetch(`http://127.0.0.1:${PORT}${path}`, {
-    method, body: body === undefined ? undefined : JSON.stringify(body), headers: { "content-type": "application/json" },
-  });
+  const said = body === undefined ? undefined : JSON.stringify(body);
+  const headers = { "content-type": "application/json" };
+  const response = await fetch(`http://127.0.0.1:${PORT}${path}`, { method, headers, body: said });
   const { value } = await response.json();
   if (value?.error) throw new Error(`${value.error}: ${value.message}`);
   return value;
