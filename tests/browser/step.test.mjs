@@ -113,7 +113,7 @@ test("a step answered with “not done” does not look checked, on the shaft no
   const station = phone.id("station-support");
   assert.match(await station.innerText(), /1\/3/);
   assert.match(await station.getAttribute("aria-label"), /1 of 3 checked, 1 left open/);
-  assert.equal(await station.locator(".open").evaluate((one) => getComputedStyle(one).borderTopStyle), "dashed");
+  assert.equal(await station.locator("span.open").evaluate((one) => getComputedStyle(one).borderTopStyle), "dashed");
   await show(phone.page, screen("home"));
   const card = phone.page.locator(`[data-visit="${visit}"]`);
   assert.match(await card.innerText(), /1 of 16 steps checked, 1 left open/);
