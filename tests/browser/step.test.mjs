@@ -54,23 +54,35 @@ const free = (locator) =>
     });
   });
 
-test("the caution of every step can be read whole before it is answered", async () => {
-  let seen = 0;
-  for (const [plate, car] of [["CA 1", { gearbox: "automated-clutch" }], ["CA 2", { layout: "torque-tube", seat: null }]]) {
-    const visit = await opened(ask, plate, car);
-    await enter(ask, visit, "running");
-    for (const step of (await ask({ ask: "look", visit })).steps) {
-      await at(visit, `step/${step.id}`);
-      const caution = phone.page.locator(".words .watch");
-      assert.ok(await free(caution), `${step.id}: the caution is covered`);
-      const veil = await phone.id("more-behind").evaluateAll((found) => found[0]?.getBoundingClientRect().top ?? Infinity);
-      const { y, height } = await caution.boundingBox();
-      assert.ok(y + height <= veil + 12, `${step.id}: the caution ends at ${y + height}, veiled from ${veil}`);
-      seen += 1;
+for (const tag of ["en", "de", "es", "fr"]) {
+  test(`the caution of every step can be read whole before it is answered (${tag})`, async () => {
+    await speak(tag);
+    let seen = 0;
+    for (const [plate, car] of [["CA 1", { gearbox: "automated-clutch" }], ["CA 2", { layout: "torque-tube", seat: null }]]) {
+      const visit = await opened(ask, plate, car);
+      await enter(ask, visit, "running");
+      for (const step of (await ask({ ask: "look", visit })).steps) {
+        await at(visit, `step/${step.id}`);
+        const caution = phone.page.locator(".words .watch");
+        assert.ok(await free(caution), `${step.id}: the caution is covered`);
+        const veil = await phone.id("more-behind").evaluateAll((found) => found[0]?.getBoundingClientRect().top ?? Infinity);
+        const { y, height } = await caution.boundingBox();
+        assert.ok(y + height <= veil + 12, `${step.id}: the caution ends at ${y + height}, veiled from ${veil}`);
+        seen += 1;
+      }
     }
-  }
-  assert.ok(seen > 20, `only ${seen} steps`);
-});
+    assert.ok(seen > 20, `only ${seen} steps`);
+    await speak("en");
+  });
+}
+
+/** Shows the screens in a language. */
+async function speak(tag) {
+  await ask({ ask: "set-preference", name: "locale", value: tag });
+  await phone.page.evaluate((wanted) => localStorage.setItem("steady.locale", wanted), tag);
+  await phone.page.reload();
+  await phone.page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);
+}
 
 test("what lies behind the answers is announced, and only then", async () => {
   const visit = await underTheCar("MR 1");
@@ -87,7 +99,7 @@ test("an answer does not move the answers, and brings the photo into view", asyn
     const visit = await underTheCar(`PH ${width}`);
     for (const [step, value] of [["housing-look", "sound"], ["play-vertical", "none"], ["turn-by-hand", "smooth"], ["coupling-look", "sound"]]) {
       await at(visit, `step/${step}`);
-      const place = () => phone.id(`answer-${value}`).boundingBox();
+      const place = () => phone.page.locator(".choices").boundingBox();
       const { y } = await place();
       await phone.id(`answer-${value}`).tap();
       await chosen(`answer-${value}`);
