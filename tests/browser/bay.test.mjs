@@ -6,19 +6,21 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { faults } from "./measure.mjs";
 import { openPhone, startDesk, violations } from "./stage.mjs";
-import { asker, prepare, show } from "./tour.mjs";
+import { FIRST_START, asker, prepare, show } from "./tour.mjs";
 
 const THEMES = ["dark", "daylight", "contrast"];
 const PHONE = [360, 740];
 const OTHERS = { "the larger phone": [412, 915], "a turned phone": [740, 360], "a tablet, 1,000 px wide": [1000, 700] };
 
 let desk;
+/** A desk of a first start: nobody has said who is at work. */
+let unnamed;
 let screens;
 /** A phone as it comes, for whoever leaves it so. */
 let plain;
 
 before(async () => {
-  desk = await startDesk();
+  [desk, unnamed] = await Promise.all([startDesk(), startDesk()]);
   screens = await prepare(asker(desk));
   plain = await openPhone(desk);
   await plain.page.goto(desk.address);
@@ -26,11 +28,16 @@ before(async () => {
 
 after(async () => {
   await plain?.browser.close();
-  await desk?.stop();
+  await Promise.all([desk?.stop(), unnamed?.stop()]);
 });
 
-/** Faults of every screen on a phone of its own that was made ready first. */
+/** Faults of every screen, those of a first start before all. */
 async function tour(ready, look, size = PHONE) {
+  return [...(await walk(unnamed, FIRST_START, ready, look, size)), ...(await walk(desk, screens, ready, look, size))];
+}
+
+/** Faults of a desk's screens on a phone of its own that was made ready first. */
+async function walk(desk, screens, ready, look, size) {
   const phone = await openPhone(desk);
   try {
     await phone.page.setViewportSize({ width: size[0], height: size[1] });
@@ -122,7 +129,7 @@ for (const [pretend, thumb] of [["no", "right"], ["no", "left"], ["rtl", "right"
   });
 }
 
-for (const name of ["reading", "any-of", "raised", "housing", "play", "play-lateral", "turn-by-hand"]) {
+for (const name of ["reading", "any-of", "raised", "housing", "play", "play-lateral", "turn-by-hand", "coupling"]) {
   test(`no answer of ${name} starts below the edge of the smaller phone`, async () => {
     const { page } = plain;
     await show(page, screens.find((screen) => screen.name === name));

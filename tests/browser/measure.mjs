@@ -20,11 +20,13 @@ export function measure(largeText) {
     return box.width > 2 && box.height > 2 && element.checkVisibility({ visibilityProperty: true, opacityProperty: true });
   };
 
-  // Targets: 64 px for what the work goes on with, 44 px (WCAG 2.5.5) for what lies beside it.
+  // Targets: 64 px for what a gloved hand goes on with (keys, fields, the head, places on the shaft), 44 px (WCAG
+  // 2.5.5) for what lies beside the way.
   const targets = [...document.querySelectorAll("button, a[href], select, textarea, summary, input, label:has(input[type=file])")].filter(
     (one) => drawn(one) && !one.classList.contains("unseen"),
   );
-  const primary = targets.filter((one) => one.matches(".plate, .press, .stop"));
+  const GLOVED = ".plate, .press, .stop, .station, header > button, input, select, textarea, .frame[data-testid=drawing]";
+  const primary = targets.filter((one) => one.matches(GLOVED));
   for (const one of targets) {
     const { width, height } = boxOf(one);
     const least = primary.includes(one) ? 64 : 44;

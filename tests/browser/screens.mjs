@@ -5,7 +5,7 @@
 import { copyFile, mkdir, readFile, rm } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { openPhone, startDesk } from "./stage.mjs";
-import { asker, prepare, show } from "./tour.mjs";
+import { FIRST_START, asker, prepare, show } from "./tour.mjs";
 
 const FOLDER = process.env.STEADY_SCREENS ?? fileURLToPath(new URL("../../target/screens", import.meta.url));
 const COMMITTED = fileURLToPath(new URL("pictures", import.meta.url));
@@ -18,35 +18,43 @@ const TOLERANCE = 0.04;
 const SAME = 40;
 
 const desk = await startDesk();
+/** A desk of a first start: nobody has said who is at work. */
+const unnamed = await startDesk();
 const changed = [];
 try {
   const screens = await prepare(asker(desk));
   await rm(FOLDER, { recursive: true, force: true });
   for (const theme of THEMES) {
-    const phone = await openPhone(desk);
-    await phone.page.goto(desk.address);
-    await phone.page.evaluate((wanted) => localStorage.setItem("steady.theme", wanted), theme);
-    await phone.page.reload();
-    for (const [width, height] of SIZES) {
-      await phone.page.setViewportSize({ width, height });
-      const folder = `${FOLDER}/${theme}/${width}x${height}`;
-      await mkdir(folder, { recursive: true });
-      for (const screen of screens) {
-        await show(phone.page, screen);
-        await phone.page.screenshot({ path: `${folder}/${screen.name}.png` });
-      }
-    }
-    await phone.browser.close();
+    await picture(unnamed, FIRST_START, theme);
+    await picture(desk, screens, theme);
   }
-  await compare(screens);
+  await compare([...FIRST_START, ...screens]);
 } finally {
-  await desk.stop();
+  await Promise.all([desk.stop(), unnamed.stop()]);
 }
 if (changed.length > 0) {
   console.error(`changed beyond ${TOLERANCE * 100} %:\n  ${changed.join("\n  ")}\nlook at ${FOLDER}; \`cargo xtask screens --renew\` takes them as they are`);
   process.exit(1);
 }
 console.log(`The pictures are in ${FOLDER}`);
+
+/** Pictures of a desk's screens in a theme, at every size. */
+async function picture(desk, screens, theme) {
+  const phone = await openPhone(desk);
+  await phone.page.goto(desk.address);
+  await phone.page.evaluate((wanted) => localStorage.setItem("steady.theme", wanted), theme);
+  await phone.page.reload();
+  for (const [width, height] of SIZES) {
+    await phone.page.setViewportSize({ width, height });
+    const folder = `${FOLDER}/${theme}/${width}x${height}`;
+    await mkdir(folder, { recursive: true });
+    for (const screen of screens) {
+      await show(phone.page, screen);
+      await phone.page.screenshot({ path: `${folder}/${screen.name}.png` });
+    }
+  }
+  await phone.browser.close();
+}
 
 /** Puts the committed pictures beside the new ones and names those that differ. */
 async function compare(screens) {

@@ -75,7 +75,10 @@ async function benched(ask) {
   return { visit, photo: `work-photo/bench-pass-1/${sha256}` };
 }
 
-/** Brings six visits to where the screens want them, and returns the list of screens. */
+/** The three screens of a first start, on a desk where nobody has said who is at work. */
+export const FIRST_START = ["welcome-what", "welcome-rule", "welcome-you"].map((at) => ({ name: at, hash: "#/", at }));
+
+/** Brings the visits to where the screens want them, and returns the list of screens. */
 export async function prepare(ask) {
   await ask({ ask: "set-technician", name: "Kim Marsh" });
   const fresh = await opened(ask, "NW 1");
@@ -97,10 +100,11 @@ export async function prepare(ask) {
   await ask({ ask: "confirm-outcome", visit: danger, causes: ["loose-seat"], by: null });
   const creeping = await opened(ask, "CR 3", { gearbox: "automated-clutch" });
   await enter(ask, creeping, "creep");
-  return screens({ fresh, running, under, danger, creeping, bench: await benched(ask) });
+  const practice = (await ask({ ask: "start-practice", intake: INTAKE })).visit;
+  return screens({ fresh, running, under, danger, creeping, practice, bench: await benched(ask) });
 }
 
-function screens({ fresh, running, under, danger, creeping, bench }) {
+function screens({ fresh, running, under, danger, creeping, practice, bench }) {
   const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
   return [
     { name: "home", hash: "#/" },
@@ -123,7 +127,10 @@ function screens({ fresh, running, under, danger, creeping, bench }) {
     at("play", under, "step/play-vertical"),
     at("play-lateral", under, "step/play-lateral"),
     at("turn-by-hand", under, "step/turn-by-hand"),
+    at("coupling", under, "step/coupling-look"),
     at("play-danger", danger, "step/play-vertical"),
+    at("not-tried", danger, "step/road-speed-vibration"),
+    at("locked-answered", danger, "step/idle-noise"),
     at("photo", danger, "photo/play-vertical"),
     at("gauge", danger, "gauge/play-vertical"),
     at("result", danger, "result"),
@@ -136,15 +143,29 @@ function screens({ fresh, running, under, danger, creeping, bench }) {
     at("gauge-decided", bench.visit, "gauge/play-vertical"),
     at("outcome", danger, "outcome"),
     { name: "calibration", hash: "#/calibration" },
+    { ...at("practice", practice, "step/road-speed-vibration"), practice },
+    { ...at("practice-result", practice, "result"), practice },
   ];
 }
 
 /** Goes to a screen and waits until it is there. */
 export async function show(page, screen) {
   await page.evaluate((hash) => { location.hash = hash; }, screen.hash);
+  if (screen.practice) await practise(page, screen.practice);
   await page.locator("h1").first().waitFor();
   await page.waitForFunction(() => document.querySelector('[data-testid="waiting"]') === null);
   if (screen.unfold) await page.evaluate(() => { for (const part of document.querySelectorAll("details")) part.open = true; });
   await page.evaluate(() => document.fonts.ready);
+  if (screen.at) await page.evaluate((at) => document.getElementById(at).scrollIntoView(), screen.at);
   await page.waitForTimeout(120);
+}
+
+/** Says on the device, as its settings do, which visit is there to practise on. */
+async function practise(page, visit) {
+  const known = await page.evaluate((id) => {
+    const before = localStorage.getItem("steady.practice");
+    localStorage.setItem("steady.practice", id);
+    return before === id;
+  }, visit);
+  if (!known) await page.reload();
 }

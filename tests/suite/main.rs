@@ -19,6 +19,7 @@ mod bore;
 mod bore_files;
 mod bore_properties;
 mod bore_sets;
+mod cards;
 mod cases;
 mod demo;
 mod erase;

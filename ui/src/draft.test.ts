@@ -1,5 +1,5 @@
 import { beforeEach, expect, it } from 'vitest';
-import { blank, dropDraft, keepDraft, readDraft } from './draft.ts';
+import { blank, dropDraft, dropForm, keepDraft, keepForm, readDraft, readForm } from './draft.ts';
 
 beforeEach(() => {
   localStorage.clear();
@@ -30,4 +30,29 @@ it('fills in what an older draft did not know', () => {
 it.each(['', '{', '7', '"text"', 'null', '[]'])('is none where the store holds %s', (kept) => {
   localStorage.setItem('steady.draft.new', kept);
   expect(readDraft(null)).toBeNull();
+});
+
+const KNOWN = { name: 'Core', unit: null as string | null, hours: [{ tier: 'a', from: '' }] };
+
+it('gives back what was written into a form until it is dropped', () => {
+  expect(readForm('workshop', KNOWN)).toBeNull();
+  const written = { name: 'Typed', unit: 'mm', hours: [{ tier: 'a', from: '2,5' }] };
+  keepForm('workshop', written);
+  expect(readForm('workshop', KNOWN)).toEqual(written);
+  expect(readForm('other', KNOWN)).toBeNull();
+  dropForm('workshop');
+  expect(readForm('workshop', KNOWN)).toBeNull();
+});
+
+it.each([
+  ['{"name":7,"unit":"mm"}', { ...KNOWN, unit: 'mm' }],
+  ['{"hours":[],"name":"Typed"}', { ...KNOWN, name: 'Typed' }],
+  ['{"hours":[{"tier":"a","from":3}],"name":"Typed"}', { ...KNOWN, name: 'Typed' }],
+  ['{"unit":{"a":1}}', null],
+  ['{"gone":"x"}', null],
+  ['[]', null],
+  ['{', null],
+])('takes from a kept form %s what still fits it', (kept, expected) => {
+  localStorage.setItem('steady.form.workshop', kept);
+  expect(readForm('workshop', KNOWN)).toEqual(expected);
 });

@@ -1,16 +1,26 @@
 // Where the keyboard and the screen reader are after a change of screen: at its heading, so that Tab goes on
-// from there and the heading is read out.
+// from there and the heading is read out. The one place that knows; App calls it.
 
-let walked = false;
+let stop = (): void => undefined;
 
-/** Notes that the reader went from one screen to another; the first screen after a start leaves the focus alone. */
-export function noteWalk(): void {
-  walked = true;
+/** Takes the focus to the heading of the screen that was just gone to, as soon as it is drawn. */
+export function focusHeading(): void {
+  stop();
+  if (took()) return;
+  const before = document.activeElement;
+  // A screen may still be fetched, or wait for the core. Whoever moves on meanwhile is not called back.
+  const watcher = new MutationObserver(() => {
+    const moved = document.activeElement !== before && document.activeElement !== document.body;
+    if (moved || took()) stop();
+  });
+  stop = () => watcher.disconnect();
+  watcher.observe(document.body, { childList: true, subtree: true });
 }
 
-/** Takes the focus to a heading that has just been drawn, unless something on the screen has it already. */
-export function takeFocus(heading: HTMLElement): void {
-  if (walked && (document.activeElement === null || document.activeElement === document.body)) {
-    heading.focus({ preventScroll: true });
-  }
+function took(): boolean {
+  const heading = document.querySelector<HTMLElement>('h1');
+  if (heading === null) return false;
+  heading.tabIndex = -1;
+  heading.focus({ preventScroll: true });
+  return true;
 }

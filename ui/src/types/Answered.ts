@@ -34,4 +34,8 @@ disputed: boolean,
 /**
  * Giving a milder answer needs a reason.
  */
-milder_needs_reason: boolean, };
+milder_needs_reason: boolean, 
+/**
+ * Looked at and decided: not “not done”, “not tried” or “unsure”, unless a gauge decided it.
+ */
+settled: boolean, };

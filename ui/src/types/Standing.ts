@@ -9,6 +9,7 @@ import type { Order } from "./Order";
 import type { OutcomeStand } from "./OutcomeStand";
 import type { Position } from "./Position";
 import type { ReceiptStand } from "./ReceiptStand";
+import type { RepairStage } from "./RepairStage";
 import type { RoadRow } from "./RoadRow";
 import type { Sorting } from "./Sorting";
 import type { StationStand } from "./StationStand";
@@ -94,6 +95,10 @@ opinion: OpinionStand | null,
  * What it turned out to be, once that is confirmed.
  */
 outcome: OutcomeStand | null, 
+/**
+ * How far the repair has come; none before the teardown.
+ */
+repair: RepairStage | null, 
 /**
  * Rows of roadworthiness law that what was found falls under, for information.
  */

@@ -18,6 +18,10 @@ word: Word | null,
  */
 answered: number, 
 /**
+ * Those of them whose answer decides something: see [`Answered::settled`].
+ */
+settled: number, 
+/**
  * Steps that apply.
  */
 steps: number, };

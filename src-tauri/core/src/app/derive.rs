@@ -3,13 +3,13 @@
 
 use std::collections::BTreeMap;
 
-use crate::model::bench::GaugeStand;
+use crate::model::bench::{GaugeStand, RingTurn};
 use crate::model::case::Case;
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
 use crate::model::rating::Word;
 use crate::model::standing::{
-    AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RoadRow, Standing, StationStand,
-    StepStand, UndoOffer,
+    AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow, Standing,
+    StationStand, StepStand, UndoOffer,
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
@@ -18,8 +18,9 @@ use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
 use crate::trade::rows::{Form, Layout, StepRow};
 use crate::urgency::rating;
+use crate::walk::bench::{self, BenchRecord};
 use crate::walk::record::{self, Record, StandingAnswer};
-use crate::walk::{applies, bench, case, locks, order, position, undo, vin};
+use crate::walk::{applies, case, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
@@ -49,7 +50,8 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let record = record::read(visit.entries);
     let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
     let mut case = case::case(trade, layout, &record);
-    let gauges = gauged_of(visit.entries, &record)?;
+    let bench = bench::read(visit.entries, &record);
+    let gauges = gauged_of(&bench)?;
     let hands = case.clone();
     gauged::settle(&mut case, &gauges);
     let danger = rating::danger_step(&case);
@@ -78,6 +80,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         gauges,
         opinion: record.opinion.clone(),
         outcome: judged::outcome(&record),
+        repair: repair(&bench),
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, &record, visit),
         receipt: receipt(&record),
@@ -89,13 +92,21 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     })
 }
 
-fn gauged_of(entries: &[Entry], record: &Record) -> Result<Vec<GaugeStand>, Refusal> {
-    let bench = bench::read(entries, record);
+fn gauged_of(bench: &BenchRecord) -> Result<Vec<GaugeStand>, Refusal> {
     if bench.gauges.is_empty() {
         return Ok(Vec::new());
     }
     // The shipped tables were read when the readings were recorded; a test keeps them readable.
-    BenchTables::shipped().map(|tables| gauged::stands(&bench, tables)).map_err(|_| Refusal::UnknownRequest)
+    BenchTables::shipped().map(|tables| gauged::stands(bench, tables)).map_err(|_| Refusal::UnknownRequest)
+}
+
+/// Nothing of the bench is recorded before the gates of the teardown.
+fn repair(bench: &BenchRecord) -> Option<RepairStage> {
+    if bench.gates.is_empty() {
+        return None;
+    }
+    let free = bench.ring.as_ref().is_some_and(|ring| ring.turns == RingTurn::Free);
+    Some(if free { RepairStage::TurnsFree } else { RepairStage::TornDown })
 }
 
 /// Steps that apply and are not hidden, in walk order.
@@ -132,7 +143,7 @@ fn steps(
             form: form(row),
             asks_temperature: row.asks_temperature,
             wants_photo: row.pictured && counts.is_none_or(|answer| !answer.open),
-            answered: answered(record, row, hands, word),
+            answered: answered(record, row, (case, hands), word),
             word,
             lock: locks::step_lock(trade, record, row, danger),
             photo: photos.pop(),
@@ -158,10 +169,15 @@ fn form(row: &StepRow) -> AnswerForm {
 }
 
 /// The answer shown is the one that counts; time and name are those of the latest that stands.
-fn answered(record: &Record, row: &StepRow, case: &Case, word: Option<Word>) -> Option<Answered> {
+fn answered(
+    record: &Record,
+    row: &StepRow,
+    (case, hands): (&Case, &Case),
+    word: Option<Word>,
+) -> Option<Answered> {
     let standing = record.answers.get(&row.id)?;
     let latest: &StandingAnswer = standing.last()?;
-    let counts = case.answer(&row.id)?;
+    let counts = hands.answer(&row.id)?;
     let chosen = standing.iter().find(|answer| answer.value == counts.value).unwrap_or(latest);
     Some(Answered {
         value: counts.value.clone(),
@@ -171,6 +187,7 @@ fn answered(record: &Record, row: &StepRow, case: &Case, word: Option<Word>) -> 
         at: chosen.at,
         disputed: standing.iter().any(|answer| answer.value != chosen.value),
         milder_needs_reason: word == Some(Word::Danger),
+        settled: case.answer(&row.id).is_some_and(|answer| case::settled(row, &answer.value, &record.intake)),
     })
 }
 
@@ -209,6 +226,7 @@ fn stations(steps: &[StepStand]) -> Vec<StationStand> {
             id: (*id).to_owned(),
             word: here.iter().filter_map(|step| step.word).max(),
             answered: count(here.iter().filter(|step| step.answered.is_some()).count()),
+            settled: count(here.iter().filter(|step| step.settled()).count()),
             steps: count(here.len()),
         }
     };

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::{Standing, Support};
+use crate::model::standing::{RepairStage, Standing, Support};
 use crate::model::time::Moment;
 use crate::store::cards::{CardRow, haystack};
 
@@ -62,10 +62,21 @@ pub(super) fn set_preference(inner: &mut Inner, name: &str, value: &str) -> Resu
     home(inner)
 }
 
-pub(super) fn visits(inner: &Inner, search: &str, after: Option<&str>) -> Result<Response, Fault> {
+pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Result<Response, Fault> {
     let page = inner.store.cards(search, after)?;
-    let visits = page.cards.into_iter().map(shown).collect();
+    let visits = page.cards.into_iter().map(|known| whole(inner, known)).collect::<Result<_, _>>()?;
     Ok(Response::Visits(VisitPage { visits, total: page.total, next: page.next }))
+}
+
+/// A card as shown. One that an earlier version wrote lacks a part, and is derived anew where its visit can be.
+fn whole(inner: &mut Inner, known: CardRow) -> Result<VisitCard, Fault> {
+    if known.settled.is_some() {
+        return Ok(shown(known));
+    }
+    let Ok(standing) = inner.standing(&known.visit) else { return Ok(shown(known)) };
+    let renewed = card(&standing);
+    inner.store.renew_card(&renewed)?;
+    Ok(shown(renewed))
 }
 
 /// The card of a visit, derived from where it stands.
@@ -83,8 +94,11 @@ pub(super) fn card(standing: &Standing) -> CardRow {
         updated_at: standing.updated_at.0,
         word: standing.urgency.word.map(|word| word.id().to_owned()),
         answered: count(standing.steps.iter().filter(|step| step.answered.is_some()).count()),
+        settled: Some(count(standing.steps.iter().filter(|step| step.settled()).count())),
         steps: count(standing.steps.len()),
         receipt: standing.receipt.as_ref().map(|receipt| receipt.decision.id().to_owned()),
+        repair: standing.repair.map(|stage| stage.id().to_owned()),
+        confirmed: standing.outcome.is_some(),
         haystack: haystack(&[&vehicle.label, &vehicle.plate, &vehicle.vin, owner], &standing.opened_at.day()),
     }
 }
@@ -93,6 +107,9 @@ fn shown(card: CardRow) -> VisitCard {
     VisitCard {
         word: card.word.as_deref().and_then(Word::from_id),
         receipt: card.receipt.as_deref().and_then(Decision::from_id),
+        repair: card.repair.as_deref().and_then(RepairStage::from_id),
+        confirmed: card.confirmed,
+        settled: card.settled.unwrap_or(0),
         visit: card.visit,
         label: card.label,
         plate: card.plate,

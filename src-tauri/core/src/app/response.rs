@@ -9,7 +9,7 @@ use crate::model::bench::BenchStand;
 use crate::model::calibration::Calibration;
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::{Standing, VinHint};
+use crate::model::standing::{RepairStage, Standing, VinHint};
 use crate::model::time::Moment;
 use crate::model::wish::PhotoWish;
 use crate::model::workshop::{Units, Workshop};
@@ -159,10 +159,16 @@ pub struct VisitCard {
     pub word: Option<Word>,
     /// Steps answered.
     pub answered: u32,
+    /// Those of them whose answer decides something.
+    pub settled: u32,
     /// Steps that apply.
     pub steps: u32,
     /// What the owner decided when they signed, if they did.
     pub receipt: Option<Decision>,
+    /// How far the repair has come; none before the teardown.
+    pub repair: Option<RepairStage>,
+    /// It is confirmed what it turned out to be.
+    pub confirmed: bool,
 }
 
 /// A paper.

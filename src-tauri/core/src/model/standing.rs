@@ -55,6 +55,8 @@ pub struct Standing {
     pub opinion: Option<OpinionStand>,
     /// What it turned out to be, once that is confirmed.
     pub outcome: Option<OutcomeStand>,
+    /// How far the repair has come; none before the teardown.
+    pub repair: Option<RepairStage>,
     /// Rows of roadworthiness law that what was found falls under, for information.
     pub road_rows: Vec<RoadRow>,
     /// What "undo" would take back now.
@@ -96,6 +98,32 @@ pub enum VinHint {
     NotAVin,
 }
 
+/// How far a repair has come, by what the bench recorded.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum RepairStage {
+    /// Torn down, not yet proven to turn freely.
+    TornDown,
+    /// Put together again; the ring turns freely.
+    TurnsFree,
+}
+
+impl RepairStage {
+    /// The id used in text keys.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::TornDown => "torn-down",
+            Self::TurnsFree => "turns-free",
+        }
+    }
+
+    /// The stage with this id.
+    pub fn from_id(id: &str) -> Option<Self> {
+        [Self::TornDown, Self::TurnsFree].into_iter().find(|stage| stage.id() == id)
+    }
+}
+
 /// Where the walk goes on.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -132,6 +160,8 @@ pub struct StationStand {
     pub word: Option<Word>,
     /// Steps answered.
     pub answered: u32,
+    /// Those of them whose answer decides something: see [`Answered::settled`].
+    pub settled: u32,
     /// Steps that apply.
     pub steps: u32,
 }
@@ -226,6 +256,13 @@ pub struct StepStand {
     pub gauge: bool,
 }
 
+impl StepStand {
+    /// Whether it has an answer that decides something.
+    pub fn settled(&self) -> bool {
+        self.answered.as_ref().is_some_and(|answered| answered.settled)
+    }
+}
+
 /// What kind of answer a step takes.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -282,6 +319,8 @@ pub struct Answered {
     pub disputed: bool,
     /// Giving a milder answer needs a reason.
     pub milder_needs_reason: bool,
+    /// Looked at and decided: not “not done”, “not tried” or “unsure”, unless a gauge decided it.
+    pub settled: bool,
 }
 
 /// A step's photo.

@@ -28,10 +28,16 @@ pub struct CardRow {
     pub word: Option<String>,
     /// Steps answered.
     pub answered: u32,
+    /// Those of them whose answer decides something; none on a card from before that was counted.
+    pub settled: Option<u32>,
     /// Steps that apply.
     pub steps: u32,
     /// The decision's id, if the note was signed for.
     pub receipt: Option<String>,
+    /// The repair's stage, by id.
+    pub repair: Option<String>,
+    /// An outcome is confirmed.
+    pub confirmed: bool,
     /// What the search looks in: [`haystack`] of the fields.
     pub haystack: String,
 }
@@ -92,12 +98,14 @@ fn day_forms(day: &str) -> String {
 
 pub(super) fn write(connection: &Connection, card: &CardRow) -> Result<(), rusqlite::Error> {
     let mut statement = connection.prepare_cached(
-        "INSERT INTO card (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)
+        "INSERT INTO card (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack,
+             settled, repair, confirmed)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)
          ON CONFLICT (visit) DO UPDATE SET label = excluded.label, plate = excluded.plate, vin = excluded.vin,
              owner = excluded.owner, opened_at = excluded.opened_at, updated_at = excluded.updated_at,
              word = excluded.word, answered = excluded.answered, steps = excluded.steps,
-             receipt = excluded.receipt, haystack = excluded.haystack",
+             receipt = excluded.receipt, haystack = excluded.haystack, settled = excluded.settled,
+             repair = excluded.repair, confirmed = excluded.confirmed",
     )?;
     statement.execute(params![
         card.visit,
@@ -111,7 +119,10 @@ pub(super) fn write(connection: &Connection, card: &CardRow) -> Result<(), rusql
         card.answered,
         card.steps,
         card.receipt,
-        card.haystack
+        card.haystack,
+        card.settled,
+        card.repair,
+        card.confirmed
     ])?;
     Ok(())
 }
@@ -123,6 +134,14 @@ impl Store {
     /// What SQLite says.
     pub fn cards(&self, search: &str, after: Option<&str>) -> Result<CardPage, StoreFault> {
         page(&self.connection, search, after).map_err(StoreFault::sql("list visits"))
+    }
+
+    /// Writes a card anew, beside the ledger that it is derived from.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn renew_card(&self, card: &CardRow) -> Result<(), StoreFault> {
+        write(&self.connection, card).map_err(StoreFault::sql("write a card"))
     }
 
     /// The visits of a car, oldest first: the same VIN, or the same plate where no two VINs differ. Letters and
@@ -160,7 +179,8 @@ fn page(connection: &Connection, search: &str, after: Option<&str>) -> Result<Ca
     let words: Vec<String> = search.split_whitespace().take(8).map(pattern).collect();
     let (opened_at, visit) = after.and_then(place).unwrap_or((i64::MAX, String::new()));
     let sql = format!(
-        "SELECT visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack
+        "SELECT visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack,
+             settled, repair, confirmed
          FROM card WHERE (opened_at, visit) < (?1, ?2){} ORDER BY opened_at DESC, visit DESC LIMIT {}",
         conditions(&words, 3),
         PAGE + 1
@@ -232,5 +252,8 @@ fn card(row: &Row<'_>) -> Result<CardRow, rusqlite::Error> {
         steps: row.get("steps")?,
         receipt: row.get("receipt")?,
         haystack: row.get("haystack")?,
+        settled: row.get("settled")?,
+        repair: row.get("repair")?,
+        confirmed: row.get("confirmed")?,
     })
 }

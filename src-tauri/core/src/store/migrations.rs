@@ -13,6 +13,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0004_pending_capture.sql"),
     include_str!("../../sql/0005_workshop.sql"),
     include_str!("../../sql/0006_knowledge.sql"),
+    include_str!("../../sql/0007_card_stands.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

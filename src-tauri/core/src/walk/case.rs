@@ -45,6 +45,11 @@ pub fn reads(step: &StepRow, value: &AnswerValue, intake: &Intake) -> Reads {
     }
 }
 
+/// Whether an answer decides something: looked at, and not left unsure.
+pub fn settled(step: &StepRow, value: &AnswerValue, intake: &Intake) -> bool {
+    !matches!(reads(step, value, intake), Reads::Open | Reads::Unsure)
+}
+
 /// An idle outside the maker's range is a finding; without a range the reading judges nothing.
 fn reading_reads(reading: f64, range: Option<[u32; 2]>) -> Reads {
     match range {

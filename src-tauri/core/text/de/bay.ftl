@@ -26,6 +26,7 @@ ui-practice-end = Wegwerfen
 
 ## The driver's seat.
 ui-driver-open = Bildschirm für den Fahrer
+ui-driver-short = Fahrer
 ui-driver-title = Sie sitzen auf dem Fahrersitz
 ui-driver-nobody = Niemand ist unter dem Auto oder geht dorthin.
 ui-driver-running-1 = Sitzen bleiben. Feststellbremse an, kein Gang.

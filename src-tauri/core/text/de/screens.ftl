@@ -33,7 +33,13 @@ ui-found = { $total ->
 ui-empty = Es ist noch kein Auto da. Beginnen Sie mit „Neuer Vorgang“.
 ui-nothing-found = Kein Vorgang passt. Versuchen Sie weniger Buchstaben.
 ui-more = Mehr zeigen
-ui-steps-answered = { $answered } von { $steps } Schritten
+ui-steps-settled = { $settled } von { $steps } Schritten geprüft{ $open ->
+    [0] {""}
+   *[other] , { $open } offen geblieben
+}
+ui-repair-torn-down = Zerlegt, auf der Werkbank
+ui-repair-turns-free = Repariert, dreht frei
+ui-outcome-confirmed = Bestätigt, was es war
 ui-signed = Unterschrieben: { $decision }
 ui-language = Sprache
 ui-language-name = Deutsch
@@ -84,7 +90,10 @@ ui-to-intake = { $name }. Annahme öffnen
 ui-to-result = { $word }. Ergebnis öffnen
 ui-live-rating = Einstufung des Vorgangs: { $word }
 ui-shaft-line = Stationen entlang der Welle
-ui-station = { $name }: { $answered } von { $steps } beantwortet, { $word }
+ui-station = { $name }: { $settled } von { $steps } geprüft{ $open ->
+    [0] {""}
+   *[other] , { $open } offen geblieben
+}, { $word }
 ui-all-steps = Alle Schritte
 ui-locked = Gesperrt
 ui-step-where = { $station }, { $at } von { $of }
@@ -93,7 +102,8 @@ ui-step-after = Schritt danach: { $title }
 ui-this-step = Dieser Schritt
 ui-show-how = Wie es geht
 ui-hide-how = Anleitung zu
-ui-drawing = Zeichnung: { $words } Drücken für die Worte.
+ui-more-behind = Mehr
+ui-drawing = Zeichnung: { $words } Drücken, um sie groß zu sehen.
 ui-disputed = Zwei Geräte gaben hier verschiedene Antworten. Die schlimmere zählt.
 ui-milder = Gemildert, weil: { $reason }
 ui-temperature = Gehäuse kalt oder warm?

@@ -78,6 +78,7 @@ ui-workshop-to = Stunden bis
 ui-workshop-rate = Satz je Stunde
 ui-workshop-currency = Währung
 ui-workshop-saved = Gesichert. Von jetzt an steht es auf jedem Papier.
+ui-workshop-draft = Noch nicht gespeichert. Das Geschriebene bleibt hier, bis Sie es speichern oder verwerfen.
 ui-handover-papers = Auch die Papiere, für Leser ohne Steady
 ui-handover-papers-language = Sprache der Papiere
 ui-handover-as-made = Wie zuletzt gemacht

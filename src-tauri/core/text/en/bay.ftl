@@ -26,6 +26,7 @@ ui-practice-end = Throw it away
 
 ## The driver's seat.
 ui-driver-open = Screen for the driver
+ui-driver-short = Driver
 ui-driver-title = You are in the driver's seat
 ui-driver-nobody = Nobody is under the car, or goes there.
 ui-driver-running-1 = Stay seated. Parking brake on, no gear.

@@ -33,7 +33,13 @@ ui-found = { $total ->
 ui-empty = No car has come in yet. Start with “New visit”.
 ui-nothing-found = No visit matches. Try fewer letters.
 ui-more = Show more
-ui-steps-answered = { $answered } of { $steps } steps
+ui-steps-settled = { $settled } of { $steps } steps checked{ $open ->
+    [0] {""}
+   *[other] , { $open } left open
+}
+ui-repair-torn-down = Torn down, on the bench
+ui-repair-turns-free = Repaired, turns freely
+ui-outcome-confirmed = Confirmed what it was
 ui-signed = Signed: { $decision }
 ui-language = Language
 ui-language-name = English
@@ -84,7 +90,10 @@ ui-to-intake = { $name }. Open intake
 ui-to-result = { $word }. Open the result
 ui-live-rating = Rating of the visit: { $word }
 ui-shaft-line = Stations along the shaft
-ui-station = { $name }: { $answered } of { $steps } answered, { $word }
+ui-station = { $name }: { $settled } of { $steps } checked{ $open ->
+    [0] {""}
+   *[other] , { $open } left open
+}, { $word }
 ui-all-steps = All steps
 ui-locked = Locked
 ui-step-where = { $station }, { $at } of { $of }
@@ -93,7 +102,8 @@ ui-step-after = Step after: { $title }
 ui-this-step = This step
 ui-show-how = Show how
 ui-hide-how = Hide how
-ui-drawing = Drawing: { $words } Press for the words.
+ui-more-behind = More
+ui-drawing = Drawing: { $words } Press to see it large.
 ui-disputed = Two devices gave different answers here. The worse one counts.
 ui-milder = Made milder because: { $reason }
 ui-temperature = Housing cold or warm?

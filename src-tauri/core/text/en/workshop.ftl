@@ -78,6 +78,7 @@ ui-workshop-to = Hours to
 ui-workshop-rate = Rate an hour
 ui-workshop-currency = Currency
 ui-workshop-saved = Saved. Every paper from now on carries it.
+ui-workshop-draft = Not saved yet. What you wrote is kept here until you save or discard it.
 ui-handover-papers = Papers too, for a reader without Steady
 ui-handover-papers-language = Language of the papers
 ui-handover-as-made = As last made

@@ -26,6 +26,7 @@ ui-practice-end = Tirarla
 
 ## The driver's seat.
 ui-driver-open = Pantalla para el conductor
+ui-driver-short = Conductor
 ui-driver-title = Está en el asiento del conductor
 ui-driver-nobody = Nadie está bajo el coche ni va allí.
 ui-driver-running-1 = Quédese sentado. Freno de mano puesto, sin marcha.

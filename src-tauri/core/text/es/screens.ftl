@@ -33,7 +33,13 @@ ui-found = { $total ->
 ui-empty = Aún no ha llegado ningún coche. Empiece con «Nueva visita».
 ui-nothing-found = Ninguna visita coincide. Pruebe con menos letras.
 ui-more = Ver más
-ui-steps-answered = { $answered } de { $steps } pasos
+ui-steps-settled = { $settled } de { $steps } pasos comprobados{ $open ->
+    [0] {""}
+   *[other] , { $open } sin decidir
+}
+ui-repair-torn-down = Desmontado, en el banco
+ui-repair-turns-free = Reparado, gira libre
+ui-outcome-confirmed = Confirmado qué era
 ui-signed = Firmado: { $decision }
 ui-language = Idioma
 ui-language-name = Español
@@ -84,7 +90,10 @@ ui-to-intake = { $name }. Abrir la recepción
 ui-to-result = { $word }. Abrir el resultado
 ui-live-rating = Calificación de la visita: { $word }
 ui-shaft-line = Estaciones a lo largo del eje
-ui-station = { $name }: { $answered } de { $steps } contestados, { $word }
+ui-station = { $name }: { $settled } de { $steps } comprobados{ $open ->
+    [0] {""}
+   *[other] , { $open } sin decidir
+}, { $word }
 ui-all-steps = Todos los pasos
 ui-locked = Bloqueado
 ui-step-where = { $station }, { $at } de { $of }
@@ -93,7 +102,8 @@ ui-step-after = Paso siguiente: { $title }
 ui-this-step = Este paso
 ui-show-how = Ver cómo
 ui-hide-how = Ocultar cómo
-ui-drawing = Dibujo: { $words } Pulse para leerlo.
+ui-more-behind = Más
+ui-drawing = Dibujo: { $words } Pulse para verlo grande.
 ui-disputed = Dos aparatos dieron aquí respuestas distintas. Cuenta la peor.
 ui-milder = Suavizado porque: { $reason }
 ui-temperature = ¿Soporte frío o caliente?

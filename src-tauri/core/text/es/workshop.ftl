@@ -78,6 +78,7 @@ ui-workshop-to = Horas a
 ui-workshop-rate = Tarifa por hora
 ui-workshop-currency = Moneda
 ui-workshop-saved = Guardado. Desde ahora está en todos los papeles.
+ui-workshop-draft = Aún sin guardar. Lo escrito queda aquí hasta que lo guarde o lo descarte.
 ui-handover-papers = También los papeles, para quien lea sin Steady
 ui-handover-papers-language = Idioma de los papeles
 ui-handover-as-made = Como se hicieron la última vez

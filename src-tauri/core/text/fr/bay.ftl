@@ -26,6 +26,7 @@ ui-practice-end = La jeter
 
 ## The driver's seat.
 ui-driver-open = Écran pour le conducteur
+ui-driver-short = Conducteur
 ui-driver-title = Vous êtes au volant
 ui-driver-nobody = Personne n’est sous la voiture ni n’y va.
 ui-driver-running-1 = Restez assis. Frein à main serré, aucun rapport.

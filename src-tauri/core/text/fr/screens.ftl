@@ -33,7 +33,13 @@ ui-found = { $total ->
 ui-empty = Aucune voiture n’est encore arrivée. Commencez par « Nouvelle visite ».
 ui-nothing-found = Aucune visite ne correspond. Essayez moins de lettres.
 ui-more = Voir plus
-ui-steps-answered = { $answered } sur { $steps } étapes
+ui-steps-settled = { $settled } étapes sur { $steps } contrôlées{ $open ->
+    [0] {""}
+   *[other] , { $open } restées ouvertes
+}
+ui-repair-torn-down = Démonté, sur l’établi
+ui-repair-turns-free = Réparé, tourne librement
+ui-outcome-confirmed = Confirmé : ce que c’était
 ui-signed = Signé : { $decision }
 ui-language = Langue
 ui-language-name = Français
@@ -84,7 +90,10 @@ ui-to-intake = { $name }. Ouvrir la réception
 ui-to-result = { $word }. Ouvrir le résultat
 ui-live-rating = Classement de la visite : { $word }
 ui-shaft-line = Stations le long de l’arbre
-ui-station = { $name } : { $answered } sur { $steps } répondues, { $word }
+ui-station = { $name } : { $settled } sur { $steps } contrôlés{ $open ->
+    [0] {""}
+   *[other] , { $open } restés ouverts
+}, { $word }
 ui-all-steps = Toutes les étapes
 ui-locked = Verrouillé
 ui-step-where = { $station }, { $at } sur { $of }
@@ -93,7 +102,8 @@ ui-step-after = Étape suivante : { $title }
 ui-this-step = Cette étape
 ui-show-how = Voir comment
 ui-hide-how = Cacher comment
-ui-drawing = Dessin : { $words } Appuyez pour le lire.
+ui-more-behind = Suite
+ui-drawing = Dessin : { $words } Appuyez pour le voir en grand.
 ui-disputed = Deux appareils ont donné ici des réponses différentes. La pire compte.
 ui-milder = Adouci parce que : { $reason }
 ui-temperature = Palier froid ou chaud ?

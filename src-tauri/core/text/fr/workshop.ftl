@@ -78,6 +78,7 @@ ui-workshop-to = Heures à
 ui-workshop-rate = Taux horaire
 ui-workshop-currency = Monnaie
 ui-workshop-saved = Enregistré. Chaque papier le porte désormais.
+ui-workshop-draft = Pas encore enregistré. Ce que vous avez écrit reste ici jusqu’à ce que vous l’enregistriez ou l’abandonniez.
 ui-handover-papers = Les papiers aussi, pour un lecteur sans Steady
 ui-handover-papers-language = Langue des papiers
 ui-handover-as-made = Comme la dernière fois

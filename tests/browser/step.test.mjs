@@ -1,0 +1,235 @@
+// One step on the smaller phone, before and after it is answered: what must be in view, what must not move under a
+// gloved finger, what an answer that decides nothing looks like, and what a locked step still shows. Then where the
+// focus goes, and what the list, the form and the photos keep.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
+import { openPhone, startDesk } from "./stage.mjs";
+import { answer, asker, enter, opened, prepare, show } from "./tour.mjs";
+
+const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
+
+let desk;
+let phone;
+let ask;
+let screens;
+
+before(async () => {
+  desk = await startDesk();
+  ask = asker(desk);
+  screens = await prepare(desk);
+  phone = await openPhone(desk);
+  phone.page.setDefaultTimeout(15_000);
+  await phone.page.goto(desk.address);
+  await phone.id("new-visit").waitFor();
+});
+
+after(async () => {
+  await phone?.browser.close();
+  await desk?.stop();
+});
+
+const screen = (name) => screens.find((one) => one.name === name);
+const at = (visit, inside) => show(phone.page, { hash: `#/visit/${visit}/${inside}` });
+const chosen = (name) => phone.page.locator(`[data-testid="${name}"][aria-pressed="true"]`).waitFor();
+const focused = () => phone.page.evaluate(() => document.activeElement?.tagName);
+
+/** A visit in which the lift's gates stand entered. */
+async function underTheCar(plate, car = {}) {
+  const visit = await opened(ask, plate, car);
+  await ask({ ask: "choose-order", visit, order: "under-car-first" });
+  await enter(ask, visit, "lift");
+  return visit;
+}
+
+/** Whether all of an element is in view and nothing rests on it. */
+const free = (locator) =>
+  locator.evaluate((one) => {
+    const { left, top, right, bottom } = one.getBoundingClientRect();
+    const spots = [[left + 2, top + 2], [right - 2, bottom - 2], [(left + right) / 2, (top + bottom) / 2]];
+    return spots.every(([x, y]) => {
+      const there = document.elementFromPoint(x, y);
+      return there !== null && (one.contains(there) || there.contains(one));
+    });
+  });
+
+for (const tag of ["en", "de", "es", "fr"]) {
+  test(`the caution of every step can be read whole before it is answered (${tag})`, async () => {
+    await speak(tag);
+    let seen = 0;
+    for (const [plate, car] of [["CA 1", { gearbox: "automated-clutch" }], ["CA 2", { layout: "torque-tube", seat: null }]]) {
+      const visit = await opened(ask, plate, car);
+      await enter(ask, visit, "running");
+      for (const step of (await ask({ ask: "look", visit })).steps) {
+        await at(visit, `step/${step.id}`);
+        const caution = phone.page.locator(".words .watch");
+        assert.ok(await free(caution), `${step.id}: the caution is covered`);
+        const veil = await phone.id("more-behind").evaluateAll((found) => found[0]?.getBoundingClientRect().top ?? Infinity);
+        const { y, height } = await caution.boundingBox();
+        assert.ok(y + height <= veil + 12, `${step.id}: the caution ends at ${y + height}, veiled from ${veil}`);
+        seen += 1;
+      }
+    }
+    assert.ok(seen > 20, `only ${seen} steps`);
+    await speak("en");
+  });
+}
+
+/** Shows the screens in a language. */
+async function speak(tag) {
+  await ask({ ask: "set-preference", name: "locale", value: tag });
+  await phone.page.evaluate((wanted) => localStorage.setItem("steady.locale", wanted), tag);
+  await phone.page.reload();
+  await phone.page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);
+}
+
+test("what lies behind the answers is announced, and only then", async () => {
+  const visit = await underTheCar("MR 1");
+  await at(visit, "step/turn-by-hand");
+  await phone.id("more-behind").waitFor();
+  await phone.page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await phone.id("more-behind").waitFor({ state: "detached" });
+  assert.ok(await free(phone.id("waive")));
+});
+
+test("an answer does not move the answers, and brings the photo into view", async () => {
+  for (const [width, height] of [[360, 740], [412, 915]]) {
+    await phone.page.setViewportSize({ width, height });
+    const visit = await underTheCar(`PH ${width}`);
+    for (const [step, value] of [["housing-look", "sound"], ["play-vertical", "none"], ["turn-by-hand", "smooth"], ["coupling-look", "sound"]]) {
+      await at(visit, `step/${step}`);
+      const place = () => phone.page.locator(".choices").boundingBox();
+      const { y } = await place();
+      await phone.id(`answer-${value}`).tap();
+      await chosen(`answer-${value}`);
+      await phone.page.waitForTimeout(100);
+      assert.ok(Math.abs((await place()).y - y) < 2, `${step} at ${width}: the answers moved from ${y} to ${(await place()).y}`);
+      assert.ok(await free(phone.page.locator("label:has([data-testid=photo-input])")), `${step} at ${width}: the photo is covered`);
+    }
+  }
+  await phone.page.setViewportSize({ width: 360, height: 740 });
+});
+
+test("cold or warm has a heading that names the group", async () => {
+  await show(phone.page, screen("play"));
+  assert.ok(await phone.page.getByText("Housing cold or warm?").isVisible());
+  await phone.page.getByRole("group", { name: "Housing cold or warm?" }).getByRole("button", { name: "Warm" }).waitFor();
+});
+
+test("a step answered with “not done” does not look checked, on the shaft nor in the list", async () => {
+  const visit = await underTheCar("ND 1");
+  await answer(ask, visit, "play-vertical", "none", "cold");
+  await answer(ask, visit, "play-lateral", "not-done", "cold");
+  await at(visit, "step/play-vertical");
+  const station = phone.id("station-support");
+  assert.match(await station.innerText(), /1\/3/);
+  assert.match(await station.getAttribute("aria-label"), /1 of 3 checked, 1 left open/);
+  assert.equal(await station.locator("span.open").evaluate((one) => getComputedStyle(one).borderTopStyle), "dashed");
+  await show(phone.page, screen("home"));
+  const card = phone.page.locator(`[data-visit="${visit}"]`);
+  assert.match(await card.innerText(), /1 of 16 steps checked, 1 left open/);
+});
+
+test("a locked step shows the answer and the photo it has, and why it is locked", async () => {
+  const visit = await underTheCar("LK 1");
+  await at(visit, "step/play-vertical");
+  await phone.id("temperature-cold").tap();
+  await phone.id("answer-felt").tap();
+  await chosen("answer-felt");
+  await phone.id("photo-input").setInputFiles(HANDS);
+  await phone.id("photo").waitFor();
+  await ask({ ask: "leave-part", visit });
+  await phone.page.reload();
+  await phone.page.locator('[data-testid="locked"][data-why="gates-open"]').waitFor();
+  assert.match(await phone.id("given").innerText(), /Movement felt, Cold[\s\S]*Kim Marsh/i);
+  assert.ok(await phone.id("photo").isVisible());
+  assert.equal(await phone.id("photo-input").count(), 0, "nothing new is taken");
+  assert.equal(await phone.page.locator("[data-testid^=answer-]").count(), 0, "nothing is answered");
+});
+
+test("after every change of screen the focus is at the heading", async () => {
+  for (const one of screens.filter(({ practice }) => !practice)) {
+    await phone.page.evaluate(() => document.activeElement?.blur());
+    await show(phone.page, one);
+    await phone.page.waitForFunction(() => document.activeElement?.tagName === "H1", undefined, { timeout: 3_000 }).catch(async () => {
+      throw new Error(`${one.name}: the focus is at ${await focused()}`);
+    });
+  }
+});
+
+test("a station that is tapped takes the focus along to the step, and stays in view", async () => {
+  await show(phone.page, screen("play"));
+  await phone.id("station-account").tap();
+  await phone.page.waitForFunction(() => location.hash.endsWith("step/road-speed-vibration"));
+  await phone.page.waitForFunction(() => document.activeElement?.tagName === "H1");
+  assert.ok(await free(phone.id("station-account")));
+});
+
+test("cards of one car are told apart by time and by how far they are", async () => {
+  const visit = await opened(ask, "TW 1");
+  const other = await opened(ask, "TW 1");
+  const { gate_sets: sets } = await ask({ ask: "bench", visit });
+  for (const gate of sets.find(({ id }) => id === "teardown").gates) await ask({ ask: "bench-gate", visit, gate: gate.id });
+  await ask({ ask: "bench-ring", visit, turns: "free" });
+  await ask({ ask: "confirm-outcome", visit, causes: ["loose-seat"], by: null });
+  await show(phone.page, screen("home"));
+  const card = (id) => phone.page.locator(`[data-visit="${id}"]`);
+  await card(visit).waitFor();
+  assert.match(await card(visit).innerText(), /Repaired, turns freely[\s\S]*Confirmed what it was/);
+  assert.match(await card(visit).innerText(), /\d\d:\d\d/);
+  assert.equal(await card(other).locator("[data-testid=card-repair], [data-testid=card-confirmed]").count(), 0);
+});
+
+test("what is written of the workshop and not saved is there again, until it is discarded", async () => {
+  await show(phone.page, screen("workshop"));
+  await phone.id("workshop-name").fill("Example Works");
+  await phone.id("length-thou").tap();
+  await show(phone.page, screen("home"));
+  await phone.page.reload();
+  await show(phone.page, screen("workshop"));
+  await phone.id("workshop-draft").waitFor();
+  assert.equal(await phone.id("workshop-name").inputValue(), "Example Works");
+  await chosen("length-thou");
+  assert.equal((await ask({ ask: "workshop" })).name, "", "nothing is saved yet");
+  await phone.id("workshop-discard").tap();
+  await phone.id("workshop-draft").waitFor({ state: "detached" });
+  assert.equal(await phone.id("workshop-name").inputValue(), "");
+});
+
+test("marks on a photo are read out where it is shown", async () => {
+  const { hash } = screen("play-danger");
+  const [, visit] = /visit\/([^/]+)/.exec(hash);
+  const { photo } = (await ask({ ask: "look", visit })).steps.find(({ id }) => id === "play-vertical");
+  const marks = [{ shape: "label", at: [0.5, 0.5], text: "gap here" }];
+  await ask({ ask: "mark-photo", visit, step: "play-vertical", photo: photo.photo.sha256, marks });
+  await phone.page.reload();
+  await show(phone.page, screen("play-danger"));
+  assert.match(await phone.id("photo").getAttribute("alt"), /Play up and down\. Marked on it: gap here\./);
+  assert.match(await phone.id("go-photo").getAttribute("aria-label"), /Marked on it: gap here/);
+  await show(phone.page, screen("photo"));
+  assert.match(await phone.id("photo-stage").getAttribute("aria-label"), /Marked on it: gap here/);
+});
+
+test("drawings move a while and then stand, and never for those who asked for stillness", async () => {
+  const moving = () => phone.page.locator(".picture svg.drawing").evaluate((one) => one.getAnimations({ subtree: true }).map((each) => each.effect.getComputedTiming().endTime));
+  await show(phone.page, screen("play"));
+  assert.deepEqual(await moving(), []);
+  await phone.page.emulateMedia({ reducedMotion: "no-preference" });
+  try {
+    for (const name of ["play", "play-lateral", "turn-by-hand", "raised", "account"]) {
+      await show(phone.page, screen("home"));
+      await show(phone.page, screen(name));
+      const ends = await moving();
+      assert.ok(ends.length > 0, `${name} does not move`);
+      assert.ok(ends.every((end) => end <= 6_000), `${name} moves for ${Math.max(...ends)} ms`);
+    }
+  } finally {
+    await phone.page.emulateMedia({ reducedMotion: "reduce" });
+  }
+});
+
+test("nothing left for elsewhere and nothing broke", () => {
+  assert.deepEqual(phone.strays, []);
+  assert.deepEqual(phone.faults, []);
+});
