@@ -57,22 +57,25 @@ const free = (locator) =>
 for (const tag of ["en", "de", "es", "fr"]) {
   test(`the caution of every step can be read whole before it is answered (${tag})`, async () => {
     await speak(tag);
-    let seen = 0;
-    for (const [plate, car] of [["CA 1", { gearbox: "automated-clutch" }], ["CA 2", { layout: "torque-tube", seat: null }]]) {
-      const visit = await opened(ask, plate, car);
-      await enter(ask, visit, "running");
-      for (const step of (await ask({ ask: "look", visit })).steps) {
-        await at(visit, `step/${step.id}`);
-        const caution = phone.page.locator(".words .watch");
-        assert.ok(await free(caution), `${step.id}: the caution is covered`);
-        const veil = await phone.id("more-behind").evaluateAll((found) => found[0]?.getBoundingClientRect().top ?? Infinity);
-        const { y, height } = await caution.boundingBox();
-        assert.ok(y + height <= veil + 12, `${step.id}: the caution ends at ${y + height}, veiled from ${veil}`);
-        seen += 1;
+    try {
+      let seen = 0;
+      for (const [plate, car] of [["CA 1", { gearbox: "automated-clutch" }], ["CA 2", { layout: "torque-tube", seat: null }]]) {
+        const visit = await opened(ask, plate, car);
+        await enter(ask, visit, "running");
+        for (const step of (await ask({ ask: "look", visit })).steps) {
+          await at(visit, `step/${step.id}`);
+          const caution = phone.page.locator(".words .watch");
+          assert.ok(await free(caution), `${step.id}: the caution is covered`);
+          const veil = await phone.id("more-behind").evaluateAll((found) => found[0]?.getBoundingClientRect().top ?? Infinity);
+          const { y, height } = await caution.boundingBox();
+          assert.ok(y + height <= veil + 12, `${step.id}: the caution ends at ${y + height}, veiled from ${veil}`);
+          seen += 1;
+        }
       }
+      assert.ok(seen > 20, `only ${seen} steps`);
+    } finally {
+      await speak("en");
     }
-    assert.ok(seen > 20, `only ${seen} steps`);
-    await speak("en");
   });
 }
 
