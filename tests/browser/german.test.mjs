@@ -102,7 +102,7 @@ test("the intake is written down", async () => {
   await phone.page.getByLabel(say("ui-owner-name"), { exact: true }).fill("Alex Example");
   await phone.page.getByLabel(say("ui-odometer"), { exact: true }).fill("viel");
   await readScreen("intake");
-  await phone.page.getByLabel(say("ui-odometer"), { exact: true }).fill("81200");
+  await phone.id("odometer").fill("81200");
   await tap("ui-start-visit");
   await heading(say("step-road-speed-vibration"));
 });
@@ -145,6 +145,11 @@ test("the bench: gates, a bore with a decimal comma, the ring and a note", async
     await beginning(gate).tap();
     await beginning(gate, { pressed: true, includeHidden: true }).waitFor({ state: "attached" });
   }
+  for (const seen of ["ui-look-cracked", "ui-look-ring-turned"]) {
+    await phone.page.getByRole("group", { name: say(seen), exact: true }).getByRole("button", { name: say("ui-look-no"), exact: true }).tap();
+    await phone.page.getByRole("group", { name: say(seen), exact: true }).getByRole("button", { name: say("ui-look-no"), pressed: true }).waitFor();
+  }
+  await tap("ui-bench-next", { part: say("ui-bench-found") });
   const found = phone.page.getByTestId("bench-found");
   for (const depth of [0, 1]) {
     for (const angle of [0, 1, 2, 3, 4, 5]) await found.getByTestId(`bore-${depth}-${angle}`).fill(`72,0${angle}1`);

@@ -18,7 +18,7 @@ let screens;
 before(async () => {
   desk = await startDesk();
   ask = asker(desk);
-  screens = await prepare(desk);
+  screens = await prepare(ask);
   phone = await openPhone(desk);
   phone.page.setDefaultTimeout(15_000);
   await phone.page.goto(desk.address);
