@@ -15,13 +15,13 @@ export async function family(parent) {
 }
 
 /** Looks again and again which sockets to a network a process's family holds; the driver's own do not count. */
-export function watchSockets(parent) {
+export function watchSockets(parentNow) {
   const seen = new Set();
   let looking = false;
   const look = async () => {
     if (looking) return;
     looking = true;
-    for (const { pid, name } of await family(parent)) {
+    for (const { pid, name } of await family(parentNow())) {
       for (const socket of await sockets(pid).catch(() => [])) seen.add(`${name}: ${socket}`);
     }
     looking = false;
