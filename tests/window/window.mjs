@@ -37,7 +37,7 @@ export async function openWindow() {
 
   async function kill() {
     const ended = driver.exitCode === null && driver.signalCode === null ? once(driver, "exit") : null;
-    for (const { pid } of await family(driver.pid)) process.kill(pid, "SIGKILL");
+    for (const { pid } of await family(driver.pid)) end(pid);
     driver.kill("SIGKILL");
     await ended;
   }
@@ -147,6 +147,15 @@ function page(ask) {
       },
     },
   };
+}
+
+function end(pid) {
+  try {
+    process.kill(pid, "SIGKILL");
+  } catch (problem) {
+    // It may have ended by itself since it was listed.
+    if (problem.code !== "ESRCH") throw problem;
+  }
 }
 
 async function send(method, path, body) {
