@@ -15,13 +15,13 @@ export async function family(parent) {
 }
 
 /** Looks again and again which sockets to a network a process's family holds; the driver's own do not count. */
-export function watchSockets(parent) {
+export function watchSockets(parentNow) {
   const seen = new Set();
   let looking = false;
   const look = async () => {
     if (looking) return;
     looking = true;
-    for (const { pid, name } of await family(parent)) {
+    for (const { pid, name } of await family(parentNow())) {
       for (const socket of await sockets(pid).catch(() => [])) seen.add(`${name}: ${socket}`);
     }
     looking = false;
@@ -42,6 +42,8 @@ async function sockets(pid) {
   const own = new Set(links.map((link) => /^socket:\[(\d+)\]$/.exec(link)?.[1]).filter(Boolean));
   const settings = (await readFile(`/proc/${pid}/environ`, "utf8")).split("\0");
   const driver = settings.find((one) => one.startsWith(`${INSPECTOR}=`))?.split(":").at(-1);
+  // On its way in or out a process has no settings to read; what it does then is seen at the next look.
+  if (!driver) return [];
   const found = [];
   for (const table of TABLES) {
     const lines = (await readFile(`/proc/${pid}/net/${table}`, "utf8")).trim().split("\n").slice(1);

@@ -43,10 +43,11 @@ const settled = () => window.until("the screen", async () => {
 
 /** Kills the app here and sees that it comes back to the same screen with everything on it. */
 async function endHere(given) {
-  const before = await settled();
-  const { ledger } = await window.core({ ask: "look", visit });
-  given?.(before);
+  await settled();
   await pause(WRITTEN);
+  const before = await seen();
+  given?.(before);
+  const { ledger } = await window.core({ ask: "look", visit });
   await window.killed();
   const back = await window.until("the same screen", async () => {
     const found = await seen();

@@ -2,6 +2,7 @@
 // Not a test; the journeys are beside it.
 
 import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -11,6 +12,8 @@ import { family, watchSockets } from "./family.mjs";
 const PORT = 4723 + (process.pid % 1000);
 const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
 const PATIENCE = 20_000;
+/** A driver that says nothing for so long has lost its window, in milliseconds. */
+const SILENCE = 60_000;
 
 /** Opens the app's window on a data folder of its own. */
 export async function openWindow() {
@@ -18,40 +21,47 @@ export async function openWindow() {
   const downloads = join(folder, "downloads");
   await mkdir(downloads);
   await writeFile(join(folder, "user-dirs.dirs"), `XDG_DOWNLOAD_DIR="${downloads}"\n`);
-  const driver = spawn("WebKitWebDriver", [`--port=${PORT}`, "--host=127.0.0.1"], {
-    // The webview keeps its own storage in the person's folders: a start from earlier must not be remembered.
-    env: {
-      ...process.env, STEADY_DATA: folder, XDG_DATA_HOME: folder, XDG_CACHE_HOME: folder, XDG_CONFIG_HOME: folder,
-      TAURI_AUTOMATION: "true", TAURI_WEBVIEW_AUTOMATION: "true",
-    },
-    stdio: "ignore",
-  });
-  await until("the driver", async () => (await send("GET", "/status")).ready);
+  // The webview keeps its own storage in the person's folders: a start from earlier must not be remembered.
+  const own = { STEADY_DATA: folder, XDG_DATA_HOME: folder, XDG_CACHE_HOME: folder, XDG_CONFIG_HOME: folder };
+  const env = { ...process.env, ...own, TAURI_AUTOMATION: "true", TAURI_WEBVIEW_AUTOMATION: "true" };
+  let driver;
   let session;
-  const sockets = watchSockets(driver.pid);
   const ask = (method, path, body) => send(method, `/session/${session}${path}`, body);
 
   async function start() {
+    driver = spawn("WebKitWebDriver", [`--port=${PORT}`, "--host=127.0.0.1"], { env, stdio: "ignore" });
+    await until("the driver", async () => (await send("GET", "/status")).ready);
     const options = { "webkitgtk:browserOptions": { binary: process.env.STEADY_APP, args: [] } };
     session = (await send("POST", "/session", { capabilities: { alwaysMatch: options } })).sessionId;
   }
 
-  await start();
+  async function kill() {
+    const ended = driver.exitCode === null && driver.signalCode === null ? once(driver, "exit") : null;
+    for (const { pid } of await family(driver.pid)) end(pid);
+    driver.kill("SIGKILL");
+    await ended;
+  }
+
+  await start().catch(async (problem) => {
+    const left = await family(driver.pid);
+    await kill();
+    throw new Error(`no window (${left.map(({ name }) => name).join(", ") || "no process"}): ${problem.message}`);
+  });
+  const sockets = watchSockets(() => driver.pid);
   return {
     ask, downloads,
     /** What the app and its engine asked of the network beside the driver, as lines. */
     strays: () => sockets.found(),
     /** The app and its engine's processes end at once, as with an empty battery, and the app is started again. */
     async killed() {
-      for (const { pid } of await family(driver.pid)) process.kill(pid, "SIGKILL");
-      await ask("DELETE", "").catch(() => undefined);
+      await kill();
       await start();
     },
     async close() {
       sockets.stop();
       await ask("DELETE", "").catch(() => undefined);
-      driver.kill();
-      // The window may still be writing on its way out.
+      await kill();
+      // The engine may still be writing on its way out.
       await pause(1000);
       await rm(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
     },
@@ -139,10 +149,20 @@ function page(ask) {
   };
 }
 
+function end(pid) {
+  try {
+    process.kill(pid, "SIGKILL");
+  } catch (problem) {
+    // It may have ended by itself since it was listed.
+    if (problem.code !== "ESRCH") throw problem;
+  }
+}
+
 async function send(method, path, body) {
   const said = body === undefined ? undefined : JSON.stringify(body);
   const headers = { "content-type": "application/json" };
-  const response = await fetch(`http://127.0.0.1:${PORT}${path}`, { method, headers, body: said });
+  const signal = AbortSignal.timeout(SILENCE);
+  const response = await fetch(`http://127.0.0.1:${PORT}${path}`, { method, headers, body: said, signal });
   const { value } = await response.json();
   if (value?.error) throw new Error(`${value.error}: ${value.message}`);
   return value;
