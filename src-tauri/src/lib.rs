@@ -1,7 +1,7 @@
 //! The phone app's shell: a window, one command and one protocol. Knows nothing of the trade.
 //!
 //! [`house`] opens the core, [`ask`] hands it the window's requests, [`photo`] shows it kept photos, [`camera`]
-//! finds what Android's camera left behind; what else only a phone can do is the plugin `device`.
+//! finds what Android's camera left behind, [`stay`] keeps the window on the app's own pages; what else only a phone can do is the plugin `device`.
 //! The same screens reach the same core through a browser by way of the crate `steady` (`desk`).
 
 #![cfg_attr(mobile, expect(unsafe_code, reason = "Tauri's entry point for phones is an exported symbol"))]
@@ -10,6 +10,7 @@ mod ask;
 mod camera;
 mod house;
 mod photo;
+mod stay;
 
 use std::io::Write as _;
 
@@ -30,6 +31,7 @@ pub fn run() {
 fn shell<R: Runtime>(builder: Builder<R>) -> Builder<R> {
     builder
         .plugin(tauri_plugin_device::init())
+        .plugin(stay::init())
         .register_asynchronous_uri_scheme_protocol(photo::SCHEME, photo::answer)
         .invoke_handler(tauri::generate_handler![
             ask::ask,

@@ -42,6 +42,11 @@ export function canShare(file: File): boolean {
   return onPhone() || ('canShare' in navigator && navigator.canShare({ files: [file] }));
 }
 
+/** How a file reaches a person here: a browser's tab, a folder of downloads, or the phone's sheet alone. */
+export function ways(): { open: boolean; save: boolean } {
+  return { open: device() === undefined, save: !onPhone() };
+}
+
 /** Opens the share sheet for a file, in pieces. What the person then does with it is not known. */
 export async function share(file: File): Promise<void> {
   if (!onPhone()) return navigator.share({ files: [file] });

@@ -1,7 +1,12 @@
 // What going somewhere leaves in the history. Reading and writing addresses: parts.test.ts.
 
 import { expect, test } from 'vitest';
-import { go, goInstead } from './router.ts';
+import { backOr, go, goInstead } from './router.ts';
+
+test('back leads on where nothing was gone to yet', () => {
+  backOr({ screen: 'result', visit: 'v0' });
+  expect(location.hash).toBe('#/visit/v0/result');
+});
 
 test('going leaves a history entry for Back, going instead leaves none', () => {
   const before = history.length;

@@ -62,9 +62,20 @@ export function write(place: Place): string {
   }
 }
 
+// Whether a screen was left for another since the app started: Back then leads there.
+let moved = false;
+
+/** Goes back to the screen before, or to this one where the app was just started here. */
+export function backOr(place: Place): void {
+  if (moved) history.back();
+  else goInstead(place);
+}
+
 /** Goes to a screen and leaves the one before reachable by Back. */
 export function go(place: Place): void {
-  if (location.hash !== write(place)) location.hash = write(place);
+  if (location.hash === write(place)) return;
+  moved = true;
+  location.hash = write(place);
 }
 
 /** Goes to a screen in place of the one shown, so that Back skips it. */

@@ -107,6 +107,7 @@ pub fn opened() -> Standing {
         gauges: Vec::new(),
         opinion: None,
         outcome: None,
+        repair: None,
         road_rows: Vec::new(),
         undo: None,
         receipt: None,
@@ -164,6 +165,7 @@ pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
         at: AT,
         disputed: false,
         milder_needs_reason: false,
+        settled: true,
     });
 }
 

@@ -187,6 +187,7 @@ ui-pdf-make = PDF erstellen
 ui-pdf-making = Wird erstellt …
 ui-pdf-open = Öffnen
 ui-pdf-save = Kopie sichern
+ui-pdf-where = Gespeicherte Papiere kommen in den Ordner für Downloads.
 ui-short-text = Kurztext zum Senden
 ui-copy = Kopieren
 ui-copied = Kopiert.

@@ -187,6 +187,7 @@ ui-pdf-make = Make the PDF
 ui-pdf-making = Making it …
 ui-pdf-open = Open
 ui-pdf-save = Save a copy
+ui-pdf-where = Saved papers go to the folder for downloads.
 ui-short-text = Short text to send
 ui-copy = Copy
 ui-copied = Copied.

@@ -187,6 +187,7 @@ ui-pdf-make = Crear el PDF
 ui-pdf-making = Creando …
 ui-pdf-open = Abrir
 ui-pdf-save = Guardar una copia
+ui-pdf-where = Los documentos guardados van a la carpeta de descargas.
 ui-short-text = Texto corto para enviar
 ui-copy = Copiar
 ui-copied = Copiado.

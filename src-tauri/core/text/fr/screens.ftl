@@ -187,6 +187,7 @@ ui-pdf-make = Faire le PDF
 ui-pdf-making = En cours …
 ui-pdf-open = Ouvrir
 ui-pdf-save = Garder une copie
+ui-pdf-where = Les papiers enregistrés vont dans le dossier des téléchargements.
 ui-short-text = Texte court à envoyer
 ui-copy = Copier
 ui-copied = Copié.
