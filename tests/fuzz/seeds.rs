@@ -1,6 +1,7 @@
 //! Writes the corpus that each target starts from, anew at each run: `seeds FOLDER`, run in the repository's top
 //! folder. Made from the demo data and from pictures written by hand, so that no foreign file is kept here.
 
+#[allow(dead_code, reason = "bombs only slow the mutations down")]
 #[path = "../suite/picture_corpus.rs"]
 mod picture_corpus;
 #[path = "../suite/picture_files.rs"]
