@@ -11,6 +11,7 @@ mod stranger;
 #[path = "src/workshop.rs"]
 mod workshop;
 
+use std::collections::HashSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -20,6 +21,8 @@ use steady_core::photos::intake::take_in;
 
 /// Longer files only slow the mutations down.
 const LONGEST: usize = 20_000;
+/// Entries that agree for so many characters are of one kind, and one of them is enough.
+const KIND: usize = 48;
 
 fn main() {
     let folder = PathBuf::from(std::env::args_os().nth(1).expect("name the folder to write into"));
@@ -71,10 +74,22 @@ fn main() {
         }
     }
     let opened = bodies.first().expect("an exported visit has lines").clone();
-    let ledgers: Vec<Vec<u8>> =
-        bodies.iter().map(|body| [&opened, "\n", body.as_str()].concat().into_bytes()).collect();
+    let mut seen = HashSet::new();
+    let ledgers: Vec<Vec<u8>> = bodies
+        .iter()
+        .filter(|body| seen.insert(body.chars().take(KIND).collect::<String>()))
+        .map(|body| [&opened, "\n", body.as_str()].concat().into_bytes())
+        .collect();
     let lines: Vec<&str> = bodies.iter().map(String::as_str).take(20).collect();
-    all("handover", vec![stranger::file(&lines), stranger::file(&lines[..1]), stranger::file(&[])]);
+    let visit = stranger::visit(255);
+    all(
+        "handover",
+        vec![
+            stranger::file(&visit, &lines),
+            stranger::file(&visit, &lines[..1]),
+            stranger::file(&visit, &[]),
+        ],
+    );
     all("handover_entries", ledgers);
     let database = workshop.folder().join("data/steady.db");
     drop(workshop.steady);
