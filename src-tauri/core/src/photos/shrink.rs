@@ -4,7 +4,7 @@
 //! A band is shrunk from its share of the picture with its surroundings, so that no seam shows.
 
 use std::ops::Range;
-use std::sync::mpsc::sync_channel;
+use std::sync::mpsc::{SyncSender, sync_channel};
 use std::thread;
 
 use fast_image_resize::images::{Image, ImageRef};
@@ -62,7 +62,7 @@ fn jpeg(picture: &Decoded, plan: Plan, wanted: Wanted, seen: impl FnMut(&Band)) 
     thread::scope(|scope| {
         let from = [(); THREADS].map(|()| sync_channel(0));
         let (senders, receivers): (Vec<_>, Vec<_>) = from.into_iter().unzip();
-        for (turn, sender) in senders.into_iter().enumerate() {
+        let start = |(turn, sender): (usize, SyncSender<_>)| {
             scope.spawn(move || {
                 let mut resizer = Resizer::new();
                 for rows in plan.bands().skip(turn).step_by(THREADS) {
@@ -71,9 +71,13 @@ fn jpeg(picture: &Decoded, plan: Plan, wanted: Wanted, seen: impl FnMut(&Band)) 
                         break;
                     }
                 }
-            });
-        }
-        code::encode(plan.upright(), wanted.quality, receivers, seen)
+            })
+        };
+        let threads: Vec<_> = senders.into_iter().enumerate().map(start).collect();
+        let coded = code::encode(plan.upright(), wanted.quality, receivers, seen);
+        // A scope alone waits for their work, and not until they are gone.
+        let sound = threads.into_iter().all(|thread| thread.join().is_ok());
+        if sound { coded } else { Err(PhotoFault::NotAnImage) }
     })
 }
 
