@@ -83,7 +83,7 @@ fn bytes_in(folder: &Path) -> u64 {
 /// camera, and in each copy one coded byte is another.
 fn fill(data: &Path) {
     let mut store: Store = steady_core::store::open::open(data, Moment(0)).unwrap().store;
-    let photo = take_in(&camera_picture()).unwrap();
+    let photo = take_in(&camera_picture(1)).unwrap();
     let coded = photo.full.len() - 60_000;
     for number in 0..VISITS {
         let visit = format!("0191d2f0-0000-7000-8000-{number:012}");
@@ -112,9 +112,8 @@ fn fill(data: &Path) {
     }
 }
 
-/// 12 megapixels of a mottled surface, so that the file is about as long as a camera's.
-pub fn camera_picture() -> Vec<u8> {
-    let mut seed = 1_u32;
+/// 12 megapixels of a mottled surface, another for each seed; 290 KB of them are kept.
+pub fn camera_picture(mut seed: u32) -> Vec<u8> {
     let picture = RgbImage::from_fn(4_000, 3_000, |x, y| {
         seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
         let grain = (seed >> 29) as u8;

@@ -1,5 +1,6 @@
 //! Measurements, side by side with a peer in one run; `cargo xtask bench` starts it in a release build.
-//! Prints a table; asserts nothing and is never part of the tests.
+//! Prints a table; asserts nothing and is never part of the tests. With names of sections, only those:
+//! `cargo bench --workspace --bench bench -- photos papers`.
 
 #![expect(
     clippy::unwrap_used,
@@ -42,15 +43,22 @@ fn main() {
         return bore::alone(&work);
     }
     let folder = tempfile::tempdir_in(env!("CARGO_TARGET_TMPDIR")).unwrap();
-    answers_beside_bare_inserts(folder.path());
-    visit_of_500_entries(folder.path());
-    list_of_10_000_visits(folder.path());
-    bore::rows();
-    photos::measure(folder.path());
-    papers::measure(folder.path());
-    handover::measure(folder.path());
-    sorting::measure();
-    sizes();
+    let folder = folder.path();
+    let named: Vec<String> = std::env::args().skip(1).filter(|word| !word.starts_with("--")).collect();
+    let section = |name: &str, measure: &dyn Fn()| {
+        if named.is_empty() || named.iter().any(|wanted| wanted == name) {
+            measure();
+        }
+    };
+    section("answers", &|| answers_beside_bare_inserts(folder));
+    section("visits", &|| visit_of_500_entries(folder));
+    section("list", &|| list_of_10_000_visits(folder));
+    section("bore", &bore::rows);
+    section("photos", &|| photos::measure(folder));
+    section("papers", &|| papers::measure(folder));
+    section("handover", &|| handover::measure(folder));
+    section("sorting", &sorting::measure);
+    section("sizes", &sizes);
 }
 
 fn open(folder: &Path) -> Steady {

@@ -2,7 +2,7 @@
 //! pages. Ours keeps its press warm, as the app does; the peer is a process each time, so its start is told apart.
 
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::sync::Arc;
 
@@ -24,13 +24,13 @@ pub fn measure(folder: &Path) {
     let data_dir = folder.join("papers");
     let press = Arc::new(steady_papers::press().unwrap());
     let steady = Steady::open(Setup { data_dir: data_dir.clone(), press, clock: Moment::now }).unwrap();
-    let photo = folder.join("paper-photo.jpg");
-    fs::write(&photo, camera_picture()).unwrap();
     let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/07-nothing-found.json");
     let mut case: serde_json::Value = serde_json::from_str(&fs::read_to_string(demo).unwrap()).unwrap();
     for (place, answer) in case["answers"].as_array_mut().unwrap().iter_mut().enumerate() {
         answer.as_object_mut().unwrap().remove("photo");
         if place < PHOTOS {
+            let photo = folder.join(format!("paper-photo-{place}.jpg"));
+            fs::write(&photo, camera_picture(1 + place as u32)).unwrap();
             answer["photo"] = json!(photo);
         }
     }
@@ -47,14 +47,15 @@ pub fn measure(folder: &Path) {
     report("finding with 12 photos to PDF/UA-1 and PDF/A-3a", ours);
     println!("{:<58} {:>8.2} MB, {} pages", "  its size", megabytes(&pdf), pages(&pdf));
     let kept = fs::read_dir(data_dir.join("photos")).unwrap().flatten().map(|file| file.path());
-    let full = kept.into_iter().find(|path| !path.to_string_lossy().contains("thumb")).unwrap();
+    let full: Vec<PathBuf> = kept.filter(|path| !path.to_string_lossy().contains("thumb")).collect();
+    assert_eq!(full.len(), PHOTOS);
     let (page, empty) = (folder.join("finding.html"), folder.join("empty.html"));
     fs::write(&page, html(&pdf, &full)).unwrap();
     fs::write(&empty, "<p>x</p>").unwrap();
     let peer = folder.join("peer.pdf");
     for _ in 0..ROUNDS {
         if !timed(&mut theirs, || weasyprint(&page, &peer)) {
-            println!("no peer: weasyprint is not installed");
+            println!("no peer: weasyprint is not installed, or another version than 57");
             return;
         }
         timed(&mut bare, || weasyprint(&empty, &folder.join("empty.pdf")));
@@ -65,11 +66,13 @@ pub fn measure(folder: &Path) {
 }
 
 /// The words of our own paper, and its photos as large as they stand there.
-fn html(pdf: &Path, photo: &Path) -> String {
+fn html(pdf: &Path, photos: &[PathBuf]) -> String {
     let words = Command::new("pdftotext").arg("-raw").arg(pdf).arg("-").output().unwrap().stdout;
     let words = String::from_utf8_lossy(&words).replace('&', "&amp;").replace('<', "&lt;");
     let lines: String = words.lines().map(|line| format!("<p>{line}</p>")).collect();
-    let photos = format!("<img style=\"width: 60mm\" src=\"{}\">", photo.display()).repeat(PHOTOS);
+    let photos =
+        photos.iter().map(|photo| format!("<img style=\"width: 60mm\" src=\"{}\">", photo.display()));
+    let photos: String = photos.collect();
     format!(
         "<!doctype html><html lang=en><style>p {{ margin: 0; font: 10pt Noto Sans }}</style>{lines}{photos}"
     )
@@ -77,7 +80,7 @@ fn html(pdf: &Path, photo: &Path) -> String {
 
 fn weasyprint(from: &Path, to: &Path) -> bool {
     let mut command = Command::new("weasyprint");
-    command.args(["--optimize-images"]).arg(from).arg(to).stdout(Stdio::null()).stderr(Stdio::null());
+    command.args(["-O", "images"]).arg(from).arg(to).stdout(Stdio::null()).stderr(Stdio::null());
     command.status().is_ok_and(|status| status.success())
 }
 

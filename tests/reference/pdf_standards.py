@@ -2,19 +2,24 @@
 
 Not part of the suite: the checker comes from PyPI. Print the papers, then run it by hand:
 
-    cargo test -p steady-papers
+    cargo test --workspace --test papers
     python3 -m venv target/venv && target/venv/bin/pip install page-validation==0.11.0
     target/venv/bin/python tests/reference/pdf_standards.py target/tmp/*.pdf
 
 Each paper must hold both standards. Each is also damaged in three ways, and each damage must be
 noticed: a checker that says yes to everything would prove nothing. The verdicts are written beside this
 file with the versions that gave them.
+
+One complaint is looked into and set aside, and each is written down: the checker finds a stream's end by going
+back from `endstream` over what may be a line's end, so that where the last byte of the data is a carriage return
+it counts one too few. /Length is right where so many bytes are followed by one line feed and `endstream`.
 """
 
 import importlib.metadata
 import json
 import pathlib
 import platform
+import re
 import sys
 
 import page
@@ -65,11 +70,27 @@ def judge(paper):
         noticed[what] = not holds_to(paper.replace(old, new), PROFILES[standard])
         if not noticed[what]:
             wrong.append(f"damage not noticed: {what}")
-    return {"holds": holds, "damage_noticed": noticed}, wrong
+    short = [fault for fault in faults_of(paper, PROFILES["PDF/A-3a"]) if counted_short(paper, fault)]
+    return {"holds": holds, "damage_noticed": noticed, "streams_counted_short": len(short)}, wrong
 
 
 def holds_to(paper, profile):
-    return page.is_pdf_compliant_bytes(paper, profile=profile)
+    return not [fault for fault in faults_of(paper, profile) if not counted_short(paper, fault)]
+
+
+def faults_of(paper, profile):
+    return page.validate_pdf_bytes(paper, profile=profile).failures
+
+
+def counted_short(paper, fault):
+    """The checker counts a stream one byte too few whose data ends in a carriage return."""
+    if fault.rule_id != "PDFA3A-STREAM-LENGTH-001":
+        return False
+    name = f"{fault.object_id.object_number} {fault.object_id.generation} obj".encode()
+    head = re.compile(rb"\n" + name + rb"\s*<<(?:(?!stream).)*?/Length (\d+).*?stream\r?\n", re.DOTALL)
+    found = head.search(paper)
+    end = found and found.end() + int(found[1])
+    return bool(found) and paper[end - 1 : end + 10] == b"\r\nendstream"
 
 
 if __name__ == "__main__":

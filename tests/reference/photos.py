@@ -1,10 +1,7 @@
 """Holds photo intake against an imaging library and a reader of tags that are not ours.
 
-Not part of the suite: Pillow comes from PyPI, exiftool from Debian (libimage-exiftool-perl). Run it by hand:
-
-    cargo build --workspace --bins
-    python3 -m venv target/venv && target/venv/bin/pip install Pillow==13.0.0
-    target/venv/bin/python tests/reference/photos.py target/debug/taker
+Not part of the suite: Pillow comes from PyPI, exiftool from Debian (libimage-exiftool-perl).
+`cargo xtask test --reference` runs it with the others, `run.sh` says how.
 
 - Orientation: Pillow writes a picture that looks different from every side under each of the eight values of tag
   0x0112, and stands each upright (`ImageOps.exif_transpose`). The samples and the upright pixels are written to

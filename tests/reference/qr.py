@@ -1,11 +1,7 @@
 """Reads the short text's QR code with decoders that are not ours: ZXing and OpenCV, both from PyPI.
 
-Not part of the suite, which decodes with a second Rust library. By hand, from the repository's root:
-
-    cargo build --package steady
-    python3 -m venv target/venv
-    target/venv/bin/pip install zxing-cpp==3.1.1 opencv-python-headless==5.0.0.93 numpy==2.4.6
-    target/venv/bin/python tests/reference/qr.py target/debug/steady
+Not part of the suite, which decodes with a second Rust library. `cargo xtask test --reference` runs it with the
+others, `run.sh` says how.
 
 Starts `steady serve` on a scratch folder, opens a visit for each name, asks for its code in every language,
 draws the code's path as pixels and has it read. The text must come back to the letter from ZXing; OpenCV,

@@ -423,6 +423,11 @@ fn tags_gone_wrong() -> Corpus {
         ("half a head", b"MM\0".to_vec(), SMALL),
         ("a head of neither order", b"XX\0\x2a\0\0\0\x08\0\0".to_vec(), SMALL),
         ("little-endian nonsense", b"II\x2a\0\xff\xff\xff\xff".to_vec(), SMALL),
+        (
+            "a directory within the head, and a second head behind it",
+            [&b"MM\0\x2a\0\0\0\x01\0\0\0\0\0\x01\xef"[..], &one(0x8769, 4, 1, 8)].concat(),
+            SMALL,
+        ),
         ("64 KB of ones", vec![0xff; 65_000], SMALL),
         ("the year 0", dated(b"0000:00:00 00:00:00\0"), SMALL),
         ("the 99th of the 99th", dated(b"9999:99:99 99:99:99\0"), SMALL),

@@ -8,22 +8,27 @@ mod stranger;
 #[path = "../src/workshop.rs"]
 mod workshop;
 
+use std::sync::atomic::{AtomicU32, Ordering};
+
 use libfuzzer_sys::fuzz_target;
 use steady_core::app::handover::verify;
 use steady_core::app::request::Request;
 
+/// A visit of its own each time, since a workshop takes a visit's entries but once.
+static VISITS: AtomicU32 = AtomicU32::new(0);
+
 fuzz_target!(|bytes: &[u8]| {
     let bodies: Vec<&str> = std::str::from_utf8(bytes).unwrap_or_default().lines().take(50).collect();
-    let file = stranger::file(&bodies);
+    let visit = stranger::visit(VISITS.fetch_add(1, Ordering::Relaxed));
+    let file = stranger::file(&visit, &bodies);
     if verify(&mut &file[..]).is_err() {
         return;
     }
-    let workshop = workshop::Workshop::open();
+    let workshop = workshop::shared();
     if workshop.steady.import(&mut &file[..]).is_err() {
         return;
     }
     // What these answer, refusals too, is theirs; that they answer is what is asked.
-    let visit = stranger::VISIT.to_owned();
     let _ = workshop.steady.handle(Request::Look { visit: visit.clone() });
     let _ = workshop.steady.handle(Request::Note { visit, locale: "de".to_owned() });
 });

@@ -9,32 +9,35 @@ use steady_core::handover::manifest::{Made, ledger_name};
 use steady_core::handover::write::{measure, write};
 use steady_core::model::time::Moment;
 
-/// The stranger's visit.
-pub const VISIT: &str = "0191d2f0-0000-7000-8000-0000000000ff";
 const DEVICE: &str = "0191d2f0-0000-7000-8000-00000000000a";
 const AT: i64 = 1_795_599_000_000;
 
-/// The file, an entry for each body.
-pub fn file(bodies: &[&str]) -> Vec<u8> {
-    let ledger = ledger(bodies);
+/// The stranger's visit of this number.
+pub fn visit(number: u32) -> String {
+    format!("0191d2f0-0000-7000-8000-{number:012x}")
+}
+
+/// The file with one visit, an entry for each body.
+pub fn file(visit: &str, bodies: &[&str]) -> Vec<u8> {
+    let ledger = ledger(visit, bodies);
     let key = DeviceKey::from_seed(&[7; 32]);
     let mut open = |_: &str| -> io::Result<Box<dyn Read>> { Ok(Box::new(Cursor::new(ledger.clone()))) };
-    let part = measure(&ledger_name(VISIT), &mut open).expect("a part in memory can be measured");
+    let part = measure(&ledger_name(visit), &mut open).expect("a part in memory can be measured");
     let made = Made { by: "0.1.0".to_owned(), at: Moment(AT), device: DEVICE.to_owned(), key: key.public() };
     let mut file = Vec::new();
     write(made, Vec::new(), &[part], &key, (&mut open, &mut file)).expect("a part in memory can be written");
     file
 }
 
-fn ledger(bodies: &[&str]) -> Vec<u8> {
+fn ledger(visit: &str, bodies: &[&str]) -> Vec<u8> {
     let mut prev = "0".repeat(64);
     let mut text = String::new();
     for (seq, body) in (1_i64..).zip(bodies) {
         let at = AT + seq;
-        let sum = Sha256::digest(format!("steady entry 1\n{VISIT}\n{DEVICE}\n{seq}\n{at}\n{prev}\n{body}"));
+        let sum = Sha256::digest(format!("steady entry 1\n{visit}\n{DEVICE}\n{seq}\n{at}\n{prev}\n{body}"));
         let hash: String = sum.iter().map(|byte| format!("{byte:02x}")).collect();
         let line = json!({
-            "visit": VISIT, "device": DEVICE, "seq": seq, "at": at, "prev": prev, "hash": hash, "body": body
+            "visit": visit, "device": DEVICE, "seq": seq, "at": at, "prev": prev, "hash": hash, "body": body
         });
         text += &format!("{line}\n");
         prev = hash;

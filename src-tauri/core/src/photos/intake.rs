@@ -8,8 +8,10 @@ use image::metadata::Orientation;
 use image::{ImageFormat, RgbImage};
 use sha2::{Digest, Sha256};
 
+use super::code::Coded;
 use super::decode::{self, Decoded};
-use super::shrink::{self, Shrunk, Wanted};
+use super::plan::Wanted;
+use super::shrink;
 
 /// Long side of a kept photo, pixels.
 pub const LONG_SIDE: u32 = 2_560;
@@ -20,7 +22,8 @@ pub const MAX_SIDE: u32 = 12_000;
 /// Greatest length of a photo as the camera gives it, bytes.
 pub const MAX_BYTES: usize = 60 * 1024 * 1024;
 /// Greatest memory that decoding may take, bytes: 12,000 by 12,000 pixels of RGB and some more. A photo of 12
-/// megapixels takes 36 million. Beside it stand the file itself and a few megabytes for bands that are shrunk.
+/// megapixels takes 36 million. Beside it stand the file itself, the photo at half its size (4 million) and a few
+/// megabytes for bands that are shrunk.
 pub const MAX_DECODE_BYTES: u64 = 512 * 1024 * 1024;
 const QUALITY: u8 = 85;
 const THUMB_QUALITY: u8 = 75;
@@ -134,19 +137,14 @@ fn orientation(picture: &Decoded) -> Orientation {
 }
 
 /// The photo, its thumbnail and its capture time.
-fn stood_upright(picture: &Decoded) -> Result<(Shrunk, Shrunk, Option<String>), PhotoFault> {
+fn stood_upright(picture: &Decoded) -> Result<(Coded, Coded, Option<String>), PhotoFault> {
     let orientation = orientation(picture);
     let full = Wanted { orientation, side: LONG_SIDE, quality: QUALITY };
     let thumb = Wanted { orientation, side: THUMB_SIDE, quality: THUMB_QUALITY };
+    let (full, thumb) = shrink::shrink(picture, full, thumb)?;
+    // Tags that cannot be read take nothing away from the picture.
     let tags = picture.tags.as_deref().unwrap_or_default();
-    thread::scope(|scope| {
-        let thumb = scope.spawn(|| shrink::shrink(picture, thumb));
-        let full = shrink::shrink(picture, full)?;
-        let thumb = thumb.join().map_err(|_| PhotoFault::NotAnImage)??;
-        // Tags that cannot be read take nothing away from the picture.
-        let taken = catch_unwind(|| capture_time(tags)).unwrap_or_default();
-        Ok((full, thumb, taken))
-    })
+    Ok((full, thumb, catch_unwind(|| capture_time(tags)).unwrap_or_default()))
 }
 
 /// The one tag that goes on: EXIF DateTimeOriginal, whose colons in the date become hyphens.

@@ -1,8 +1,12 @@
 //! Photo intake: what a camera gives becomes an upright JPEG of bounded size with nothing private in it.
 
 pub mod barcode;
+mod code;
+mod colours;
 mod decode;
 pub mod intake;
 pub mod kept;
+mod lanczos;
 mod outline;
+mod plan;
 mod shrink;
