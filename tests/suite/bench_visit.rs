@@ -250,7 +250,7 @@ fn photo_of_the_bench_is_marked_and_printed_so() {
     let again = bench(&steady, mark("bench-found", &photo, "scored here"));
     assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.entries, entries, "nothing new");
     let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
-    let record = build_repair(&standing, &again, &Workshop::default(), &Words::of("en").unwrap());
+    let record = build_repair(&standing, &again, &Workshop::default(), Words::of("en").unwrap());
     assert_eq!(record.photos[0].marks.len(), 1);
     assert!(record.photos[0].alt.contains("scored here"), "{:?}", record.photos);
     let undone = json!({ "ask": "bench-undo", "visit": visit, "entry": again.undo.unwrap() });
