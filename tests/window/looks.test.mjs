@@ -19,6 +19,9 @@ let screens;
 before(async () => {
   window = await openWindow();
   screens = await prepare(window.core);
+  // What the settings say on the device: which visit is there to practise on.
+  const { practice } = screens.find((screen) => screen.practice);
+  await window.run(`localStorage.setItem("steady.practice", "${practice}")`);
   await window.run("location.reload()");
   await window.hands.seen("new-visit");
 });
@@ -30,6 +33,7 @@ async function show(screen) {
   await window.goTo(screen.hash);
   await window.until(screen.name, () => window.run(`
     return document.querySelector("h1") !== null && document.querySelector("[data-testid=waiting]") === null`));
+  if (screen.unfold) await window.run(`for (const part of document.querySelectorAll("details")) part.open = true`);
   await window.later("const done = arguments[0]; document.fonts.ready.then(() => done())");
   await pause(120);
 }
