@@ -92,7 +92,7 @@ pub fn mean_range(count: usize) -> f64 {
 }
 
 fn power(share: f64, count: usize) -> f64 {
-    share.clamp(0.0, 1.0).powf(count as f64)
+    share.clamp(0.0, 1.0).powi(count.min(i32::MAX as usize) as i32)
 }
 
 #[cfg(test)]

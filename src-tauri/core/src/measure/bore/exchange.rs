@@ -6,7 +6,7 @@
 //! carry weight; each exchange widens the ring they ask for until no other point asks for more.
 //! Source: the simplex method, G. B. Dantzig, Linear Programming and Extensions (1963), from memory.
 
-use super::circle::{Point, direction, distance};
+use super::circle::{Point, distance, toward};
 use super::solve::solve;
 
 /// A point that holds the ring open, and how much of it.
@@ -43,11 +43,13 @@ struct Seen {
 
 /// The narrowest ring, linear about `centre`. None where all points lie in one direction.
 pub fn narrowest(points: &[Point], centre: Point) -> Option<Ring> {
-    let mean = points.iter().map(|point| distance(centre, *point)).sum::<f64>() / points.len() as f64;
+    let far: Vec<f64> = points.iter().map(|point| distance(centre, *point)).collect();
+    let mean = far.iter().sum::<f64>() / points.len() as f64;
     // Distances less their mean keep their last digits.
     let seen: Vec<Seen> = points
         .iter()
-        .map(|point| Seen { distance: distance(centre, *point) - mean, toward: direction(centre, *point) })
+        .zip(&far)
+        .map(|(point, far)| Seen { distance: far - mean, toward: toward(centre, *point, *far) })
         .collect();
     let tolerance = 16.0 * f64::EPSILON * mean;
     let mut base = first_base(&seen)?;
