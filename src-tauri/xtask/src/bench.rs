@@ -4,6 +4,6 @@ use crate::{Outcome, screens, start};
 
 /// Runs the command.
 pub fn run() -> Outcome<()> {
-    start::to_the_end(&mut start::cargo(&["bench", "--package", "suite"]))?;
+    start::to_the_end(&mut start::cargo(&["bench", "--workspace", "--bench", "bench"]))?;
     screens::speed()
 }
