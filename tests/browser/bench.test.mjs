@@ -95,6 +95,9 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
   await accessible("a bore being entered");
   await found.getByTestId("bore-save").click();
   await found.getByTestId("polar-plot").waitFor();
+  const dashes = (line) => found.getByTestId("polar-plot").locator(line).evaluate((one) => getComputedStyle(one).strokeDasharray);
+  assert.equal(await dashes(".wall"), "none", "the wall is a whole line");
+  assert.notEqual(await dashes(".ideal"), "none", "the circle it is held against is not");
   await unfold("bench-skim");
   await id("skim-rings").waitFor();
   await accessible("a bore with its plot");
