@@ -1,8 +1,9 @@
 //! The phone app's shell: a window, one command and one protocol. Knows nothing of the trade.
 //!
 //! [`house`] opens the core, [`ask`] hands it the window's requests, [`photo`] shows it kept photos, [`camera`]
-//! finds what Android's camera left behind, [`stay`] keeps the window on the app's own pages; what else only a phone can do is the plugin `device`.
-//! The same screens reach the same core through a browser by way of the crate `steady` (`desk`).
+//! finds what Android's camera left behind, [`stay`] keeps the window on the app's own pages; what else only a
+//! phone can do is the plugin `device`. The same screens reach the same core through a browser by way of the
+//! crate `steady` (`desk`).
 
 #![cfg_attr(mobile, expect(unsafe_code, reason = "Tauri's entry point for phones is an exported symbol"))]
 

@@ -3,6 +3,9 @@
 use tauri::plugin::{Builder, TauriPlugin};
 use tauri::{Runtime, Url};
 
+/// Elsewhere such a name is any server of this machine.
+const BY_NAME: bool = cfg!(any(target_os = "android", windows));
+
 /// Refuses to go anywhere else.
 pub fn init<R: Runtime>() -> TauriPlugin<R> {
     Builder::new("stay").on_navigation(|_, address| is_own(address)).build()
@@ -13,7 +16,9 @@ pub fn init<R: Runtime>() -> TauriPlugin<R> {
 fn is_own(address: &Url) -> bool {
     match address.scheme() {
         "tauri" => address.host_str() == Some("localhost"),
-        "http" | "https" => address.host_str() == Some("tauri.localhost"),
+        "http" | "https" => {
+            BY_NAME && address.host_str() == Some("tauri.localhost") && address.port().is_none()
+        }
         "blob" => Url::parse(address.path()).is_ok_and(|page| page.scheme() != "blob" && is_own(&page)),
         "about" => address.path() == "blank",
         _ => false,
@@ -22,14 +27,15 @@ fn is_own(address: &Url) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::is_own;
+    use super::{BY_NAME, is_own};
 
     #[test]
     fn only_pages_of_the_app_are_gone_to() {
         for (address, own) in [
             ("tauri://localhost/#/settings", true),
-            ("http://tauri.localhost/", true),
-            ("https://tauri.localhost/index.html", true),
+            ("http://tauri.localhost/", BY_NAME),
+            ("https://tauri.localhost/index.html", BY_NAME),
+            ("http://tauri.localhost:8080/", false),
             ("blob:tauri://localhost/0191d2f0-0000-7000-8000-000000000001", true),
             ("about:blank", true),
             ("blob:https://example.org/0191d2f0-0000-7000-8000-000000000001", false),

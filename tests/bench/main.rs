@@ -1,5 +1,5 @@
 //! Measurements, side by side with a peer in one run; `cargo xtask bench` starts it in a release build.
-//! Prints a table; asserts nothing and is never part of the tests. With names of sections, only those:
+//! Prints a table and is never part of the tests. With names of sections, only those:
 //! `cargo bench --workspace --bench bench -- photos papers`.
 
 #![expect(

@@ -37,7 +37,7 @@ fn demo_visit_goes_from_gauge_to_outcome() {
     assert_eq!(bench["verdict"]["missing"], json!([]));
     assert_eq!(bench["verdict"]["gates"], json!(["machining", "heat", "refit"]));
     // What was confirmed and turned since is not asked for again.
-    let asks = |line: &&str| line.contains("Confirm before") || line.contains("Turn it");
+    let asks = |line: &&str| line.contains("Confirm before") || line.contains("After assembly, check");
     assert_eq!(texts(&bench["lines"]).iter().filter(|line| asks(line)).count(), 0, "{:#}", bench["lines"]);
     let contacts: Vec<&Value> =
         bench["passes"].as_array().unwrap().iter().map(|pass| &pass["contact"]).collect();
@@ -50,6 +50,24 @@ fn demo_visit_goes_from_gauge_to_outcome() {
         "every photo of a pass stands"
     );
     assert_eq!(report["outcome"]["causes"], json!(["loose-seat"]));
+}
+
+/// After the repair the finding says so, and asks for the check that a repair takes, not for the one before.
+#[test]
+fn finding_after_the_repair_says_so() {
+    let (_folder, steady) = scratch();
+    let case = std::fs::read_to_string(demo_folder().join("13-measured-to-the-repair.json")).unwrap();
+    let visit = replay(&steady, &case, &demo_folder()).unwrap().visit;
+    let request = Request::Finding { visit, locale: "en".to_owned() };
+    let Response::Finding(finding) = steady.handle(request).unwrap() else { panic!("no finding") };
+    assert!(finding.answer[0].starts_with("DANGER"), "the rating stays: {:?}", finding.answer);
+    assert!(finding.answer[1].starts_with("Repaired since"), "{:?}", finding.answer);
+    assert_eq!(finding.next.len(), 1);
+    assert!(finding.next[0].starts_with("Feel for play by hand again"), "{:?}", finding.next);
+    // What a gauge proved is not said to be unknown; what it left open is.
+    let unsure: Vec<&String> = finding.unknown.iter().filter(|line| line.contains("unsure")).collect();
+    assert_eq!(unsure.len(), 1, "{unsure:?}");
+    assert!(unsure[0].contains("side to side"), "{unsure:?}");
 }
 
 #[test]

@@ -12,7 +12,7 @@ use steady_core::app::response::Response;
 use steady_core::content::build_repair;
 use steady_core::model::bench::BenchStand;
 use steady_core::model::gauge::GaugeDecision;
-use steady_core::model::standing::Standing;
+use steady_core::model::standing::{RepairStage, Standing};
 use steady_core::model::verdict::Verdict;
 use steady_core::model::workshop::Workshop;
 use steady_core::words::Words;
@@ -224,6 +224,60 @@ fn bench_wants_a_skim_only_where_the_verdict_does() {
     assert_eq!(wanted(false, false), [false, false, false]);
     assert_eq!(wanted(true, false), [true, true, true]);
     assert_eq!(wanted(true, true), [false, false, true], "another housing has a bore of its own");
+    // Nor is a housing cut further that turned out cracked after a pass.
+    confirm(&steady, &visit, "machining");
+    let found =
+        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
+    bench(&steady, found);
+    bench(&steady, json!({ "ask": "bench-pass", "visit": visit, "number": 1, "contact": "partly" }));
+    assert_eq!(wanted(true, true), [false, false, true]);
+}
+
+/// Work after the ring was turned takes it apart again: an older "free" must not stand for it.
+#[test]
+fn ring_that_turned_freely_is_asked_for_again_after_a_cut() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    for set in ["teardown", "machining"] {
+        confirm(&steady, &visit, set);
+    }
+    let found =
+        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
+    bench(&steady, found);
+    let stage = || ask(&steady, json!({ "ask": "look", "visit": visit })).repair;
+    let asks =
+        |stand: &BenchStand| stand.verdict_lines.iter().any(|line| line.contains("After assembly, check"));
+    let free = bench(&steady, json!({ "ask": "bench-ring", "visit": visit, "turns": "free" }));
+    assert!(!asks(&free), "{:?}", free.verdict_lines);
+    assert_eq!(stage(), Some(RepairStage::TurnsFree));
+    let cut = json!({ "ask": "bench-pass", "visit": visit, "number": 1, "contact": "partly" });
+    let cut = bench(&steady, cut);
+    assert!(asks(&cut), "{:?}", cut.verdict_lines);
+    assert_eq!(stage(), Some(RepairStage::TornDown));
+}
+
+#[test]
+fn one_gate_is_no_teardown() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let gate = &bench(&steady, json!({ "ask": "bench", "visit": visit })).gate_sets[0].gates[0].id;
+    bench(&steady, json!({ "ask": "bench-gate", "visit": visit, "gate": gate }));
+    assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).repair, None);
+}
+
+#[test]
+fn gauge_without_an_answer_is_named_as_the_reason() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "neutral-2500-buzz=felt");
+    under_the_car(&steady, &visit);
+    assert_eq!(word(&ask(&steady, gauge(&visit, "play-vertical", &MUCH))), "danger");
+    let request = Request::Finding { visit, locale: "en".to_owned() };
+    let Response::Finding(finding) = steady.handle(request).unwrap() else { panic!("no finding") };
+    assert!(
+        finding.reasons.iter().any(|line| line.text.contains("movement proven by gauge")),
+        "{:?}",
+        finding.reasons
+    );
 }
 
 #[test]

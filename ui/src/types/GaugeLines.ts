@@ -5,9 +5,13 @@
  */
 export type GaugeLines = { 
 /**
- * What is decided, the first sentence says it, and what that rests on.
+ * What is decided, and what it counts as.
  */
-said: Array<string>, 
+decided: Array<string>, 
+/**
+ * What would decide, and what the decision rests on.
+ */
+rests_on: Array<string>, 
 /**
  * Where the uncertainty comes from, largest first.
  */

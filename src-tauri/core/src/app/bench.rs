@@ -10,8 +10,8 @@ use crate::measure::bore::skim::skim;
 use crate::measure::bore::unit::{Unit, length_mm};
 use crate::measure::verdict::{verdict, with_fit};
 use crate::model::bench::{
-    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, RingTurn,
-    WorkPhoto,
+    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, MAX_PASSES,
+    RingTurn, WorkPhoto, is_photo_place,
 };
 use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
 use crate::model::entry::{EntryBody, PhotoRef};
@@ -20,7 +20,7 @@ use crate::model::mark::Mark;
 use crate::model::standing::GateStand;
 use crate::model::verdict::{BenchFindings, BenchVerdict, WithUncertainty};
 use crate::trade::bench::BenchTables;
-use crate::walk::bench::{self as walk_bench, BenchRecord, Recorded};
+use crate::walk::bench::{self as walk_bench, BenchRecord, MACHINING, Recorded, TEARDOWN};
 use crate::walk::record::{self, Record};
 use crate::words::Words;
 
@@ -38,11 +38,6 @@ const CERTAINLY_OVAL_UM: f64 = 15.0;
 
 /// Longest note, characters.
 pub(super) const MAX_NOTE: usize = 2_000;
-
-/// The gates before heavy parts come off: nothing of the bench is recorded before.
-const TEARDOWN: &str = "teardown";
-/// The gates before a cut.
-const MACHINING: &str = "machining";
 
 /// What a request records.
 pub(super) enum Given {
@@ -167,16 +162,6 @@ pub(super) fn undo(inner: &mut Inner, visit: &str, by: Option<&str>, entry: &str
     bench(inner, visit)
 }
 
-/// Whether a photo of the bench can be kept under this name.
-pub(super) fn is_photo_place(of: &str) -> bool {
-    let pass = of.strip_prefix("bench-pass-").and_then(|number| number.parse::<u32>().ok());
-    ["bench-found", "bench-finished", "bench-ring"].contains(&of)
-        || pass.is_some_and(|number| (1..=MAX_PASSES).contains(&number))
-}
-
-/// More passes than any housing stands.
-const MAX_PASSES: u32 = 200;
-
 fn tables() -> Result<&'static BenchTables, Fault> {
     BenchTables::shipped().map_err(Fault::Internal)
 }
@@ -187,13 +172,12 @@ fn read(inner: &mut Inner, visit: &str) -> Result<BenchRecord, Fault> {
 }
 
 fn latest(inner: &mut Inner, visit: &str) -> Result<Option<String>, Fault> {
-    let latest = read(inner, visit)?.latest;
-    Ok(latest.filter(|(_, device)| *device == inner.device).map(|(entry, _)| entry))
+    Ok(latest_of(&read(inner, visit)?, &inner.device))
 }
 
-/// Whether every gate of a set is confirmed.
-fn is_open(now: &BenchRecord, set: &str) -> Result<bool, Fault> {
-    Ok(tables()?.gates.iter().filter(|row| row.set == set).all(|row| now.gates.contains_key(&row.id)))
+/// Hash of the bench's latest entry, if this device wrote it.
+fn latest_of(bench: &BenchRecord, device: &str) -> Option<String> {
+    bench.latest.as_ref().filter(|(_, by)| by == device).map(|(entry, _)| entry.clone())
 }
 
 /// The entry that is asked for, or why it is refused.
@@ -202,7 +186,8 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
         let known = tables()?.gates.iter().any(|row| row.id == gate);
         return if known { Ok(BenchBody::GateConfirmed { gate }) } else { Err(Refusal::UnknownGate.into()) };
     }
-    if !is_open(now, TEARDOWN)? || (matches!(given, Given::Pass(..)) && !is_open(now, MACHINING)?) {
+    let is_open = |set: &str| Ok::<bool, Fault>(now.is_open(set, tables()?));
+    if !is_open(TEARDOWN)? || (matches!(given, Given::Pass(..)) && !is_open(MACHINING)?) {
         return Err(Refusal::GateClosed.into());
     }
     Ok(match given {
@@ -252,10 +237,11 @@ fn typed_mm(text: String) -> Result<f64, measure::bore::fault::BoreFault> {
 pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<BenchStand, Fault> {
     let words = &inner.words(locale)?;
     let standing = inner.standing(visit)?;
-    let undo = latest(inner, visit)?;
+    let device = inner.device.clone();
     let entries = &inner.chain(visit)?.entries;
     let record = record::read(entries);
     let bench = walk_bench::read(entries, &record);
+    let undo = latest_of(&bench, &device);
     let tables = tables()?;
     let plan =
         bench.bores.get(&BoreStage::Found).and_then(|found| plan(&found.what, bench.look.wall_least_mm));
@@ -266,7 +252,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let verdict = verdict(&findings(bench.look, seat, plan.as_ref(), fit.as_ref()), tables);
     let left = still_to_do(&verdict, &bench, tables);
     let gate_sets = gate_sets(&bench, tables);
-    let parts = bench_parts::parts(&bench, &gate_sets, &verdict);
+    let parts = bench_parts::parts(&bench, &verdict, tables);
     let photos = record.photos.iter().filter(|(of, _)| is_photo_place(of));
     Ok(BenchStand {
         visit: visit.to_owned(),
@@ -309,9 +295,8 @@ fn work_photo(record: &Record, of: &str, photo: &PhotoRef) -> WorkPhoto {
 /// The verdict without what it asked for and was done since: gates confirmed, the ring turned freely.
 fn still_to_do(verdict: &BenchVerdict, bench: &BenchRecord, tables: &BenchTables) -> BenchVerdict {
     let mut left = verdict.clone();
-    left.gates
-        .retain(|set| tables.gates.iter().any(|row| &row.set == set && !bench.gates.contains_key(&row.id)));
-    if bench.ring.as_ref().is_some_and(|ring| ring.turns == RingTurn::Free) {
+    left.gates.retain(|set| !bench.is_open(set, tables));
+    if bench.turned_free {
         left.closing_checks.clear();
     }
     left

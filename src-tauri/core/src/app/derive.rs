@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::model::bench::{GaugeStand, RingTurn};
+use crate::model::bench::GaugeStand;
 use crate::model::case::Case;
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
 use crate::model::rating::Word;
@@ -18,7 +18,7 @@ use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
 use crate::trade::rows::{Form, Layout, StepRow};
 use crate::urgency::rating;
-use crate::walk::bench::{self, BenchRecord};
+use crate::walk::bench::{self, BenchRecord, TEARDOWN};
 use crate::walk::record::{self, Record, StandingAnswer};
 use crate::walk::{applies, case, locks, order, position, undo, vin};
 
@@ -100,13 +100,12 @@ fn gauged_of(bench: &BenchRecord) -> Result<Vec<GaugeStand>, Refusal> {
     BenchTables::shipped().map(|tables| gauged::stands(bench, tables)).map_err(|_| Refusal::UnknownRequest)
 }
 
-/// Nothing of the bench is recorded before the gates of the teardown.
+/// None before every gate of the teardown is confirmed: nothing else of the bench is recorded before.
 fn repair(bench: &BenchRecord) -> Option<RepairStage> {
-    if bench.gates.is_empty() {
+    if bench.gates.is_empty() || !BenchTables::shipped().is_ok_and(|tables| bench.is_open(TEARDOWN, tables)) {
         return None;
     }
-    let free = bench.ring.as_ref().is_some_and(|ring| ring.turns == RingTurn::Free);
-    Some(if free { RepairStage::TurnsFree } else { RepairStage::TornDown })
+    Some(if bench.turned_free { RepairStage::TurnsFree } else { RepairStage::TornDown })
 }
 
 /// Steps that apply and are not hidden, in walk order.

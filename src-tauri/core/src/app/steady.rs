@@ -326,6 +326,12 @@ impl Inner {
         standing.ok_or_else(|| Refusal::UnknownVisit.into())
     }
 
+    /// Where a visit stands, with the visit at hand left there.
+    pub(super) fn standing_beside(&mut self, visit: &str) -> Result<Standing, Fault> {
+        let chain = self.store.chain(visit)?;
+        Ok(derived(&self.trade, visit, &chain, &self.device, &self.drawn)?)
+    }
+
     fn derive_at_hand(&mut self, visit: &str) -> Result<(), Fault> {
         self.take_in_hand(visit)?;
         let Some(at_hand) = &mut self.at_hand else { return Err(Refusal::UnknownVisit.into()) };

@@ -157,6 +157,8 @@ pub fn reason(rule: &str, word: Word, cause: &str) -> Reason {
 /// Answers one step.
 pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
     let step = at(standing, id);
+    let open = ["unsure", "not-done", "not-tried", "not-read", "unknown"];
+    let settled = !open.iter().any(|choice| value.has(choice));
     step.answered = Some(Answered {
         value,
         temperature: step.asks_temperature.then_some(Temperature::Warm),
@@ -165,7 +167,7 @@ pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
         at: AT,
         disputed: false,
         milder_needs_reason: false,
-        settled: true,
+        settled,
     });
 }
 

@@ -168,9 +168,13 @@ fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLin
         .iter()
         .filter(|step| reason.steps.contains(&step.id))
         .filter_map(|step| {
-            let answer = said::answer_at(words, &step.id, &step.answered.as_ref()?.value);
-            let proven = is_proven(standing, step);
-            Some(if proven { words.with("answer-and-gauge", &[("answer", answer.into())]) } else { answer })
+            let given = step.answered.as_ref().map(|given| said::answer_at(words, &step.id, &given.value));
+            if !is_proven(standing, step) {
+                return given;
+            }
+            // A gauge can prove it where no hand answered.
+            let answer = given.unwrap_or_else(|| words.text("answer-missing"));
+            Some(words.with("answer-and-gauge", &[("answer", answer.into())]))
         })
         .collect();
     let text = if answers.is_empty() {
@@ -205,8 +209,8 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
 
 /// Whether a gauge proved movement there, whatever the hand answered.
 fn is_proven(standing: &Standing, step: &StepStand) -> bool {
-    let proves = |decision: GaugeDecision| decision == GaugeDecision::Proven;
-    standing.gauges.iter().any(|gauge| gauge.step == step.id && proves(gauge.result.decision))
+    let decision = GaugeDecision::Proven;
+    standing.gauges.iter().any(|gauge| gauge.step == step.id && gauge.result.decision == decision)
 }
 
 fn is_gauged(standing: &Standing, step: &StepStand) -> bool {

@@ -11,11 +11,12 @@ use crate::words::Words;
 
 /// Everything a result says: what is decided, what that rests on, and where the uncertainty comes from.
 pub fn gauge_lines(words: &Words, result: &GaugeResult) -> GaugeLines {
-    let mut said = vec![words.text(decision_id(result.decision)), words.text(meaning_id(result.meaning))];
-    said.extend(result.remedies.iter().map(|remedy| remedy_line(words, remedy, result)));
-    said.extend(rests_on(words, result));
-    said.extend(result.trend.as_ref().map(|trend| trend_line(words, trend)));
-    said.extend(result.chances.map(|chances| {
+    let decided = vec![words.text(decision_id(result.decision)), words.text(meaning_id(result.meaning))];
+    let mut rests_on: Vec<String> =
+        result.remedies.iter().map(|remedy| remedy_line(words, remedy, result)).collect();
+    rests_on.extend(measured(words, result));
+    rests_on.extend(result.trend.as_ref().map(|trend| trend_line(words, trend)));
+    rests_on.extend(result.chances.map(|chances| {
         words.with(
             "gauge-chances",
             &[
@@ -25,12 +26,12 @@ pub fn gauge_lines(words: &Words, result: &GaugeResult) -> GaugeLines {
             ],
         )
     }));
-    said.push(words.text("gauge-maker-first"));
-    GaugeLines { said, budget: budget(words, result) }
+    rests_on.push(words.text("gauge-maker-first"));
+    GaugeLines { decided, rests_on, budget: budget(words, result) }
 }
 
 /// The movement, how far it is known, and its limit.
-fn rests_on(words: &Words, result: &GaugeResult) -> Vec<String> {
+fn measured(words: &Words, result: &GaugeResult) -> Vec<String> {
     let mut lines = vec![mean(words, result)];
     if (result.ratio - 1.0).abs() > 1e-9 {
         lines.push(words.with("gauge-ratio", &[("ratio", words.rounded(result.ratio, 3).into())]));

@@ -33,7 +33,7 @@ pub enum Listening {
 pub enum OpenPoint<'a> {
     /// A hands-on step without a result.
     HandsOn(&'a str),
-    /// A step done and left unsure.
+    /// A step done and left unsure, which no gauge settled.
     Unsure(&'a str),
     /// A step at which two devices disagree.
     Disputed(&'a str),
@@ -73,7 +73,8 @@ pub fn listening(standing: &Standing) -> Listening {
 pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     let mut points: Vec<OpenPoint<'_>> =
         hands_on_missing(standing).into_iter().map(OpenPoint::HandsOn).collect();
-    points.extend(which(standing, |step| has(step, answer::UNSURE)).map(OpenPoint::Unsure));
+    points
+        .extend(which(standing, |step| has(step, answer::UNSURE) && !step.settled()).map(OpenPoint::Unsure));
     points.extend(
         which(standing, |step| step.answered.as_ref().is_some_and(|it| it.disputed)).map(OpenPoint::Disputed),
     );

@@ -194,7 +194,7 @@ fn unknown_lists_what_was_not_decided() {
     let owner = section(&note(&standing), "not-known");
     check_has(&owner, "We have not turned the shaft by hand.");
     check_has(&owner, "from side to side, but we are not sure");
-    check_has(&owner, "2 other checks were not done.");
+    check_has(&owner, "2 checks were not done.");
     check_has(&owner, "has a gap");
 }
 

@@ -31,7 +31,7 @@ pub fn build_repair(
             .iter()
             .flat_map(|(of, kept)| kept.iter().map(|kept| photo(of, kept, words)))
             .collect(),
-        cautions: ["maker", "measured", "torque"]
+        cautions: ["rating", "maker", "measured", "torque"]
             .map(|id| words.text(&format!("repair-caution-{id}")))
             .into(),
         cautions_heading: words.text("finding-heading-cautions"),

@@ -109,6 +109,17 @@ pub enum Contact {
     AllRound,
 }
 
+/// More passes than any housing stands.
+pub const MAX_PASSES: u32 = 200;
+
+/// Whether a photo of the bench's work can be kept under this name: `bench-found`, `bench-finished`, `bench-ring`
+/// or `bench-pass-N`.
+pub fn is_photo_place(of: &str) -> bool {
+    let pass = of.strip_prefix("bench-pass-").and_then(|number| number.parse::<u32>().ok());
+    ["bench-found", "bench-finished", "bench-ring"].contains(&of)
+        || pass.is_some_and(|number| (1..=MAX_PASSES).contains(&number))
+}
+
 /// How the ring turns by hand after assembly.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -216,8 +227,10 @@ pub struct WorkPhoto {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct GaugeLines {
-    /// What is decided, the first sentence says it, and what that rests on.
-    pub said: Vec<String>,
+    /// What is decided, and what it counts as.
+    pub decided: Vec<String>,
+    /// What would decide, and what the decision rests on.
+    pub rests_on: Vec<String>,
     /// Where the uncertainty comes from, largest first.
     pub budget: Vec<String>,
 }
@@ -225,7 +238,7 @@ pub struct GaugeLines {
 impl GaugeLines {
     /// All of them, in the order they are read.
     pub fn all(&self) -> Vec<String> {
-        [self.said.as_slice(), &self.budget].concat()
+        [self.decided.as_slice(), &self.rests_on, &self.budget].concat()
     }
 }
 

@@ -6,7 +6,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::answer::{AnswerValue, Temperature};
-use super::bench::BenchBody;
+use super::bench::{BenchBody, is_photo_place};
 use super::mark::Mark;
 use super::outcome::Outcome;
 use super::time::Moment;
@@ -183,7 +183,7 @@ pub enum EntryBody {
 impl EntryBody {
     /// A photo of the bench's work, or marks over one.
     pub fn is_bench_photo(&self) -> bool {
-        matches!(self, Self::PhotoKept { step, .. } | Self::PhotoMarked { step, .. } if step.starts_with("bench-"))
+        matches!(self, Self::PhotoKept { step, .. } | Self::PhotoMarked { step, .. } if is_photo_place(step))
     }
 
     /// The photo this entry names, if it names one: what has to travel with the ledger.

@@ -76,8 +76,8 @@ fn jpeg(picture: &Decoded, plan: Plan, wanted: Wanted, seen: impl FnMut(&Band)) 
         let threads: Vec<_> = senders.into_iter().enumerate().map(start).collect();
         let coded = code::encode(plan.upright(), wanted.quality, receivers, seen);
         // A scope alone waits for their work, and not until they are gone.
-        let sound = threads.into_iter().all(|thread| thread.join().is_ok());
-        if sound { coded } else { Err(PhotoFault::NotAnImage) }
+        let broken = threads.into_iter().filter_map(|thread| thread.join().err()).count();
+        if broken == 0 { coded } else { Err(PhotoFault::NotAnImage) }
     })
 }
 

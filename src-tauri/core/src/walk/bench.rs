@@ -2,13 +2,14 @@
 
 use std::collections::BTreeMap;
 
-use crate::model::bench::{BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand};
+use crate::model::bench::{BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand, RingTurn};
 use crate::model::bore::BoreReadings;
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::fit::FitInput;
 use crate::model::gauge::GaugeInput;
 use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
+use crate::trade::bench::BenchTables;
 
 use super::record::Record;
 
@@ -40,6 +41,8 @@ pub struct BenchRecord {
     pub fit: Option<FitInput>,
     /// The ring.
     pub ring: Option<RingStand>,
+    /// The ring turned freely, and nothing was cut or read since: that takes it apart again.
+    pub turned_free: bool,
     /// Notes, oldest first.
     pub notes: Vec<NoteStand>,
     /// Hash of the latest entry of the bench, with the device that wrote it.
@@ -60,7 +63,17 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
     bench
 }
 
+/// The gates before heavy parts come off: nothing of the bench is recorded before.
+pub const TEARDOWN: &str = "teardown";
+/// The gates before a cut.
+pub const MACHINING: &str = "machining";
+
 impl BenchRecord {
+    /// Whether every gate of a set is confirmed.
+    pub fn is_open(&self, set: &str, tables: &BenchTables) -> bool {
+        tables.gates.iter().filter(|row| row.set == set).all(|row| self.gates.contains_key(&row.id))
+    }
+
     fn take(&mut self, body: &BenchBody, by: &str, at: Moment) {
         let by = by.to_owned();
         match body.clone() {
@@ -71,14 +84,19 @@ impl BenchRecord {
                 self.gates.insert(gate, Confirmed { by, at });
             }
             BenchBody::BoreRead { stage, bore } => {
+                self.turned_free = false;
                 self.bores.insert(stage, Recorded { what: *bore, by, at });
             }
             BenchBody::Looked { look } => self.look = look,
             BenchBody::PassCut { number, contact, diameter_mm } => {
+                self.turned_free = false;
                 self.passes.insert(number, PassStand { number, contact, diameter_mm, by, at });
             }
             BenchBody::FitGiven { fit } => self.fit = Some(*fit),
-            BenchBody::RingTurned { turns } => self.ring = Some(RingStand { turns, by, at }),
+            BenchBody::RingTurned { turns } => {
+                self.turned_free = turns == RingTurn::Free;
+                self.ring = Some(RingStand { turns, by, at });
+            }
             BenchBody::Noted { text } => self.notes.push(NoteStand { text, by, at }),
         }
     }

@@ -33,7 +33,7 @@ verdict-gates-machining = das Schneiden
 verdict-gates-heat = Erhitzen und Kühlen
 verdict-gates-refit = den Wiedereinbau
 
-closing-turns-freely = Nach dem Zusammenbau dreht sich der Ring von Hand frei, ohne schwere Stelle. Drehen Sie ihn, machen Sie ein Foto, tragen Sie es ein. Dreht er sich nicht frei, zerlegen Sie es wieder.
+closing-turns-freely = Prüfen Sie nach dem Zusammenbau, ob sich der Ring von Hand frei dreht, ohne schwere Stelle. Machen Sie ein Foto, tragen Sie es ein. Dreht er sich nicht frei, zerlegen Sie es wieder.
 
 ## Freigaben. gates-SATZ nennt den Satz, gates-SATZ-why sagt, warum er die halbe Minute wert ist.
 gates-teardown = Bevor etwas Schweres abgebaut wird

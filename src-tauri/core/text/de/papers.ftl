@@ -46,6 +46,7 @@ finding-heading-signed = Empfang der Kundeninfo
 
 finding-sum-danger = GEFAHR: Fahren Sie dieses Auto nicht.
 finding-sum-warning = WARNUNG: Bewegen Sie dieses Auto nur zur Reparatur.
+finding-sum-repaired = Seither repariert: Nach dem Zusammenbau ließ sich der Ring von Hand frei drehen. Die Einstufung sagt, was vorher gefunden wurde.
 finding-sum-caution = VORSICHT: Vereinbaren Sie die Reparatur.
 finding-sum-notice = HINWEIS: Am Lager ist nichts zu tun.
 finding-sum-unrated = NOCH NICHT GEPRÜFT: Die Prüfung von Hand ist offen, darum gibt es keine Einstufung.
@@ -59,6 +60,7 @@ finding-cause-share = { $cause } ({ $percent })
 finding-next-danger = Nicht fahren, keine Probefahrt, Motor nicht mehr laufen lassen. Muss es fort, lassen Sie es aufladen.
 finding-next-danger-owner = Sagen Sie es dem Kunden heute, und lassen Sie den Empfang der Kundeninfo unterschreiben.
 finding-next-warning = Geben Sie das Auto nicht zum normalen Gebrauch heraus. Bewegen Sie es nur zum Ort der Reparatur.
+finding-next-repaired = Vor der Übergabe noch einmal von Hand nach Bewegung fühlen, kalt und warm. Bis dahin gilt die Einstufung oben.
 finding-next-warning-owner = Geben Sie dem Kunden die Kundeninfo, und bieten Sie die Reparatur an.
 finding-next-caution = Vereinbaren Sie die Reparatur, und bieten Sie an, was gefunden wurde.
 finding-next-caution-owner = Geben Sie dem Kunden die Kundeninfo. Bitten Sie ihn zu kommen, wenn Geräusch oder Vibration zunimmt.
@@ -214,8 +216,8 @@ note-unsure-play-far-end = Wir haben am Ende der Welle nach Bewegung gefühlt, s
 note-unsure-tube-open-check = Wir haben die Lager im Rohr gefühlt, sind aber nicht sicher.
 note-disputed = Zwei unserer Einträge passen nicht zusammen. Bei uns zählt der schlimmere.
 note-open-others = { $count ->
-    [one] Eine weitere Prüfung fehlt noch.
-   *[other] Es fehlen noch { $count } weitere Prüfungen.
+    [one] Eine Prüfung fehlt noch.
+   *[other] Es fehlen noch { $count } Prüfungen.
 }
 note-cold = Wir haben am kalten Teil nach Bewegung gefühlt. Heiß kann es lose sein.
 note-not-reproduced = Das Geräusch war nicht zu hören, als der Motor bei uns lief. Wir konnten es also nicht nachstellen.

@@ -35,6 +35,7 @@ repair-photo-bench-finished = Bohrung, fertig bearbeitet
 repair-photo-bench-ring = Ring von Hand gedreht
 repair-photo-pass = Nach Durchgang { $pass }
 repair-photo-alt = Foto der Arbeit: { $caption }.
+repair-caution-rating = Dieser Nachweis ist keine Einstufung: Nach der Reparatur von Hand nach Bewegung fühlen, bevor das Auto fährt. Diese Prüfung ist ein eigener Besuch.
 repair-caution-maker = Vorschrift, Maße und Drehmomente des Herstellers gehen diesem Nachweis vor, ebenso Ihr örtliches Recht.
 repair-caution-measured = Zahlen gelten für die Stellen und Winkel, die gemessen wurden, mit der Unsicherheit, die daneben steht.
 repair-caution-torque = Neue Schrauben und Muttern, mit dem Drehmoment des Herstellers. Ein Drehmoment, das hier steht, ist das, was die Werkstatt nach eigener Angabe benutzt hat.

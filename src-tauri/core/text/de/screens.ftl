@@ -37,8 +37,8 @@ ui-steps-settled = { $settled } von { $steps } Schritten geprüft{ $open ->
     [0] {""}
    *[other] , { $open } offen geblieben
 }
-ui-repair-torn-down = Zerlegt, auf der Werkbank
-ui-repair-turns-free = Repariert, dreht frei
+ui-repair-torn-down = Nach dem Zerlegen auf der Werkbank
+ui-repair-turns-free = Der Ring drehte sich nach dem Zusammenbau frei
 ui-outcome-confirmed = Bestätigt, was es war
 ui-signed = Unterschrieben: { $decision }
 ui-language = Sprache

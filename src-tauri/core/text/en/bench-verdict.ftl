@@ -33,7 +33,7 @@ verdict-gates-machining = the cut
 verdict-gates-heat = heating and chilling
 verdict-gates-refit = refitting
 
-closing-turns-freely = After assembly the ring turns freely by hand, without a stiff place. Turn it, take a photo, record it. If it does not, take it apart again.
+closing-turns-freely = After assembly, check that the ring turns freely by hand, without a stiff place. Take a photo, record it. If it does not, take it apart again.
 
 ## Gates. gates-SET names the set, gates-SET-why says why it is worth the half minute.
 gates-teardown = Before anything heavy comes off

@@ -46,6 +46,7 @@ finding-heading-signed = Receipt of the owner's note
 
 finding-sum-danger = DANGER: do not drive this car.
 finding-sum-warning = WARNING: move this car only to be repaired.
+finding-sum-repaired = Repaired since: after assembly the ring turned freely by hand. The rating tells what was found before.
 finding-sum-caution = CAUTION: book the repair.
 finding-sum-notice = NOTICE: no bearing action is needed.
 finding-sum-unrated = NOT YET CHECKED: the hands-on check is open, so there is no rating.
@@ -59,6 +60,7 @@ finding-cause-share = { $cause } ({ $percent })
 finding-next-danger = Do not drive it, do not road-test it, do not run the engine again. If it must move, have it carried.
 finding-next-danger-owner = Tell the owner today, and have them sign that they received the note.
 finding-next-warning = Do not hand it back for normal use. Move it only to where it is repaired.
+finding-next-repaired = Feel for play by hand again, cold and warm, before the car is handed back. Until then the rating above stands.
 finding-next-warning-owner = Give the owner the note, and quote the repair.
 finding-next-caution = Book the repair, and quote what was found.
 finding-next-caution-owner = Give the owner the note. Ask for the car back if noise or vibration grows.
@@ -214,8 +216,8 @@ note-unsure-play-far-end = We felt for movement at the far end, but we are not s
 note-unsure-tube-open-check = We felt the bearings in the tube, but we are not sure.
 note-disputed = Two of our records do not agree. We count the worse one.
 note-open-others = { $count ->
-    [one] One other check was not done.
-   *[other] { $count } other checks were not done.
+    [one] One check was not done.
+   *[other] { $count } checks were not done.
 }
 note-figure = The maker says how much it may move. We did not write that number down.
 note-cold = We felt for movement with the part cold. It may be loose when it is hot.

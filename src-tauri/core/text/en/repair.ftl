@@ -35,6 +35,7 @@ repair-photo-bench-finished = Bore as finished
 repair-photo-bench-ring = Ring turned by hand
 repair-photo-pass = After pass { $pass }
 repair-photo-alt = Photo of the work: { $caption }.
+repair-caution-rating = This record is no rating: after the repair, feel for play by hand before the car is driven. That check is a visit of its own.
 repair-caution-maker = The maker's procedure, sizes and torques come before this record, and so does your local law.
 repair-caution-measured = Figures hold for the places and angles that were measured, with the uncertainty given beside them.
 repair-caution-torque = New fasteners, at the maker's torque. A torque written here is what the workshop says it used.

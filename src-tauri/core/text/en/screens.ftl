@@ -37,8 +37,8 @@ ui-steps-settled = { $settled } of { $steps } steps checked{ $open ->
     [0] {""}
    *[other] , { $open } left open
 }
-ui-repair-torn-down = Torn down, on the bench
-ui-repair-turns-free = Repaired, turns freely
+ui-repair-torn-down = On the bench after teardown
+ui-repair-turns-free = The ring turned freely after assembly
 ui-outcome-confirmed = Confirmed what it was
 ui-signed = Signed: { $decision }
 ui-language = Language
@@ -322,7 +322,7 @@ ui-done = done
 ui-bench-next = Next: { $part }
 ui-bench-complete = Everything asked for is recorded. The repair record can be made.
 ui-bench-not-asked = not asked for so far
-ui-bench-no-plan = Read the bore as found first: the plan is worked out from it.
+ui-bench-no-plan = Measure the bore as found first: the plan is worked out from it.
 ui-bench-clean = The cutter has touched all round. No further pass is needed.
 ui-bench-cut-more = Cut one more pass all the same
 ui-measure-again = Measure again

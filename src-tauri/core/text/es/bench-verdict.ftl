@@ -33,7 +33,7 @@ verdict-gates-machining = el corte
 verdict-gates-heat = calentar y enfriar
 verdict-gates-refit = el montaje
 
-closing-turns-freely = Tras el montaje, el aro gira libre a mano, sin ningún punto duro. Gírelo, haga una foto, anótelo. Si no gira así, desmóntelo otra vez.
+closing-turns-freely = Tras el montaje, compruebe que el aro gira libre a mano, sin ningún punto duro. Haga una foto, anótelo. Si no gira así, desmóntelo otra vez.
 
 ## Condiciones. gates-GRUPO nombra el grupo, gates-GRUPO-why dice por qué vale ese medio minuto.
 gates-teardown = Antes de quitar nada pesado

@@ -46,6 +46,7 @@ finding-heading-signed = Recibo de la nota del cliente
 
 finding-sum-danger = PELIGRO: no conduzca este coche.
 finding-sum-warning = ADVERTENCIA: mueva este coche solo para repararlo.
+finding-sum-repaired = Reparado desde entonces: tras el montaje, el aro giraba libre a mano. La calificación dice lo que se encontró antes.
 finding-sum-caution = PRECAUCIÓN: pida cita para reparar.
 finding-sum-notice = AVISO: el rodamiento no necesita nada.
 finding-sum-unrated = AÚN SIN COMPROBAR: la prueba a mano sigue abierta, por eso no hay calificación.
@@ -59,6 +60,7 @@ finding-cause-share = { $cause } ({ $percent })
 finding-next-danger = No lo conduzca, no lo pruebe en carretera, no vuelva a arrancar el motor. Si hay que moverlo, que lo lleve una grúa.
 finding-next-danger-owner = Dígaselo hoy al cliente y pídale que firme que recibió la nota.
 finding-next-warning = No lo devuelva para uso normal. Muévalo solo hasta donde se repare.
+finding-next-repaired = Antes de entregar el coche, vuelva a buscar movimiento a mano, en frío y en caliente. Hasta entonces vale la calificación de arriba.
 finding-next-warning-owner = Dé la nota al cliente y presupueste la reparación.
 finding-next-caution = Dé cita para reparar y presupueste lo encontrado.
 finding-next-caution-owner = Dé la nota al cliente. Pídale que vuelva si crece el ruido o la vibración.
@@ -214,8 +216,8 @@ note-unsure-play-far-end = Buscamos movimiento en el extremo, pero no estamos se
 note-unsure-tube-open-check = Probamos los rodamientos del tubo, pero no estamos seguros.
 note-disputed = Dos de nuestras notas no dicen lo mismo. Cuenta la peor.
 note-open-others = { $count ->
-    [one] Queda otra prueba sin hacer.
-   *[other] Quedan otras { $count } pruebas sin hacer.
+    [one] Queda una prueba sin hacer.
+   *[other] Quedan { $count } pruebas sin hacer.
 }
 note-cold = Buscamos movimiento con la pieza fría. En caliente puede estar floja.
 note-not-reproduced = El ruido no salió con el motor en marcha, así que no se pudo reproducir.

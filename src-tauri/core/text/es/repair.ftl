@@ -35,6 +35,7 @@ repair-photo-bench-finished = Agujero terminado
 repair-photo-bench-ring = Aro girado a mano
 repair-photo-pass = Tras la pasada { $pass }
 repair-photo-alt = Foto del trabajo: { $caption }.
+repair-caution-rating = Este registro no es una calificación: después de la reparación, busque movimiento a mano antes de que el coche circule. Esa prueba es una visita aparte.
 repair-caution-maker = El procedimiento, las medidas y los pares de apriete del fabricante van antes que este registro, y también la ley local.
 repair-caution-measured = Las cifras valen para los lugares y ángulos medidos, con la incertidumbre que figura al lado.
 repair-caution-torque = Tornillería nueva, al par del fabricante. Un par escrito aquí es el que el taller dice haber usado.

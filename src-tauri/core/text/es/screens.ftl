@@ -37,8 +37,8 @@ ui-steps-settled = { $settled } de { $steps } pasos comprobados{ $open ->
     [0] {""}
    *[other] , { $open } sin decidir
 }
-ui-repair-torn-down = Desmontado, en el banco
-ui-repair-turns-free = Reparado, gira libre
+ui-repair-torn-down = En el banco tras el desmontaje
+ui-repair-turns-free = El aro giró libre tras el montaje
 ui-outcome-confirmed = Confirmado qué era
 ui-signed = Firmado: { $decision }
 ui-language = Idioma
@@ -322,7 +322,7 @@ ui-done = hecho
 ui-bench-next = Sigue: { $part }
 ui-bench-complete = Todo lo pedido está registrado. Ya se puede hacer el registro de reparación.
 ui-bench-not-asked = no se pide por ahora
-ui-bench-no-plan = Mide primero el agujero tal como se encontró: de ahí sale el plan.
+ui-bench-no-plan = Mida primero el agujero tal como se encontró: de ahí sale el plan.
 ui-bench-clean = La herramienta ha tocado todo alrededor. No hace falta otra pasada.
 ui-bench-cut-more = Dar otra pasada de todos modos
 ui-measure-again = Medir de nuevo

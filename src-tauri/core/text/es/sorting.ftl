@@ -1,7 +1,7 @@
 ### La clasificación: por qué toca una prueba o ninguna, sorpresas, decisiones y qué cuesta equivocarse.
 
 next-informs = Esta prueba es la que más diría.
-next-rating = Esta comprobación aún podría subir la calificación.
+next-rating = Esta prueba aún podría subir la calificación.
 stop-nothing-changes = Ninguna prueba aún abierta cambiaría lo que hay que hacer.
 stop-not-worth = Lo que sigue abierto diría demasiado poco para el riesgo que tiene.
 stop-all-done = Todas las pruebas que se pueden hacer están hechas.

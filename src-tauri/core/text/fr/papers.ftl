@@ -46,6 +46,7 @@ finding-heading-signed = Reçu de la note du client
 
 finding-sum-danger = DANGER : ne roulez pas avec cette voiture.
 finding-sum-warning = AVERTISSEMENT : déplacez cette voiture uniquement pour la réparer.
+finding-sum-repaired = Réparé depuis : après le remontage, la bague tournait librement à la main. Le classement dit ce qui avait été trouvé avant.
 finding-sum-caution = ATTENTION : prenez rendez-vous pour réparer.
 finding-sum-notice = AVIS : rien à faire au roulement.
 finding-sum-unrated = PAS ENCORE CONTRÔLÉ : le contrôle à la main reste à finir, il n’y a donc pas de classement.
@@ -59,6 +60,7 @@ finding-cause-share = { $cause } ({ $percent })
 finding-next-danger = Ne pas rouler, pas d’essai sur route, ne plus lancer le moteur. S’il faut la déplacer, faites-la porter.
 finding-next-danger-owner = Dites-le au client aujourd’hui, et faites-lui signer qu’il a reçu la note.
 finding-next-warning = Ne la rendez pas pour un usage normal. Déplacez-la seulement vers le lieu de réparation.
+finding-next-repaired = Avant de rendre la voiture, cherchez de nouveau du jeu à la main, à froid et à chaud. Jusque-là, le classement ci-dessus reste.
 finding-next-warning-owner = Donnez la note au client, et chiffrez la réparation.
 finding-next-caution = Fixez la réparation, et chiffrez ce qui a été trouvé.
 finding-next-caution-owner = Donnez la note au client. Demandez-lui de revenir si le bruit ou la vibration augmente.
@@ -106,7 +108,7 @@ field-when = Quand cela arrive
 
 reason-rests-on = { $reason } Repose sur : { $answers }.
 answer-at-step = { $step } : { $answer }
-answer-and-gauge = { $answer } à la main, jeu prouvé au comparateur
+answer-and-gauge = { $answer } à la main, mouvement prouvé au comparateur
 weight-strong = { $answer } (fort)
 weight-clear = { $answer } (net)
 weight-slight = { $answer } (faible)
@@ -214,8 +216,8 @@ note-unsure-play-far-end = Nous avons cherché du jeu au bout, mais nous ne somm
 note-unsure-tube-open-check = Nous avons senti les roulements du tube, mais nous ne sommes pas sûrs.
 note-disputed = Deux de nos notes ne disent pas la même chose. La pire compte.
 note-open-others = { $count ->
-    [one] Il reste { $count } autre contrôle à faire.
-   *[other] Il reste { $count } autres contrôles à faire.
+    [one] Il reste { $count } contrôle à faire.
+   *[other] Il reste { $count } contrôles à faire.
 }
 note-cold = Nous avons cherché du jeu à froid. À chaud, il peut y en avoir.
 note-not-reproduced = Le bruit n’est pas venu quand le moteur tournait chez nous, donc il n’a pas été reproduit.

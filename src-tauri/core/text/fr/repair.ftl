@@ -35,6 +35,7 @@ repair-photo-bench-finished = Alésage fini
 repair-photo-bench-ring = Bague tournée à la main
 repair-photo-pass = Après la passe { $pass }
 repair-photo-alt = Photo du travail : { $caption }.
+repair-caution-rating = Ce compte rendu n’est pas un classement : après la réparation, cherchez du jeu à la main avant que la voiture roule. Ce contrôle est une visite à part.
 repair-caution-maker = Le mode opératoire, les cotes et les couples du constructeur passent avant ce compte rendu, et la loi locale aussi.
 repair-caution-measured = Les valeurs tiennent pour les endroits et les angles mesurés, avec l’incertitude donnée à côté.
 repair-caution-torque = Visserie neuve, au couple du constructeur. Un couple écrit ici est celui que l’atelier dit avoir utilisé.

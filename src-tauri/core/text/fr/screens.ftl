@@ -37,8 +37,8 @@ ui-steps-settled = { $settled } étapes sur { $steps } contrôlées{ $open ->
     [0] {""}
    *[other] , { $open } restées ouvertes
 }
-ui-repair-torn-down = Démonté, sur l’établi
-ui-repair-turns-free = Réparé, tourne librement
+ui-repair-torn-down = Sur l’établi après démontage
+ui-repair-turns-free = La bague a tourné librement après remontage
 ui-outcome-confirmed = Confirmé : ce que c’était
 ui-signed = Signé : { $decision }
 ui-language = Langue
@@ -90,9 +90,9 @@ ui-to-intake = { $name }. Ouvrir la réception
 ui-to-result = { $word }. Ouvrir le résultat
 ui-live-rating = Classement de la visite : { $word }
 ui-shaft-line = Stations le long de l’arbre
-ui-station = { $name } : { $settled } sur { $steps } contrôlés{ $open ->
+ui-station = { $name } : { $settled } sur { $steps } contrôlées{ $open ->
     [0] {""}
-   *[other] , { $open } restés ouverts
+   *[other] , { $open } restées ouvertes
 }, { $word }
 ui-all-steps = Toutes les étapes
 ui-locked = Verrouillé
