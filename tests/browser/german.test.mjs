@@ -2,7 +2,7 @@
 // finds it who reads the screen: by its words and roles. No sentence of it is left in English.
 
 import assert from "node:assert/strict";
-import { after, test } from "node:test";
+import { test } from "node:test";
 import { journey } from "./journey.mjs";
 import { FULL, technician } from "./technician.mjs";
 import { englishIn, speaker, textsOf } from "./words.mjs";
@@ -177,10 +177,6 @@ test("the outcome is confirmed, and every other screen reads German too", async 
     await phone.page.evaluate((to) => { location.hash = to; }, `#/${other}`);
     await readScreen(`#/${other}`);
   }
-});
-
-after(() => {
-  if (process.env.STEADY_LOOK) for (const [name, found] of read) console.log(name, found);
 });
 
 test("not a sentence was English", () => {

@@ -146,10 +146,13 @@ test("the bench's gates, a bore half written and a ring that was turned are ther
   await phone.id("look-cracked-false").click();
   await phone.id("look-ring_turned-false").click();
   await phone.page.locator("[data-testid=bench-next][data-part=found]").waitFor();
+  await phone.page.locator("[data-testid=bench-ring] summary").click();
+  await phone.id("ring-free").click();
+  await phone.page.locator('[data-testid="ring-free"][aria-pressed="true"]').waitFor();
   await phone.id("bench-found").getByTestId("bore-0-0").fill("72.01");
   await endHere(({ written, pressed }) => {
     has(written, ["bore-0-0", "72.01"]);
-    assert.ok(pressed.includes("look-cracked-false") && pressed.includes("look-ring_turned-false"));
+    assert.ok(["look-cracked-false", "look-ring_turned-false", "ring-free"].every((one) => pressed.includes(one)));
   });
 });
 

@@ -158,7 +158,13 @@ test("the window's page cannot reach anything but the app", async () => {
       const [to, done] = arguments;
       fetch(to).then(() => done("answered"), () => done("refused"))`, address);
     assert.equal(said, "refused");
-    await window.run("new Image().src = arguments[0]", address);
+    const drawn = await window.later(`
+      const [from, done] = arguments;
+      const picture = new Image();
+      picture.onload = () => done("drawn");
+      picture.onerror = () => done("refused");
+      picture.src = from`, address);
+    assert.equal(drawn, "refused");
     assert.equal(asked, 0);
   } finally {
     server.close();

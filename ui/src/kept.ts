@@ -18,6 +18,13 @@ export function keep(name: string, value: unknown): void {
   }
 }
 
+/** Drops everything that was kept of a visit. */
+export function dropAllOf(visit: string): void {
+  for (const name of Object.keys(localStorage)) {
+    if (name.startsWith('steady.kept.') && name.includes(visit)) localStorage.removeItem(name);
+  }
+}
+
 /** Drops what was kept. */
 export function drop(name: string): void {
   localStorage.removeItem(`steady.kept.${name}`);
