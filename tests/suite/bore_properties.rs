@@ -42,14 +42,16 @@ proptest! {
     #[test]
     fn minimum_zone_is_never_wider_than_about_any_other_centre(
         seed in 1_u64..1_000_000,
-        x in -0.1_f64..0.1,
-        y in -0.1_f64..0.1,
+        x in -1.0_f64..1.0,
+        y in -1.0_f64..1.0,
+        power in -3.0_f64..1.3,
     ) {
+        let reach = 10_f64.powf(power);
         let points = points_of(seed);
         let fit = least_squares(&points).unwrap();
         let zone = minimum(&points, fit.centre).unwrap();
         prop_assert!(zone.width() <= spread_about(fit.centre, &points) + 1e-12);
-        let other = [zone.centre[0] + x, zone.centre[1] + y];
+        let other = [zone.centre[0] + reach * x, zone.centre[1] + reach * y];
         prop_assert!(zone.width() <= spread_about(other, &points) + 1e-9);
     }
 

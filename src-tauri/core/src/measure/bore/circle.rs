@@ -33,7 +33,8 @@ pub fn distance(a: Point, b: Point) -> f64 {
 
 /// Direction from a centre to a point whose distance is known: the cosine, the sine.
 pub fn toward(centre: Point, point: Point, far: f64) -> [f64; 2] {
-    if far > 0.0 { [(point[0] - centre[0]) / far, (point[1] - centre[1]) / far] } else { [1.0, 0.0] }
+    let scale = 1.0 / far;
+    if far > 0.0 { [(point[0] - centre[0]) * scale, (point[1] - centre[1]) * scale] } else { [1.0, 0.0] }
 }
 
 /// Direction from a centre to a point: the cosine, the sine.
@@ -43,14 +44,21 @@ pub fn direction(centre: Point, point: Point) -> [f64; 2] {
 
 /// Greatest less smallest distance of the points from a centre.
 pub fn spread_about(centre: Point, points: &[Point]) -> f64 {
+    let [least, most] = ends_about(centre, points);
+    if most > 0.0 { most - least } else { 0.0 }
+}
+
+/// Smallest and greatest distance of the points from a centre.
+pub fn ends_about(centre: Point, points: &[Point]) -> [f64; 2] {
     let (mut least, mut most) = (f64::INFINITY, 0.0_f64);
     for point in points {
         let (x, y) = (point[0] - centre[0], point[1] - centre[1]);
         let squared = x * x + y * y;
-        least = least.min(squared);
-        most = most.max(squared);
+        // Not `min` and `max`: their care for what is no number keeps the loop from running two at a time.
+        least = if squared < least { squared } else { least };
+        most = if squared > most { squared } else { most };
     }
-    if most > 0.0 { most.sqrt() - least.sqrt() } else { 0.0 }
+    [least.sqrt(), most.sqrt()]
 }
 
 /// Kasa's algebraic circle: centre and radius. None where the points lie on a line.
@@ -65,8 +73,7 @@ pub fn algebraic(points: &[Point]) -> Option<(Point, f64)> {
         (xx, xy, yy) = (xx + x * x, xy + x * y, yy + y * y);
         (xz, yz, zz) = (xz + x * z, yz + y * z, zz + z);
     }
-    let half = solve(&[vec![xx, xy], vec![xy, yy]], &[xz / 2.0, yz / 2.0])?;
-    let [x, y] = <[f64; 2]>::try_from(half).ok()?;
+    let [x, y] = solve([[xx, xy], [xy, yy]], [xz / 2.0, yz / 2.0])?;
     Some(([middle[0] + x, middle[1] + y], (x * x + y * y + zz / count).sqrt()))
 }
 
@@ -76,8 +83,7 @@ pub fn least_squares(points: &[Point]) -> Option<Fit> {
     let mut normal = normal_equations(points, centre, radius);
     let mut damping = 1e-4;
     for _ in 0..MOST_STEPS {
-        let rows: Vec<Vec<f64>> = damped(&normal.rows, damping);
-        let [x, y, r] = <[f64; 3]>::try_from(solve(&rows, &normal.right)?).ok()?;
+        let [x, y, r] = solve(damped(normal.rows, damping), normal.right)?;
         let (next, wider) = ([centre[0] + x, centre[1] + y], radius + r);
         let trial = normal_equations(points, next, wider);
         if trial.squares <= normal.squares {
@@ -91,12 +97,12 @@ pub fn least_squares(points: &[Point]) -> Option<Fit> {
             break;
         }
     }
-    let spread = inverse(&normal.rows)?;
+    let spread = inverse(&normal.rows.map(|row| row.to_vec()))?;
     (radius.is_finite() && radius > 0.0).then_some(Fit { centre, radius, spread })
 }
 
 struct Normal {
-    rows: Vec<Vec<f64>>,
+    rows: [[f64; 3]; 3],
     right: [f64; 3],
     squares: f64,
 }
@@ -106,19 +112,19 @@ fn normal_equations(points: &[Point], centre: Point, radius: f64) -> Normal {
     let (mut cc, mut cs, mut ss, mut c, mut s) = (0.0, 0.0, 0.0, 0.0, 0.0);
     let (mut right, mut squares) = ([0.0; 3], 0.0);
     for point in points {
-        let [cos, sin] = direction(centre, *point);
-        let residual = distance(centre, *point) - radius;
+        let far = distance(centre, *point);
+        let [cos, sin] = toward(centre, *point, far);
+        let residual = far - radius;
         (cc, cs, ss) = (cc + cos * cos, cs + cos * sin, ss + sin * sin);
         (c, s) = (c + cos, s + sin);
         right = [right[0] + cos * residual, right[1] + sin * residual, right[2] + residual];
         squares += residual * residual;
     }
     let count = points.len() as f64;
-    Normal { rows: vec![vec![cc, cs, c], vec![cs, ss, s], vec![c, s, count]], right, squares }
+    Normal { rows: [[cc, cs, c], [cs, ss, s], [c, s, count]], right, squares }
 }
 
-fn damped(rows: &[Vec<f64>], damping: f64) -> Vec<Vec<f64>> {
-    let mut rows = rows.to_vec();
+fn damped(mut rows: [[f64; 3]; 3], damping: f64) -> [[f64; 3]; 3] {
     for (at, row) in rows.iter_mut().enumerate() {
         if let Some(value) = row.get_mut(at) {
             *value *= 1.0 + damping;

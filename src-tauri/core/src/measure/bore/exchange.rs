@@ -26,6 +26,8 @@ pub struct Contact {
 pub struct Ring {
     /// Step from the centre that the distances were taken about.
     pub step: [f64; 2],
+    /// Its width: what the step would make of the ring if distances were linear.
+    pub width: f64,
     /// The four contacts.
     pub contacts: [Contact; 4],
 }
@@ -35,6 +37,8 @@ pub struct Ring {
 const STEEPEST: usize = 300;
 /// More exchanges than any set needs.
 const MOST: usize = 20_000;
+/// A weight further below zero than this pulls the wrong way.
+const UNBALANCED: f64 = 1e-9;
 
 struct Seen {
     distance: f64,
@@ -42,37 +46,58 @@ struct Seen {
 }
 
 /// The narrowest ring, linear about `centre`. None where all points lie in one direction.
-pub fn narrowest(points: &[Point], centre: Point) -> Option<Ring> {
-    let far: Vec<f64> = points.iter().map(|point| distance(centre, *point)).collect();
-    let mean = far.iter().sum::<f64>() / points.len() as f64;
-    // Distances less their mean keep their last digits.
-    let seen: Vec<Seen> = points
-        .iter()
-        .zip(&far)
-        .map(|(point, far)| Seen { distance: far - mean, toward: toward(centre, *point, *far) })
-        .collect();
+///
+/// `known` are the contacts about a centre close by, with which less is left to exchange.
+pub fn narrowest(points: &[Point], centre: Point, known: Option<[Contact; 4]>) -> Option<Ring> {
+    let (seen, mean) = look(points, centre);
     let tolerance = 16.0 * f64::EPSILON * mean;
-    let mut base = first_base(&seen)?;
+    known
+        .and_then(|base| exchanged(&seen, base, tolerance))
+        .or_else(|| exchanged(&seen, first_base(&seen)?, tolerance))
+}
+
+/// The points as they look from the centre, and their mean distance. Distances less their mean keep their
+/// last digits.
+fn look(points: &[Point], centre: Point) -> (Vec<Seen>, f64) {
+    let look = |point: &Point| {
+        let distance = distance(centre, *point);
+        Seen { distance, toward: toward(centre, *point, distance) }
+    };
+    let mut seen: Vec<Seen> = points.iter().map(look).collect();
+    let mean = seen.iter().map(|it| it.distance).sum::<f64>() / points.len() as f64;
+    for it in &mut seen {
+        it.distance -= mean;
+    }
+    (seen, mean)
+}
+
+/// Exchanges contacts until no point asks for more. None where the contacts do not balance to begin with.
+fn exchanged(seen: &[Seen], mut base: [Contact; 4], tolerance: f64) -> Option<Ring> {
     for turn in 0..MOST {
-        let columns = base.iter().map(|contact| column(&seen, contact)).collect::<Option<Vec<_>>>()?;
-        let heights: Vec<f64> = columns.iter().map(|(_, height)| *height).collect();
-        let rows: Vec<Vec<f64>> = columns.iter().map(|(column, _)| column.to_vec()).collect();
-        let prices = <[f64; 4]>::try_from(solve(&rows, &heights)?).ok()?;
-        let turned = transposed(&rows);
-        for (contact, weight) in base.iter_mut().zip(solve(&turned, &[0.0, 0.0, 1.0, 1.0])?) {
+        let [a, b, c, d] = base.map(|contact| column(seen, contact));
+        let columns = [a?, b?, c?, d?];
+        let rows = columns.map(|(column, _)| column);
+        let turned = transposed(rows);
+        let weights = solve(turned, [0.0, 0.0, 1.0, 1.0])?;
+        if turn == 0 && weights.iter().any(|weight| *weight < -UNBALANCED) {
+            return None;
+        }
+        for (contact, weight) in base.iter_mut().zip(weights) {
             contact.weight = weight;
         }
-        let Some(offender) = offender(&seen, &prices, tolerance, turn >= STEEPEST) else {
-            return Some(Ring { step: [prices[0], prices[1]], contacts: base });
+        let prices = solve(rows, columns.map(|(_, height)| height))?;
+        let Some(offender) = offender(seen, prices, tolerance, turn >= STEEPEST) else {
+            let [x, y, outer, inner] = prices;
+            return Some(Ring { step: [x, y], width: outer + inner, contacts: base });
         };
-        exchange(&mut base, &turned, column(&seen, &offender)?.0, offender)?;
+        exchange(&mut base, turned, column(seen, offender)?.0, offender)?;
     }
     None
 }
 
 /// A point's column of the dual and its height. The centre's step enters as the direction, since a step
 /// towards a point shortens its distance.
-fn column(seen: &[Seen], contact: &Contact) -> Option<([f64; 4], f64)> {
+fn column(seen: &[Seen], contact: Contact) -> Option<([f64; 4], f64)> {
     let it = seen.get(contact.point)?;
     let [x, y] = it.toward;
     Some(if contact.outer { ([x, y, 1.0, 0.0], it.distance) } else { ([-x, -y, 0.0, 1.0], -it.distance) })
@@ -82,7 +107,8 @@ fn column(seen: &[Seen], contact: &Contact) -> Option<([f64; 4], f64)> {
 /// which every exchange is allowed.
 fn first_base(seen: &[Seen]) -> Option<[Contact; 4]> {
     let first = seen.first()?;
-    let away = |it: &Seen| (it.toward[0] - first.toward[0]).hypot(it.toward[1] - first.toward[1]);
+    // The least cosine is the widest angle.
+    let away = |it: &Seen| -(it.toward[0] * first.toward[0] + it.toward[1] * first.toward[1]);
     let second = most_by(seen, away)?;
     let chord =
         seen.get(second).map(|it| [it.toward[0] - first.toward[0], it.toward[1] - first.toward[1]])?;
@@ -104,26 +130,42 @@ fn most_by(seen: &[Seen], measure: impl Fn(&Seen) -> f64) -> Option<usize> {
 }
 
 /// The point that sticks out of the ring furthest, or the first that does.
-fn offender(seen: &[Seen], prices: &[f64; 4], tolerance: f64, first: bool) -> Option<Contact> {
-    let (mut worst, mut found) = (tolerance, None);
+fn offender(seen: &[Seen], prices: [f64; 4], tolerance: f64, first: bool) -> Option<Contact> {
+    let [x, y, outer, inner] = prices;
+    let moved = |it: &Seen| it.distance - x * it.toward[0] - y * it.toward[1];
+    let (mut far, mut near) = ((f64::NEG_INFINITY, 0), (f64::INFINITY, 0));
     for (point, it) in seen.iter().enumerate() {
-        let moved = it.distance - prices[0] * it.toward[0] - prices[1] * it.toward[1];
-        for (outer, excess) in [(true, moved - prices[2]), (false, -moved - prices[3])] {
-            if excess > worst {
-                found = Some(Contact { point, outer, weight: 0.0 });
-                worst = excess;
-                if first {
-                    return found;
-                }
-            }
+        let moved = moved(it);
+        if moved > far.0 {
+            far = (moved, point);
+        }
+        if moved < near.0 {
+            near = (moved, point);
+        }
+        let out = far.0 - outer > tolerance || -near.0 - inner > tolerance;
+        if first && out {
+            break;
         }
     }
-    found
+    let (out, inward) = (far.0 - outer, -near.0 - inner);
+    let contact = |point: usize, outer: bool| Contact { point, outer, weight: 0.0 };
+    if out.max(inward) <= tolerance {
+        None
+    } else if out >= inward {
+        Some(contact(far.1, true))
+    } else {
+        Some(contact(near.1, false))
+    }
 }
 
 /// Takes the offender in for the contact whose weight runs out first.
-fn exchange(base: &mut [Contact; 4], turned: &[Vec<f64>], column: [f64; 4], offender: Contact) -> Option<()> {
-    let shares = solve(turned, &column)?;
+fn exchange(
+    base: &mut [Contact; 4],
+    turned: [[f64; 4]; 4],
+    column: [f64; 4],
+    offender: Contact,
+) -> Option<()> {
+    let shares = solve(turned, column)?;
     let leaving = base
         .iter()
         .zip(&shares)
@@ -136,6 +178,7 @@ fn exchange(base: &mut [Contact; 4], turned: &[Vec<f64>], column: [f64; 4], offe
     Some(())
 }
 
-fn transposed(rows: &[Vec<f64>]) -> Vec<Vec<f64>> {
-    (0..rows.len()).map(|at| rows.iter().filter_map(|row| row.get(at).copied()).collect()).collect()
+fn transposed([a, b, c, d]: [[f64; 4]; 4]) -> [[f64; 4]; 4] {
+    let row = |at: fn([f64; 4]) -> f64| [at(a), at(b), at(c), at(d)];
+    [row(|it| it[0]), row(|it| it[1]), row(|it| it[2]), row(|it| it[3])]
 }

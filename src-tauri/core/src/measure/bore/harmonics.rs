@@ -68,11 +68,15 @@ fn fit_pairs(angles: &[f64], values: &[f64], fold: usize, pairs: usize) -> Optio
 
 /// The terms at an angle: 1, then cosine and sine of each wave number.
 pub fn terms_at(angle: f64, fold: usize, pairs: usize) -> Vec<f64> {
-    let waves = (1..=pairs).flat_map(|pair| {
-        let (sin, cos) = ((pair * fold) as f64 * angle).sin_cos();
-        [cos, sin]
-    });
-    std::iter::once(1.0).chain(waves).collect()
+    let (sin, cos) = (fold as f64 * angle).sin_cos();
+    let mut wave = [1.0, 0.0];
+    let mut terms = Vec::with_capacity(2 * pairs + 1);
+    terms.push(1.0);
+    for _ in 0..pairs {
+        wave = [wave[0] * cos - wave[1] * sin, wave[1] * cos + wave[0] * sin];
+        terms.extend(wave);
+    }
+    terms
 }
 
 impl Waves {

@@ -23,16 +23,16 @@ pub fn flagged(angles: &[f64], values: &[f64], fold: usize, standard: f64) -> Ve
         return none;
     }
     let Some(waves) = fit(angles, values, fold, ((count / 2 - 1) / 2).min(WAVES)) else { return none };
+    let terms: Vec<Vec<f64>> = angles.iter().map(|angle| terms_at(*angle, fold, waves.pairs())).collect();
     let residuals: Vec<f64> =
-        angles.iter().zip(values).map(|(angle, value)| value - waves.at(*angle)).collect();
+        terms.iter().zip(values).map(|(terms, value)| value - dot(&waves.terms, terms)).collect();
     let squares = dot(&residuals, &residuals);
     let freedom = count as f64 - waves.terms.len() as f64 - 1.0;
-    let far = |(residual, angle): (&f64, &f64)| {
-        let terms = terms_at(*angle, fold, waves.pairs());
-        let held: f64 = waves.spread.iter().zip(&terms).map(|(row, term)| term * dot(row, &terms)).sum();
+    let far = |(residual, terms): (&f64, &Vec<f64>)| {
+        let held: f64 = waves.spread.iter().zip(terms).map(|(row, term)| term * dot(row, terms)).sum();
         let open = (1.0 - held).max(1e-9);
         let others = ((squares - residual * residual / open) / freedom).max(standard * standard);
         residual.abs() > FAR * (others * open).sqrt()
     };
-    residuals.iter().zip(angles).map(far).collect()
+    residuals.iter().zip(&terms).map(far).collect()
 }

@@ -5,7 +5,7 @@
 //! the centre goes there, and so on; at a corner of the ring's width this doubles the correct digits with each
 //! step. That is a valley; [`proof`](super::proof) shows that there is no deeper one, or finds it.
 
-use super::circle::{Point, distance, spread_about};
+use super::circle::{Point, ends_about, spread_about};
 use super::exchange::{Contact, narrowest};
 use super::proof::{self, Verdict};
 
@@ -31,8 +31,10 @@ impl Zone {
     }
 }
 
-/// Linear steps in one valley; five or six are usual.
+/// Linear steps in one valley; three are usual.
 const MOST_STEPS: usize = 200;
+/// A linear ring that is narrower by less than this share of the radius is no narrower.
+const NO_GAIN: f64 = 64.0 * f64::EPSILON;
 /// Deeper valleys in a row; one or two are usual for points that are far from any circle.
 const MOST_VALLEYS: usize = 100;
 
@@ -56,31 +58,29 @@ pub fn minimum(points: &[Point], start: Point) -> Option<Zone> {
 /// Goes down to the bottom of the valley that `start` lies in.
 fn valley(points: &[Point], start: Point) -> Option<Zone> {
     let mut centre = start;
-    let mut width = spread_about(centre, points);
+    let mut ring = narrowest(points, centre, None)?;
     for _ in 0..MOST_STEPS {
-        let step = narrowest(points, centre)?.step;
-        let Some((next, narrower)) = shortened(points, centre, step, width) else { break };
-        (centre, width) = (next, narrower);
+        let [inner, outer] = ends_about(centre, points);
+        let width = outer - inner;
+        if width - ring.width <= NO_GAIN * outer {
+            break;
+        }
+        let Some(next) = shortened(points, centre, ring.step, width) else { break };
+        centre = next;
+        ring = narrowest(points, centre, Some(ring.contacts))?;
     }
-    let contacts = narrowest(points, centre)?.contacts;
-    let distances = || points.iter().map(|point| distance(centre, *point));
-    Some(Zone {
-        centre,
-        outer: distances().fold(0.0, f64::max),
-        inner: distances().fold(f64::INFINITY, f64::min),
-        contacts: contacts.into_iter().filter(|contact| contact.weight > 1e-9).collect(),
-        proven_within: f64::INFINITY,
-    })
+    let [inner, outer] = ends_about(centre, points);
+    let contacts = ring.contacts.into_iter().filter(|contact| contact.weight > 1e-9).collect();
+    Some(Zone { centre, outer, inner, contacts, proven_within: f64::INFINITY })
 }
 
 /// The step, halved until the width is smaller; none where no part of it helps.
-fn shortened(points: &[Point], centre: Point, step: [f64; 2], width: f64) -> Option<(Point, f64)> {
+fn shortened(points: &[Point], centre: Point, step: [f64; 2], width: f64) -> Option<Point> {
     let mut part = 1.0;
     for _ in 0..40 {
         let next = [centre[0] + part * step[0], centre[1] + part * step[1]];
-        let narrower = spread_about(next, points);
-        if narrower < width {
-            return Some((next, narrower));
+        if spread_about(next, points) < width {
+            return Some(next);
         }
         part /= 2.0;
     }
