@@ -12,6 +12,8 @@ const DIST = fileURLToPath(new URL("../../ui/dist", import.meta.url));
 const SLOWER = 6;
 const ENTRIES = 500;
 const TAPS = 300;
+/** Between two taps, in ms: a quick hand, and none at all. */
+const PAUSES = [300, 0];
 const STARTS = 7;
 const PHOTOS = 50;
 
@@ -75,17 +77,25 @@ async function taps() {
   await phone.id("answer-felt").waitFor();
   await phone.page.waitForTimeout(500);
   const session = await slowed(SLOWER);
-  const answers = [];
-  const turns = [];
-  for (let tap = 0; tap < TAPS; tap += 1) {
-    answers.push(await painted(["none", "felt"][tap % 2]));
-    turns.push(await turned());
-  }
+  say(`Taps: entries in the visit, and how much slower the processor`, `${ledger.entries}, ${SLOWER} times`);
+  for (const pause of PAUSES) await tapped(pause);
   await session.detach();
+}
+
+async function tapped(pause) {
+  const [answers, turns] = [[], []];
+  const rest = () => phone.page.waitForTimeout(pause);
+  for (let tap = 0; tap < TAPS; tap += 1) {
+    await rest();
+    answers.push(await painted(["none", "felt"][tap % 2]));
+    await rest();
+    turns.push(await turned("misfire-evidence"));
+    await rest();
+    turns.push(await turned("neutral-2500-buzz"));
+  }
   for (const [what, times] of [["Answer tapped to answer and rating painted", answers], ["Next screen asked for to painted", turns]]) {
     times.sort((a, b) => a - b);
-    say(`${what}, ${ledger.entries} entries, ${SLOWER} times slower, p50`, ms(at(times, 0.5)));
-    say(`${what}, ${ledger.entries} entries, ${SLOWER} times slower, p99`, ms(at(times, 0.99)));
+    for (const share of [0.5, 0.99]) say(`${what}, ${pause} ms between, p${100 * share}`, ms(at(times, share)));
   }
 }
 
@@ -104,25 +114,20 @@ function painted(choice) {
   }), choice);
 }
 
-/** From one step to another and back, each until its heading is painted; the slower of the two. */
-function turned() {
-  return phone.page.evaluate(async () => {
-    const here = location.hash;
-    const there = here.replace(/[^/]+$/, "misfire-evidence");
-    const to = (hash) => new Promise((done) => {
-      const heading = document.querySelector("h1").textContent;
-      const begun = performance.now();
-      const watch = new MutationObserver(() => {
-        const now = document.querySelector("h1")?.textContent;
-        if (!now || now === heading) return;
-        watch.disconnect();
-        requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
-      });
-      watch.observe(document.body, { subtree: true, childList: true, characterData: true });
-      location.hash = hash;
+/** From one step to another until its heading is painted. */
+function turned(step) {
+  return phone.page.evaluate((to) => new Promise((done) => {
+    const heading = document.querySelector("h1").textContent;
+    const begun = performance.now();
+    const watch = new MutationObserver(() => {
+      const now = document.querySelector("h1")?.textContent;
+      if (!now || now === heading) return;
+      watch.disconnect();
+      requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
     });
-    return Math.max(await to(there), await to(here));
-  });
+    watch.observe(document.body, { subtree: true, childList: true, characterData: true });
+    location.hash = location.hash.replace(/[^/]+$/, to);
+  }), step);
 }
 
 /** Chooses a photo as a camera hands it over. The journeys' own way keeps each screen it was used on in memory. */

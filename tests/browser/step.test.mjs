@@ -54,6 +54,20 @@ const free = (locator) =>
     });
   });
 
+test("going from step to step fetches nothing", async () => {
+  const visit = await underTheCar("FN 010");
+  await at(visit, "step/play-vertical");
+  // What the browser kept counts as nothing.
+  const fetched = () =>
+    phone.page.evaluate(() => performance.getEntriesByType("resource").filter((one) => one.transferSize > 0).map((one) => one.name));
+  const before = (await fetched()).length;
+  for (const step of ["play-lateral", "play-vertical", "play-lateral"]) {
+    await at(visit, `step/${step}`);
+    await phone.page.waitForTimeout(150);
+  }
+  assert.deepEqual((await fetched()).slice(before), []);
+});
+
 for (const tag of ["en", "de", "es", "fr"]) {
   test(`the caution of every step can be read whole before it is answered (${tag})`, async () => {
     await speak(tag);

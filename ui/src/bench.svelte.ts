@@ -10,8 +10,8 @@ import type { Request } from './types/Request.ts';
 export type BenchRequest = Extract<Request, { ask: `bench${string}` }>;
 
 export class BenchAtHand {
-  stand = $state<BenchStand | null>(null);
-  problem = $state<Failure | null>(null);
+  stand = $state.raw<BenchStand | null>(null);
+  problem = $state.raw<Failure | null>(null);
   busy = $state(false);
 
   /** Sends one request and takes what it answers. True if it was taken; one on its way at a time. */

@@ -36,13 +36,26 @@ type VisitRequest = Extract<
   }
 >;
 
-export const shop = $state<{ home: Home | null; problem: Failure | null }>({ home: null, problem: null });
+/** What the core said last is shown as a whole or replaced, never changed, so it is not watched inside. */
+class Shop {
+  home = $state.raw<Home | null>(null);
+  problem = $state.raw<Failure | null>(null);
+}
 
-export const open = $state<{ standing: Standing | null; problem: Failure | null; busy: boolean }>({
-  standing: null,
-  problem: null,
-  busy: false,
-});
+class Open {
+  standing = $state.raw<Standing | null>(null);
+  problem = $state.raw<Failure | null>(null);
+  /** A request is taking so long that it shows. */
+  busy = $state(false);
+}
+
+/** A request that is back within so many milliseconds is not shown as on its way: that would only flicker. */
+const SOON = 100;
+let sending = false;
+
+export const shop = new Shop();
+
+export const open = new Open();
 
 /** Asks for everything the first screen needs. */
 export async function loadHome(): Promise<void> {
@@ -101,8 +114,9 @@ export async function look(visit: string): Promise<void> {
  * `open.problem` says why. A second request while one is on its way is dropped: gloves tap twice.
  */
 export async function act(request: VisitRequest): Promise<boolean> {
-  if (open.busy) return false;
-  open.busy = true;
+  if (sending) return false;
+  sending = true;
+  const late = setTimeout(() => (open.busy = true), SOON);
   open.problem = null;
   try {
     open.standing = await ask(request);
@@ -111,6 +125,8 @@ export async function act(request: VisitRequest): Promise<boolean> {
     open.problem = failureOf(problem);
     return false;
   } finally {
+    clearTimeout(late);
+    sending = false;
     open.busy = false;
   }
 }

@@ -16,6 +16,8 @@ export const locales: string[] = Object.keys(names).sort();
 
 // `ready` counts the languages that are here, so that what waits for one is drawn anew.
 const chosen = $state({ locale: FALLBACK, ready: 1 });
+/** Messages that take no values, as they were put together once. Emptied when a language arrives. */
+const settled = new Map<string, string>();
 let wish = 0;
 
 /** The language the screens are shown in. */
@@ -59,6 +61,7 @@ export async function fetchTexts(tag: string): Promise<void> {
   if (bundles.has(tag) || !source) return;
   const { default: text } = await source();
   bundles.set(tag, bundleOf(tag, text));
+  settled.clear();
   chosen.ready = bundles.size;
 }
 
@@ -95,10 +98,16 @@ export function find(key: string, values?: Record<string, FluentVariable>): stri
 function findIn(tags: string[], key: string, values?: Record<string, FluentVariable>): string | undefined {
   // Read, so that what was drawn without a language is drawn anew once it is here.
   void chosen.ready;
+  const name = `${tags[0]} ${key}`;
+  const before = values ? undefined : settled.get(name);
+  if (before !== undefined) return before;
   for (const tag of new Set(tags)) {
     const bundle = bundles.get(tag);
     const pattern = bundle?.getMessage(key)?.value;
-    if (bundle && pattern) return pretended(bundle.formatPattern(pattern, values ?? null, []));
+    if (!bundle || !pattern) continue;
+    const said = pretended(bundle.formatPattern(pattern, values ?? null, []));
+    if (!values) settled.set(name, said);
+    return said;
   }
   return undefined;
 }

@@ -8,6 +8,10 @@ use super::routes;
 /// Address and bytes of each file.
 static FILES: &[(&str, &[u8])] = include!(concat!(env!("OUT_DIR"), "/ui_files.rs"));
 
+/// What a browser asks for unasked. The page names no icon: one that it named would be fetched and drawn anew at
+/// every change of screen.
+const TAB_ICON: &[u8] = include_bytes!("../../../../icons/icon.ico");
+
 /// What to say where the UI was not built.
 pub const HOW_TO_BUILD: &str = "The screens are not built in. Build them, then Steady again:\n    \
     npm --prefix ui ci && npm --prefix ui run build && cargo build --package steady\n\
@@ -20,7 +24,11 @@ pub fn is_empty() -> bool {
 
 /// The file at an address.
 pub fn reply(path: &str) -> Reply {
-    let address = if path == "/" { "/index.html" } else { path };
+    let address = match path {
+        "/" => "/index.html",
+        "/favicon.ico" => return reply::kept(kind(path), TAB_ICON),
+        _ => path,
+    };
     match FILES.iter().find(|(name, _)| *name == address) {
         Some((name, bytes)) => reply::with(StatusCode::OK, kind(name), *bytes),
         None if is_empty() && path == "/" => {

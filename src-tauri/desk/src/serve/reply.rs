@@ -40,6 +40,13 @@ pub fn with(status: StatusCode, kind: &'static str, body: impl Into<Bytes>) -> R
     reply
 }
 
+/// Bytes that tell nothing of anybody and that the browser may keep for a day.
+pub fn kept(kind: &'static str, body: impl Into<Bytes>) -> Reply {
+    let mut reply = with(StatusCode::OK, kind, body);
+    reply.headers_mut().insert(CACHE_CONTROL, HeaderValue::from_static("private, max-age=86400"));
+    reply
+}
+
 /// JSON that is already written.
 pub fn json(status: StatusCode, text: String) -> Reply {
     with(status, "application/json", text)
