@@ -1,12 +1,13 @@
 // Every screen in every theme, as it is drawn: no barrier that axe-core finds, targets and gaps for gloves, text
-// and lines that can be told from their ground, nothing lost with text at 200 %, with sentences 40 % longer or
-// read from right to left; and DANGER unmistakable without colour.
+// and lines that can be told from their ground, nothing lost with text at 200 %, in each language, with sentences
+// 40 % longer or read from right to left; and DANGER unmistakable without colour.
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { faults } from "./measure.mjs";
 import { openPhone, startDesk, violations } from "./stage.mjs";
-import { FIRST_START, asker, prepare, show } from "./tour.mjs";
+import { FIRST_START, TYPED, asker, prepare, show } from "./tour.mjs";
+import { englishIn, textsOf } from "./words.mjs";
 
 const THEMES = ["dark", "daylight", "contrast"];
 const PHONE = [360, 740];
@@ -104,6 +105,23 @@ test("sentences 40 % longer fit every screen", async () => {
     screens = named;
   }
 });
+
+for (const tag of ["de", "es", "fr"]) {
+  test(`every screen fits its sentences, and says none in English (${tag})`, async () => {
+    const english = englishIn(tag, { typed: true });
+    const look = async (page) => {
+      assert.equal(await page.evaluate(() => document.documentElement.lang), tag);
+      return [...(await faults(page)), ...english((await textsOf(page)).filter((text) => !TYPED.includes(text.trim())))];
+    };
+    const speak = (value) => Promise.all([desk, unnamed].map((one) => asker(one)({ ask: "set-preference", name: "locale", value })));
+    await speak(tag);
+    try {
+      assert.deepEqual(await tour(remembered({ "steady.locale": tag }), look), []);
+    } finally {
+      await speak("en");
+    }
+  });
+}
 
 test("read from right to left every screen fits, and the thumb's side stays", async () => {
   const look = async (page) => {

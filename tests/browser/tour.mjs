@@ -12,6 +12,8 @@ const CAR = { layout: "rigid-engine-speed", label: "demo tourer", plate: "DR 250
   gearbox: "manual", idle_rpm: [700, 800], odometer: { value: 81200, unit: "km" }, maker_play_mm: null };
 const INTAKE = { vehicle: CAR, complaint: "a buzz through the floor", complaint_sounds: ["whine"], when: "from 2,300 rpm",
   owner: { name: "Alex Example", contact: "" } };
+/** What somebody typed in English, whatever the screens speak. */
+export const TYPED = [INTAKE.complaint, INTAKE.when];
 
 /** A way to ask the core beside the screens, as a shell would. */
 export function asker(desk) {

@@ -24,8 +24,11 @@ export function speaker(tag) {
   return say;
 }
 
-/** Finds which of these texts are English, of a page in another language. */
-export function englishIn(tag) {
+/**
+ * Finds which of these texts are English, of a page in another language: sentences of ours, and, where nobody typed
+ * English on it, single words too.
+ */
+export function englishIn(tag, { typed = false } = {}) {
   const english = messages("en");
   const own = messages(tag);
   const differs = [...english].filter(([key, { source }]) => own.get(key)?.source !== source);
@@ -39,7 +42,7 @@ export function englishIn(tag) {
     const said = text.replace(/\s+/g, " ").trim();
     const piece = pieces.find(([, part]) => said.includes(part));
     if (piece) return [`${piece[0]}: ${said}`];
-    if (ENGLISH.test(said)) return [`an English word: ${said}`];
+    if (!typed && ENGLISH.test(said)) return [`an English word: ${said}`];
     const message = certain.find(([, form]) => form.test(said));
     return message && !meant.some(([, form]) => form.test(said)) ? [`${message[0]}: ${said}`] : [];
   });
