@@ -192,6 +192,10 @@ fn walls_decide_between_skim_and_scrap() {
     // 1 mm less the doubt of the cut, in passes of 0.0127 mm on the radius.
     let room = (1.0 - enough.cut.expanded_um / 1000.0) / 0.0127;
     assert_eq!(enough.last_safe_pass, Some(room as usize));
+    assert!(sentence(&enough.notes[0], words()).ends_with("measure again before you cut on."));
+    let short = plan(Some(5.06), Some(5.0));
+    assert_eq!((short.verdict, short.last_safe_pass), (SkimVerdict::Skim, Some(4)));
+    assert!(sentence(&short.notes[0], words()).contains("stop at pass 4 "));
     assert_eq!(plan(Some(5.026), Some(5.0)).verdict, SkimVerdict::WallUndecided);
     assert_eq!(plan(Some(5.01), Some(5.0)).verdict, SkimVerdict::Scrap);
     assert_eq!(plan(Some(0.02), None).verdict, SkimVerdict::Scrap);

@@ -90,14 +90,15 @@ fn printable(c: char, shelf: &Shelf) -> Printed {
     }
 }
 
-/// Controls, joiners, variation selectors and the marks that turn the reading direction. The last would
-/// let a sentence on paper read differently from the sentence recorded.
+/// Controls, joiners, variation selectors, the skin of pictographs, which the papers draw in outline, and the marks
+/// that turn the reading direction. The last would let a sentence on paper read differently from the sentence recorded.
 fn is_invisible(c: char) -> bool {
     c.is_control()
         || matches!(c,
             '\u{AD}' | '\u{34F}' | '\u{61C}' | '\u{180B}'..='\u{180F}' | '\u{200B}'..='\u{200F}'
             | '\u{202A}'..='\u{202E}' | '\u{2060}'..='\u{206F}' | '\u{FE00}'..='\u{FE0F}' | '\u{FEFF}'
-            | '\u{FFF9}'..='\u{FFFB}' | '\u{FFFE}' | '\u{FFFF}' | '\u{E0000}'..='\u{E0FFF}')
+            | '\u{FFF9}'..='\u{FFFB}' | '\u{FFFE}' | '\u{FFFF}' | '\u{1F3FB}'..='\u{1F3FF}'
+            | '\u{E0000}'..='\u{E0FFF}')
 }
 
 /// Combining marks of the scripts the fonts have.
@@ -128,6 +129,7 @@ mod tests {
             "#strong[$x$] *a* \\ <b>",
             "Grüße, Łódź, Ωμέγα, Привет, Nguyễn",
             "\u{5E9}\u{5DC}\u{5D5}\u{5DD} \u{645}\u{631}\u{62D}\u{628}\u{627}",
+            "car \u{1F697} ok",
             "\u{5E9}\u{5C1}\u{5B8}\u{5DC}\u{5D5}\u{5B9}\u{5DD} \u{645}\u{64F}",
         ] {
             check(text, text);
@@ -136,7 +138,7 @@ mod tests {
 
     #[test]
     fn characters_without_glyph_print_as_one_sign() {
-        check("car \u{1F697} ok", "car […] ok");
+        check("car \u{1F9FF}\u{20FFF} ok", "car \u{1F9FF}[…] ok");
         check("\u{65E5}\u{672C}", "[…]");
         check("\u{6771}\u{4EAC} \u{592A}\u{90CE}", "[…] […]");
         check("\u{E000}\u{FFFD}", "[…]");

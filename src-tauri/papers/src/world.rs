@@ -12,18 +12,19 @@ use typst::{Library, LibraryExt, World};
 
 use crate::photos::Picture;
 
-/// Every family in regular and bold, in the order the templates name them. Chinese, Japanese and Korean are not
-/// among them: their fonts weigh more than the rest of the app.
-const FAMILIES: [[&[u8]; 2]; 3] = [
-    [include_bytes!("../fonts/NotoSans-Regular.ttf"), include_bytes!("../fonts/NotoSans-Bold.ttf")],
-    [
+/// Every family in regular and bold, pictographs in regular alone, in the order the templates name them. Chinese,
+/// Japanese and Korean are not among them: their fonts weigh more than the rest of the app.
+const FAMILIES: [&[&[u8]]; 4] = [
+    &[include_bytes!("../fonts/NotoSans-Regular.ttf"), include_bytes!("../fonts/NotoSans-Bold.ttf")],
+    &[
         include_bytes!("../fonts/NotoSansHebrew-Regular.ttf"),
         include_bytes!("../fonts/NotoSansHebrew-Bold.ttf"),
     ],
-    [
+    &[
         include_bytes!("../fonts/NotoSansArabic-Regular.ttf"),
         include_bytes!("../fonts/NotoSansArabic-Bold.ttf"),
     ],
+    &[include_bytes!("../fonts/NotoEmoji-Regular.ttf")],
 ];
 
 /// Every template, by the path it is imported under.
@@ -54,6 +55,7 @@ pub(crate) enum Template {
 pub(crate) struct Shelf {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
+    families: Vec<Vec<Font>>,
     fonts: Vec<Font>,
     sources: Vec<Source>,
 }
@@ -61,11 +63,12 @@ pub(crate) struct Shelf {
 impl Shelf {
     /// Reads fonts and templates; `None` if a font is not one.
     pub(crate) fn open() -> Option<Self> {
-        let fonts = FAMILIES
+        let font = |bytes: &&'static [u8]| Font::new(Bytes::new(*bytes), 0);
+        let families = FAMILIES
             .into_iter()
-            .flatten()
-            .map(|bytes| Font::new(Bytes::new(bytes), 0))
+            .map(|family| family.iter().map(font).collect::<Option<Vec<_>>>())
             .collect::<Option<Vec<_>>>()?;
+        let fonts: Vec<Font> = families.iter().flatten().cloned().collect();
         let sources = TEMPLATES
             .into_iter()
             .map(|(path, text)| Some(Source::new(file_id(path)?, text.to_owned())))
@@ -73,16 +76,17 @@ impl Shelf {
         Some(Self {
             library: LazyHash::new(Library::default()),
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
+            families,
             fonts,
             sources,
         })
     }
 
-    /// The families that have a glyph for `c` in regular and in bold, one bit each.
+    /// The families that have a glyph for `c` in every weight of theirs, one bit each.
     pub(crate) fn families_with(&self, c: char) -> u8 {
-        let has = |pair: &[Font]| pair.iter().all(|font| font.info().coverage.contains(c.into()));
-        let pairs = self.fonts.chunks(2).enumerate();
-        pairs.filter(|(_, pair)| has(pair)).fold(0, |bits, (at, _)| bits | 1 << at)
+        let has = |family: &[Font]| family.iter().all(|font| font.info().coverage.contains(c.into()));
+        let families = self.families.iter().enumerate();
+        families.filter(|(_, family)| has(family)).fold(0, |bits, (at, _)| bits | 1 << at)
     }
 }
 

@@ -8,7 +8,7 @@ use crate::words::Words;
 use super::finding_lines::last_checked;
 use super::parts::band;
 use super::said;
-use super::write_note::{found, not_known, rest_open};
+use super::write_note::{found, not_known, repaired, rest_open};
 
 /// Longest message, characters.
 const LONGEST: usize = 480;
@@ -41,6 +41,7 @@ fn by_weight(standing: &Standing, words: &Words) -> Vec<String> {
     }
     sentences.insert(sentences.len().min(1), could);
     sentences.splice(0..0, rest_open(standing, words));
+    sentences.splice(0..0, repaired(standing, words));
     sentences.extend(not_known(standing, words));
     sentences
 }

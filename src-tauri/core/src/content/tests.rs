@@ -3,7 +3,7 @@
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::ids::step;
 use crate::model::rating::Word;
-use crate::model::standing::{NextCheck, RoadRow, Standing, Weight};
+use crate::model::standing::{NextCheck, RepairStage, RoadRow, Standing, Weight};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
@@ -335,6 +335,21 @@ fn an_outdated_receipt_says_so() {
     let text = note(&standing).signed.expect("a receipt was signed").text;
     check_has(&text, "no name was given");
     check_has(&text, "Something was recorded after this was signed");
+}
+
+#[test]
+fn after_a_repair_the_note_asks_for_none_and_clears_nothing() {
+    for word in [Word::Danger, Word::Warning, Word::Caution] {
+        let mut standing = rated("movement-at-support", word, "loose-seat");
+        standing.repair = Some(RepairStage::TornDown);
+        assert!(!whole(&note(&standing)).contains("repaired since"), "{word:?}");
+        standing.repair = Some(RepairStage::TurnsFree);
+        let note = note(&standing);
+        assert!(section(&note, "found").starts_with("This note tells what we found before the repair."));
+        assert!(section(&note, "do-now").contains("Do not drive it until we say so."), "{word:?}");
+        assert!(!section(&note, "do-now").contains("price"), "{word:?}");
+        assert!(note.short_text.contains("repaired since") && note.short_text.chars().count() <= 480);
+    }
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
+use crate::model::standing::{CauseGroup, RepairStage, Standing, StepStand, Support};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
@@ -83,11 +83,12 @@ pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
 
 fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {
     let word = said::urgency_id(standing.urgency.word);
+    let now = if repaired(standing, words).is_some() { "repaired" } else { word };
     let parts = [
         ("found", found_on_page(standing, words)),
         ("means", means(standing, words)),
         ("could-happen", vec![said::could_happen(words, standing)]),
-        ("do-now", vec![words.text(&format!("note-now-{word}"))]),
+        ("do-now", vec![words.text(&format!("note-now-{now}"))]),
         ("not-known", not_known_on_page(standing, words)),
         ("ask", ask(standing, workshop, words)),
     ];
@@ -107,6 +108,11 @@ pub fn rest_open(standing: &Standing, words: &Words) -> Option<String> {
     open.then(|| words.text("note-found-rest-open"))
 }
 
+/// That the bearing was repaired after the check: what the note says to do is older than that.
+pub fn repaired(standing: &Standing, words: &Words) -> Option<String> {
+    (standing.repair == Some(RepairStage::TurnsFree)).then(|| words.text("note-found-repaired"))
+}
+
 fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
     let mut sentences = found(standing, words);
     let more = sentences.len().saturating_sub(REASONS_SHOWN);
@@ -115,6 +121,7 @@ fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
         sentences.push(words.with("note-found-more", &[("count", more.into())]));
     }
     sentences.extend(rest_open(standing, words));
+    sentences.splice(0..0, repaired(standing, words));
     sentences
 }
 

@@ -29,6 +29,7 @@ bore-budget-reading = Ein Messwert: die Wurzel aus der Summe der Quadrate (GUM 5
 ## Ausdrehplan
 
 skim-verdict-skim = Rundum sauber nach Durchgang { $passes }, und die Wand, die bleibt, reicht aus, Unsicherheit eingerechnet. Planen Sie bis Durchgang { $allow }; hören Sie bei Durchgang { $safe } auf, ganz gleich, wo das Werkzeug gegriffen hat.
+skim-verdict-skim-ample = Rundum sauber nach Durchgang { $passes }, und die Wand, die bleibt, reicht bei weitem aus, Unsicherheit eingerechnet. Planen Sie bis Durchgang { $allow }; ist der Sitz dann nicht rundum sauber, messen Sie neu, bevor Sie weiter abtragen.
 skim-verdict-wall-unknown = Rundum sauber nach Durchgang { $passes }; planen Sie bis Durchgang { $allow }. Ob die Wand, die bleibt, ausreicht, ist nicht bekannt: Messen Sie vor dem ersten Schnitt die dünnste Wand, und fragen Sie den Hersteller, wie viel mindestens bleiben muss.
 skim-verdict-wall-undecided = Rundum sauber nach Durchgang { $passes }, doch die Wand, die bleibt, liegt innerhalb ihrer Unsicherheit um das geforderte Mindestmaß. Darauf nicht schneiden: Messen Sie Wand und Bohrung mit einem feineren Messgerät.
 skim-verdict-scrap = Aufhören und verschrotten: Nach Durchgang { $passes } wäre die Bohrung sauber, aber die Wand zu dünn. Der letzte Durchgang, der sicher genug übrig lässt, ist Nummer { $safe }.

@@ -168,6 +168,7 @@ note-heading-ask = Wen Sie fragen können
 note-found-unrated = Wir haben noch nicht alles von Hand geprüft.
 note-found-suspicion = Es gibt Zeichen, die uns Sorge machen. Klar wird es nur, wenn wir von Hand prüfen.
 note-found-rest-open = Der Rest der Prüfung ist noch offen.
+note-found-repaired = Dieses Blatt sagt, was wir vor der Reparatur gefunden haben. Das Lager ist seither repariert. Fragen Sie uns, bevor Sie fahren.
 note-found-more = { $count ->
     [one] Es gibt noch einen Punkt. Die Werkstatt kann ihn Ihnen zeigen.
    *[other] Es gibt noch { $count } Punkte. Die Werkstatt kann sie Ihnen zeigen.
@@ -204,6 +205,7 @@ note-now-warning = Nehmen Sie das Auto nicht für Ihre täglichen Wege. Fahren S
 note-now-caution = Machen Sie einen Termin für die Reparatur. Wird es lauter, oder rüttelt das Auto, halten Sie an und rufen Sie uns an.
 note-now-notice = Am Lager ist jetzt nichts zu tun. Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
 note-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen. Wenn es klopft oder rüttelt, halten Sie an und rufen Sie uns an.
+note-now-repaired = Fragen Sie uns, ob das Auto wieder fahren darf. Fahren Sie nicht, bevor wir es sagen. Wenn es klopft oder rüttelt, halten Sie an und rufen Sie uns an.
 
 note-open-none = In dieser Prüfung blieb nichts offen. Wir haben nur die Teile angesehen, die im Befund stehen.
 note-open-play-vertical = Wir haben nicht gefühlt, ob sich die Welle auf und ab bewegt.

@@ -29,6 +29,7 @@ bore-budget-reading = One reading: the root of the sum of squares (GUM 5.1.2). R
 ## Skim plan
 
 skim-verdict-skim = It cleans up after { $passes } passes and the wall left is enough, uncertainty included. Allow { $allow } passes; stop at pass { $safe } whatever the contact shows.
+skim-verdict-skim-ample = It cleans up after { $passes } passes and the wall left is enough by far, uncertainty included. Allow { $allow } passes; if it is not clean then, measure again before you cut on.
 skim-verdict-wall-unknown = It cleans up after { $passes } passes; allow { $allow }. Whether the wall left is enough is not known: measure the thinnest wall and ask the maker for the least that may be left, before the first cut.
 skim-verdict-wall-undecided = It cleans up after { $passes } passes, but the wall left is within its uncertainty of the least asked for. Do not cut on this: measure wall and bore with a finer instrument.
 skim-verdict-scrap = Stop and scrap: after { $passes } passes it would clean up, but the wall would be too thin. The last pass that surely leaves enough is number { $safe }.

@@ -168,6 +168,7 @@ note-heading-ask = Who to ask
 note-found-unrated = We have not done the full check by hand yet.
 note-found-suspicion = Some signs raise a suspicion. Only the check by hand can tell.
 note-found-rest-open = The rest of the check is still open.
+note-found-repaired = This note tells what we found before the repair. The bearing has been repaired since. Ask us before you drive.
 note-found-more = { $count ->
     [one] There is one more point. The workshop can show it to you.
    *[other] There are { $count } more points. The workshop can show them to you.
@@ -204,6 +205,7 @@ note-now-warning = Do not use the car for your daily trips. Move it only to get 
 note-now-caution = Book the repair. If the noise grows, or if the car starts to shake, stop and call us.
 note-now-notice = There is no bearing work to do now. Come back if the noise comes back or sounds different.
 note-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car. If it knocks or shakes, stop and call us.
+note-now-repaired = Ask us if the car may be driven again. Do not drive it until we say so. If it knocks or shakes, stop and call us.
 
 note-open-none = We left no part of this check open. We looked only at the parts named in our finding.
 note-open-play-vertical = We have not felt if the shaft moves up and down.

@@ -29,6 +29,7 @@ bore-budget-reading = Una lectura: raíz de la suma de los cuadrados (GUM 5.1.2)
 ## Plan de repaso
 
 skim-verdict-skim = Queda limpio tras { $passes } pasadas y la pared que queda es suficiente, incertidumbre incluida. Cuente con { $allow } pasadas; pare en la pasada { $safe }, muestre lo que muestre el contacto.
+skim-verdict-skim-ample = Queda limpio tras { $passes } pasadas y la pared que queda es de sobra suficiente, incertidumbre incluida. Cuente con { $allow } pasadas; si entonces no está limpio, mida de nuevo antes de seguir cortando.
 skim-verdict-wall-unknown = Queda limpio tras { $passes } pasadas; cuente con { $allow }. No se sabe si la pared que queda es suficiente: antes del primer corte, mida la pared más delgada y pregunte al fabricante la mínima que puede quedar.
 skim-verdict-wall-undecided = Queda limpio tras { $passes } pasadas, pero la pared que queda está tan cerca de la mínima pedida que la incertidumbre no deja decidir. No corte con esto: mida la pared y el agujero con un instrumento más fino.
 skim-verdict-scrap = Pare y deseche la pieza: tras { $passes } pasadas quedaría limpio, pero la pared sería demasiado delgada. La última pasada que con seguridad deja bastante es la número { $safe }.

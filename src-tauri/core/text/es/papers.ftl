@@ -168,6 +168,7 @@ note-heading-ask = A quién preguntar
 note-found-unrated = Aún no hemos hecho toda la prueba a mano.
 note-found-suspicion = Hay señales que nos hacen dudar. Solo la prueba a mano lo puede aclarar.
 note-found-rest-open = El resto de la prueba aún no está hecho.
+note-found-repaired = Esta nota dice lo que encontramos antes de la reparación. El rodamiento ya está reparado. Pregúntenos antes de conducir.
 note-found-more = { $count ->
     [one] Hay un punto más. El taller se lo puede enseñar.
    *[other] Hay { $count } puntos más. El taller se los puede enseñar.
@@ -204,6 +205,7 @@ note-now-warning = No use el coche cada día. Muévalo solo para ir a reparar, y
 note-now-caution = Pida cita para el arreglo. Si el ruido crece o el coche tiembla, pare y llámenos.
 note-now-notice = Ahora no hay nada que hacer en el rodamiento. Vuelva si el ruido vuelve o suena de otro modo.
 note-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podemos decir si puede conducir el coche. Si da golpes o tiembla, pare y llámenos.
+note-now-repaired = Pregúntenos si el coche puede volver a circular. No lo conduzca hasta que se lo digamos. Si da golpes o tiembla, pare y llámenos.
 
 note-open-none = No dejamos nada abierto en esta prueba. Solo miramos las piezas que nombra el informe.
 note-open-play-vertical = No hemos probado si el eje se mueve arriba y abajo.

@@ -29,6 +29,7 @@ bore-budget-reading = Une lecture : la racine de la somme des carrés (GUM 5.1.
 ## Plan de reprise
 
 skim-verdict-skim = L’alésage est blanchi tout autour à la passe { $passes }, et la paroi restante suffit, incertitude comprise. Passes à prévoir : { $allow } ; arrêtez à la passe { $safe }, quel que soit le contact.
+skim-verdict-skim-ample = L’alésage est blanchi tout autour à la passe { $passes }, et la paroi restante suffit largement, incertitude comprise. Passes à prévoir : { $allow } ; s’il n’est pas blanchi alors, mesurez de nouveau avant de continuer.
 skim-verdict-wall-unknown = L’alésage est blanchi tout autour à la passe { $passes } ; passes à prévoir : { $allow }. On ne sait pas si la paroi restante suffit : avant la première passe, mesurez la paroi la plus mince et demandez au constructeur le minimum qui doit rester.
 skim-verdict-wall-undecided = L’alésage est blanchi tout autour à la passe { $passes }, mais l’écart entre la paroi restante et le minimum demandé est plus petit que son incertitude. N’usinez pas sur cette base : mesurez la paroi et l’alésage avec un instrument plus fin.
 skim-verdict-scrap = Arrêtez et mettez au rebut : l’alésage serait blanchi à la passe { $passes }, mais la paroi serait trop mince. La dernière passe qui en laisse sûrement assez est la passe { $safe }.

@@ -168,6 +168,7 @@ note-heading-ask = À qui demander
 note-found-unrated = Nous n’avons pas encore fini le contrôle à la main.
 note-found-suspicion = Des signes nous font douter. Seul le contrôle à la main peut le dire.
 note-found-rest-open = Le reste du contrôle est encore à faire.
+note-found-repaired = Cette note dit ce que nous avons trouvé avant la réparation. Le roulement a été réparé depuis. Demandez-nous avant de rouler.
 note-found-more = { $count ->
     [one] Il y a { $count } point de plus. L’atelier peut vous le montrer.
    *[other] Il y a { $count } points de plus. L’atelier peut vous les montrer.
@@ -204,6 +205,7 @@ note-now-warning = Ne prenez plus la voiture chaque jour. Ne roulez que pour all
 note-now-caution = Prenez rendez-vous pour réparer. Si le bruit grandit, ou si la voiture tremble, arrêtez-vous et appelez-nous.
 note-now-notice = Il n’y a rien à faire au roulement maintenant. Revenez si le bruit revient ou change.
 note-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler. Si elle cogne ou tremble, arrêtez-vous et appelez-nous.
+note-now-repaired = Demandez-nous si la voiture peut de nouveau rouler. Ne roulez pas avant notre accord. Si elle cogne ou tremble, arrêtez-vous et appelez-nous.
 
 note-open-none = Nous avons fini ce contrôle. Nous n’avons vu que les pièces que nomme le constat.
 note-open-play-vertical = Nous n’avons pas senti si l’arbre bouge de haut en bas.

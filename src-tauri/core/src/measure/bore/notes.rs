@@ -11,7 +11,7 @@ use crate::model::bore::{BoreKind, BoreNote, BoreReadings, BoreSection};
 use super::outliers::FEWEST;
 
 /// Every note this module and [`skim`](super::skim) can make, for the test that each has its text.
-pub const IDS: [&str; 24] = [
+pub const IDS: [&str; 25] = [
     "bore-two-point-blind",
     "bore-three-point-blind",
     "bore-no-centre",
@@ -26,6 +26,7 @@ pub const IDS: [&str; 24] = [
     "bore-repeatability-untried",
     "bore-no-limit",
     "skim-verdict-skim",
+    "skim-verdict-skim-ample",
     "skim-verdict-wall-unknown",
     "skim-verdict-wall-undecided",
     "skim-verdict-scrap",
