@@ -130,6 +130,19 @@ fn repair_record_tells_the_work_from_bore_to_torque() {
     ] {
         assert!(printed.text.contains(sentence), "no {sentence:?} in {}", printed.text);
     }
+    // Before and after can be held side by side.
+    let times: Vec<&str> = printed
+        .text
+        .split("Deviation drawn ")
+        .skip(1)
+        .filter_map(|rest| rest.split_whitespace().next())
+        .collect();
+    assert!(times.len() == 2 && times[0] == times[1], "{times:?}");
+}
+
+#[test]
+fn note_after_the_repair_says_what_it_is_and_keeps_its_rating() {
+    check("13", "note", DANGER, &["DO NOT DRIVE", "before the repair", "until we say so"], &["price"]);
 }
 
 #[test]

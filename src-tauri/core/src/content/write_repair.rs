@@ -1,6 +1,7 @@
 //! Fills the repair record from where a visit and its bench stand.
 
 use crate::model::bench::{BenchStand, BoreStage, BoreStand, PassStand, WorkPhoto};
+use crate::model::bore::BoreSection;
 use crate::model::standing::Standing;
 use crate::model::workshop::Workshop;
 use crate::words::Words;
@@ -17,14 +18,13 @@ pub fn build_repair(
     workshop: &Workshop,
     words: &Words,
 ) -> RepairRecord {
-    let bores = [(BoreStage::Found, &bench.found), (BoreStage::Finished, &bench.finished)];
     RepairRecord {
         locale: words.locale().to_owned(),
         title: words.text("repair-title"),
         workshop: letterhead(workshop, words),
         verdict: bench.verdict_lines.clone(),
         vehicle: vehicle(standing, words),
-        bores: bores.into_iter().filter_map(|(stage, bore)| figure(stage, bore.as_ref()?, words)).collect(),
+        bores: figures(bench, words),
         sections: sections(bench, words),
         photos: bench
             .photos
@@ -48,25 +48,45 @@ fn stage_id(stage: BoreStage) -> &'static str {
     }
 }
 
+/// The bore before and after, as far as it was measured, both magnified alike.
+fn figures(bench: &BenchStand, words: &Words) -> Vec<BoreFigure> {
+    let bores = [(BoreStage::Found, &bench.found), (BoreStage::Finished, &bench.finished)];
+    let measured: Vec<(BoreStage, &BoreStand, &BoreSection)> = bores
+        .into_iter()
+        .filter_map(|(stage, bore)| bore.as_ref().and_then(|bore| Some((stage, bore, worst(bore)?))))
+        .collect();
+    let least = measured.iter().map(|(.., section)| section.plot.magnification).fold(f64::INFINITY, f64::min);
+    measured.into_iter().map(|(stage, bore, section)| figure(stage, bore, section, least, words)).collect()
+}
+
 /// The worst depth of a bore: where it is least round, else the first.
-fn figure(stage: BoreStage, bore: &BoreStand, words: &Words) -> Option<BoreFigure> {
-    let off = |section: &&crate::model::bore::BoreSection| {
-        section.out_of_roundness_minimum_zone.map_or(0.0, |form| form.value_um)
-    };
-    let section = bore.shape.sections.iter().max_by(|a, b| off(a).total_cmp(&off(b)))?;
+fn worst(bore: &BoreStand) -> Option<&BoreSection> {
+    let off =
+        |section: &&BoreSection| section.out_of_roundness_minimum_zone.map_or(0.0, |form| form.value_um);
+    bore.shape.sections.iter().max_by(|a, b| off(a).total_cmp(&off(b)))
+}
+
+fn figure(
+    stage: BoreStage,
+    bore: &BoreStand,
+    section: &BoreSection,
+    magnification: f64,
+    words: &Words,
+) -> BoreFigure {
+    let plot = section.plot.magnified(magnification);
     let args = [
         ("depth", words.measured(section.depth_mm).into()),
-        ("times", words.number(section.plot.magnification.round()).into()),
+        ("times", words.number(magnification.round()).into()),
     ];
-    Some(BoreFigure {
+    BoreFigure {
         heading: words.text(&format!("repair-bore-{}", stage_id(stage))),
         caption: words.with("repair-bore-caption", &args),
         alt: words.with("repair-bore-alt", &args),
-        wall: section.plot.points.iter().map(|point| point.at).collect(),
-        zone_outer: section.plot.zone_outer.clone(),
-        zone_inner: section.plot.zone_inner.clone(),
+        wall: plot.points.iter().map(|point| point.at).collect(),
+        zone_outer: plot.zone_outer,
+        zone_inner: plot.zone_inner,
         lines: bore.lines.clone(),
-    })
+    }
 }
 
 fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {

@@ -247,6 +247,28 @@ pub struct PolarPlot {
     pub zone_inner: Vec<[f64; 2]>,
 }
 
+impl PolarPlot {
+    /// The same plot at another magnification, so that two can be held side by side.
+    pub fn magnified(&self, magnification: f64) -> Self {
+        let share = magnification / self.magnification;
+        let draw = |at: &[f64; 2]| {
+            let far = at[0].hypot(at[1]);
+            let scale = if far > 0.0 { (1.0 + (far - 1.0) * share) / far } else { 1.0 };
+            [at[0] * scale, at[1] * scale]
+        };
+        Self {
+            magnification,
+            points: self
+                .points
+                .iter()
+                .map(|point| PlotPoint { at: draw(&point.at), ..point.clone() })
+                .collect(),
+            zone_outer: self.zone_outer.iter().map(draw).collect(),
+            zone_inner: self.zone_inner.iter().map(draw).collect(),
+        }
+    }
+}
+
 /// One point of the plot.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

@@ -53,7 +53,8 @@ ui-handover = Übergeben
 ui-handover-about = Eine Datei mit Protokoll und Fotos dieses Vorgangs, für ein anderes Gerät mit Steady. Sie ist signiert, und eine geänderte Kopie wird dort abgewiesen.
 ui-handover-make = Datei erstellen
 ui-handover-making = Wird erstellt …
-ui-handover-save = Datei sichern
+ui-handover-save = Datei speichern
+ui-handover-where = Gespeicherte Dateien kommen in den Ordner für Downloads.
 ui-handover-share = Datei senden
 ui-handover-size = { $size } MB
 ui-import = Vorgänge von einem anderen Gerät übernehmen
@@ -75,6 +76,6 @@ ui-import-erased = { $erased ->
    *[other] { $erased } Vorgänge wurden hier gelöscht und bleiben gelöscht.
 }
 ui-erase-visit = Diesen Vorgang löschen
-ui-erase-visit-about = Wenn der Kunde es verlangt. Protokoll und Fotos dieses Vorgangs werden endgültig von diesem Gerät entfernt, und eine später übernommene Datei bringt sie nicht zurück. Papiere und Dateien, die vorher gesichert oder gesendet wurden, sind davon nicht erfasst.
+ui-erase-visit-about = Wenn der Kunde es verlangt. Protokoll und Fotos dieses Vorgangs werden endgültig von diesem Gerät entfernt, und eine später übernommene Datei bringt sie nicht zurück. Papiere und Dateien, die vorher gespeichert oder gesendet wurden, sind davon nicht erfasst.
 ui-erase-visit-word = Geben Sie zur Bestätigung { $word } ein
 ui-erase-visit-now = Endgültig löschen

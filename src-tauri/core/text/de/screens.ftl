@@ -126,14 +126,14 @@ ui-leave-as-is = So lassen
 ## Das Foto eines Schritts.
 ui-photo-take = Foto
 ui-photo-again = Neues Foto
-ui-photo-sending = Wird gesichert …
+ui-photo-sending = Wird gespeichert …
 ui-photo-none = Kein Foto
 ui-photo-waived = Kein Foto, warum?
 ui-photo-why = Warum gibt es kein Foto?
 ui-photo-own-words = In eigenen Worten
 ui-photo-because = Kein Foto: { $reason }
 ui-photo-of = Foto, aufgenommen bei: { $title }
-ui-photo-at = Gesichert { $when }
+ui-photo-at = Gespeichert { $when }
 
 ## Freigaben, Reihenfolge, Verlassen.
 ui-gates-left = { $left ->
@@ -186,7 +186,7 @@ ui-sheet-us-letter = US Letter
 ui-pdf-make = PDF erstellen
 ui-pdf-making = Wird erstellt …
 ui-pdf-open = Öffnen
-ui-pdf-save = Kopie sichern
+ui-pdf-save = Kopie speichern
 ui-pdf-where = Gespeicherte Papiere kommen in den Ordner für Downloads.
 ui-short-text = Kurztext zum Senden
 ui-copy = Kopieren

@@ -54,6 +54,7 @@ ui-handover-about = A file with this visit's ledger and photos, for another devi
 ui-handover-make = Make the file
 ui-handover-making = Making it …
 ui-handover-save = Save the file
+ui-handover-where = Saved files go to the folder for downloads.
 ui-handover-share = Send the file
 ui-handover-size = { $size } MB
 ui-import = Take in visits from another device

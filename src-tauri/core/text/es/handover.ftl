@@ -54,6 +54,7 @@ ui-handover-about = Un archivo con el registro y las fotos de esta visita, para 
 ui-handover-make = Crear el archivo
 ui-handover-making = Creando …
 ui-handover-save = Guardar el archivo
+ui-handover-where = Los archivos guardados van a la carpeta de descargas.
 ui-handover-share = Enviar el archivo
 ui-handover-size = { $size } MB
 ui-import = Incorporar visitas de otro aparato

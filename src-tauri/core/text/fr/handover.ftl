@@ -54,6 +54,7 @@ ui-handover-about = Un fichier avec le registre et les photos de cette visite, p
 ui-handover-make = Faire le fichier
 ui-handover-making = En cours …
 ui-handover-save = Enregistrer le fichier
+ui-handover-where = Les fichiers enregistrés vont dans le dossier des téléchargements.
 ui-handover-share = Envoyer le fichier
 ui-handover-size = { $size } Mo
 ui-import = Reprendre des visites d’un autre appareil
