@@ -133,6 +133,9 @@ fn milder_answer_to_a_danger_needs_a_reason() {
     let mut blank = answer(&standing.visit, "play-lateral", "none");
     blank["reason"] = json!("   ");
     assert_eq!(code(&steady, blank), "reason-needed");
+    let mut endless = answer(&standing.visit, "play-lateral", "none");
+    endless["reason"] = json!("x".repeat(2_001));
+    assert_eq!(code(&steady, endless), "reason-too-long");
     let mut told = answer(&standing.visit, "play-lateral", "none");
     told["reason"] = json!("hand was on the mount");
     let standing = ask(&steady, told);

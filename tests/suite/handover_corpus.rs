@@ -175,6 +175,25 @@ fn ledgers_gone_wrong() -> Corpus {
         let long = json!({ "kind": "amended", "intake": { "vehicle": vehicle }, "by": "x" });
         ledgers(&format!("a {field} of {length} letters"), strangers_ledger(&[long]), "handover-too-large");
     }
+    let endless = "x".repeat(100_000);
+    let received = |name: &str, points: usize| {
+        json!({ "kind": "received", "receipt": { "decision": "decline", "name": name, "note_sha256": "0", "locale": "en",
+            "strokes": [vec![[0.5, 0.5]; points]] } })
+    };
+    for (what, body) in [
+        (
+            "an answer with an endless reason",
+            json!({ "kind": "answered", "step": "play-vertical", "value": "none", "reason": endless, "by": "x" }),
+        ),
+        (
+            "an undo with an endless reason",
+            json!({ "kind": "withdrawn", "entry": "0", "reason": endless, "by": "x" }),
+        ),
+        ("a receipt with an endless name", received(&endless, 2)),
+        ("a signature of 20,001 points", received("", 20_001)),
+    ] {
+        ledgers(what, strangers_ledger(&[body]), "handover-too-large");
+    }
     let dot = json!({ "shape": "freehand", "points": vec![[0.5, 0.5]; 10_000] });
     let off = json!({ "shape": "arrow", "from": [-7.0, 0.5], "to": [0.5, 1e30] });
     let long = json!({ "shape": "label", "at": [0.5, 0.5], "text": "W".repeat(10_000) });

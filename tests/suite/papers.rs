@@ -157,6 +157,10 @@ fn signed_note_shows_the_decision_and_the_hash_that_was_seen() {
             "ask": "sign", "visit": visit, "decision": decision, "name": "R. Example", "locale": "en",
             "note_sha256": note.sha256, "strokes": [[[0.1, 0.5], [0.5, 0.2], [0.9, 0.5]]]
         });
+        let mut endless = sign.clone();
+        endless["name"] = json!("x".repeat(201));
+        let refused = steady.handle(serde_json::from_value(endless).unwrap()).unwrap_err();
+        assert_eq!(refused.code, "name-too-long");
         steady.handle(serde_json::from_value(sign).unwrap()).unwrap();
         let printed = printed(&folder, &steady, &visit, "note");
         assert!(printed.text.replace(' ', "").contains(&note.sha256), "{}", printed.text);

@@ -55,7 +55,7 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
     own_gates(scene, &record, row)?;
     let supersedes = record.answers.get(&given.step);
     let supersedes = supersedes.into_iter().flatten().map(|answer| answer.entry.clone()).collect();
-    let reason = given.reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
+    let reason = reason_given(given.reason)?;
     let body = EntryBody::Answered {
         step: given.step.clone(),
         value,
@@ -73,6 +73,15 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
 fn own_gates(scene: Scene<'_>, record: &Record, row: &StepRow) -> Result<(), Refusal> {
     let others = record.confirmed.values().any(|confirmed| confirmed.by != scene.by);
     if row.set.is_some() && others { Err(Refusal::GatesOfAnother) } else { Ok(()) }
+}
+
+/// A reason as it is written down; none where only blanks were given.
+fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
+    let reason = reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
+    if reason.as_ref().is_some_and(|reason| !reason_fits(reason)) {
+        return Err(Refusal::ReasonTooLong);
+    }
+    Ok(reason)
 }
 
 /// Refuses a milder answer in place of a DANGER one unless it says why.
@@ -220,13 +229,13 @@ pub fn waive_photo(scene: Scene<'_>, step: &str, reason: &str) -> Result<EntryBo
 /// The offered entry taken back.
 ///
 /// # Errors
-/// [`Refusal::NothingToUndo`], [`Refusal::UndoOutOfDate`] or [`Refusal::ReasonNeeded`].
+/// [`Refusal::NothingToUndo`], [`Refusal::UndoOutOfDate`], [`Refusal::ReasonNeeded`] or [`Refusal::ReasonTooLong`].
 pub fn undo(scene: Scene<'_>, entry: &str, reason: Option<String>) -> Result<EntryBody, Refusal> {
     let offer = scene.standing.undo.as_ref().ok_or(Refusal::NothingToUndo)?;
     if offer.entry != entry {
         return Err(Refusal::UndoOutOfDate);
     }
-    let reason = reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
+    let reason = reason_given(reason)?;
     if offer.needs_reason && reason.is_none() {
         return Err(Refusal::ReasonNeeded);
     }
@@ -251,15 +260,18 @@ pub struct GivenReceipt {
 /// The note received; `current` is the hash of the note as it reads now, `rating` what it rates.
 ///
 /// # Errors
-/// [`Refusal::NoteChanged`] or [`Refusal::SignatureEmpty`].
+/// [`Refusal::NoteChanged`], [`Refusal::SignatureEmpty`] or [`Refusal::NameTooLong`].
 pub fn sign(given: GivenReceipt, current: &str, rating: &str) -> Result<EntryBody, Refusal> {
     if given.note_sha256 != current {
         return Err(Refusal::NoteChanged);
     }
     let points = || given.strokes.iter().flatten();
     let on_pad = |point: &[f32; 2]| point.iter().all(|part| (0.0..=1.0).contains(part));
-    if points().count() < 2 || points().count() > MAX_POINTS || !points().all(on_pad) {
+    if points().count() < 2 || !strokes_fit(&given.strokes) || !points().all(on_pad) {
         return Err(Refusal::SignatureEmpty);
+    }
+    if !line_fits(&given.name) {
+        return Err(Refusal::NameTooLong);
     }
     let GivenReceipt { decision, name, note_sha256, locale, strokes } = given;
     let (name, rating) = (name.trim().to_owned(), Some(rating.to_owned()));
@@ -301,6 +313,18 @@ pub fn line_fits(text: &str) -> bool {
     text.chars().count() <= MAX_FIELD
 }
 
+/// Whether a reason is of a length that papers can show.
+pub fn reason_fits(reason: &str) -> bool {
+    reason.chars().count() <= MAX_REASON
+}
+
+/// Whether a signature has a length that a hand gives it.
+pub fn strokes_fit(strokes: &[Vec<[f32; 2]>]) -> bool {
+    strokes.iter().flatten().count() <= MAX_POINTS
+}
+
+/// Longest reason, characters.
+const MAX_REASON: usize = 2_000;
 /// Longest name, plate, label or contact, characters.
 const MAX_FIELD: usize = 200;
 /// Longest complaint, characters.

@@ -17,7 +17,7 @@ use crate::urgency::rating;
 use crate::walk::case;
 use crate::walk::record::{self, Record};
 
-use super::decide::Scene;
+use super::decide::{Scene, reason_fits};
 use super::fault::Refusal;
 
 /// The decision that rests on the bearing suspicion alone.
@@ -74,7 +74,7 @@ pub fn shown_causes(outcome: &Outcome) -> Vec<String> {
 pub fn give_opinion(scene: Scene<'_>, cause: &str, reason: &str) -> Result<EntryBody, Refusal> {
     known(scene.standing, cause)?;
     let reason = reason.trim();
-    if reason.is_empty() || reason.chars().count() > MAX_REASON {
+    if reason.is_empty() || !reason_fits(reason) {
         return Err(Refusal::OpinionWithoutReason);
     }
     Ok(EntryBody::OpinionGiven {
@@ -83,9 +83,6 @@ pub fn give_opinion(scene: Scene<'_>, cause: &str, reason: &str) -> Result<Entry
         by: scene.by.to_owned(),
     })
 }
-
-/// Longest reason, characters.
-pub(super) const MAX_REASON: usize = 2_000;
 
 /// A confirmed outcome as an entry, with what was known before; nothing if it stands confirmed as it is.
 ///

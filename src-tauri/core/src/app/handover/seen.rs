@@ -4,9 +4,8 @@ use std::collections::BTreeSet;
 use std::io::Read;
 
 use super::super::bench::MAX_NOTE;
-use super::super::decide::{line_fits, texts_fit};
+use super::super::decide::{line_fits, reason_fits, strokes_fit, texts_fit};
 use super::super::earlier;
-use super::super::judged::MAX_REASON;
 use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
@@ -30,7 +29,10 @@ fn fits(body: &EntryBody) -> bool {
         EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } => texts_fit(intake),
         EntryBody::PhotoMarked { marks, .. } => mark::check(marks).is_ok(),
         EntryBody::PhotoWaived { reason, .. } => line_fits(reason),
-        EntryBody::OpinionGiven { reason, .. } => within(reason, MAX_REASON),
+        EntryBody::OpinionGiven { reason, .. }
+        | EntryBody::Answered { reason: Some(reason), .. }
+        | EntryBody::Withdrawn { reason: Some(reason), .. } => reason_fits(reason),
+        EntryBody::Received { receipt } => line_fits(&receipt.name) && strokes_fit(&receipt.strokes),
         EntryBody::Bench { bench: BenchBody::Noted { text }, .. } => within(text, MAX_NOTE),
         EntryBody::Bench { bench: BenchBody::Gauged { gauge, .. }, .. } => {
             gauge.earlier.len() <= earlier::MOST
