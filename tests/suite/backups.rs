@@ -170,6 +170,29 @@ fn damaged_database_gives_every_visit_that_still_verifies() {
     }
 }
 
+/// Found by fuzzing: such a file kept the search busy for ten million lines.
+#[test]
+fn unreadable_ledger_with_a_damaged_counter_is_named_as_lost() {
+    let (folder, steady) = scratch();
+    let visit = small_visit(&steady, "TR 4417");
+    drop(steady);
+    let path = folder.path().join("steady.db");
+    let database = Connection::open(&path).unwrap();
+    database.execute("UPDATE sqlite_sequence SET seq = 9000000000 WHERE name = 'entry'", []).unwrap();
+    database.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(())).unwrap();
+    let root = "SELECT rootpage FROM sqlite_schema WHERE name = 'entry'";
+    let page: u64 = database.query_row(root, [], |row| row.get::<_, i64>(0)).unwrap().try_into().unwrap();
+    drop(database);
+    let (_long, counted) = scratch();
+    assert_eq!(counted.salvage(&path).unwrap().imported.taken, std::slice::from_ref(&visit));
+    let file = std::fs::OpenOptions::new().write(true).open(&path).unwrap();
+    file.write_all_at(&[0x5a; 4096], (page - 1) * 4096).unwrap();
+    let (_new, new) = scratch();
+    let salvaged = new.salvage(&path).unwrap();
+    assert!(salvaged.imported.taken.is_empty());
+    assert_eq!(salvaged.lost.len(), 1, "{:?}", salvaged.lost);
+}
+
 #[test]
 fn set_aside_database_is_mined_where_it_lies() {
     let (folder, steady) = scratch();

@@ -233,6 +233,43 @@ fn bench_wants_a_skim_only_where_the_verdict_does() {
     assert_eq!(wanted(true, true), [false, false, true]);
 }
 
+/// Who signed for a note that knew of no repair has not seen the one that does.
+#[test]
+fn repair_outdates_a_receipt_and_a_later_check_the_repair() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    confirm(&steady, &visit, "teardown");
+    let look = || ask(&steady, json!({ "ask": "look", "visit": visit }));
+    let sign = || {
+        let request = Request::Note { visit: visit.clone(), locale: "en".to_owned() };
+        let Response::Note(note) = steady.handle(request).unwrap() else { panic!("no note") };
+        ask(
+            &steady,
+            json!({ "ask": "sign", "visit": visit, "decision": "repair", "name": "", "locale": "en",
+                "note_sha256": note.sha256, "strokes": [[[0.1, 0.5], [0.5, 0.2]]] }),
+        );
+    };
+    let outdated = || look().receipt.unwrap().outdated;
+    let ring = |turns: &str| bench(&steady, json!({ "ask": "bench-ring", "visit": visit, "turns": turns }));
+    sign();
+    bench(&steady, json!({ "ask": "bench-note", "visit": visit, "text": "bolts to the maker's figure" }));
+    ring("stiff");
+    assert!(!outdated(), "the note tells nothing of that");
+    ring("free");
+    assert!(outdated());
+    sign();
+    assert!(!outdated());
+    ring("stiff");
+    assert!(outdated(), "the note no longer says that it was repaired");
+    ring("free");
+    assert_eq!(look().repair, Some(RepairStage::TurnsFree));
+    under_the_car(&steady, &visit);
+    let felt = json!({ "ask": "answer", "visit": visit, "step": "play-lateral", "value": "felt", "temperature": "cold", "reason": null });
+    assert_eq!(ask(&steady, felt).repair, Some(RepairStage::CheckedAgain));
+    ring("free");
+    assert_eq!(look().repair, Some(RepairStage::TurnsFree));
+}
+
 /// Work after the ring was turned takes it apart again: an older "free" must not stand for it.
 #[test]
 fn ring_that_turned_freely_is_asked_for_again_after_a_cut() {

@@ -196,6 +196,12 @@ fn walls_decide_between_skim_and_scrap() {
     let short = plan(Some(5.06), Some(5.0));
     assert_eq!((short.verdict, short.last_safe_pass), (SkimVerdict::Skim, Some(4)));
     assert!(sentence(&short.notes[0], words()).contains("stop at pass 4 "));
+    // Three times one pass is no ample wall.
+    let rows = "0,0,72.000\n0,45,72.002\n0,90,72.004\n0,135,72.002\n";
+    let ask = SkimAsk { wall_mm: Some(5.05), wall_min_mm: Some(5.0), ..ask() };
+    let round = plan_of(&format!("{HEAD}{COLUMNS}{rows}"), &ask, words()).unwrap();
+    assert_eq!((round.passes_to_allow, round.last_safe_pass), (1, Some(3)));
+    assert!(sentence(&round.notes[0], words()).contains("stop at pass 3 "));
     assert_eq!(plan(Some(5.026), Some(5.0)).verdict, SkimVerdict::WallUndecided);
     assert_eq!(plan(Some(5.01), Some(5.0)).verdict, SkimVerdict::Scrap);
     assert_eq!(plan(Some(0.02), None).verdict, SkimVerdict::Scrap);

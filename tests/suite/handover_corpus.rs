@@ -190,6 +190,14 @@ fn ledgers_gone_wrong() -> Corpus {
             json!({ "kind": "withdrawn", "entry": "0", "reason": endless, "by": "x" }),
         ),
         ("a receipt with an endless name", received(&endless, 2)),
+        (
+            "an entry by somebody with an endless name",
+            json!({ "kind": "part-left", "set": "lift", "by": endless }),
+        ),
+        (
+            "an opinion on an endless cause",
+            json!({ "kind": "opinion-given", "cause": endless, "reason": "x", "by": "x" }),
+        ),
         ("a signature of 20,001 points", received("", 20_001)),
     ] {
         ledgers(what, strangers_ledger(&[body]), "handover-too-large");

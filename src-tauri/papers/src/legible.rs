@@ -6,7 +6,7 @@
 
 use serde_json::Value;
 
-use crate::world::Shelf;
+use crate::world::{PICTOGRAPHS, Shelf};
 
 /// In place of a run of characters that no font here has.
 const MISSING: &str = "[…]";
@@ -39,6 +39,10 @@ fn legible(text: &str, shelf: &Shelf) -> (String, bool) {
     let mut out = String::with_capacity(text.len());
     let (mut marks, mut newlines, mut replaced, mut base) = (0, 0, false, 0_u8);
     for c in text.replace("\r\n", "\n").chars() {
+        // The papers draw people in outline.
+        if is_skin(c) && base & PICTOGRAPHS != 0 {
+            continue;
+        }
         let (c, families) = match printable(c, shelf) {
             Printed::Nothing => continue,
             Printed::Missing => {
@@ -90,15 +94,19 @@ fn printable(c: char, shelf: &Shelf) -> Printed {
     }
 }
 
-/// Controls, joiners, variation selectors, the skin of pictographs, which the papers draw in outline, and the marks
-/// that turn the reading direction. The last would let a sentence on paper read differently from the sentence recorded.
+/// Controls, joiners, variation selectors and the marks that turn the reading direction. The last would
+/// let a sentence on paper read differently from the sentence recorded.
 fn is_invisible(c: char) -> bool {
     c.is_control()
         || matches!(c,
             '\u{AD}' | '\u{34F}' | '\u{61C}' | '\u{180B}'..='\u{180F}' | '\u{200B}'..='\u{200F}'
             | '\u{202A}'..='\u{202E}' | '\u{2060}'..='\u{206F}' | '\u{FE00}'..='\u{FE0F}' | '\u{FEFF}'
-            | '\u{FFF9}'..='\u{FFFB}' | '\u{FFFE}' | '\u{FFFF}' | '\u{1F3FB}'..='\u{1F3FF}'
-            | '\u{E0000}'..='\u{E0FFF}')
+            | '\u{FFF9}'..='\u{FFFB}' | '\u{FFFE}' | '\u{FFFF}' | '\u{E0000}'..='\u{E0FFF}')
+}
+
+/// The tone of a pictograph's skin, behind it.
+fn is_skin(c: char) -> bool {
+    matches!(c, '\u{1F3FB}'..='\u{1F3FF}')
 }
 
 /// Combining marks of the scripts the fonts have.
@@ -130,6 +138,7 @@ mod tests {
             "Grüße, Łódź, Ωμέγα, Привет, Nguyễn",
             "\u{5E9}\u{5DC}\u{5D5}\u{5DD} \u{645}\u{631}\u{62D}\u{628}\u{627}",
             "car \u{1F697} ok",
+            "thumb \u{1F44D} up",
             "\u{5E9}\u{5C1}\u{5B8}\u{5DC}\u{5D5}\u{5B9}\u{5DD} \u{645}\u{64F}",
         ] {
             check(text, text);
@@ -142,6 +151,7 @@ mod tests {
         check("\u{65E5}\u{672C}", "[…]");
         check("\u{6771}\u{4EAC} \u{592A}\u{90CE}", "[…] […]");
         check("\u{E000}\u{FFFD}", "[…]");
+        check("a\u{1F3FD}", "a[…]");
     }
 
     #[test]

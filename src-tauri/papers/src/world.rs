@@ -27,6 +27,9 @@ const FAMILIES: [&[&[u8]]; 4] = [
     &[include_bytes!("../fonts/NotoEmoji-Regular.ttf")],
 ];
 
+/// The bit of the family that has the pictographs, the last.
+pub(crate) const PICTOGRAPHS: u8 = 1 << (FAMILIES.len() - 1);
+
 /// Every template, by the path it is imported under.
 const TEMPLATES: [(&str, &str); 5] = [
     ("/finding.typ", include_str!("../templates/finding.typ")),

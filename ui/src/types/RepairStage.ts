@@ -3,4 +3,4 @@
 /**
  * How far a repair has come, by what the bench recorded.
  */
-export type RepairStage = "torn-down" | "turns-free";
+export type RepairStage = "torn-down" | "turns-free" | "checked-again";

@@ -105,7 +105,11 @@ fn repair(bench: &BenchRecord) -> Option<RepairStage> {
     if bench.gates.is_empty() || !BenchTables::shipped().is_ok_and(|tables| bench.is_open(TEARDOWN, tables)) {
         return None;
     }
-    Some(if bench.turned_free { RepairStage::TurnsFree } else { RepairStage::TornDown })
+    Some(match (bench.turned_free, bench.checked_again) {
+        (true, true) => RepairStage::CheckedAgain,
+        (true, false) => RepairStage::TurnsFree,
+        (false, _) => RepairStage::TornDown,
+    })
 }
 
 /// Steps that apply and are not hidden, in walk order.

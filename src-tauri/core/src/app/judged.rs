@@ -70,12 +70,15 @@ pub fn shown_causes(outcome: &Outcome) -> Vec<String> {
 /// An opinion as an entry.
 ///
 /// # Errors
-/// [`Refusal::UnknownCause`] or [`Refusal::OpinionWithoutReason`].
+/// [`Refusal::UnknownCause`], [`Refusal::OpinionWithoutReason`] or [`Refusal::ReasonTooLong`].
 pub fn give_opinion(scene: Scene<'_>, cause: &str, reason: &str) -> Result<EntryBody, Refusal> {
     known(scene.standing, cause)?;
     let reason = reason.trim();
-    if reason.is_empty() || !reason_fits(reason) {
+    if reason.is_empty() {
         return Err(Refusal::OpinionWithoutReason);
+    }
+    if !reason_fits(reason) {
+        return Err(Refusal::ReasonTooLong);
     }
     Ok(EntryBody::OpinionGiven {
         cause: cause.to_owned(),

@@ -17,8 +17,7 @@ const LONGEST_NAME: usize = 24;
 
 /// The message: rating and what to do always, then the other sentences as far as they fit.
 pub fn short_text(standing: &Standing, words: &Words) -> String {
-    let word = said::urgency_id(standing.urgency.word);
-    let mut text = format!("{} {}", head(standing, words), words.text(&format!("short-now-{word}")));
+    let mut text = format!("{} {}", head(standing, words), now(standing, words));
     let more = words.text("short-more");
     for sentence in by_weight(standing, words) {
         if length(&text) + length(&sentence) + length(&more) + 2 > LONGEST {
@@ -27,6 +26,14 @@ pub fn short_text(standing: &Standing, words: &Words) -> String {
         text = format!("{text} {sentence}");
     }
     text
+}
+
+/// What to do; after a repair, that what was found is older, and to ask.
+fn now(standing: &Standing, words: &Words) -> String {
+    match repaired(standing, words) {
+        Some(repaired) => format!("{repaired} {}", words.text("note-now-repaired")),
+        None => words.text(&format!("short-now-{}", said::urgency_id(standing.urgency.word))),
+    }
 }
 
 /// Everything else the note says, weightiest first: with a rating the strongest reason and what it can lead
@@ -41,7 +48,6 @@ fn by_weight(standing: &Standing, words: &Words) -> Vec<String> {
     }
     sentences.insert(sentences.len().min(1), could);
     sentences.splice(0..0, rest_open(standing, words));
-    sentences.splice(0..0, repaired(standing, words));
     sentences.extend(not_known(standing, words));
     sentences
 }

@@ -342,14 +342,20 @@ fn after_a_repair_the_note_asks_for_none_and_clears_nothing() {
     for word in [Word::Danger, Word::Warning, Word::Caution] {
         let mut standing = rated("movement-at-support", word, "loose-seat");
         standing.repair = Some(RepairStage::TornDown);
-        assert!(!whole(&note(&standing)).contains("repaired since"), "{word:?}");
+        assert!(!whole(&note(&standing)).contains("before the repair"), "{word:?}");
         standing.repair = Some(RepairStage::TurnsFree);
         let note = note(&standing);
         assert!(section(&note, "found").starts_with("This note tells what we found before the repair."));
         assert!(section(&note, "do-now").contains("Do not drive it until we say so."), "{word:?}");
         assert!(!section(&note, "do-now").contains("price"), "{word:?}");
-        assert!(note.short_text.contains("repaired since") && note.short_text.chars().count() <= 480);
+        assert!(note.short_text.contains("before the repair") && !note.short_text.contains("price"));
+        // What was checked after it is told as ever.
+        standing.repair = Some(RepairStage::CheckedAgain);
+        assert!(!whole(&self::note(&standing)).contains("before the repair"), "{word:?}");
     }
+    let mut unrated = opened();
+    unrated.repair = Some(RepairStage::TurnsFree);
+    assert!(note(&unrated).short_text.contains("Do not drive it until we say so."));
 }
 
 #[test]

@@ -107,6 +107,9 @@ pub enum RepairStage {
     TornDown,
     /// Put together again; the ring turns freely.
     TurnsFree,
+    /// Put together again, and something of the car was checked since: what is known is no longer older than
+    /// the repair.
+    CheckedAgain,
 }
 
 impl RepairStage {
@@ -115,12 +118,13 @@ impl RepairStage {
         match self {
             Self::TornDown => "torn-down",
             Self::TurnsFree => "turns-free",
+            Self::CheckedAgain => "checked-again",
         }
     }
 
     /// The stage with this id.
     pub fn from_id(id: &str) -> Option<Self> {
-        [Self::TornDown, Self::TurnsFree].into_iter().find(|stage| stage.id() == id)
+        [Self::TornDown, Self::TurnsFree, Self::CheckedAgain].into_iter().find(|stage| stage.id() == id)
     }
 }
 

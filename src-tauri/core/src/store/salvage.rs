@@ -19,6 +19,10 @@ use crate::model::workshop::Workshop;
 
 /// More lines than any workshop writes; a damaged counter does not make the search endless.
 const MOST_LINES: i64 = 10_000_000;
+/// No line takes fewer bytes: it holds two hashes and two ids.
+const LEAST_LINE_BYTES: u64 = 200;
+/// Lines that cannot be read, as a multiple of those that the file could hold: behind them the search ends.
+const MOST_UNREAD: u64 = 10;
 /// Longest photo file that is taken over, bytes.
 const MOST_PHOTO_BYTES: u64 = 16 * 1024 * 1024;
 
@@ -61,7 +65,9 @@ impl Foreign {
         let connection = Connection::open(&copy).map_err(StoreFault::sql("open"))?;
         connection.pragma_update(None, "trusted_schema", false).map_err(StoreFault::sql("open"))?;
         migrations::check_known(&connection)?;
-        (self.lines, self.unread) = lines(&connection);
+        let bytes = fs::metadata(&copy).map_err(StoreFault::file)?.len();
+        let most_unread = MOST_UNREAD * (1_000 + bytes / LEAST_LINE_BYTES);
+        (self.lines, self.unread) = lines(&connection, most_unread);
         self.connection = Some(connection);
         Ok(())
     }
@@ -171,22 +177,35 @@ impl Drop for Foreign {
 }
 
 /// Where each visit's lines stand, asked one by one, and those that cannot be read.
-fn lines(connection: &Connection) -> (BTreeMap<String, Vec<i64>>, Vec<i64>) {
+fn lines(connection: &Connection, most_unread: u64) -> (BTreeMap<String, Vec<i64>>, Vec<i64>) {
     let counted = |sql: &str| connection.query_row(sql, [], |row| row.get::<_, i64>("last")).ok();
     let last = counted("SELECT seq AS last FROM sqlite_sequence WHERE name = 'entry'")
         .or_else(|| counted("SELECT max(id) AS last FROM entry"))
         .unwrap_or(MOST_LINES);
     let mut found: BTreeMap<String, Vec<i64>> = BTreeMap::new();
     let mut unread = Vec::new();
-    let Ok(mut statement) = connection.prepare("SELECT visit FROM entry WHERE id = ?1") else {
+    let (Ok(mut one), Ok(mut after)) = (
+        connection.prepare("SELECT visit FROM entry WHERE id = ?1"),
+        connection.prepare("SELECT id FROM entry WHERE id > ?1 ORDER BY id LIMIT 1"),
+    ) else {
         return (found, unread);
     };
-    for id in 1..=last.min(MOST_LINES) {
-        match statement.query_row([id], |row| row.get::<_, String>("visit")) {
+    let mut id = 1;
+    while id <= last.min(MOST_LINES) && (unread.len() as u64) < most_unread {
+        let mut next = id + 1;
+        match one.query_row([id], |row| row.get::<_, String>("visit")) {
             Ok(visit) => found.entry(visit).or_default().push(id),
-            Err(rusqlite::Error::QueryReturnedNoRows) => {}
+            // Erased visits leave gaps, and a damaged counter a long one behind the last line.
+            Err(rusqlite::Error::QueryReturnedNoRows) => {
+                match after.query_row([id], |row| row.get::<_, i64>("id")) {
+                    Ok(there) => next = next.max(there),
+                    Err(rusqlite::Error::QueryReturnedNoRows) => break,
+                    Err(_) => {}
+                }
+            }
             Err(_) => unread.push(id),
         }
+        id = next;
     }
     // A visit whose lines are all gone is still known by its card, so that its loss is said.
     if let Ok(mut cards) = connection.prepare("SELECT visit FROM card") {

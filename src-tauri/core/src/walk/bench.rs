@@ -43,6 +43,8 @@ pub struct BenchRecord {
     pub ring: Option<RingStand>,
     /// The ring turned freely, and nothing was cut or read since: that takes it apart again.
     pub turned_free: bool,
+    /// Something of the car was answered or gauged since.
+    pub checked_again: bool,
     /// Notes, oldest first.
     pub notes: Vec<NoteStand>,
     /// Hash of the latest entry of the bench, with the device that wrote it.
@@ -56,11 +58,24 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
         match &entry.body {
             EntryBody::Bench { bench: body, by } => bench.take(body, by, entry.at),
             body if body.is_bench_photo() => {}
+            EntryBody::Answered { .. } => {
+                bench.checked_again |= bench.turned_free;
+                continue;
+            }
             _ => continue,
         }
         bench.latest = Some((entry.hash.clone(), entry.device.clone()));
     }
     bench
+}
+
+/// Whether the ring has turned freely after this, and nothing was cut or read since.
+pub fn turned_free(before: bool, body: &BenchBody) -> bool {
+    match body {
+        BenchBody::RingTurned { turns } => *turns == RingTurn::Free,
+        BenchBody::BoreRead { .. } | BenchBody::PassCut { .. } => false,
+        _ => before,
+    }
 }
 
 /// The gates before heavy parts come off: nothing of the bench is recorded before.
@@ -76,6 +91,12 @@ impl BenchRecord {
 
     fn take(&mut self, body: &BenchBody, by: &str, at: Moment) {
         let by = by.to_owned();
+        self.turned_free = turned_free(self.turned_free, body);
+        self.checked_again = match body {
+            BenchBody::Gauged { .. } => self.checked_again || self.turned_free,
+            BenchBody::RingTurned { .. } => false,
+            _ => self.checked_again && self.turned_free,
+        };
         match body.clone() {
             BenchBody::Gauged { step, gauge } => {
                 self.gauges.insert(step, Recorded { what: *gauge, by, at });
@@ -84,17 +105,14 @@ impl BenchRecord {
                 self.gates.insert(gate, Confirmed { by, at });
             }
             BenchBody::BoreRead { stage, bore } => {
-                self.turned_free = false;
                 self.bores.insert(stage, Recorded { what: *bore, by, at });
             }
             BenchBody::Looked { look } => self.look = look,
             BenchBody::PassCut { number, contact, diameter_mm } => {
-                self.turned_free = false;
                 self.passes.insert(number, PassStand { number, contact, diameter_mm, by, at });
             }
             BenchBody::FitGiven { fit } => self.fit = Some(*fit),
             BenchBody::RingTurned { turns } => {
-                self.turned_free = turns == RingTurn::Free;
                 self.ring = Some(RingStand { turns, by, at });
             }
             BenchBody::Noted { text } => self.notes.push(NoteStand { text, by, at }),

@@ -11,6 +11,8 @@ use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 
+use super::bench::turned_free;
+
 /// What a visit's entries add up to before any rule looks at it.
 #[derive(Debug, Clone, Default)]
 pub struct Record {
@@ -40,8 +42,10 @@ pub struct Record {
     pub waivers: BTreeMap<String, String>,
     /// Latest receipt and when it was signed.
     pub receipt: Option<(Receipt, Moment)>,
-    /// Something was recorded after the receipt.
+    /// Something was recorded after the receipt that the note tells.
     pub after_receipt: bool,
+    /// The ring turned freely, and nothing was cut or read since: the note tells it.
+    pub turned_free: bool,
     /// Latest opinion.
     pub opinion: Option<OpinionStand>,
     /// Latest confirmed outcome, who says so and when.
@@ -97,7 +101,11 @@ fn superseded_answers(entry: &Entry) -> &[String] {
 impl Record {
     fn take(&mut self, entry: &Entry, superseded: bool) {
         let beside = match &entry.body {
-            EntryBody::Bench { bench, .. } => !matches!(bench, BenchBody::Gauged { .. }),
+            EntryBody::Bench { bench, .. } => {
+                let before = self.turned_free;
+                self.turned_free = turned_free(before, bench);
+                before == self.turned_free && !matches!(bench, BenchBody::Gauged { .. })
+            }
             body if body.is_bench_photo() => true,
             body => matches!(body, EntryBody::OpinionGiven { .. } | EntryBody::OutcomeConfirmed { .. }),
         };

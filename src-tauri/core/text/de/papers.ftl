@@ -168,7 +168,7 @@ note-heading-ask = Wen Sie fragen können
 note-found-unrated = Wir haben noch nicht alles von Hand geprüft.
 note-found-suspicion = Es gibt Zeichen, die uns Sorge machen. Klar wird es nur, wenn wir von Hand prüfen.
 note-found-rest-open = Der Rest der Prüfung ist noch offen.
-note-found-repaired = Dieses Blatt sagt, was wir vor der Reparatur gefunden haben. Das Lager ist seither repariert. Fragen Sie uns, bevor Sie fahren.
+note-found-repaired = Hier steht, was wir vor der Reparatur gefunden haben. Danach wurde das Lager repariert. Fragen Sie uns, bevor Sie fahren.
 note-found-more = { $count ->
     [one] Es gibt noch einen Punkt. Die Werkstatt kann ihn Ihnen zeigen.
    *[other] Es gibt noch { $count } Punkte. Die Werkstatt kann sie Ihnen zeigen.

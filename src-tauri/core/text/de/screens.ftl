@@ -39,6 +39,7 @@ ui-steps-settled = { $settled } von { $steps } Schritten geprüft{ $open ->
 }
 ui-repair-torn-down = Nach dem Zerlegen auf der Werkbank
 ui-repair-turns-free = Der Ring drehte sich nach dem Zusammenbau frei
+ui-repair-checked-again = Nach der Reparatur erneut geprüft
 ui-outcome-confirmed = Bestätigt, was es war
 ui-signed = Unterschrieben: { $decision }
 ui-language = Sprache

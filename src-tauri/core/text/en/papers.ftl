@@ -168,7 +168,7 @@ note-heading-ask = Who to ask
 note-found-unrated = We have not done the full check by hand yet.
 note-found-suspicion = Some signs raise a suspicion. Only the check by hand can tell.
 note-found-rest-open = The rest of the check is still open.
-note-found-repaired = This note tells what we found before the repair. The bearing has been repaired since. Ask us before you drive.
+note-found-repaired = This note tells what we found before the repair. The bearing was repaired after that. Ask us before you drive.
 note-found-more = { $count ->
     [one] There is one more point. The workshop can show it to you.
    *[other] There are { $count } more points. The workshop can show them to you.

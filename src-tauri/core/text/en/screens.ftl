@@ -39,6 +39,7 @@ ui-steps-settled = { $settled } of { $steps } steps checked{ $open ->
 }
 ui-repair-torn-down = On the bench after teardown
 ui-repair-turns-free = The ring turned freely after assembly
+ui-repair-checked-again = Checked again after the repair
 ui-outcome-confirmed = Confirmed what it was
 ui-signed = Signed: { $decision }
 ui-language = Language

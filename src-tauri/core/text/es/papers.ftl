@@ -168,7 +168,7 @@ note-heading-ask = A quién preguntar
 note-found-unrated = Aún no hemos hecho toda la prueba a mano.
 note-found-suspicion = Hay señales que nos hacen dudar. Solo la prueba a mano lo puede aclarar.
 note-found-rest-open = El resto de la prueba aún no está hecho.
-note-found-repaired = Esta nota dice lo que encontramos antes de la reparación. El rodamiento ya está reparado. Pregúntenos antes de conducir.
+note-found-repaired = Esta nota dice lo que encontramos antes de la reparación. Después se reparó el rodamiento. Pregúntenos antes de conducir.
 note-found-more = { $count ->
     [one] Hay un punto más. El taller se lo puede enseñar.
    *[other] Hay { $count } puntos más. El taller se los puede enseñar.

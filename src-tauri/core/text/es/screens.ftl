@@ -39,6 +39,7 @@ ui-steps-settled = { $settled } de { $steps } pasos comprobados{ $open ->
 }
 ui-repair-torn-down = En el banco tras el desmontaje
 ui-repair-turns-free = El aro giró libre tras el montaje
+ui-repair-checked-again = Comprobado de nuevo tras la reparación
 ui-outcome-confirmed = Confirmado qué era
 ui-signed = Firmado: { $decision }
 ui-language = Idioma

@@ -168,7 +168,7 @@ note-heading-ask = À qui demander
 note-found-unrated = Nous n’avons pas encore fini le contrôle à la main.
 note-found-suspicion = Des signes nous font douter. Seul le contrôle à la main peut le dire.
 note-found-rest-open = Le reste du contrôle est encore à faire.
-note-found-repaired = Cette note dit ce que nous avons trouvé avant la réparation. Le roulement a été réparé depuis. Demandez-nous avant de rouler.
+note-found-repaired = Cette note dit ce que nous avons trouvé avant la réparation. Le roulement a été réparé ensuite. Demandez-nous avant de rouler.
 note-found-more = { $count ->
     [one] Il y a { $count } point de plus. L’atelier peut vous le montrer.
    *[other] Il y a { $count } points de plus. L’atelier peut vous les montrer.

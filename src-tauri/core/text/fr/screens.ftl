@@ -39,6 +39,7 @@ ui-steps-settled = { $settled } étapes sur { $steps } contrôlées{ $open ->
 }
 ui-repair-torn-down = Sur l’établi après démontage
 ui-repair-turns-free = La bague a tourné librement après remontage
+ui-repair-checked-again = Contrôlé de nouveau après la réparation
 ui-outcome-confirmed = Confirmé : ce que c’était
 ui-signed = Signé : { $decision }
 ui-language = Langue

@@ -24,15 +24,22 @@ pub struct Seen {
 
 /// Whether what a person typed or drew is within what a screen takes.
 fn fits(body: &EntryBody) -> bool {
+    body.by().is_none_or(line_fits) && typed_fits(body)
+}
+
+fn typed_fits(body: &EntryBody) -> bool {
     let within = |text: &str, most: usize| text.chars().count() <= most;
     match body {
         EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } => texts_fit(intake),
         EntryBody::PhotoMarked { marks, .. } => mark::check(marks).is_ok(),
         EntryBody::PhotoWaived { reason, .. } => line_fits(reason),
-        EntryBody::OpinionGiven { reason, .. }
-        | EntryBody::Answered { reason: Some(reason), .. }
+        EntryBody::OpinionGiven { cause, reason, .. } => line_fits(cause) && reason_fits(reason),
+        EntryBody::OutcomeConfirmed { outcome, .. } => outcome.causes.iter().all(|cause| line_fits(cause)),
+        EntryBody::Answered { reason: Some(reason), .. }
         | EntryBody::Withdrawn { reason: Some(reason), .. } => reason_fits(reason),
-        EntryBody::Received { receipt } => line_fits(&receipt.name) && strokes_fit(&receipt.strokes),
+        EntryBody::Received { receipt } => {
+            line_fits(&receipt.name) && line_fits(&receipt.locale) && strokes_fit(&receipt.strokes)
+        }
         EntryBody::Bench { bench: BenchBody::Noted { text }, .. } => within(text, MAX_NOTE),
         EntryBody::Bench { bench: BenchBody::Gauged { gauge, .. }, .. } => {
             gauge.earlier.len() <= earlier::MOST

@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::model::rating::Word;
+use crate::model::standing::RepairStage;
 use crate::words::Words;
 
 use super::super::example::{CAUSES, RULES, choose, likely, opened, rated, unanswer};
@@ -124,9 +125,18 @@ fn every_note(words: &Words) -> Vec<(String, Note)> {
         let mut unrated = opened();
         unrated.sorting.causes = vec![likely(cause, 0.8)];
         notes.push((format!("unrated, {cause}"), build_note(&unrated, &Workshop::default(), words)));
+        unrated.repair = Some(RepairStage::TurnsFree);
+        notes
+            .push((format!("unrated, {cause}, repaired"), build_note(&unrated, &Workshop::default(), words)));
         for (rule, word) in RULES {
             let mut standing = rated(rule, word, cause);
             notes.push((format!("{rule}, {cause}"), build_note(&standing, &Workshop::default(), words)));
+            standing.repair = Some(RepairStage::TurnsFree);
+            notes.push((
+                format!("{rule}, {cause}, repaired"),
+                build_note(&standing, &Workshop::default(), words),
+            ));
+            standing.repair = None;
             unanswer(&mut standing, "misfire-evidence");
             choose(&mut standing, "play-far-end", "unsure");
             if word == Word::Danger {

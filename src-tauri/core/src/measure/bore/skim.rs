@@ -23,8 +23,8 @@ use super::shape::shape;
 const DEEPEST_PASS_MM: f64 = 2.0;
 /// More passes than anybody would take.
 const MOST_PASSES: f64 = 400.0;
-/// The wall allows so many times the passes to allow for: nobody needs to be told where to stop.
-const AMPLE: f64 = 3.0;
+/// The wall allows so many times the passes to allow for, and so many more: nobody needs to be told where to stop.
+const AMPLE: [f64; 2] = [3.0, 20.0];
 /// A datum farther from the bore's centre than this part of the radius is no axis of the bore.
 const DATUM_WITHIN: f64 = 0.25;
 
@@ -238,7 +238,7 @@ impl Plan<'_> {
             [("passes", plan.passes_needed as f64), ("allow", plan.passes_to_allow as f64), ("safe", safe)];
         let id = match plan.verdict {
             // A pass that nobody comes near is no place to stop at.
-            SkimVerdict::Skim if safe >= AMPLE * plan.passes_to_allow as f64 => "skim-verdict-skim-ample",
+            SkimVerdict::Skim if ample(safe, plan.passes_to_allow as f64) => "skim-verdict-skim-ample",
             SkimVerdict::Skim => "skim-verdict-skim",
             SkimVerdict::WallUnknown => "skim-verdict-wall-unknown",
             SkimVerdict::WallUndecided => "skim-verdict-wall-undecided",
@@ -265,4 +265,9 @@ impl Plan<'_> {
         notes.push(note("skim-caution", &[]));
         Ok(notes)
     }
+}
+
+fn ample(safe: f64, allow: f64) -> bool {
+    let [times, more] = AMPLE;
+    safe >= times * allow && safe >= allow + more
 }
