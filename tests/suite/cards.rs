@@ -102,6 +102,9 @@ fn card_says_how_far_the_repair_has_come_and_that_it_is_confirmed() {
     let outcome = json!({ "ask": "confirm-outcome", "visit": visit, "causes": ["loose-seat"], "by": null });
     assert_eq!(code(&steady, outcome), "ok");
     stands(Some(RepairStage::TurnsFree), true);
+    for stage in [RepairStage::TornDown, RepairStage::TurnsFree, RepairStage::CheckedAgain] {
+        assert_eq!(RepairStage::from_id(stage.id()), Some(stage), "a card is read as it was written");
+    }
 }
 
 /// A card that was written before these were counted is derived anew when it is listed.

@@ -129,6 +129,12 @@ export function photoUrl(sha256: string, size: 'thumb' | 'full'): string {
   return `/photo/${sha256}/${size}?key=${encodeURIComponent(key())}`;
 }
 
+/** What to show of a caught problem. */
+export function failureOf(problem: unknown): Failure {
+  if (problem instanceof Refusal) return problem.failure;
+  return { code: 'screen', message: '', help: '' };
+}
+
 /** Whether a caught value is a refusal with this code. */
 export function hasCode(problem: unknown, code: string): boolean {
   return problem instanceof Refusal && problem.failure.code === code;

@@ -1,10 +1,11 @@
 // What the screens share: the answer to `home`, the theme, and the visit that is open. Everything here
 // is a copy of what the core last said; nothing is worked out.
 
-import { ask, Refusal } from './client.ts';
+import { ask, failureOf } from './client.ts';
 import { go, type Place } from './router.ts';
 import { look as shown, named, setTheme, setThumb, THEMES, THUMBS, type Theme, type Thumb } from './look.svelte.ts';
 import { chooseLocale, locale } from './text.svelte.ts';
+import { Turns } from './turns.svelte.ts';
 import { takeUnits } from './units.svelte.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Home } from './types/Home.ts';
@@ -42,16 +43,9 @@ class Shop {
   problem = $state.raw<Failure | null>(null);
 }
 
-class Open {
+class Open extends Turns {
   standing = $state.raw<Standing | null>(null);
-  problem = $state.raw<Failure | null>(null);
-  /** A request is taking so long that it shows. */
-  busy = $state(false);
 }
-
-/** A request that is back within so many milliseconds is not shown as on its way: that would only flicker. */
-const SOON = 100;
-let sending = false;
 
 export const shop = new Shop();
 
@@ -113,22 +107,10 @@ export async function look(visit: string): Promise<void> {
  * Sends one request about a visit and shows what the core makes of it. True if it was taken; if not,
  * `open.problem` says why. A second request while one is on its way is dropped: gloves tap twice.
  */
-export async function act(request: VisitRequest): Promise<boolean> {
-  if (sending) return false;
-  sending = true;
-  const late = setTimeout(() => (open.busy = true), SOON);
-  open.problem = null;
-  try {
+export function act(request: VisitRequest): Promise<boolean> {
+  return open.take(async () => {
     open.standing = await ask(request);
-    return true;
-  } catch (problem) {
-    open.problem = failureOf(problem);
-    return false;
-  } finally {
-    clearTimeout(late);
-    sending = false;
-    open.busy = false;
-  }
+  });
 }
 
 /** The place where a visit's walk goes on. */
@@ -152,12 +134,6 @@ export function placeOf(standing: Standing): Place {
 /** Goes on with the walk. */
 export function goOn(standing: Standing): void {
   go(placeOf(standing));
-}
-
-/** What to show of a caught problem. */
-export function failureOf(problem: unknown): Failure {
-  if (problem instanceof Refusal) return problem.failure;
-  return { code: 'screen', message: '', help: '' };
 }
 
 async function takeHome(home: Home): Promise<void> {

@@ -102,7 +102,7 @@ fn gauged_of(bench: &BenchRecord) -> Result<Vec<GaugeStand>, Refusal> {
 
 /// None before every gate of the teardown is confirmed: nothing else of the bench is recorded before.
 fn repair(bench: &BenchRecord) -> Option<RepairStage> {
-    if bench.gates.is_empty() || !BenchTables::shipped().is_ok_and(|tables| bench.is_open(TEARDOWN, tables)) {
+    if !BenchTables::shipped().is_ok_and(|tables| bench.is_open(TEARDOWN, tables)) {
         return None;
     }
     Some(match (bench.turned_free, bench.checked_again) {

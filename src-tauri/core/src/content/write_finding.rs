@@ -1,7 +1,7 @@
 //! Fills the service writer's finding from where a visit stands. Its tables are in `finding_lines`.
 
 use crate::model::rating::Word;
-use crate::model::standing::{CauseGroup, RepairStage, Standing};
+use crate::model::standing::{CauseGroup, Standing};
 use crate::model::verdict::BenchVerdict;
 use crate::model::workshop::Workshop;
 use crate::words::Words;
@@ -60,7 +60,7 @@ pub fn build_finding(
 fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let urgency = &standing.urgency;
     let mut sentences = vec![words.text(&format!("finding-sum-{}", said::urgency_id(urgency.word)))];
-    if standing.repair == Some(RepairStage::TurnsFree) {
+    if standing.older_than_repair() {
         sentences.push(words.text("finding-sum-repaired"));
     }
     if let Some(reason) = urgency.reasons.first() {
@@ -104,7 +104,7 @@ fn sorted(standing: &Standing, words: &Words) -> String {
 /// What to do next, first thing first: with a rating what it asks for, without one the check itself; after a
 /// repair the check that it took.
 fn next(standing: &Standing, words: &Words) -> Vec<String> {
-    if standing.repair == Some(RepairStage::TurnsFree) {
+    if standing.older_than_repair() {
         return vec![words.text("finding-next-repaired")];
     }
     let word = said::urgency_id(standing.urgency.word);

@@ -2,7 +2,7 @@
 
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::{CauseGroup, RepairStage, Standing, StepStand, Support};
+use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
@@ -83,7 +83,7 @@ pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
 
 fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {
     let word = said::urgency_id(standing.urgency.word);
-    let now = if repaired(standing, words).is_some() { "repaired" } else { word };
+    let now = if standing.older_than_repair() { "repaired" } else { word };
     let parts = [
         ("found", found_on_page(standing, words)),
         ("means", means(standing, words)),
@@ -110,7 +110,7 @@ pub fn rest_open(standing: &Standing, words: &Words) -> Option<String> {
 
 /// That the bearing was repaired after the check: what the note says to do is older than that.
 pub fn repaired(standing: &Standing, words: &Words) -> Option<String> {
-    (standing.repair == Some(RepairStage::TurnsFree)).then(|| words.text("note-found-repaired"))
+    standing.older_than_repair().then(|| words.text("note-found-repaired"))
 }
 
 fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {

@@ -186,28 +186,6 @@ impl EntryBody {
         matches!(self, Self::PhotoKept { step, .. } | Self::PhotoMarked { step, .. } if is_photo_place(step))
     }
 
-    /// Who wrote it, as they are named; nobody of the workshop receives a note.
-    pub fn by(&self) -> Option<&str> {
-        match self {
-            Self::Opened { by, .. }
-            | Self::Amended { by, .. }
-            | Self::OrderChosen { by, .. }
-            | Self::GateConfirmed { by, .. }
-            | Self::PartLeft { by, .. }
-            | Self::Answered { by, .. }
-            | Self::PhotoKept { by, .. }
-            | Self::PhotoMarked { by, .. }
-            | Self::PhotosPaired { by, .. }
-            | Self::PhotoWaived { by, .. }
-            | Self::Withdrawn { by, .. }
-            | Self::Arranged { by, .. }
-            | Self::OpinionGiven { by, .. }
-            | Self::OutcomeConfirmed { by, .. }
-            | Self::Bench { by, .. } => Some(by),
-            Self::Received { .. } => None,
-        }
-    }
-
     /// The photo this entry names, if it names one: what has to travel with the ledger.
     pub fn photo(&self) -> Option<&PhotoRef> {
         if let Self::PhotoKept { photo, .. } = self { Some(photo) } else { None }

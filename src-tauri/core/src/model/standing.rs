@@ -98,6 +98,13 @@ pub enum VinHint {
     NotAVin,
 }
 
+impl Standing {
+    /// The bearing was repaired, and nothing of the car was checked since: what is known is older than the repair.
+    pub fn older_than_repair(&self) -> bool {
+        self.repair == Some(RepairStage::TurnsFree)
+    }
+}
+
 /// How far a repair has come, by what the bench recorded.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

@@ -3,6 +3,8 @@
 use std::collections::BTreeSet;
 use std::io::Read;
 
+use serde::Deserialize;
+
 use super::super::bench::MAX_NOTE;
 use super::super::decide::{line_fits, reason_fits, strokes_fit, texts_fit};
 use super::super::earlier;
@@ -22,12 +24,14 @@ pub struct Seen {
     carried: BTreeSet<String>,
 }
 
-/// Whether what a person typed or drew is within what a screen takes.
-fn fits(body: &EntryBody) -> bool {
-    body.by().is_none_or(line_fits) && typed_fits(body)
+/// What nearly every entry has: who wrote it.
+#[derive(Deserialize)]
+struct Written {
+    by: Option<String>,
 }
 
-fn typed_fits(body: &EntryBody) -> bool {
+/// Whether what a person typed or drew is within what a screen takes.
+fn fits(body: &EntryBody) -> bool {
     let within = |text: &str, most: usize| text.chars().count() <= most;
     match body {
         EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } => texts_fit(intake),
@@ -64,7 +68,8 @@ impl Seen {
             // What cannot be read is refused with its chain, under a name that says why.
             let Ok(body) = serde_json::from_str::<EntryBody>(&line.body) else { continue };
             self.named.extend(body.photo().map(|photo| photo.sha256.clone()));
-            if !fits(&body) {
+            let by = serde_json::from_str::<Written>(&line.body).ok().and_then(|written| written.by);
+            if !fits(&body) || by.is_some_and(|by| !line_fits(&by)) {
                 return Err(HandoverFault::TooLarge { part: name.to_owned() });
             }
         }
