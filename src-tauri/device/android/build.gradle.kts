@@ -1,4 +1,4 @@
-// The Android half of the device plugin. Never compiled where it was written: see DEVELOPERS.md.
+// The Android half of the device plugin. Never compiled where it was written: see src-tauri/gen/README.md.
 import org.jetbrains.kotlin.gradle.dsl.JvmTarget
 
 plugins {

@@ -1,5 +1,5 @@
 // swift-tools-version:5.5
-// The iOS half of the device plugin. Never compiled where it was written: see DEVELOPERS.md.
+// The iOS half of the device plugin. Never compiled where it was written: see src-tauri/gen/README.md.
 import PackageDescription
 
 let package = Package(

@@ -1,5 +1,5 @@
 // What only iOS can do for the screens. Each command does one thing and decides nothing.
-// Never compiled where it was written: see DEVELOPERS.md.
+// Never compiled where it was written: see src-tauri/gen/README.md.
 import AudioToolbox
 import SwiftRs
 import Tauri

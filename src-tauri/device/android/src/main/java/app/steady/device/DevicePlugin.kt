@@ -1,5 +1,5 @@
 // What only Android can do for the screens. Each command does one thing and decides nothing.
-// Never compiled where it was written: see DEVELOPERS.md.
+// Never compiled where it was written: see src-tauri/gen/README.md.
 package app.steady.device
 
 import android.app.Activity

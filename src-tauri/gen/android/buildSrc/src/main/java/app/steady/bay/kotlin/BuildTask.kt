@@ -30,7 +30,7 @@ abstract class BuildTask : DefaultTask() {
         execOperations.exec {
             workingDir(File(projectDir, rootDirRel))
             executable("npx")
-            // The version that DEVELOPERS.md names.
+            // The version that src-tauri/gen/README.md names.
             args("--yes", "--package", "@tauri-apps/cli@2.12.5", "tauri", "android", "android-studio-script")
             if (logger.isEnabled(LogLevel.DEBUG)) {
                 args("-vv")
