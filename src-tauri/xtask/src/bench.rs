@@ -1,9 +1,11 @@
-//! `cargo xtask bench`: the measurements. They are no tests and never fail for being slow.
+//! `cargo xtask bench`: the measurements, written into `tests/bench/RESULTS.md`. They are no tests and never fail for
+//! being slow.
 
-use crate::{Outcome, screens, start};
+use crate::{Outcome, results, screens, start};
 
 /// Runs the command.
 pub fn run() -> Outcome<()> {
-    start::to_the_end(&mut start::cargo(&["bench", "--workspace", "--bench", "bench"]))?;
-    screens::speed()
+    let mut figures = start::kept(&mut start::cargo(&["bench", "--workspace", "--bench", "bench"]))?;
+    figures.extend(screens::speed()?);
+    results::write("tests/bench/RESULTS.md", &figures)
 }

@@ -11,6 +11,7 @@ mod icons;
 mod node;
 mod papers;
 mod phones;
+mod results;
 mod rooms;
 mod run;
 mod say;
@@ -33,7 +34,7 @@ cargo xtask test [STAGE...]
 cargo xtask test --reference
     Compares with general-purpose libraries from PyPI (needs Python 3.11 or later).
 cargo xtask bench
-    Measures.
+    Measures, and writes the figures into tests/bench/RESULTS.md.
 cargo xtask papers
     Prints finding and note of every demo visit in every language into target/papers, and checks them.
 cargo xtask screens [--renew]

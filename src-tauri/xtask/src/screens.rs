@@ -16,11 +16,11 @@ pub fn run(words: &[&str]) -> Outcome<()> {
     start::to_the_end(&mut command)
 }
 
-/// Measures the screens in a browser with its processor slowed, against a release build.
-pub fn speed() -> Outcome<()> {
+/// Measures the screens in a browser with its processor slowed, against a release build; gives back what it printed.
+pub fn speed() -> Outcome<Vec<String>> {
     built(&["--release"])?;
     let program = rooms::top().join("target/release").join(format!("steady{}", std::env::consts::EXE_SUFFIX));
-    start::to_the_end(start::program("node", &["tests/browser/speed.mjs"]).env("STEADY_DESK", program))
+    start::kept(start::program("node", &["tests/browser/speed.mjs"]).env("STEADY_DESK", program))
 }
 
 fn built(profile: &[&str]) -> Outcome<()> {

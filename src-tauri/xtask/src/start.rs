@@ -27,13 +27,24 @@ pub fn to_the_end(command: &mut Command) -> Outcome<()> {
 
 /// Runs a test runner to the end and counts its tests.
 pub fn counted(command: &mut Command, tally: &mut Tally) -> Outcome<()> {
+    by_line(command, |line| tally.read(line))
+}
+
+/// Runs to the end; gives back the lines that were printed, all of them passed on too.
+pub fn kept(command: &mut Command) -> Outcome<Vec<String>> {
+    let mut lines = Vec::new();
+    by_line(command, |line| lines.push(line.to_owned()))?;
+    Ok(lines)
+}
+
+fn by_line(command: &mut Command, mut read: impl FnMut(&str)) -> Outcome<()> {
     say::step(&shown(command));
     let mut child = command.stdout(Stdio::piped()).spawn().map_err(|error| unstartable(command, &error))?;
     if let Some(output) = child.stdout.take() {
         for line in BufReader::new(output).split(b'\n') {
             let line = line.map_err(|error| format!("{}: {error}", shown(command)))?;
             let line = String::from_utf8_lossy(&line);
-            tally.read(&line);
+            read(&line);
             say::line(&line);
         }
     }
