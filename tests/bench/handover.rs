@@ -11,6 +11,8 @@ use steady_core::app::handover::Wanted;
 use steady_core::model::entry::{Entry, EntryBody, PhotoRef};
 use steady_core::model::time::Moment;
 use steady_core::photos::intake::take_in;
+use steady_core::signing::key::DeviceKey;
+use steady_core::signing::line::Writer;
 use steady_core::store::cards::CardRow;
 use steady_core::store::ledger::next_entry;
 use steady_core::store::open::Store;
@@ -85,12 +87,13 @@ fn fill(data: &Path) {
     let mut store: Store = steady_core::store::open::open(data, Moment(0)).unwrap().store;
     let photo = take_in(&camera_picture(1)).unwrap();
     let coded = photo.full.len() - 60_000;
+    let writer = Writer::of(DeviceKey::from_seed(&[7; 32]));
     for number in 0..VISITS {
         let visit = format!("0191d2f0-0000-7000-8000-{number:012}");
         let by = || "Kim Marsh".to_owned();
         let mut entries: Vec<Entry> = Vec::new();
         let mut add = |body: EntryBody| {
-            let entry = next_entry(&entries, &visit, "0191d2f0-0000-7000-8000-00000000000d", Moment(1), body);
+            let entry = next_entry(&entries, &visit, &writer, Moment(1), body);
             entries.push(entry);
         };
         add(EntryBody::Opened { intake: intake(number), knowledge: "1".to_owned(), by: by() });

@@ -87,7 +87,7 @@ def read(path):
 def faults_of(parts):
     try:
         manifest = json.loads(parts["manifest.json"])
-        key = nacl.signing.VerifyKey(bytes.fromhex(manifest["key"]))
+        key = nacl.signing.VerifyKey(bytes.fromhex(manifest["device"]))
         key.verify(parts["manifest.json"], parts["manifest.sig"])
     except (nacl.exceptions.BadSignatureError, ValueError, KeyError) as fault:
         return [f"signature: {type(fault).__name__}"]
@@ -105,7 +105,7 @@ def faults_of(parts):
 
 
 def chain_holds(data):
-    """Each line's hash over its fields, a line each, and the hash of the line before it by the same device."""
+    """Each line's hash over its fields and the hash of the line before it, and its device's signature over the hash."""
     before = {}
     for line in map(json.loads, data.decode("utf-8").splitlines()):
         seq, prev = before.get(line["device"], (0, "0" * 64))
@@ -113,6 +113,11 @@ def chain_holds(data):
         text = "\n".join(["steady entry 1", *map(str, fields)])
         right = hashlib.sha256(text.encode("utf-8")).hexdigest()
         if (line["seq"], line["prev"], line["hash"]) != (seq + 1, prev, right):
+            return False
+        try:
+            key = nacl.signing.VerifyKey(bytes.fromhex(line["device"]))
+            key.verify(f"steady line 1\n{right}".encode("ascii"), bytes.fromhex(line["signature"]))
+        except (nacl.exceptions.BadSignatureError, ValueError, KeyError):
             return False
         json.loads(line["body"])
         before[line["device"]] = (line["seq"], line["hash"])

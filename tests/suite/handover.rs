@@ -31,7 +31,7 @@ fn imported(steady: &Steady, file: &[u8]) -> Imported {
     steady.import(&mut &*file).unwrap()
 }
 
-fn rigid(steady: &Steady, plate: &str) -> String {
+pub fn rigid(steady: &Steady, plate: &str) -> String {
     let intake = json!({ "vehicle": { "layout": "rigid-engine-speed", "plate": plate } });
     let standing = ask(steady, json!({ "ask": "open", "intake": intake }));
     for gate in &standing.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
@@ -162,8 +162,6 @@ fn entries_read_after_what_their_writer_saw() {
 fn chains_of_one_name_that_differ_are_refused() {
     let (folder, here) = scratch();
     let visit = rigid(&here, "TR 4417");
-    // The key is made at first need, and copied with the folder.
-    exported(&here, &[&visit]);
     drop(here);
     let twin = tempfile::tempdir().unwrap();
     std::fs::create_dir(twin.path().join("photos")).unwrap();
@@ -175,23 +173,6 @@ fn chains_of_one_name_that_differ_are_refused() {
     assert_eq!(failure.code, "handover-forked");
     assert!(failure.message.contains(&visit), "{}", failure.message);
     assert_eq!(ask(&twin, json!({ "ask": "look", "visit": visit })), before);
-}
-
-#[test]
-fn a_device_is_known_by_the_key_of_its_first_file() {
-    let ((folder, here), (_b, there)) = (scratch(), scratch());
-    let visit = rigid(&here, "TR 4417");
-    imported(&there, &exported(&here, &[&visit]));
-    drop(here);
-    let database = rusqlite::Connection::open(folder.path().join("steady.db")).unwrap();
-    let other = "0".repeat(63) + "7";
-    database.execute("UPDATE setting SET value = ?1 WHERE name = 'key'", [other]).unwrap();
-    drop(database);
-    let here = open(folder.path()).unwrap();
-    ask(&here, answer(&visit, "felt"));
-    let failure = there.import(&mut &*exported(&here, &[&visit])).unwrap_err();
-    assert_eq!(failure.code, "handover-other-key");
-    assert_eq!(ask(&there, json!({ "ask": "look", "visit": visit })).urgency.word, None);
 }
 
 #[test]

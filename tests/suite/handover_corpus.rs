@@ -7,7 +7,9 @@ use serde_json::{Value, json};
 
 use crate::bench_tools::scratch;
 use crate::handover::exported;
-use crate::handover_files::{Entry, STRANGER, entries, hex, ledger, line, sealed, sha256, small_visit, zip};
+use crate::handover_files::{
+    Entry, entries, hex, ledger, line, sealed, sha256, signed, small_visit, stranger, zip,
+};
 
 /// What each file is, its bytes, and the code it must be refused under.
 pub type Corpus = Vec<(String, Vec<u8>, &'static str)>;
@@ -34,9 +36,9 @@ fn opened() -> String {
 /// A ledger that opens a visit and goes on with these bodies.
 fn strangers_ledger(bodies: &[Value]) -> (String, Vec<u8>) {
     let mut prev = "0".repeat(64);
-    let mut lines = vec![line(VISIT, STRANGER, 1, &mut prev, &opened())];
+    let mut lines = vec![line(VISIT, &stranger(), 1, &mut prev, &opened())];
     for (seq, body) in (2..).zip(bodies) {
-        lines.push(line(VISIT, STRANGER, seq, &mut prev, &body.to_string()));
+        lines.push(line(VISIT, &stranger(), seq, &mut prev, &body.to_string()));
     }
     ledger(VISIT, &lines)
 }
@@ -99,16 +101,22 @@ fn manifests_gone_wrong() -> Corpus {
     };
     for (what, pointer, value, code) in [
         ("another format", "/format", json!("other"), "handover-unknown"),
-        ("a later version", "/version", json!(2), "handover-newer"),
+        ("a later version", "/version", json!(3), "handover-newer"),
+        ("the version without signatures", "/version", json!(1), "handover-before-signatures"),
         ("the last version there can be", "/version", json!(u32::MAX), "handover-newer"),
         ("version 0", "/version", json!(0), "handover-unknown"),
         ("a version beyond numbers", "/version", json!(1e300), "handover-unknown"),
         ("no device", "/device", json!(""), "handover-unknown"),
         ("a device that is a path", "/device", json!("../../x"), "handover-unknown"),
-        ("no key", "/key", json!(""), "handover-signature"),
-        ("a weak key", "/key", json!(format!("01{}", "00".repeat(31))), "handover-signature"),
-        ("a key off the curve", "/key", json!("f".repeat(64)), "handover-signature"),
-        ("another key", "/key", json!(hex(&[9; 32])), "handover-signature"),
+        ("a weak key", "/device", json!(format!("01{}", "00".repeat(31))), "handover-unknown"),
+        ("a key that nobody made", "/device", json!("f".repeat(64)), "handover-signature"),
+        ("another key", "/device", json!(hex(&[9; 32])), "handover-signature"),
+        (
+            "a device of before signatures",
+            "/device",
+            json!("0191d2f0-0000-7000-8000-00000000000a"),
+            "handover-unknown",
+        ),
         ("parts that are no list", "/parts", json!(7), "handover-unknown"),
         ("a part without end", "/parts/0/bytes", json!(u64::MAX), "handover-too-large"),
         ("a part of 16 MiB and one", "/parts/0/bytes", json!(16 * 1024 * 1024 + 1), "handover-too-large"),
@@ -151,7 +159,11 @@ fn ledgers_gone_wrong() -> Corpus {
         ("no JSON", "not JSON\n".to_owned(), "handover-chain"),
         ("a line without its end", text.trim_end().to_owned(), "handover-chain"),
         ("a line twice", text.repeat(2), "handover-chain"),
-        ("a line of another visit", text.replace(VISIT, STRANGER), "handover-chain"),
+        (
+            "a line of another visit",
+            text.replace(VISIT, "0191d2f0-0000-7000-8000-00000000000a"),
+            "handover-chain",
+        ),
         ("a line that starts at 2", text.replace("\"seq\":1", "\"seq\":2"), "handover-chain"),
         ("a line with another time", text.replace("\"at\":1", "\"at\":2"), "handover-chain"),
         ("a line with a field more", text.replace("\"seq\":1", "\"more\":1,\"seq\":1"), "handover-chain"),
@@ -217,7 +229,7 @@ fn ledgers_gone_wrong() -> Corpus {
         ledgers(what, strangers_ledger(&[marked]), "handover-too-large");
     }
     let mut prev = "0".repeat(64);
-    let forged = line(VISIT, STRANGER, 1, &mut prev, &opened());
+    let forged = line(VISIT, &stranger(), 1, &mut prev, &opened());
     for (field, value) in [
         ("device", json!("")),
         ("device", json!("a\nb")),
@@ -231,11 +243,11 @@ fn ledgers_gone_wrong() -> Corpus {
         ledgers(&format!("a line with another {field}"), ledger(VISIT, &[line]), "handover-chain");
     }
     for (what, at) in [("before 1970", -1_i64), ("after the year 9999", 253_402_300_800_000)] {
-        let body = opened();
+        let (body, device) = (opened(), stranger());
         let zero = "0".repeat(64);
-        let hash = sha256(format!("steady entry 1\n{VISIT}\n{STRANGER}\n1\n{at}\n{zero}\n{body}").as_bytes());
-        let line = json!({ "visit": VISIT, "device": STRANGER, "seq": 1, "at": at, "prev": zero, "hash": hash, "body": body });
-        ledgers(&format!("a line {what}"), ledger(VISIT, &[line]), "handover-chain");
+        let hash = sha256(format!("steady entry 1\n{VISIT}\n{device}\n1\n{at}\n{zero}\n{body}").as_bytes());
+        let line = json!({ "visit": VISIT, "device": device, "seq": 1, "at": at, "prev": zero, "hash": hash, "body": body });
+        ledgers(&format!("a line {what}"), ledger(VISIT, &[signed(line)]), "handover-chain");
     }
     found
 }

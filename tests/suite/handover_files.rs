@@ -6,7 +6,7 @@
 use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
 use steady_core::app::Steady;
-use steady_core::handover::key::DeviceKey;
+use steady_core::signing::key::DeviceKey;
 
 use crate::bench_tools::{ask, code};
 
@@ -99,12 +99,14 @@ pub fn sha256(bytes: &[u8]) -> String {
     hex(&Sha256::digest(bytes))
 }
 
-/// A device that nobody has met.
-pub const STRANGER: &str = "0191d2f0-0000-7000-8000-00000000000a";
-
 /// A stranger's key.
 pub fn key() -> DeviceKey {
     DeviceKey::from_seed(&[7; 32])
+}
+
+/// A device that nobody has met.
+pub fn stranger() -> String {
+    key().public().hex()
 }
 
 /// Manifest, signature and parts of a stranger's file, signed after `change` had its way.
@@ -113,8 +115,8 @@ pub fn sealed(parts: &[(String, Vec<u8>)], change: impl FnOnce(&mut Value)) -> V
         .iter()
         .map(|(name, bytes)| json!({ "name": name, "bytes": bytes.len(), "sha256": sha256(bytes) }));
     let mut manifest = json!({
-        "format": "steady handover", "version": 1, "made_by": "0.1.0", "at": 1_795_599_000_000_i64,
-        "device": STRANGER, "key": key().public(), "missing": [], "parts": listed.collect::<Vec<_>>(),
+        "format": "steady handover", "version": 2, "made_by": "0.1.0", "at": 1_795_599_000_000_i64,
+        "device": stranger(), "missing": [], "parts": listed.collect::<Vec<_>>(),
     });
     change(&mut manifest);
     let text = manifest.to_string().into_bytes();
@@ -124,12 +126,21 @@ pub fn sealed(parts: &[(String, Vec<u8>)], change: impl FnOnce(&mut Value)) -> V
     entries
 }
 
-/// A ledger line of a stranger's, hashed as the ledger does it; the last hash goes in and out by `prev`.
+/// A ledger line that a stranger wrote, hashed as the ledger does it, and signed with the stranger's key if its device
+/// signs: rightly in the stranger's own name, forged in any other. The last hash goes in and out by `prev`.
 pub fn line(visit: &str, device: &str, seq: u64, prev: &mut String, body: &str) -> Value {
     let at = 1_795_599_000_000_i64 + i64::try_from(seq).unwrap();
     let hash = sha256(format!("steady entry 1\n{visit}\n{device}\n{seq}\n{at}\n{prev}\n{body}").as_bytes());
     let before = std::mem::replace(prev, hash.clone());
-    json!({ "visit": visit, "device": device, "seq": seq, "at": at, "prev": before, "hash": hash, "body": body })
+    let line = json!({ "visit": visit, "device": device, "seq": seq, "at": at, "prev": before, "hash": hash, "body": body });
+    if device.len() == 64 { signed(line) } else { line }
+}
+
+/// A line with the stranger's signature over its hash.
+pub fn signed(mut line: Value) -> Value {
+    let message = format!("steady line 1\n{}", line["hash"].as_str().unwrap());
+    line["signature"] = json!(hex(&key().sign(message.as_bytes())));
+    line
 }
 
 /// A ledger's part of these lines.

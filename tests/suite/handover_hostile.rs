@@ -8,7 +8,7 @@ use steady_core::app::handover::verify;
 
 use crate::bench_tools::{ask, code, scratch};
 use crate::handover_corpus::{VISIT, corpus, honest, strangers_parts};
-use crate::handover_files::{STRANGER, entries, key, sealed, small_visit, zip};
+use crate::handover_files::{entries, key, sealed, small_visit, stranger, zip};
 
 /// The code a file is refused under; `ok` if it is not.
 fn verdict(file: &[u8]) -> String {
@@ -166,7 +166,7 @@ fn strangers_file_is_read_as_written_down_here() {
     let (_folder, steady) = scratch();
     let file = zip(&sealed(&strangers_parts(), |_| {}));
     let told = verify(&mut &*file).unwrap();
-    assert_eq!((told.device.as_str(), told.key, told.entries), (STRANGER, key().public(), 1));
+    assert_eq!((told.device, told.code, told.entries), (stranger(), key().public().code(), 1));
     assert_eq!(steady.import(&mut &*file).unwrap().taken, [VISIT]);
     assert_eq!(zip(&entries(&file)), file);
 }

@@ -95,6 +95,8 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
     use steady_core::model::answer::AnswerValue;
     use steady_core::model::entry::EntryBody;
     use steady_core::model::time::Moment;
+    use steady_core::signing::key::DeviceKey;
+    use steady_core::signing::line::Writer;
     use steady_core::store::ledger::next_entry;
     let (folder, steady) = scratch();
     let standing =
@@ -118,13 +120,15 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
         supersedes: Vec::new(),
         by: "Robin Vale".to_owned(),
     };
-    let entry = next_entry(&[], &standing.visit, "other-device", Moment(1), body);
+    let other = Writer::of(DeviceKey::from_seed(&[7; 32]));
+    let entry = next_entry(&[], &standing.visit, &other, Moment(1), body);
     let database = Connection::open(folder.path().join("steady.db")).unwrap();
     let body = serde_json::to_string(&entry.body).unwrap();
     database
         .execute(
-            "INSERT INTO entry (visit, device, seq, at, prev, hash, body) VALUES (?1, ?2, 1, 1, ?3, ?4, ?5)",
-            rusqlite::params![entry.visit, entry.device, entry.prev, entry.hash, body],
+            "INSERT INTO entry (visit, device, seq, at, prev, hash, signature, body)
+             VALUES (?1, ?2, 1, 1, ?3, ?4, ?5, ?6)",
+            rusqlite::params![entry.visit, entry.device, entry.prev, entry.hash, entry.signature, body],
         )
         .unwrap();
     drop(database);

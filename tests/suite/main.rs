@@ -52,6 +52,7 @@ mod picture_hostile;
 mod practice;
 mod published;
 mod qr;
+mod signatures;
 mod sorting;
 mod tidy;
 mod verdict;

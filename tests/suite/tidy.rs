@@ -46,14 +46,15 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("outcomes", &["model", "trade"]),
     ("words", &["model"]),
     ("content", &["model", "words"]),
-    ("store", &["model"]),
+    ("signing", &[]),
+    ("store", &["model", "signing"]),
     ("photos", &["model"]),
-    ("handover", &["model"]),
+    ("handover", &["model", "signing"]),
     (
         "app",
         &[
             "model", "trade", "walk", "sorting", "urgency", "measure", "outcomes", "words", "content",
-            "store", "photos", "handover",
+            "signing", "store", "photos", "handover",
         ],
     ),
 ];

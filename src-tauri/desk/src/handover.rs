@@ -124,8 +124,7 @@ fn salvaged(done: &Salvaged) -> Said {
 fn verified(told: &Verified) -> Said {
     let mut lines = vec![
         "Whole and unchanged since it was signed.".to_owned(),
-        format!("Made {} with Steady {} on device {}", told.at, told.made_by, told.device),
-        format!("Key {}", told.key),
+        format!("Made {} with Steady {} on the device with the code {}", told.at, told.made_by, told.code),
     ];
     lines.extend(told.visits.iter().map(|visit| format!("Visit {visit}")));
     lines.push(format!("{} entries, {} photos, {} papers.", told.entries, told.photos, told.papers));

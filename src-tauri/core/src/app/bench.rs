@@ -172,7 +172,7 @@ fn read(inner: &mut Inner, visit: &str) -> Result<BenchRecord, Fault> {
 }
 
 fn latest(inner: &mut Inner, visit: &str) -> Result<Option<String>, Fault> {
-    Ok(latest_of(&read(inner, visit)?, &inner.device))
+    Ok(latest_of(&read(inner, visit)?, &inner.writer.device))
 }
 
 /// Hash of the bench's latest entry, if this device wrote it.
@@ -237,7 +237,7 @@ fn typed_mm(text: String) -> Result<f64, measure::bore::fault::BoreFault> {
 pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<BenchStand, Fault> {
     let words = &inner.words(locale)?;
     let standing = inner.standing(visit)?;
-    let device = inner.device.clone();
+    let device = inner.writer.device.clone();
     let entries = &inner.chain(visit)?.entries;
     let record = record::read(entries);
     let bench = walk_bench::read(entries, &record);

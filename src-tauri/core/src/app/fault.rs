@@ -213,6 +213,7 @@ fn store_code(fault: &StoreFault) -> &'static str {
         StoreFault::UploadOrder => "upload-out-of-order",
         StoreFault::UploadUnknown => "upload-unknown",
         StoreFault::UploadTooLarge => "photo-too-large",
+        StoreFault::KeyUnreadable => "key-unreadable",
         StoreFault::NotABackup => "backup-folder",
         StoreFault::File(_) | StoreFault::Sql { .. } => "storage-failed",
     }

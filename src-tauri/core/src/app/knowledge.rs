@@ -63,7 +63,7 @@ pub(super) fn as_sorted(inner: &mut Inner, visit: &str, version: Option<&str>) -
         id: visit,
         entries: &chain.entries,
         broken_at: chain.broken_at,
-        device: &inner.device,
+        device: &inner.writer.device,
     };
     let standing = derive::standing(&trade, visit, &DrawnFor::default())?;
     if standing.knowledge == version { Ok(Response::Visit(Box::new(standing))) } else { Err(not_kept()) }

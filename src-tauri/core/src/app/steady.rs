@@ -14,6 +14,8 @@ use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::model::workshop::Workshop;
 use crate::photos::intake::take_in;
+use crate::signing::key::DeviceKey;
+use crate::signing::line::Writer;
 use crate::store::ledger::{Chain, hex, next_entry};
 use crate::store::open::{Store, open};
 use crate::store::photo_files::PhotoSize;
@@ -58,7 +60,8 @@ pub(super) struct Inner {
     clock: fn() -> Moment,
     /// How far a replayed case lies back; nought but while one of its requests is at work.
     days_ago: u16,
-    pub(super) device: String,
+    /// The device that writes here.
+    pub(super) writer: Writer,
     pub(super) notices: Vec<HomeNotice>,
     /// The workshop's own particulars, as they are on disk.
     pub(super) workshop: Workshop,
@@ -175,14 +178,14 @@ impl Inner {
             id: "database-set-aside".to_owned(),
             detail: folder.display().to_string(),
         }));
-        let device = device(&mut opened.store)?;
+        let writer = opened.store.writer(now, fresh_key)?;
         let workshop = opened.store.workshop()?;
         let Setup { press, clock, .. } = setup;
         let drawn = DrawnFor::default();
         let store = opened.store;
         let (days_ago, at_hand) = (0, None);
         let mut inner =
-            Self { store, trade, press, clock, days_ago, device, notices, workshop, drawn, at_hand };
+            Self { store, trade, press, clock, days_ago, writer, notices, workshop, drawn, at_hand };
         inner.learn()?;
         Ok(inner)
     }
@@ -329,14 +332,15 @@ impl Inner {
     /// Where a visit stands, with the visit at hand left there.
     pub(super) fn standing_beside(&mut self, visit: &str) -> Result<Standing, Fault> {
         let chain = self.store.chain(visit)?;
-        Ok(derived(&self.trade, visit, &chain, &self.device, &self.drawn)?)
+        Ok(derived(&self.trade, visit, &chain, &self.writer.device, &self.drawn)?)
     }
 
     fn derive_at_hand(&mut self, visit: &str) -> Result<(), Fault> {
         self.take_in_hand(visit)?;
         let Some(at_hand) = &mut self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
         if at_hand.standing.is_none() {
-            at_hand.standing = Some(derived(&self.trade, visit, &at_hand.chain, &self.device, &self.drawn)?);
+            at_hand.standing =
+                Some(derived(&self.trade, visit, &at_hand.chain, &self.writer.device, &self.drawn)?);
         }
         Ok(())
     }
@@ -399,11 +403,11 @@ impl Inner {
         let Some(AtHand { mut chain, .. }) = self.at_hand.take() else {
             return Err(Refusal::UnknownVisit.into());
         };
-        let at = decide::dated(&chain.entries, &self.device, self.now());
-        let entry = next_entry(&chain.entries, visit, &self.device, at, body);
+        let at = decide::dated(&chain.entries, &self.writer.device, self.now());
+        let entry = next_entry(&chain.entries, visit, &self.writer, at, body);
         chain.entries.push(entry.clone());
         let teaches = learning::teaches(&chain.entries, &entry);
-        let standing = derived(&self.trade, visit, &chain, &self.device, &self.drawn)?;
+        let standing = derived(&self.trade, visit, &chain, &self.writer.device, &self.drawn)?;
         // After a failure nothing is at hand: what is on disk decides.
         self.store.append(&[entry], &list::card(&standing))?;
         let at_hand = AtHand { visit: visit.to_owned(), chain, standing: Some(standing.clone()) };
@@ -528,12 +532,9 @@ fn derived(
     derive::standing(trade, visit, drawn)
 }
 
-/// This device's id, made once.
-fn device(store: &mut Store) -> Result<String, Fault> {
-    if let Some(device) = store.settings()?.remove("device") {
-        return Ok(device);
-    }
-    let device = Uuid::now_v7().to_string();
-    store.set("device", &device)?;
-    Ok(device)
+/// A key from the system's random bytes, for a device that has none yet.
+fn fresh_key() -> Result<DeviceKey, Fault> {
+    let mut seed = [0; 32];
+    getrandom::fill(&mut seed).map_err(|_| Fault::Internal("the system gave no random bytes".to_owned()))?;
+    Ok(DeviceKey::from_seed(&seed))
 }

@@ -22,7 +22,7 @@ pub(super) fn want(
     let id = Uuid::try_parse(wish).map_err(|_| Refusal::UnknownRequest)?.to_string();
     inner.checked_step(visit, by, step)?;
     let now = inner.now();
-    let device = inner.device.clone();
+    let device = inner.writer.device.clone();
     let at = decide::dated(&inner.chain(visit)?.entries, &device, now);
     inner.store.wish(&PhotoWish { id, visit: visit.to_owned(), step: step.to_owned(), at })?;
     wanted(inner, visit)

@@ -21,9 +21,9 @@ pub enum HandoverFault {
     /// The signature does not belong to the manifest.
     #[error("the signature does not fit")]
     Signature,
-    /// The device signed with another key before.
-    #[error("the device is known with another key")]
-    OtherKey,
+    /// Made when lines were not signed yet.
+    #[error("made before lines were signed")]
+    BeforeSignatures,
     /// A part that the manifest lists, or should list, is not there.
     #[error("missing: {part}")]
     Missing {
@@ -60,6 +60,24 @@ pub enum HandoverFault {
         /// Which ledger.
         part: String,
     },
+    /// A line that is not proven to be its device's.
+    #[error("a line is not proven: {part}")]
+    Unproven {
+        /// Which ledger.
+        part: String,
+    },
+    /// Lines from before there were signatures that are not here.
+    #[error("lines from before signatures: {part}")]
+    Unsigned {
+        /// Which ledger.
+        part: String,
+    },
+    /// Lines under this device's own name that it does not hold.
+    #[error("lines in this device's own name: {part}")]
+    OwnName {
+        /// Which ledger.
+        part: String,
+    },
     /// Not a photo as Steady keeps them.
     #[error("not a kept photo: {part}")]
     Photo {
@@ -84,13 +102,16 @@ impl HandoverFault {
             | Self::TooLarge { part }
             | Self::Chain { part }
             | Self::Forked { part }
+            | Self::Unproven { part }
+            | Self::Unsigned { part }
+            | Self::OwnName { part }
             | Self::Photo { part } => Some(part.clone()),
             Self::Name { place } => Some(place.to_string()),
             Self::Unknown
             | Self::CutShort
             | Self::Newer
             | Self::Signature
-            | Self::OtherKey
+            | Self::BeforeSignatures
             | Self::Read(_)
             | Self::Write(_) => None,
         }

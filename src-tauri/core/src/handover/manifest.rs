@@ -3,8 +3,9 @@
 use serde::{Deserialize, Serialize};
 
 use super::fault::HandoverFault;
-use super::hex;
 use crate::model::time::Moment;
+use crate::signing::hex;
+use crate::signing::key::PublicKey;
 
 /// Name of the manifest's entry.
 pub const MANIFEST: &str = "manifest.json";
@@ -13,7 +14,10 @@ pub const SIGNATURE: &str = "manifest.sig";
 /// What the manifest calls its format.
 const FORMAT: &str = "steady handover";
 /// The form of file this program writes and reads.
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
+
+/// The form of file whose lines nobody signed.
+const BEFORE_SIGNATURES: u32 = 1;
 
 /// Most parts of one file.
 pub const MAX_PARTS: usize = 60_000;
@@ -36,10 +40,8 @@ pub struct Manifest {
     pub made_by: String,
     /// When, by the device's clock.
     pub at: Moment,
-    /// The device that made it.
+    /// The device that made it: its public key, 64 hexadecimal digits.
     pub device: String,
-    /// That device's public key, 64 hexadecimal digits.
-    pub key: String,
     /// SHA-256 of photos that entries name and that were not on the device.
     pub missing: Vec<String>,
     /// Every other entry of the file, in its order: visits, photos, papers, each in order of name.
@@ -119,7 +121,7 @@ pub fn photo_names(sha256: &str) -> [String; 2] {
     [format!("photos/{sha256}.jpg"), format!("photos/{sha256}.thumb.jpg")]
 }
 
-/// A visit's or device's id: a UUID in its usual form, lower case.
+/// A visit's id: a UUID in its usual form, lower case.
 pub fn is_id(text: &str) -> bool {
     text.len() == 36 && uuid::Uuid::try_parse(text).is_ok_and(|id| id.to_string() == text)
 }
@@ -141,16 +143,17 @@ impl Manifest {
     /// # Errors
     /// As [`Manifest::read`].
     pub fn new(made: Made, missing: Vec<String>, parts: Vec<Part>) -> Result<Self, HandoverFault> {
-        let Made { by, at, device, key } = made;
+        let Made { by, at, device } = made;
         let format = FORMAT.to_owned();
-        let manifest = Self { format, version: VERSION, made_by: by, at, device, key, missing, parts };
+        let manifest = Self { format, version: VERSION, made_by: by, at, device, missing, parts };
         manifest.check().map(|()| manifest)
     }
 
     /// Reads and checks a manifest.
     ///
     /// # Errors
-    /// [`HandoverFault::Unknown`], [`HandoverFault::Newer`], or what is wrong with its list of parts.
+    /// [`HandoverFault::Unknown`], [`HandoverFault::Newer`], [`HandoverFault::BeforeSignatures`], or what is wrong
+    /// with its list of parts.
     pub fn read(bytes: &[u8]) -> Result<Self, HandoverFault> {
         let head: Head = serde_json::from_slice(bytes).map_err(|_| HandoverFault::Unknown)?;
         if head.format != FORMAT {
@@ -158,6 +161,9 @@ impl Manifest {
         }
         if head.version > VERSION {
             return Err(HandoverFault::Newer);
+        }
+        if head.version == BEFORE_SIGNATURES {
+            return Err(HandoverFault::BeforeSignatures);
         }
         let manifest: Self = serde_json::from_slice(bytes).map_err(|_| HandoverFault::Unknown)?;
         manifest.check().map(|()| manifest)
@@ -177,7 +183,10 @@ impl Manifest {
         if total > super::container::MAX_FILE {
             return Err(too_large());
         }
-        if self.version != VERSION || !is_id(&self.device) || !self.missing.iter().all(|hash| is_hash(hash)) {
+        if self.version != VERSION
+            || PublicKey::from_hex(&self.device).is_none()
+            || !self.missing.iter().all(|hash| is_hash(hash))
+        {
             return Err(HandoverFault::Unknown);
         }
         let mut before: Option<(u8, &str)> = None;
@@ -225,10 +234,8 @@ pub struct Made {
     pub by: String,
     /// When.
     pub at: Moment,
-    /// The device's id.
+    /// The device: its public key.
     pub device: String,
-    /// Its public key.
-    pub key: String,
 }
 
 /// Enough of any version's manifest to say that it is one.

@@ -10,8 +10,6 @@
 
 mod container;
 pub mod fault;
-mod hex;
-pub mod key;
 pub mod manifest;
 pub mod read;
 pub mod write;

@@ -7,9 +7,9 @@ use sha2::{Digest, Sha256};
 
 use super::container::{self, CENTRAL_MARK, Entry, LOCAL_BYTES, LOCAL_MARK};
 use super::fault::HandoverFault;
-use super::hex;
-use super::key::{SIGNATURE_BYTES, is_signed};
 use super::manifest::{MANIFEST, MAX_MANIFEST, Manifest, Part, SIGNATURE};
+use crate::signing::hex;
+use crate::signing::key::{PublicKey, SIGNATURE_BYTES};
 
 /// What a fault at the end of the file is said to be about.
 const DIRECTORY: &str = "the directory at the end";
@@ -36,7 +36,8 @@ impl<R: Read> Reader<R> {
         let signature = announced(&mut source, SIGNATURE, SIGNATURE_BYTES as u64, &mut entries)?;
         let signature: [u8; SIGNATURE_BYTES] =
             signature.try_into().map_err(|_| HandoverFault::Changed { part: SIGNATURE.to_owned() })?;
-        if !is_signed(&manifest.key, &text, &signature) {
+        let key = PublicKey::from_hex(&manifest.device);
+        if !key.is_some_and(|key| key.has_signed(&text, &signature)) {
             return Err(HandoverFault::Signature);
         }
         Ok(Self { source, manifest, entries, next: 0 })

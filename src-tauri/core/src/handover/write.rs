@@ -7,9 +7,9 @@ use sha2::{Digest, Sha256};
 
 use super::container::{self, Entry};
 use super::fault::HandoverFault;
-use super::hex;
-use super::key::DeviceKey;
 use super::manifest::{MANIFEST, Made, Manifest, Part, SIGNATURE};
+use crate::signing::hex;
+use crate::signing::key::DeviceKey;
 
 /// Where the bytes of a part come from, by its name; asked once for measuring and once for writing.
 pub type Opener<'a> = dyn FnMut(&str) -> io::Result<Box<dyn Read>> + 'a;

@@ -17,7 +17,7 @@ use super::visit::Intake;
 pub struct Entry {
     /// The visit it belongs to (UUID version 7).
     pub visit: String,
-    /// The device that wrote it (UUID version 7).
+    /// The device that wrote it: its public key, or a UUID where it was written before there were signatures.
     pub device: String,
     /// Its place in the chain of this visit and device, from 1.
     pub seq: u64,
@@ -27,6 +27,8 @@ pub struct Entry {
     pub prev: String,
     /// SHA-256 over this entry's canonical bytes, in hex.
     pub hash: String,
+    /// The device's signature over the hash, in hex; none where it was written before there were signatures.
+    pub signature: Option<String>,
     /// What it says.
     pub body: EntryBody,
 }

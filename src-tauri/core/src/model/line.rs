@@ -20,6 +20,9 @@ pub struct Line {
     pub prev: String,
     /// SHA-256 over this line's fields, in hex.
     pub hash: String,
+    /// The device's signature over the hash, in hex; none where it was written before there were signatures.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signature: Option<String>,
     /// The entry's body, JSON, byte for byte as it was hashed.
     pub body: String,
 }

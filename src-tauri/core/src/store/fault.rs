@@ -37,6 +37,9 @@ pub enum StoreFault {
     /// An upload beyond the greatest size.
     #[error("the upload is too large")]
     UploadTooLarge,
+    /// This device's own key is there and is none.
+    #[error("this device's key cannot be read")]
+    KeyUnreadable,
     /// A folder for a backup that holds something else.
     #[error("the folder is no backup")]
     NotABackup,

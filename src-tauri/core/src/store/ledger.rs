@@ -1,7 +1,11 @@
 //! Entries on disk: appending in one transaction, reading back, and the chain of hashes.
 //!
 //! Each entry carries the SHA-256 of the one before it by the same device in the same visit, so that a
-//! changed, lost or slipped-in line shows. A broken chain is reported, never hidden.
+//! changed, lost or slipped-in line shows, and its writer's signature over its own hash, so that nobody writes
+//! in another's name. A broken or unproven chain is reported, never hidden.
+//!
+//! The newest signature of a chain proves every line before it, through the hashes: reading a visit looks at
+//! one signature a chain, taking lines in from outside at each ([`prove_each`]).
 
 use rusqlite::{Connection, Row, TransactionBehavior, params};
 use sha2::{Digest, Sha256};
@@ -12,6 +16,8 @@ use super::open::Store;
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::line::Line;
 use crate::model::time::Moment;
+use crate::signing::key::PublicKey;
+use crate::signing::line::{Writer, is_signed, signs};
 
 /// Hash before the first entry of a chain.
 pub const NO_HASH: &str = "0000000000000000000000000000000000000000000000000000000000000000";
@@ -25,14 +31,16 @@ pub struct Chain {
     pub broken_at: Option<u64>,
 }
 
-/// The next entry of a device's chain, hashed and ready to append.
-pub fn next_entry(entries: &[Entry], visit: &str, device: &str, at: Moment, body: EntryBody) -> Entry {
+/// The next entry of a device's chain, hashed, signed and ready to append.
+pub fn next_entry(entries: &[Entry], visit: &str, writer: &Writer, at: Moment, body: EntryBody) -> Entry {
+    let device = writer.device.as_str();
     let last = entries.iter().filter(|entry| entry.device == device).max_by_key(|entry| entry.seq);
     let seq = last.map_or(1, |entry| entry.seq + 1);
     let prev = last.map_or_else(|| NO_HASH.to_owned(), |entry| entry.hash.clone());
     let text = body_text(&body);
     let hash = hash(visit, device, seq, at, &prev, &text);
-    Entry { visit: visit.to_owned(), device: device.to_owned(), seq, at, prev, hash, body }
+    let signature = Some(writer.sign(&hash));
+    Entry { visit: visit.to_owned(), device: device.to_owned(), seq, at, prev, hash, signature, body }
 }
 
 fn body_text(body: &EntryBody) -> String {
@@ -102,8 +110,9 @@ impl Store {
 fn append(connection: &mut Connection, entries: &[Entry], card: &CardRow) -> Result<(), rusqlite::Error> {
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
     for entry in entries {
-        let Entry { visit, device, seq, at, prev, hash, body } = entry.clone();
-        insert(&transaction, &Line { visit, device, seq, at, prev, hash, body: body_text(&body) })?;
+        let Entry { visit, device, seq, at, prev, hash, signature, body } = entry.clone();
+        let body = body_text(&body);
+        insert(&transaction, &Line { visit, device, seq, at, prev, hash, signature, body })?;
     }
     cards::write(&transaction, card)?;
     transaction.commit()
@@ -111,11 +120,12 @@ fn append(connection: &mut Connection, entries: &[Entry], card: &CardRow) -> Res
 
 pub(super) fn insert(connection: &Connection, line: &Line) -> Result<(), rusqlite::Error> {
     let mut statement = connection.prepare_cached(
-        "INSERT INTO entry (visit, device, seq, at, prev, hash, body) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+        "INSERT INTO entry (visit, device, seq, at, prev, hash, signature, body)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
     )?;
     let seq = i64::try_from(line.seq).unwrap_or(i64::MAX);
-    let Line { visit, device, at, prev, hash, body, .. } = line;
-    statement.execute(params![visit, device, seq, at.0, prev, hash, body])?;
+    let Line { visit, device, at, prev, hash, signature, body, .. } = line;
+    statement.execute(params![visit, device, seq, at.0, prev, hash, signature, body])?;
     Ok(())
 }
 
@@ -126,7 +136,8 @@ pub(super) fn is_whole(row: &Line) -> bool {
 
 pub(super) fn read(connection: &Connection, visit: &str) -> Result<Vec<Line>, rusqlite::Error> {
     let mut statement = connection.prepare_cached(
-        "SELECT visit, device, seq, at, prev, hash, body FROM entry WHERE visit = ?1 ORDER BY at, device, seq",
+        "SELECT visit, device, seq, at, prev, hash, signature, body FROM entry
+         WHERE visit = ?1 ORDER BY at, device, seq",
     )?;
     let rows = statement.query_map([visit], line)?;
     rows.collect()
@@ -140,6 +151,7 @@ pub(super) fn line(row: &Row<'_>) -> Result<Line, rusqlite::Error> {
         at: Moment(row.get("at")?),
         prev: row.get("prev")?,
         hash: row.get("hash")?,
+        signature: row.get("signature")?,
         body: row.get("body")?,
     })
 }
@@ -150,21 +162,37 @@ pub(super) fn checked(mut rows: Vec<Line>) -> Chain {
     let mut broken_at = None;
     let mut before = Before::default();
     let mut timed = Vec::new();
-    for row in rows {
+    let mut rows = rows.into_iter().peekable();
+    while let Some(row) = rows.next() {
         before = before.or_start(&row.device);
         let body = serde_json::from_str::<EntryBody>(&row.body);
-        if body.is_err() || !before.fits(&row) {
+        let is_newest = rows.peek().is_none_or(|next| next.device != row.device);
+        let proven = if is_newest { is_proven(&row) } else { has_its_form(&row) };
+        if body.is_err() || !before.fits(&row) || !proven {
             broken_at = broken_at.or(Some(row.seq));
         }
         before = before.then(&row);
         if let Ok(body) = body {
-            let Line { visit, device, seq, prev, hash, at, .. } = row;
-            timed.push((before.latest, Entry { visit, device, seq, at, prev, hash, body }));
+            let Line { visit, device, seq, prev, hash, signature, at, .. } = row;
+            timed.push((before.latest, Entry { visit, device, seq, at, prev, hash, signature, body }));
         }
     }
     // A device whose clock was set back still reads in the order it wrote.
     timed.sort_by(|(a_time, a), (b_time, b)| (a_time, &a.device, a.seq).cmp(&(b_time, &b.device, b.seq)));
     Chain { entries: timed.into_iter().map(|(_, entry)| entry).collect(), broken_at }
+}
+
+/// Whether a line is signed where its device signs, and not where its device never did.
+fn has_its_form(line: &Line) -> bool {
+    signs(&line.device) == line.signature.is_some()
+}
+
+/// Whether a line is proven to be its device's, or stands in a chain from before there were signatures.
+fn is_proven(line: &Line) -> bool {
+    has_its_form(line)
+        && line.signature.as_deref().is_none_or(|signature| {
+            PublicKey::from_hex(&line.device).is_some_and(|key| is_signed(&key, &line.hash, signature))
+        })
 }
 
 /// Why lines that came from outside are not a ledger.
@@ -174,16 +202,19 @@ pub enum LineFault {
     Broken,
     /// A line of a kind that this program does not know.
     Newer,
+    /// A line that is not proven to be its device's.
+    Unproven,
 }
 
-/// Checks lines from outside: in order of device and place, each chain whole from its first line on.
+/// Checks lines from outside: in order of device and place, each chain whole from its first line on, and its
+/// newest line proven.
 ///
 /// # Errors
 /// [`LineFault`]; a ledger that is only partly sound is refused as a whole.
 pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
     let mut before = Before::default();
     let mut last: Option<(&str, u64)> = None;
-    for line in lines {
+    for (index, line) in lines.iter().enumerate() {
         let here = (line.device.as_str(), line.seq);
         before = before.or_start(&line.device);
         let sound = line.visit == visit
@@ -198,10 +229,23 @@ pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
         if serde_json::from_str::<EntryBody>(&line.body).is_err() {
             return Err(if has_kind(&line.body) { LineFault::Newer } else { LineFault::Broken });
         }
+        let is_newest = lines.get(index + 1).is_none_or(|next| next.device != line.device);
+        if !has_its_form(line) || is_newest && !is_proven(line) {
+            return Err(LineFault::Unproven);
+        }
         before = before.then(line);
         last = Some(here);
     }
     if lines.is_empty() { Err(LineFault::Broken) } else { Ok(()) }
+}
+
+/// Proves each line by its own signature: what is kept can be handed on up to any of its lines.
+///
+/// # Errors
+/// [`LineFault::Unproven`].
+pub fn prove_each(lines: &[Line]) -> Result<(), LineFault> {
+    let proven = lines.iter().all(is_proven);
+    if proven { Ok(()) } else { Err(LineFault::Unproven) }
 }
 
 /// The last millisecond of the year 9999.

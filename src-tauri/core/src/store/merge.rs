@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
+use rusqlite::{Transaction, TransactionBehavior, params};
 
 use super::cards::{self, CardRow};
 use super::fault::StoreFault;
@@ -18,13 +18,43 @@ pub struct Merging<'a> {
     transaction: Transaction<'a>,
 }
 
-/// A visit after merging.
+/// Where lines come from, and so what is believed of them beyond their proofs.
+#[derive(Debug, Clone, Copy)]
+pub enum Origin<'a> {
+    /// A file that anybody may have made.
+    File {
+        /// The receiver's own ids, former ones too: nobody brings it its own words.
+        own: &'a [String],
+    },
+    /// A backup or a database that a person chose as their own: what was written before signatures counts.
+    OwnFolder,
+}
+
+impl Origin<'_> {
+    /// Whether a line that is not here yet may come in, its proof apart.
+    fn admits(&self, line: &Line) -> Result<(), MergeFault> {
+        match self {
+            Self::OwnFolder => Ok(()),
+            Self::File { own } if own.contains(&line.device) => Err(MergeFault::OwnName),
+            Self::File { .. } if line.signature.is_none() => Err(MergeFault::Unsigned),
+            Self::File { .. } => Ok(()),
+        }
+    }
+}
+
+/// A visit as it would be after merging.
 #[derive(Debug)]
-pub struct Merged {
+pub struct Plan {
     /// Its entries, those of both copies.
     pub chain: Chain,
-    /// Lines that were not here before.
-    pub added: usize,
+    added: Vec<Line>,
+}
+
+impl Plan {
+    /// How many lines are not here yet.
+    pub fn added(&self) -> usize {
+        self.added.len()
+    }
 }
 
 /// Why a visit was not merged.
@@ -36,6 +66,12 @@ pub enum MergeFault {
     /// A device's chain goes on differently here.
     #[error("a device's chain goes on differently here")]
     Forked,
+    /// Lines in the receiver's own name that it does not hold.
+    #[error("lines in the receiver's own name")]
+    OwnName,
+    /// Lines from before there were signatures that are not here.
+    #[error("lines from before there were signatures")]
+    Unsigned,
     /// Storage failed.
     #[error(transparent)]
     Store(#[from] StoreFault),
@@ -73,29 +109,38 @@ impl Merging<'_> {
         found().map_err(StoreFault::sql("look for a tombstone"))
     }
 
-    /// Adds the lines that are not here yet; they come by device and place, each chain from its start.
+    /// What a visit would be with the lines that are not here yet; they come by device and place, each chain from
+    /// its start. Nothing is written.
     ///
     /// # Errors
     /// [`MergeFault`]; see there.
-    pub fn merge(&self, visit: &str, lines: &[Line]) -> Result<Merged, MergeFault> {
+    pub fn plan(&self, visit: &str, lines: &[Line], origin: Origin<'_>) -> Result<Plan, MergeFault> {
         ledger::check_lines(visit, lines).map_err(MergeFault::Lines)?;
-        let sql = |fault| MergeFault::Store(StoreFault::sql("merge a visit")(fault));
-        let here = ledger::read(&self.transaction, visit).map_err(sql)?;
+        let read = ledger::read(&self.transaction, visit);
+        let mut union = read.map_err(StoreFault::sql("merge a visit"))?;
         let here: BTreeMap<(&str, u64), &str> =
-            here.iter().map(|line| ((line.device.as_str(), line.seq), line.hash.as_str())).collect();
-        let mut added = 0;
+            union.iter().map(|line| ((line.device.as_str(), line.seq), line.hash.as_str())).collect();
+        let mut added = Vec::new();
         for line in lines {
             match here.get(&(line.device.as_str(), line.seq)) {
                 Some(hash) if *hash == line.hash => {}
                 Some(_) => return Err(MergeFault::Forked),
-                None => {
-                    ledger::insert(&self.transaction, line).map_err(sql)?;
-                    added += 1;
-                }
+                None => added.push(line.clone()),
             }
         }
-        let merged = ledger::read(&self.transaction, visit).map_err(sql)?;
-        Ok(Merged { chain: ledger::checked(merged), added })
+        added.iter().try_for_each(|line| origin.admits(line))?;
+        ledger::prove_each(&added).map_err(MergeFault::Lines)?;
+        union.extend(added.iter().cloned());
+        Ok(Plan { chain: ledger::checked(union), added })
+    }
+
+    /// Writes the lines of a plan.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn keep(&self, plan: &Plan) -> Result<(), StoreFault> {
+        let kept = plan.added.iter().try_for_each(|line| ledger::insert(&self.transaction, line));
+        kept.map_err(StoreFault::sql("merge a visit"))
     }
 
     /// Writes a visit's card.
@@ -104,26 +149,6 @@ impl Merging<'_> {
     /// What SQLite says.
     pub fn write_card(&self, card: &CardRow) -> Result<(), StoreFault> {
         cards::write(&self.transaction, card).map_err(StoreFault::sql("write a card"))
-    }
-
-    /// The key a device is known by.
-    ///
-    /// # Errors
-    /// What SQLite says.
-    pub fn known_key(&self, device: &str) -> Result<Option<String>, StoreFault> {
-        let sql = "SELECT key FROM known_key WHERE device = ?1";
-        let found = self.transaction.query_row(sql, [device], |row| row.get("key")).optional();
-        found.map_err(StoreFault::sql("look for a key"))
-    }
-
-    /// Remembers the key of a device.
-    ///
-    /// # Errors
-    /// What SQLite says.
-    pub fn learn_key(&self, device: &str, key: &str, now: Moment) -> Result<(), StoreFault> {
-        let sql = "INSERT INTO known_key (device, key, at) VALUES (?1, ?2, ?3)";
-        let done = self.transaction.execute(sql, params![device, key, now.0]);
-        done.map(|_| ()).map_err(StoreFault::sql("remember a key"))
     }
 
     /// Sets a tombstone that came with a backup, unless the visit is here.

@@ -14,6 +14,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0005_workshop.sql"),
     include_str!("../../sql/0006_knowledge.sql"),
     include_str!("../../sql/0007_card_stands.sql"),
+    include_str!("../../sql/0008_signatures.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

@@ -86,9 +86,7 @@ impl Foreign {
     /// the card knows of more than was found: what is cut short would read as whole.
     pub fn lines(&self, visit: &str) -> Option<Vec<Line>> {
         let connection = self.connection.as_ref()?;
-        let mut statement = connection
-            .prepare_cached("SELECT visit, device, seq, at, prev, hash, body FROM entry WHERE id = ?1")
-            .ok()?;
+        let mut statement = connection.prepare_cached(one_line(connection)).ok()?;
         let ids = self.lines.get(visit)?;
         let read: Result<Vec<Line>, _> =
             ids.iter().map(|id| statement.query_row([id], ledger::line)).collect();
@@ -173,6 +171,17 @@ impl Drop for Foreign {
         self.connection = None;
         // Cleared at the next start if it cannot be now.
         let _ = fs::remove_dir_all(&self.copy);
+    }
+}
+
+/// The statement that reads a line by its id, in databases from before signatures too.
+fn one_line(connection: &Connection) -> &'static str {
+    let signed = connection.prepare("SELECT signature FROM entry LIMIT 0").is_ok();
+    match signed {
+        true => "SELECT visit, device, seq, at, prev, hash, signature, body FROM entry WHERE id = ?1",
+        false => {
+            "SELECT visit, device, seq, at, prev, hash, NULL AS signature, body FROM entry WHERE id = ?1"
+        }
     }
 }
 

@@ -25,7 +25,7 @@ macro_rules! files {
 /// One language: each has the same files.
 macro_rules! locale {
     ($tag:literal) => {
-        files!($tag: "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "drawings" "errors"
+        files!($tag: "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "devices" "drawings" "errors"
             "gates" "handover" "papers" "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"
             "workshop")
     };

@@ -14,7 +14,7 @@ use super::super::request::{PaperKind, Sheet};
 use super::super::response::{HandoverFile, Response};
 use super::super::steady::Inner;
 use super::seen::{photo_of, text};
-use super::{Exported, Wanted, device_key};
+use super::{Exported, Wanted};
 use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{Made, PartKind, ledger_name, photo_names};
 use crate::handover::write::{Measured, measure, write};
@@ -66,13 +66,9 @@ pub fn export(inner: &mut Inner, wanted: Wanted<'_>, sink: &mut dyn Write) -> Re
         };
         names.extend(PAPERS.iter().flat_map(named));
     }
-    let key = device_key(inner)?;
-    let made = Made {
-        by: env!("CARGO_PKG_VERSION").to_owned(),
-        at: inner.now(),
-        device: inner.device.clone(),
-        key: key.public(),
-    };
+    let (by, at) = (env!("CARGO_PKG_VERSION").to_owned(), inner.now());
+    let made = Made { by, at, device: inner.writer.device.clone() };
+    let key = inner.writer.key().clone();
     // A language there are no texts in is refused before anything is written.
     wanted.locale.map(Words::of).transpose()?;
     let mut open = |name: &str| open_part(inner, name, wanted);

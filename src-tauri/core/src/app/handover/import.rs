@@ -13,15 +13,14 @@ use super::super::fault::{Fault, Refusal};
 use super::super::list;
 use super::super::response::Response;
 use super::super::steady::Inner;
+use super::Imported;
 use super::seen::{Seen, photo_of};
-use super::{Imported, device_key};
 use crate::handover::fault::HandoverFault;
-use crate::handover::manifest::{Manifest, PartKind};
+use crate::handover::manifest::PartKind;
 use crate::handover::read::Reader;
 use crate::model::line::Line;
-use crate::model::time::Moment;
 use crate::store::ledger::{LineFault, check_lines};
-use crate::store::merge::{MergeFault, Merging};
+use crate::store::merge::{MergeFault, Merging, Origin};
 use crate::store::staging::Staging;
 use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::Trade;
@@ -48,13 +47,13 @@ pub fn import_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault>
 
 pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Fault> {
     let mut reader = Reader::open(source)?;
-    let own_key = device_key(inner)?.public();
-    let sender = Sender { own_device: &inner.device, own_key: &own_key, now: inner.now() };
+    let own = own_ids(inner)?;
     let staging = inner.store.staging()?;
-    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.device };
+    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.writer.device };
     let taken = inner.store.merging(|merging| {
-        sender.check(merging, reader.manifest())?;
-        let mut work = Work { merging, place, staging, seen: Seen::default(), wanted: BTreeSet::new() };
+        let origin = Origin::File { own: &own };
+        let mut work =
+            Work { merging, origin, place, staging, seen: Seen::default(), wanted: BTreeSet::new() };
         let mut imported = Imported::default();
         while let Some(part) = reader.upcoming().map(|part| part.name.clone()) {
             work.part(&mut reader, &part, &mut imported)?;
@@ -72,27 +71,6 @@ pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Faul
     taken
 }
 
-/// Whom a file may come from: the key a device signed with first is the one it has to sign with.
-struct Sender<'a> {
-    own_device: &'a str,
-    own_key: &'a str,
-    now: Moment,
-}
-
-impl Sender<'_> {
-    fn check(&self, merging: &Merging<'_>, manifest: &Manifest) -> Result<(), Fault> {
-        let known = match manifest.device == self.own_device {
-            true => Some(self.own_key.to_owned()),
-            false => merging.known_key(&manifest.device)?,
-        };
-        match known {
-            Some(key) if key == manifest.key => Ok(()),
-            Some(_) => Err(HandoverFault::OtherKey.into()),
-            None => Ok(merging.learn_key(&manifest.device, &manifest.key, self.now)?),
-        }
-    }
-}
-
 /// Where visits are taken in: what their cards are derived with.
 #[derive(Clone, Copy)]
 pub struct Place<'a> {
@@ -104,6 +82,7 @@ pub struct Place<'a> {
 
 struct Work<'a, 'm> {
     merging: &'a Merging<'m>,
+    origin: Origin<'a>,
     place: Place<'a>,
     staging: Staging,
     seen: Seen,
@@ -145,7 +124,8 @@ impl Work<'_, '_> {
             return Ok(());
         }
         self.wanted.extend(lines.iter().filter_map(photo_of));
-        let added = take_in(self.merging, self.place, visit, lines).map_err(|fault| named(fault, part))?;
+        let added = take_in(self.merging, self.place, visit, (lines, self.origin))
+            .map_err(|fault| named(fault, part))?;
         imported.entries += added;
         if added == 0 {
             imported.unchanged += 1;
@@ -179,25 +159,36 @@ pub fn take_in(
     merging: &Merging<'_>,
     place: Place<'_>,
     visit: &str,
-    lines: &[Line],
+    (lines, origin): (&[Line], Origin<'_>),
 ) -> Result<u64, TakeFault> {
-    let merged = merging.merge(visit, lines).map_err(TakeFault::Merge)?;
-    if merged.added == 0 {
+    let plan = merging.plan(visit, lines, origin).map_err(TakeFault::Merge)?;
+    if plan.added() == 0 {
         return Ok(0);
     }
-    let (entries, broken_at) = (&merged.chain.entries, merged.chain.broken_at);
+    let (entries, broken_at) = (&plan.chain.entries, plan.chain.broken_at);
     let stands = derive::Visit { id: visit, entries, broken_at, device: place.device };
     let other = |fault: Fault| TakeFault::Other(fault);
     let standing =
         derive::standing(place.trade, stands, place.drawn).map_err(|refusal| other(refusal.into()))?;
+    merging.keep(&plan).map_err(|fault| other(fault.into()))?;
     merging.write_card(&list::card(&standing)).map_err(|fault| other(fault.into()))?;
-    Ok(merged.added as u64)
+    Ok(plan.added() as u64)
+}
+
+/// Every id that this data folder writes or wrote under.
+fn own_ids(inner: &Inner) -> Result<Vec<String>, Fault> {
+    let mut own = inner.store.former_devices()?;
+    own.push(inner.writer.device.clone());
+    Ok(own)
 }
 
 fn named(fault: TakeFault, part: &str) -> Fault {
+    let part = || part.to_owned();
     match fault {
-        TakeFault::Merge(MergeFault::Lines(fault)) => line_fault(fault, part).into(),
-        TakeFault::Merge(MergeFault::Forked) => HandoverFault::Forked { part: part.to_owned() }.into(),
+        TakeFault::Merge(MergeFault::Lines(fault)) => line_fault(fault, &part()).into(),
+        TakeFault::Merge(MergeFault::Forked) => HandoverFault::Forked { part: part() }.into(),
+        TakeFault::Merge(MergeFault::OwnName) => HandoverFault::OwnName { part: part() }.into(),
+        TakeFault::Merge(MergeFault::Unsigned) => HandoverFault::Unsigned { part: part() }.into(),
         TakeFault::Merge(MergeFault::Store(fault)) => fault.into(),
         TakeFault::Other(fault) => fault,
     }
@@ -208,5 +199,6 @@ pub fn line_fault(fault: LineFault, part: &str) -> HandoverFault {
     match fault {
         LineFault::Broken => HandoverFault::Chain { part: part.to_owned() },
         LineFault::Newer => HandoverFault::Newer,
+        LineFault::Unproven => HandoverFault::Unproven { part: part.to_owned() },
     }
 }

@@ -18,7 +18,6 @@ use super::failure::Failure;
 use super::fault::Fault;
 use super::request::Sheet;
 use super::steady::{Inner, Steady, shown};
-use crate::handover::key::DeviceKey;
 use crate::store::backup::BackedUp;
 
 pub(super) use erase::erase;
@@ -138,15 +137,4 @@ impl Steady {
         let mut inner = self.lock()?;
         work(&mut inner).map_err(|fault| shown(&fault, &inner.locale()))
     }
-}
-
-/// This device's own key, made at first need.
-fn device_key(inner: &mut Inner) -> Result<DeviceKey, Fault> {
-    let seed = inner.store.key_seed(|| {
-        let mut seed = [0; 32];
-        getrandom::fill(&mut seed)
-            .map_err(|_| Fault::Internal("the system gave no random bytes".to_owned()))?;
-        Ok::<_, Fault>(DeviceKey::from_seed(&seed).seed_hex())
-    })?;
-    DeviceKey::from_hex(&seed).ok_or_else(|| Fault::Internal("the device's key cannot be read".to_owned()))
 }

@@ -14,7 +14,7 @@ use crate::model::workshop::Workshop;
 use crate::photos::kept;
 use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
-use crate::store::merge::{MergeFault, Merging};
+use crate::store::merge::{MergeFault, Merging, Origin};
 use crate::store::photo_files::PhotoSize;
 use crate::store::salvage::Foreign;
 use crate::store::staging::Staging;
@@ -53,7 +53,7 @@ fn taken(inner: &mut Inner, foreign: &Foreign) -> Result<Salvaged, Fault> {
         return Err(Refusal::NothingToSalvage.into());
     }
     let mut staging = inner.store.staging()?;
-    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.device };
+    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.writer.device };
     let done = inner.store.merging(|merging| {
         let mut salvaged = Salvaged::default();
         for (visit, at) in foreign.erased() {
@@ -92,13 +92,13 @@ fn one(
         salvaged.lost.push(visit.to_owned());
         return Ok(());
     };
-    match take_in(merging, place, visit, &lines) {
+    match take_in(merging, place, visit, (&lines, Origin::OwnFolder)) {
         Ok(0) => *unchanged += 1,
         Ok(added) => {
             *entries += added;
             taken.push(visit.to_owned());
         }
-        Err(TakeFault::Merge(MergeFault::Forked)) => {
+        Err(TakeFault::Merge(MergeFault::Forked | MergeFault::OwnName | MergeFault::Unsigned)) => {
             salvaged.lost.push(visit.to_owned());
             return Ok(());
         }

@@ -11,7 +11,8 @@ use super::import::line_fault;
 use super::seen::Seen;
 use crate::handover::manifest::PartKind;
 use crate::handover::read::Reader;
-use crate::store::ledger::check_lines;
+use crate::signing::key::PublicKey;
+use crate::store::ledger::{check_lines, prove_each};
 
 /// What a whole and unchanged handover file says of itself.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -20,10 +21,10 @@ pub struct Verified {
     pub made_by: String,
     /// When, RFC 3339, by the clock of the device.
     pub at: String,
-    /// The device that made it.
+    /// The device that made and signed it: its public key, hexadecimal.
     pub device: String,
-    /// The public key that it is signed with, hexadecimal.
-    pub key: String,
+    /// That key's short code.
+    pub code: String,
     /// Its visits.
     pub visits: Vec<String>,
     /// Entries of all ledgers.
@@ -51,8 +52,8 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
     let mut verified = Verified {
         made_by: manifest.made_by,
         at: manifest.at.rfc3339(),
+        code: code(&manifest.device),
         device: manifest.device,
-        key: manifest.key,
         visits: Vec::new(),
         entries: 0,
         photos: 0,
@@ -63,7 +64,8 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
         match PartKind::of(&part) {
             Some(PartKind::Ledger(visit)) => {
                 let lines = seen.ledger(&mut reader, &part)?;
-                check_lines(&visit, &lines).map_err(|fault| line_fault(fault, &part))?;
+                let sound = check_lines(&visit, &lines).and_then(|()| prove_each(&lines));
+                sound.map_err(|fault| line_fault(fault, &part))?;
                 verified.entries += lines.len() as u64;
                 verified.visits.push(visit);
             }
@@ -83,4 +85,9 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
     reader.finish()?;
     seen.complete(&manifest.missing)?;
     Ok(verified)
+}
+
+/// The short code of a device; empty for an id that is no key.
+fn code(device: &str) -> String {
+    PublicKey::from_hex(device).map(|key| key.code()).unwrap_or_default()
 }

@@ -1,15 +1,16 @@
-//! The device's own key pair (Ed25519, RFC 8032). It says that two files came from the same device, not
-//! who holds it: a device's key is learnt with the first file taken in from it.
+//! A device's own key pair (Ed25519, RFC 8032). A signature says that something came from the device that holds the
+//! key, not who holds the device.
 
 use ed25519_dalek::{Signature, Signer, SigningKey, VerifyingKey};
 
+use super::code;
 use super::hex;
 
 /// Bytes of a signature.
 pub const SIGNATURE_BYTES: usize = 64;
 
 /// A device's key pair.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub struct DeviceKey(SigningKey);
 
 impl DeviceKey {
@@ -28,9 +29,9 @@ impl DeviceKey {
         hex::encode(self.0.as_bytes())
     }
 
-    /// The public key, 64 hexadecimal digits.
-    pub fn public(&self) -> String {
-        hex::encode(self.0.verifying_key().as_bytes())
+    /// The public key.
+    pub fn public(&self) -> PublicKey {
+        PublicKey(self.0.verifying_key())
     }
 
     /// Signs a message.
@@ -39,16 +40,40 @@ impl DeviceKey {
     }
 }
 
-/// Whether a signature belongs to a message and a public key. Weak keys, under which many messages
-/// share a signature, are refused.
-pub fn is_signed(public: &str, message: &[u8], signature: &[u8; SIGNATURE_BYTES]) -> bool {
-    let key = hex::decode::<32>(public).and_then(|bytes| VerifyingKey::from_bytes(&bytes).ok());
-    key.is_some_and(|key| key.verify_strict(message, &Signature::from_bytes(signature)).is_ok())
+/// A device's public key.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct PublicKey(VerifyingKey);
+
+impl PublicKey {
+    /// The key written as 64 hexadecimal digits; nothing for what is no key, or one under which many messages
+    /// share a signature.
+    pub fn from_hex(public: &str) -> Option<Self> {
+        let key = VerifyingKey::from_bytes(&hex::decode::<32>(public)?).ok()?;
+        (!key.is_weak()).then_some(Self(key))
+    }
+
+    /// The key as 64 hexadecimal digits: the id of the device that holds it.
+    ///
+    /// The key itself and no hash of it: a line then proves itself, with no list of keys beside it that could be
+    /// lost with a damaged page or be filled by somebody who comes first.
+    pub fn hex(&self) -> String {
+        hex::encode(self.0.as_bytes())
+    }
+
+    /// The short code that two people compare.
+    pub fn code(&self) -> String {
+        code::code(self.0.as_bytes())
+    }
+
+    /// Whether a signature belongs to a message and this key.
+    pub fn has_signed(&self, message: &[u8], signature: &[u8; SIGNATURE_BYTES]) -> bool {
+        self.0.verify_strict(message, &Signature::from_bytes(signature)).is_ok()
+    }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{DeviceKey, hex, is_signed};
+    use super::{DeviceKey, PublicKey, hex};
 
     /// RFC 8032, section 7.1, tests 1 to 3: seed, public key, message, signature.
     const RFC_8032: [[&str; 4]; 3] = [
@@ -85,21 +110,20 @@ mod tests {
                 _ => hex::decode::<2>(message).expect("two bytes").to_vec(),
             };
             let expected = hex::decode::<64>(signature).expect("a signature");
-            assert_eq!(key.public(), public);
+            assert_eq!(key.public().hex(), public);
+            assert_eq!(PublicKey::from_hex(public), Some(key.public()));
             assert_eq!(key.sign(&message), expected);
-            assert!(is_signed(public, &message, &expected));
-            assert!(!is_signed(public, b"another message", &expected));
+            assert!(key.public().has_signed(&message, &expected));
+            assert!(!key.public().has_signed(b"another message", &expected));
             let mut changed = expected;
             changed[40] ^= 1;
-            assert!(!is_signed(public, &message, &changed));
+            assert!(!key.public().has_signed(&message, &changed));
         }
     }
 
     #[test]
-    fn weak_key_signs_nothing() {
-        // The neutral element as key and as commitment: accepted for any message by a lenient check.
-        let neutral = format!("01{}", "00".repeat(31));
-        let signature = hex::decode::<64>(&format!("{neutral}{}", "00".repeat(32))).expect("64 bytes");
-        assert!(!is_signed(&neutral, b"anything", &signature));
+    fn weak_key_is_none() {
+        // The neutral element: as key and commitment it would sign any message under a lenient check.
+        assert_eq!(PublicKey::from_hex(&format!("01{}", "00".repeat(31))), None);
     }
 }
