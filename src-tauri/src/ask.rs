@@ -1,23 +1,28 @@
 //! The one command: a request of the screens in, the core's response or failure out.
 
+use serde::Deserialize as _;
 use serde_json::Value;
+use steady_core::app::Steady;
+use steady_core::app::failure::Failure;
+use steady_core::app::request::Request;
 use tauri::ipc::Response;
 use tauri::{AppHandle, Runtime};
 
-use crate::house::{self, failure};
+use crate::house;
 
 /// Hands one request to the core, on a thread that may wait for the disk.
 #[tauri::command]
-pub async fn ask<R: Runtime>(app: AppHandle<R>, request: Value) -> Result<Response, Value> {
-    let asked = move || match house::steady(&app) {
-        Ok(steady) => steady.handle_json(&request.to_string()),
-        Err(failure) => Err(serde_json::to_string(&failure).unwrap_or_default()),
-    };
-    let internal = || serde_json::to_value(failure("internal", "something went wrong inside Steady"));
-    match tauri::async_runtime::spawn_blocking(asked).await {
-        // Already written as JSON, and passed on as it is.
-        Ok(Ok(response)) => Ok(Response::new(response)),
-        Ok(Err(failure)) => Err(serde_json::from_str(&failure).unwrap_or_default()),
-        Err(_) => Err(internal().unwrap_or_default()),
-    }
+pub async fn ask<R: Runtime>(app: AppHandle<R>, request: Value) -> Result<Response, Failure> {
+    house::waiting(move || {
+        let steady = house::steady(&app)?;
+        let request = Request::deserialize(request).map_err(|_| Steady::unreadable())?;
+        if matches!(request, Request::Erase { .. }) {
+            // A copy of what is erased may wait there to be shared.
+            tauri_plugin_device::forget_shared(&app);
+        }
+        let reply = steady.handle(request)?;
+        // Written as JSON here, and passed on as it is.
+        serde_json::to_string(&reply).map(Response::new).map_err(|_| house::internal())
+    })
+    .await
 }

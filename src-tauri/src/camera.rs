@@ -9,15 +9,13 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime, UNIX_EPOCH};
 
-use base64::Engine as _;
-use base64::engine::general_purpose::STANDARD;
 use serde::Serialize;
-use serde_json::{Value, json};
 use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
+use steady_core::app::request::{Piece, Request};
 use tauri::{AppHandle, Manager as _, Runtime};
 
-use crate::house::{self, failure};
+use crate::house;
 
 /// An empty file may be one the camera is about to fill; after this it was given up.
 const EMPTY_FOR: Duration = Duration::from_secs(10 * 60);
@@ -94,12 +92,9 @@ fn is_given_up(shot: &Shot, now: SystemTime) -> bool {
 
 /// Hands the bytes to the core the way the screens would, piece by piece.
 fn adopt(steady: &Steady, upload: &str, bytes: &[u8]) -> Result<bool, Failure> {
-    for (index, piece) in bytes.chunks(PIECE).enumerate() {
-        let base64 = STANDARD.encode(piece);
-        let request = json!({ "ask": "upload", "upload": upload, "index": index, "base64": base64 });
-        let unreadable = |_| failure("internal", "something went wrong inside Steady");
-        let request = serde_json::from_value(request).map_err(unreadable)?;
-        steady.handle(request)?;
+    for (index, piece) in (0..).zip(bytes.chunks(PIECE)) {
+        let piece = Piece(piece.to_vec());
+        steady.handle(Request::Upload { upload: upload.to_owned(), index, piece })?;
     }
     Ok(true)
 }
@@ -118,14 +113,16 @@ pub async fn shots<R: Runtime>(app: AppHandle<R>) -> Vec<Shot> {
 
 /// Makes a photo of the folder an upload, as if the screens had sent it; false if there is none of that name.
 #[tauri::command]
-pub async fn adopt_shot<R: Runtime>(app: AppHandle<R>, name: String, upload: String) -> Result<bool, Value> {
-    let adopted = move || {
-        let Some(bytes) = folder(&app).and_then(|folder| folder.read(&name)) else { return Ok(false) };
-        house::steady(&app).and_then(|steady| adopt(&steady, &upload, &bytes))
-    };
-    let outcome = tauri::async_runtime::spawn_blocking(adopted).await;
-    let outcome = outcome.unwrap_or_else(|_| Err(failure("internal", "something went wrong inside Steady")));
-    outcome.map_err(|failure| serde_json::to_value(failure).unwrap_or_default())
+pub async fn adopt_shot<R: Runtime>(
+    app: AppHandle<R>,
+    name: String,
+    upload: String,
+) -> Result<bool, Failure> {
+    house::waiting(move || match folder(&app).and_then(|folder| folder.read(&name)) {
+        Some(bytes) => adopt(&*house::steady(&app)?, &upload, &bytes),
+        None => Ok(false),
+    })
+    .await
 }
 
 /// Removes a photo of the folder: the core has it, or nobody wants it.

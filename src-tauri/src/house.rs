@@ -42,6 +42,18 @@ fn data_dir<R: Runtime>(app: &AppHandle<R>) -> Result<PathBuf, Failure> {
     app.path().app_data_dir().map_err(|_| failure("no-data-folder", "this account has no folder for data"))
 }
 
+/// Does something on a thread that may wait for the disk.
+pub async fn waiting<T: Send + 'static>(
+    work: impl FnOnce() -> Result<T, Failure> + Send + 'static,
+) -> Result<T, Failure> {
+    tauri::async_runtime::spawn_blocking(work).await.unwrap_or_else(|_| Err(internal()))
+}
+
+/// A fault of ours.
+pub fn internal() -> Failure {
+    failure("internal", "something went wrong inside Steady")
+}
+
 /// A failure of the shell itself.
 pub fn failure(code: &str, message: &str) -> Failure {
     Failure {

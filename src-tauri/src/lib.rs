@@ -1,7 +1,7 @@
 //! The phone app's shell: a window, one command and one protocol. Knows nothing of the trade.
 //!
-//! [`house`] opens the core, [`ask`] hands it the window's requests, [`photo`] shows it kept photos, [`camera`]
-//! finds what Android's camera left behind, [`stay`] keeps the window on the app's own pages; what else only a
+//! [`house`] opens the core, [`ask`] hands it the window's requests, [`photo`] shows it kept photos, [`outgoing`]
+//! hands out papers and files, [`camera`] finds what Android's camera left behind, [`stay`] keeps the window on the app's own pages; what else only a
 //! phone can do is the plugin `device`. The same screens reach the same core through a browser by way of the
 //! crate `steady` (`desk`).
 
@@ -10,6 +10,7 @@
 mod ask;
 mod camera;
 mod house;
+mod outgoing;
 mod photo;
 mod stay;
 
@@ -36,6 +37,8 @@ fn shell<R: Runtime>(builder: Builder<R>) -> Builder<R> {
         .register_asynchronous_uri_scheme_protocol(photo::SCHEME, photo::answer)
         .invoke_handler(tauri::generate_handler![
             ask::ask,
+            outgoing::file_bytes,
+            outgoing::share_file,
             camera::shots,
             camera::adopt_shot,
             camera::forget_shot

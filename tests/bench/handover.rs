@@ -9,6 +9,7 @@ use std::process::{Command, Stdio};
 use image::{ImageFormat, Rgb, RgbImage};
 use steady_core::app::handover::Wanted;
 use steady_core::model::entry::{Entry, EntryBody, PhotoRef};
+use steady_core::model::line::Line;
 use steady_core::model::time::Moment;
 use steady_core::photos::intake::take_in;
 use steady_core::signing::key::DeviceKey;
@@ -91,10 +92,11 @@ fn fill(data: &Path) {
     for number in 0..VISITS {
         let visit = format!("0191d2f0-0000-7000-8000-{number:012}");
         let by = || "Kim Marsh".to_owned();
-        let mut entries: Vec<Entry> = Vec::new();
+        let (mut entries, mut lines): (Vec<Entry>, Vec<Line>) = (Vec::new(), Vec::new());
         let mut add = |body: EntryBody| {
-            let entry = next_entry(&entries, &visit, &writer, Moment(1), body);
+            let (entry, line) = next_entry(&entries, &visit, &writer, Moment(1), body);
             entries.push(entry);
+            lines.push(line);
         };
         add(EntryBody::Opened { intake: intake(number), knowledge: "1".to_owned(), by: by() });
         for shot in 0..PHOTOS {
@@ -111,7 +113,7 @@ fn fill(data: &Path) {
             add(EntryBody::PhotoKept { step: "housing-look".to_owned(), photo, by: by() });
         }
         let card = CardRow { visit: visit.clone(), opened_at: 1, updated_at: 1, ..CardRow::default() };
-        store.append(&entries, &card).unwrap();
+        store.append(&lines, &card).unwrap();
     }
 }
 

@@ -85,7 +85,7 @@ fn intake(number: usize) -> Intake {
 
 fn standing(response: Response) -> Standing {
     let Response::Visit(standing) = response else { panic!("no standing") };
-    *standing
+    Arc::unwrap_or_clone(standing)
 }
 
 fn answer(visit: &str, turn: usize) -> Request {

@@ -171,11 +171,9 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   for (const set of ["heat", "refit"]) await confirmBenchGates(set);
   await id("bench-complete").waitFor();
   await accessible("the bench with all its parts");
-  const paper = page.waitForResponse(async (response) =>
-    response.url().endsWith("/api") && (await response.json().catch(() => ({}))).is === "paper");
+  const paper = page.waitForResponse((response) => response.url().includes("/file/"));
   await id("make-pdf").click();
-  const { base64 } = await (await paper).json();
-  assert.equal(Buffer.from(base64, "base64").subarray(0, 5).toString(), "%PDF-");
+  assert.equal((await (await paper).body()).subarray(0, 5).toString(), "%PDF-");
 });
 
 test("the outcome is confirmed and counted", async () => {

@@ -25,7 +25,7 @@ fn main() {
         let value = AnswerValue::One(if turn % 2 == 0 { "none" } else { "grows-with-speed" }.to_owned());
         reply = steady
             .handle(Request::Answer {
-                visit: standing.visit,
+                visit: standing.visit.clone(),
                 step: "road-speed-vibration".to_owned(),
                 value,
                 temperature: None,

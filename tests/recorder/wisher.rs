@@ -23,7 +23,7 @@ fn main() {
     let Response::Visit(standing) = steady.handle(Request::Open { intake }).unwrap() else {
         panic!("no standing")
     };
-    let visit = standing.visit;
+    let visit = standing.visit.clone();
     let (step, wish) = ("housing-look".to_owned(), WISH.to_owned());
     steady.handle(Request::WantPhoto { visit: visit.clone(), step, wish }).unwrap();
     println!("{visit} {WISH}");

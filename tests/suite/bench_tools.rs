@@ -1,5 +1,6 @@
 //! What every test needs: a scratch data folder, a press that prints nothing, a case in one line.
 
+use std::io::Read as _;
 use std::path::Path;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
@@ -55,9 +56,17 @@ pub fn scratch() -> (TempDir, Steady) {
 pub fn ask(steady: &Steady, request: Value) -> Standing {
     let request: Request = serde_json::from_value(request).unwrap();
     match steady.handle(request).unwrap() {
-        Response::Visit(standing) => *standing,
+        Response::Visit(standing) => Arc::unwrap_or_clone(standing),
         other => panic!("no standing but {other:?}"),
     }
+}
+
+/// The bytes of a file that the core made, as a shell fetches them.
+#[track_caller]
+pub fn fetched(steady: &Steady, file: &str) -> Vec<u8> {
+    let mut bytes = Vec::new();
+    steady.outgoing(file).unwrap().read_to_end(&mut bytes).unwrap();
+    bytes
 }
 
 /// Asks in JSON and gives back the error code, or `ok`.

@@ -17,7 +17,7 @@ use steady_core::model::verdict::Verdict;
 use steady_core::model::workshop::Workshop;
 use steady_core::words::Words;
 
-use crate::bench_tools::{ask, case, code, open, scratch};
+use crate::bench_tools::{ask, case, code, fetched, open, scratch};
 use crate::photo_marks::{jpeg, upload};
 
 fn demo(name: &str) -> String {
@@ -400,5 +400,5 @@ fn bench_runs_from_bore_to_verdict_and_survives_closing() {
     let Response::Paper(file) = steady.handle(serde_json::from_value(paper).unwrap()).unwrap() else {
         panic!("no paper")
     };
-    assert!(String::from_utf8(STANDARD.decode(file.base64).unwrap()).unwrap().starts_with("Repair record"));
+    assert!(String::from_utf8(fetched(&steady, &file.file)).unwrap().starts_with("Repair record"));
 }

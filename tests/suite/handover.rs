@@ -2,6 +2,8 @@
 
 use std::path::Path;
 
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 use steady_core::app::handover::{Imported, Wanted, verify};
 use steady_core::app::replay::replay;
@@ -10,7 +12,7 @@ use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
 use steady_core::model::rating::Word;
 
-use crate::bench_tools::{ask, code, open, scratch};
+use crate::bench_tools::{ask, code, fetched, open, scratch};
 
 /// A handover file of these visits; none means all.
 pub fn exported(steady: &Steady, visits: &[&str]) -> Vec<u8> {
@@ -221,9 +223,9 @@ fn what_cannot_be_exported_is_named() {
     assert_eq!(verify(&mut &*exported(&steady, &[])).unwrap().visits, [whole]);
 }
 
-/// Through the requests of a screen: fetched in pieces here, sent in pieces there.
+/// Through the requests of a screen: fetched by its id here, sent in pieces there.
 #[test]
-fn screens_carry_a_file_in_pieces() {
+fn screens_carry_a_file_across() {
     let ((_a, here), (_b, there)) = (scratch(), scratch());
     let visit = demo_visit(&here);
     let handle = |steady: &Steady, request: Value| {
@@ -232,19 +234,41 @@ fn screens_carry_a_file_in_pieces() {
     let Response::Handover(file) = handle(&here, json!({ "ask": "export", "visits": [visit] })) else {
         panic!("no file")
     };
-    assert!(file.name.ends_with(".steady") && file.pieces > 0, "{file:?}");
+    let bytes = fetched(&here, &file.file);
+    assert!(file.name.ends_with(".steady") && file.bytes == bytes.len() as u64, "{file:?}");
     let upload = "0191d2f0-0000-7000-8000-000000000009";
-    for index in 0..file.pieces {
-        let piece = handle(&here, json!({ "ask": "export-piece", "export": file.export, "index": index }));
-        let Response::Piece { base64 } = piece else { panic!("no piece") };
+    for (index, piece) in bytes.chunks(512 * 1024).enumerate() {
+        let base64 = STANDARD.encode(piece);
         handle(&there, json!({ "ask": "import-piece", "upload": upload, "index": index, "base64": base64 }));
     }
-    let past = handle(&here, json!({ "ask": "export-piece", "export": file.export, "index": file.pieces }));
-    assert!(matches!(past, Response::Piece { base64 } if base64.is_empty()));
     let Response::Imported(done) = handle(&there, json!({ "ask": "import", "upload": upload })) else {
         panic!("not taken in")
     };
     assert_eq!(done.taken, [visit]);
     assert_eq!(code(&there, json!({ "ask": "import", "upload": upload })), "upload-unknown");
-    assert_eq!(code(&here, json!({ "ask": "export-piece", "export": upload, "index": 0 })), "upload-unknown");
+    for unknown in [upload, "", "../steady.db", "lock"] {
+        let failure = here.outgoing(unknown).unwrap_err();
+        assert_eq!(failure.code, "upload-unknown", "{unknown}");
+    }
+}
+
+/// A person looks at one file while another is made, and not at the tenth before.
+#[test]
+fn latest_few_files_wait_to_be_fetched_and_none_of_an_erased_visit() {
+    let (folder, here) = scratch();
+    let visit = demo_visit(&here);
+    let make = || {
+        let request = json!({ "ask": "paper", "visit": visit, "paper": "note", "locale": "en" });
+        let Response::Paper(file) = here.handle(serde_json::from_value(request).unwrap()).unwrap() else {
+            panic!("no paper")
+        };
+        file.file
+    };
+    let files: Vec<String> = (0..6).map(|_| make()).collect();
+    let waiting = |file: &&String| here.outgoing(file).is_ok();
+    assert_eq!(files.iter().filter(waiting).collect::<Vec<_>>(), files[2..].iter().collect::<Vec<_>>());
+    let word = visit.rsplit('-').next().unwrap();
+    here.erase(&visit, word).unwrap();
+    assert_eq!(files.iter().filter(waiting).count(), 0);
+    assert!(!folder.path().join("outgoing").exists());
 }

@@ -7,8 +7,6 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::Arc;
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
@@ -16,7 +14,7 @@ use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
 use steady_core::words::Words;
 
-use crate::bench_tools::MORNING;
+use crate::bench_tools::{MORNING, fetched};
 
 const LOCALES: [&str; 4] = ["en", "de", "es", "fr"];
 const SHEETS: [(&str, [f64; 2]); 2] = [("a4", [595.276, 841.89]), ("us-letter", [612.0, 792.0])];
@@ -45,7 +43,7 @@ fn asked(steady: &Steady, request: Value) -> Response {
 fn paper(steady: &Steady, visit: &str, paper: &str, locale: &str, sheet: &str) -> Vec<u8> {
     let request = json!({ "ask": "paper", "visit": visit, "paper": paper, "locale": locale, "sheet": sheet });
     let Response::Paper(file) = asked(steady, request) else { panic!("no paper") };
-    STANDARD.decode(file.base64).unwrap()
+    fetched(steady, &file.file)
 }
 
 fn tool(command: &mut Command) -> String {

@@ -121,14 +121,13 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
         by: "Robin Vale".to_owned(),
     };
     let other = Writer::of(DeviceKey::from_seed(&[7; 32]));
-    let entry = next_entry(&[], &standing.visit, &other, Moment(1), body);
+    let (entry, line) = next_entry(&[], &standing.visit, &other, Moment(1), body);
     let database = Connection::open(folder.path().join("steady.db")).unwrap();
-    let body = serde_json::to_string(&entry.body).unwrap();
     database
         .execute(
             "INSERT INTO entry (visit, device, seq, at, prev, hash, signature, body)
              VALUES (?1, ?2, 1, 1, ?3, ?4, ?5, ?6)",
-            rusqlite::params![entry.visit, entry.device, entry.prev, entry.hash, entry.signature, body],
+            rusqlite::params![entry.visit, entry.device, entry.prev, entry.hash, entry.signature, line.body],
         )
         .unwrap();
     drop(database);

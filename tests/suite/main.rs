@@ -7,6 +7,7 @@
     reason = "a test may fail loudly"
 )]
 
+mod aside;
 mod backups;
 mod bad_input;
 mod bench_bindings;
@@ -39,6 +40,7 @@ mod ledger;
 mod monotone;
 mod monte_carlo;
 mod own_layout;
+mod panics;
 mod papers;
 mod particulars;
 mod phone_project;
@@ -54,6 +56,7 @@ mod published;
 mod qr;
 mod signatures;
 mod sorting;
+mod supply;
 mod tidy;
 mod verdict;
 mod vin_barcode;

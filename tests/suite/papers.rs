@@ -5,8 +5,6 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::Arc;
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use image::RgbImage;
 use serde_json::{Value, json};
 use steady_core::app::replay::replay;
@@ -16,7 +14,7 @@ use steady_core::app::{Setup, Steady};
 use steady_core::model::entry::Decision;
 use tempfile::TempDir;
 
-use crate::bench_tools::MORNING;
+use crate::bench_tools::{MORNING, fetched};
 
 fn demo() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data")
@@ -50,7 +48,7 @@ fn printed(folder: &TempDir, steady: &Steady, visit: &str, paper: &str) -> Print
     let response = steady.handle(serde_json::from_value(request).unwrap()).unwrap();
     let Response::Paper(file) = response else { panic!("no paper but {response:?}") };
     let pdf = folder.path().join(format!("{paper}.pdf"));
-    std::fs::write(&pdf, STANDARD.decode(&file.base64).unwrap()).unwrap();
+    std::fs::write(&pdf, fetched(steady, &file.file)).unwrap();
     let text = String::from_utf8(run(Command::new("pdftotext").arg("-raw").arg(&pdf).arg("-"))).unwrap();
     let info = String::from_utf8(run(Command::new("pdfinfo").arg(&pdf))).unwrap();
     let pages = info.lines().find_map(|line| line.strip_prefix("Pages:")).unwrap().trim().parse().unwrap();

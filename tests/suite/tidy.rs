@@ -149,12 +149,3 @@ fn top_level_holds_the_agreed_names_alone() {
         assert!(name.starts_with('.') || allowed.contains(&name.as_str()), "{name}");
     }
 }
-
-/// The app speaks to no network: no client of one is in the core's or the shell's tree.
-#[test]
-fn lock_file_holds_no_network_client_for_the_core() {
-    let manifest = std::fs::read_to_string(root().join("src-tauri/core/Cargo.toml")).unwrap();
-    for name in ["reqwest", "hyper", "ureq", "curl", "tokio", "tiny_http", "socket2"] {
-        assert!(!manifest.contains(name), "{name}");
-    }
-}

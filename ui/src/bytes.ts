@@ -12,8 +12,3 @@ export function toBase64(piece: Blob): Promise<string> {
     reader.readAsDataURL(piece);
   });
 }
-
-/** The bytes behind base64. */
-export function fromBase64(text: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
-}

@@ -45,7 +45,6 @@ type Replies = {
   'confirm-outcome': 'visit';
   calibration: 'calibration';
   export: 'handover';
-  'export-piece': 'piece';
   'import-piece': 'uploaded';
   import: 'imported';
   erase: 'erased';
@@ -122,11 +121,37 @@ function practises(request: Request): boolean {
   return 'visit' in request && request.visit === practised;
 }
 
-/** Where a kept photo is shown from. */
-export function photoUrl(sha256: string, size: 'thumb' | 'full'): string {
+/**
+ * Where a kept photo is shown from. An address may be copied or kept somewhere, so the desk's has a token in it that is
+ * good for this one photo: the first half of an HMAC-SHA-256 over the photo, under the key.
+ */
+export async function photoUrl(sha256: string, size: 'thumb' | 'full'): Promise<string> {
   const window = tauri();
-  if (window) return window.convertFileSrc(`${sha256}/${size}`, 'photo');
-  return `/photo/${sha256}/${size}?key=${encodeURIComponent(key())}`;
+  const photo = `${sha256}/${size}`;
+  if (window) return window.convertFileSrc(photo, 'photo');
+  const text = new TextEncoder();
+  const how = { name: 'HMAC', hash: 'SHA-256' };
+  // No key at all is none that can be imported; the desk then says that there is none.
+  const secret = await crypto.subtle.importKey('raw', text.encode(key() || '-'), how, false, ['sign']);
+  const mac = new Uint8Array(await crypto.subtle.sign('HMAC', secret, text.encode(photo)));
+  const token = Array.from(mac.slice(0, 16), (byte) => byte.toString(16).padStart(2, '0')).join('');
+  return `/photo/${photo}?token=${token}`;
+}
+
+/** The bytes of a file that the core made, by the id in its answer. */
+export async function bytesOf(file: string): Promise<Blob> {
+  const window = tauri();
+  if (window) {
+    const bytes = await window.invoke('file_bytes', { file }).catch((problem: unknown) => {
+      throw refusalFrom(problem);
+    });
+    return new Blob([bytes as ArrayBuffer]);
+  }
+  const answer = await reach(`/file/${file}`, { headers: { 'X-Steady-Key': key() } });
+  if (!answer.ok) throw refusalFrom(await answer.json().catch(() => undefined));
+  return answer.blob().catch(() => {
+    throw refusalFrom(undefined);
+  });
 }
 
 /** What to show of a caught problem. */
@@ -157,19 +182,20 @@ async function throughWindow(window: TauriInternals, request: Request): Promise<
 }
 
 async function throughDesk(request: Request): Promise<unknown> {
-  let answer: globalThis.Response;
-  try {
-    answer = await fetch('/api', {
-      method: 'POST',
-      headers: { 'Content-Type': 'application/json', 'X-Steady-Key': key() },
-      body: JSON.stringify(request),
-    });
-  } catch {
-    throw refusalFrom(undefined);
-  }
+  const answer = await reach('/api', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json', 'X-Steady-Key': key() },
+    body: JSON.stringify(request),
+  });
   const body: unknown = await answer.json().catch(() => undefined);
   if (!answer.ok || body === undefined) throw refusalFrom(body);
   return body;
+}
+
+async function reach(address: string, how: RequestInit): Promise<globalThis.Response> {
+  return fetch(address, how).catch(() => {
+    throw refusalFrom(undefined);
+  });
 }
 
 function refusalFrom(problem: unknown): Refusal {

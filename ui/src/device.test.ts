@@ -2,7 +2,8 @@
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { ask } from './client.ts';
-import { adopt, back, canShare, feel, kept, listen, share, shots, stayAwake } from './device.ts';
+import { adopt, back, feel, kept, listen, shots, stayAwake } from './device.ts';
+import { canShare, ready, share } from './outgoing.ts';
 import { upload } from './photos.ts';
 
 interface Asked {
@@ -56,7 +57,8 @@ test('a browser is asked for nothing', async () => {
   back();
   await settled();
   expect(asked).toEqual([]);
-  expect(canShare(new File(['x'], 'note.pdf'))).toBe(false);
+  const got = new File(['x'], 'note.pdf');
+  expect(canShare({ file: 'f', name: 'note.pdf', mime: '', bytes: 1, got, address: '' })).toBe(false);
 });
 
 test('a window on a desktop is no phone', async () => {
@@ -85,23 +87,14 @@ test('a phone that refuses stops no screen', async () => {
   expect(commands()).toContain('plugin:device|stay_awake');
 });
 
-test('a file goes to the sheet in pieces of text, none above 256 KiB of it', async () => {
+test('a file goes to the sheet by its id, and none of its bytes to the page', async () => {
   phone();
-  const bytes = Uint8Array.from({ length: 600 * 1024 }, (_, index) => index % 251);
-  await share(new File([bytes], 'finding.pdf', { type: 'application/pdf' }));
-  const pieces = asked.filter((each) => each.command === 'plugin:device|share_piece');
-  expect(pieces.map((each) => each.args.index)).toEqual([0, 1, 2]);
-  const sent = pieces.map((each) => each.args.base64 as string);
-  for (const text of sent) {
-    expect(typeof text).toBe('string');
-    expect(text.length).toBeLessThanOrEqual(Math.ceil((256 * 1024) / 3) * 4);
-  }
-  const whole = Uint8Array.from(sent.map(atob).join(''), (letter) => letter.charCodeAt(0));
-  expect(Buffer.from(whole).equals(Buffer.from(bytes))).toBe(true);
-  expect(asked.at(-1)).toEqual({
-    command: 'plugin:device|share',
-    args: { name: 'finding.pdf', mime: 'application/pdf' },
-  });
+  const made = await ready({ file: 'f', name: 'finding.pdf', mime: 'application/pdf', bytes: 300e6 });
+  expect([made.got, made.address, canShare(made)]).toEqual([null, '', true]);
+  await share(made);
+  expect(asked).toEqual([
+    { command: 'share_file', args: { file: 'f', name: 'finding.pdf', mime: 'application/pdf' } },
+  ]);
 });
 
 test('the page keeps clear of what the phone says is covered', async () => {

@@ -2,8 +2,6 @@
 // One file, and each of its functions does nothing in a browser. None of them may stop a screen: what a
 // phone refuses is left undone.
 
-import { toBase64 } from './bytes.ts';
-
 interface Device {
   invoke(command: string, args?: unknown): Promise<unknown>;
   transformCallback(heard: (message: unknown) => void): number;
@@ -15,8 +13,6 @@ interface Insets {
   bottom: number;
   left: number;
 }
-
-const PIECE = 256 * 1024;
 
 let lit: WakeLockSentinel | null = null;
 let wanted = false;
@@ -37,25 +33,14 @@ export async function stayAwake(on: boolean): Promise<void> {
   await tell('stay_awake', { on });
 }
 
-/** Whether `share` has a sheet to open: the phone's, or the browser's for this file. */
-export function canShare(file: File): boolean {
-  return onPhone() || ('canShare' in navigator && navigator.canShare({ files: [file] }));
-}
-
 /** How a file reaches a person here: a browser's tab, a folder of downloads, or the phone's sheet alone. */
 export function ways(): { open: boolean; save: boolean } {
   return { open: device() === undefined, save: !onPhone() };
 }
 
-/** Opens the share sheet for a file, in pieces. What the person then does with it is not known. */
-export async function share(file: File): Promise<void> {
-  if (!onPhone()) return navigator.share({ files: [file] });
-  const name = file.name;
-  for (let index = 0; index === 0 || index * PIECE < file.size; index += 1) {
-    const piece = file.slice(index * PIECE, (index + 1) * PIECE);
-    await device()?.invoke('plugin:device|share_piece', { name, index, base64: await toBase64(piece) });
-  }
-  await device()?.invoke('plugin:device|share', { name, mime: file.type || 'application/octet-stream' });
+/** Opens the phone's sheet for a file of the core's, by its id. What the person then does with it is not known. */
+export async function sheet(file: string, name: string, mime: string): Promise<void> {
+  await device()?.invoke('share_file', { file, name, mime });
 }
 
 /** A photo that Android's camera left in its folder. */

@@ -1,8 +1,8 @@
-// Handover files between the core and the person: fetched in pieces to be saved or sent, sent in pieces
-// to be taken in. What a file holds is the core's to say.
+// Handover files between the core and the person: made to be saved or sent, sent in pieces to be taken in. What a file holds is the core's to say.
 
-import { fromBase64, toBase64 } from './bytes.ts';
+import { toBase64 } from './bytes.ts';
 import { ask } from './client.ts';
+import { ready, type Ready } from './outgoing.ts';
 import type { Imported } from './types/Imported.ts';
 
 const PIECE = 512 * 1024;
@@ -13,14 +13,9 @@ export interface Papers {
 }
 
 /** A handover file of these visits, ready to be saved or sent. */
-export async function fetchHandover(visits: string[], papers: Papers | null = null): Promise<File> {
+export async function makeHandover(visits: string[], papers: Papers | null = null): Promise<Ready> {
   const made = await ask({ ask: 'export', visits, papers: papers !== null, locale: papers?.locale ?? null, sheet: null });
-  const pieces: BlobPart[] = [];
-  for (let index = 0; index < made.pieces; index += 1) {
-    const piece = await ask({ ask: 'export-piece', export: made.export, index });
-    pieces.push(fromBase64(piece.base64));
-  }
-  return new File(pieces, made.name, { type: 'application/zip' });
+  return ready({ ...made, mime: 'application/zip' });
 }
 
 /** Sends a handover file to the core; `sent` hears the share that has gone, 0 to 1. */

@@ -8,14 +8,11 @@ mod summary;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use base64::Engine as _;
-use base64::prelude::BASE64_STANDARD;
 use serde_json::Value;
 use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
 use steady_core::app::replay::{Replayed, replay};
-use steady_core::app::request::{PaperKind, Request};
-use steady_core::app::response::Response;
+use steady_core::app::request::PaperKind;
 use tempfile::TempDir;
 
 use crate::args::Replay;
@@ -96,21 +93,15 @@ fn write_papers(
     out: &Path,
 ) -> Result<Vec<PathBuf>, Failure> {
     fs::create_dir_all(out).map_err(|error| unwritten(&error))?;
-    let request = |paper: PaperKind| Request::Paper {
-        visit: replayed.visit.clone(),
-        paper,
-        locale: how.lang.clone().unwrap_or_else(|| LOCALE.to_owned()),
-        sheet: how.paper.unwrap_or_default(),
-    };
+    let (locale, sheet) = (how.lang.as_deref().unwrap_or(LOCALE), how.paper.unwrap_or_default());
     let papers = PAPERS.into_iter().chain(replayed.benched.then_some(REPAIR));
-    papers.map(|(paper, name)| write_paper(steady, request(paper), out.join(name))).collect()
-}
-
-fn write_paper(steady: &Steady, request: Request, path: PathBuf) -> Result<PathBuf, Failure> {
-    let Response::Paper(file) = steady.handle(request)? else { return Err(fault::internal()) };
-    let bytes = BASE64_STANDARD.decode(file.base64).map_err(|_| fault::internal())?;
-    fs::write(&path, bytes).map_err(|error| unwritten(&error))?;
-    Ok(path)
+    let written = papers.map(|(paper, name)| {
+        let path = out.join(name);
+        let printed = steady.print(&replayed.visit, paper, locale, sheet)?;
+        fs::write(&path, printed.bytes).map_err(|error| unwritten(&error))?;
+        Ok(path)
+    });
+    written.collect()
 }
 
 fn unwritten(error: &std::io::Error) -> Failure {

@@ -15,6 +15,10 @@
 mod support;
 
 #[cfg(test)]
+#[path = "desk/account.rs"]
+mod account;
+
+#[cfg(test)]
 #[path = "desk/handover.rs"]
 mod handover;
 
@@ -44,7 +48,12 @@ mod tests {
             assert_eq!((reply.status, reply.code().as_str()), (401, "no-key"), "{key}");
         }
         let hash = "0".repeat(64);
-        let reply = desk.get(&format!("/photo/{hash}/thumb?key=wrong"), &desk.host, "");
+        for query in ["", "?token=", "?token=0123456789abcdef0123456789abcdef", &format!("?key={}", desk.key)]
+        {
+            let reply = desk.get(&format!("/photo/{hash}/thumb{query}"), &desk.host, "");
+            assert_eq!((reply.status, reply.code().as_str()), (401, "no-key"), "{query}");
+        }
+        let reply = desk.get("/file/0191d2f0000070008000000000000009", &desk.host, "");
         assert_eq!((reply.status, reply.code().as_str()), (401, "no-key"));
     }
 
@@ -93,8 +102,31 @@ mod tests {
     #[test]
     fn a_photo_nobody_kept_is_not_found() {
         let desk = Desk::start();
-        let path = format!("/photo/{}/full?key={}", "0".repeat(64), desk.key);
-        assert_eq!(desk.get(&path, &desk.host, "").status, 404);
+        let key = format!("X-Steady-Key: {}\r\n", desk.key);
+        let path = format!("/photo/{}/full", "0".repeat(64));
+        assert_eq!(desk.get(&path, &desk.host, &key).status, 404);
+    }
+
+    #[test]
+    fn a_paper_is_fetched_by_its_id_and_nothing_else_is() {
+        let desk = Desk::start();
+        let key = format!("X-Steady-Key: {}\r\n", desk.key);
+        let ask = |request: &str| {
+            let reply = desk.post(&desk.key, request);
+            assert_eq!(reply.status, 200, "{}", reply.body);
+            serde_json::from_str::<serde_json::Value>(&reply.body).expect("JSON")
+        };
+        ask(r#"{"ask":"set-technician","name":"Kim Marsh"}"#);
+        let visit = ask(r#"{"ask":"open","intake":{"vehicle":{"layout":"torque-tube"}}}"#)["visit"].clone();
+        let made = ask(&format!(r#"{{"ask":"paper","visit":{visit},"paper":"note","locale":"en"}}"#));
+        let file = made["file"].as_str().expect("an id");
+        let reply = desk.get(&format!("/file/{file}"), &desk.host, &key);
+        assert_eq!(reply.status, 200);
+        assert!(reply.body.contains("%PDF-") && reply.body.contains("%%EOF"), "all of it");
+        for other in ["", "lock", "../steady.db", "0191d2f0000070008000000000000009"] {
+            let reply = desk.get(&format!("/file/{other}"), &desk.host, &key);
+            assert_eq!((reply.status, reply.code().as_str()), (404, "upload-unknown"), "{other}");
+        }
     }
 
     #[test]

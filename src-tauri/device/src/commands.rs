@@ -5,27 +5,13 @@ use std::sync::Arc;
 use tauri::ipc::Invoke;
 use tauri::{Runtime, State};
 
-use crate::outbox::Outbox;
 use crate::phone::{Feel, Insets, Phone};
 
 type Device<'a> = State<'a, Arc<dyn Phone>>;
 
 /// Every command of the plugin.
 pub fn handler<R: Runtime>() -> impl Fn(Invoke<R>) -> bool + Send + Sync + 'static {
-    tauri::generate_handler![share_piece, share, feel, stay_awake, insets, leave]
-}
-
-/// One piece of a file to be shared; pieces arrive in order.
-#[tauri::command(async)]
-fn share_piece(outbox: State<'_, Outbox>, name: &str, index: u32, base64: &str) -> Result<u64, String> {
-    outbox.add(name, index, base64).map_err(|fault| fault.to_string())
-}
-
-/// Opens the sheet for a file that has come in.
-#[tauri::command(async)]
-fn share(phone: Device<'_>, outbox: State<'_, Outbox>, name: &str, mime: &str) -> Result<(), String> {
-    let file = outbox.file(name).map_err(|fault| fault.to_string())?;
-    phone.share(&file, mime).map_err(|fault| fault.to_string())
+    tauri::generate_handler![feel, stay_awake, insets, leave]
 }
 
 #[tauri::command(async)]

@@ -12,12 +12,14 @@ mod native;
 mod outbox;
 mod phone;
 
+use std::io::Read;
 use std::path::Path;
+use std::sync::Arc;
 
 use tauri::plugin::{Builder, TauriPlugin};
-use tauri::{Manager as _, Runtime};
+use tauri::{AppHandle, Manager as _, Runtime};
 
-pub use outbox::{MAX_FILE_BYTES, MAX_PIECE_BYTES, Outbox, OutboxFault};
+pub use outbox::{Outbox, OutboxFault};
 pub use phone::{Feel, Insets, Phone, PhoneFault};
 
 /// The plugin's name, before the bar in a command's name.
@@ -44,6 +46,36 @@ pub fn init<R: Runtime>() -> TauriPlugin<R> {
             Ok(())
         })
         .build()
+}
+
+/// Opens the phone's sheet for a file of this plain name, with these bytes.
+///
+/// # Errors
+/// [`ShareFault`].
+pub fn share<R: Runtime>(
+    app: &AppHandle<R>,
+    bytes: &mut dyn Read,
+    name: &str,
+    mime: &str,
+) -> Result<(), ShareFault> {
+    let file = app.state::<Outbox>().put(name, bytes)?;
+    Ok(app.state::<Arc<dyn Phone>>().share(&file, mime)?)
+}
+
+/// Forgets every file that waits to be shared or was.
+pub fn forget_shared<R: Runtime>(app: &AppHandle<R>) {
+    app.state::<Outbox>().clear();
+}
+
+/// Why a file did not get as far as the sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum ShareFault {
+    /// It was not put where the sheet finds it.
+    #[error("outbox: {0}")]
+    Outbox(#[from] OutboxFault),
+    /// The sheet did not open.
+    #[error("phone: {0}")]
+    Phone(#[from] PhoneFault),
 }
 
 fn outbox(cache: &Path) -> Outbox {

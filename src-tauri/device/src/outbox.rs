@@ -1,39 +1,20 @@
-//! Files on their way to the share sheet: pieces of base64, gathered under a plain name in the cache.
+//! Files for the share sheet: copied under a plain name into a folder of the cache, the only one that other apps are
+//! let into. Who was chosen there may read a file long after the sheet has closed, so it stays until the app starts
+//! anew or is told to forget it.
 
-use std::fs::{self, OpenOptions};
-use std::io::Write as _;
-use std::path::{Path, PathBuf};
-
-use base64::Engine as _;
-use base64::engine::general_purpose::STANDARD;
-
-/// Greatest size of one piece, bytes: what crosses to Rust at once stays small on a phone's heap.
-pub const MAX_PIECE_BYTES: usize = 512 * 1024;
-
-/// Greatest size of a shared file, bytes.
-pub const MAX_FILE_BYTES: u64 = 1024 * 1024 * 1024;
+use std::fs::{self, File};
+use std::io::{self, Read};
+use std::path::PathBuf;
 
 /// Longest file name, bytes.
 const MAX_NAME: usize = 120;
 
-/// Why a file was not gathered.
+/// Why a file was not put out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum OutboxFault {
     /// Not a plain file name.
     #[error("name")]
     Name,
-    /// Not base64, or more than a piece may hold.
-    #[error("piece")]
-    Piece,
-    /// A piece that does not follow the one before.
-    #[error("order")]
-    Order,
-    /// More than a file may hold.
-    #[error("too-large")]
-    TooLarge,
-    /// No file of that name has come in.
-    #[error("unknown")]
-    Unknown,
     /// The file system refused.
     #[error("storage")]
     Storage,
@@ -57,53 +38,22 @@ impl Outbox {
         let _ = fs::remove_dir_all(&self.folder);
     }
 
-    /// Adds a piece; piece 0 begins the file anew. Gives the bytes so far.
+    /// Puts a file out, in place of any of this name, and says where it lies.
     ///
     /// # Errors
-    /// [`OutboxFault`]; the file is then as it was.
-    pub fn add(&self, name: &str, index: u32, base64: &str) -> Result<u64, OutboxFault> {
+    /// [`OutboxFault`]; what was out before is out still.
+    pub fn put(&self, name: &str, bytes: &mut dyn Read) -> Result<PathBuf, OutboxFault> {
         let path = self.path(name)?;
-        if base64.len() > MAX_PIECE_BYTES.div_ceil(3) * 4 {
-            return Err(OutboxFault::Piece);
-        }
-        let piece = STANDARD.decode(base64).map_err(|_| OutboxFault::Piece)?;
-        if piece.len() > MAX_PIECE_BYTES {
-            return Err(OutboxFault::Piece);
-        }
-        let count = self.folder.join(format!(".{name}.count"));
-        let next = if index == 0 { 0 } else { Self::next(&count) };
-        let length = if index == 0 { 0 } else { path.metadata().map_or(0, |file| file.len()) };
-        if index != next {
-            return Err(OutboxFault::Order);
-        }
-        if length + piece.len() as u64 > MAX_FILE_BYTES {
-            return Err(OutboxFault::TooLarge);
-        }
-        self.write(&path, index == 0, &piece)?;
-        fs::write(count, (index + 1).to_string()).map_err(|_| OutboxFault::Storage)?;
-        Ok(length + piece.len() as u64)
-    }
-
-    /// Where a file that has come in lies.
-    ///
-    /// # Errors
-    /// [`OutboxFault::Name`] or [`OutboxFault::Unknown`].
-    pub fn file(&self, name: &str) -> Result<PathBuf, OutboxFault> {
-        let path = self.path(name)?;
-        if path.is_file() { Ok(path) } else { Err(OutboxFault::Unknown) }
-    }
-
-    fn next(count: &Path) -> u32 {
-        fs::read_to_string(count).ok().and_then(|text| text.parse().ok()).unwrap_or(0)
-    }
-
-    fn write(&self, path: &Path, anew: bool, piece: &[u8]) -> Result<(), OutboxFault> {
-        fs::create_dir_all(&self.folder).map_err(|_| OutboxFault::Storage)?;
-        let mut options = OpenOptions::new();
-        let options =
-            if anew { options.write(true).create(true).truncate(true) } else { options.append(true) };
-        let mut file = options.open(path).map_err(|_| OutboxFault::Storage)?;
-        file.write_all(piece).map_err(|_| OutboxFault::Storage)
+        let part = self.folder.join(format!(".{name}"));
+        let copied = fs::create_dir_all(&self.folder)
+            .and_then(|()| File::create(&part))
+            .and_then(|mut file| io::copy(bytes, &mut file))
+            .and_then(|_| fs::rename(&part, &path));
+        copied.map(|()| path).map_err(|_| {
+            // Left behind, it would be in the way of nothing either.
+            let _ = fs::remove_file(&part);
+            OutboxFault::Storage
+        })
     }
 
     /// A name may hold letters, digits, dots, dashes and underscores, and begins with none of the signs.
@@ -120,10 +70,10 @@ impl Outbox {
 
 #[cfg(test)]
 mod tests {
-    use base64::Engine as _;
-    use base64::engine::general_purpose::STANDARD;
+    use std::fs;
+    use std::io::{self, Read};
 
-    use super::{MAX_PIECE_BYTES, Outbox, OutboxFault};
+    use super::{Outbox, OutboxFault};
 
     fn outbox() -> (tempfile::TempDir, Outbox) {
         let folder = tempfile::tempdir().unwrap_or_else(|error| panic!("{error}"));
@@ -131,45 +81,48 @@ mod tests {
         (folder, outbox)
     }
 
-    fn text(bytes: &[u8]) -> String {
-        STANDARD.encode(bytes)
+    fn files(outbox: &Outbox) -> usize {
+        fs::read_dir(&outbox.folder).map_or(0, Iterator::count)
     }
 
     #[test]
-    fn pieces_become_the_file() {
+    fn file_is_put_out_whole_in_place_of_one_of_its_name() {
         let (_folder, outbox) = outbox();
-        assert_eq!(outbox.add("note.pdf", 0, &text(b"one ")), Ok(4));
-        assert_eq!(outbox.add("note.pdf", 1, &text(b"two")), Ok(7));
-        let file = outbox.file("note.pdf").map(std::fs::read);
-        assert!(matches!(file, Ok(Ok(bytes)) if bytes == b"one two"));
-        assert_eq!(outbox.add("note.pdf", 0, &text(b"anew")), Ok(4));
-        outbox.clear();
-        assert_eq!(outbox.file("note.pdf"), Err(OutboxFault::Unknown));
-    }
-
-    #[test]
-    fn a_piece_out_of_order_changes_nothing() {
-        let (_folder, outbox) = outbox();
-        assert_eq!(outbox.add("a.pdf", 1, &text(b"x")), Err(OutboxFault::Order));
-        assert_eq!(outbox.add("a.pdf", 0, &text(b"x")), Ok(1));
-        for index in [0, 2, 3] {
-            let refused = outbox.add("a.pdf", index, &text(b"y"));
-            assert_eq!(refused, if index == 0 { Ok(1) } else { Err(OutboxFault::Order) }, "{index}");
+        for (name, bytes) in [("note.pdf", &b"one"[..]), ("visit-1.steady", b"two"), ("visit-1.steady", b"")]
+        {
+            let path = outbox.put(name, &mut &*bytes).unwrap_or_else(|fault| panic!("{fault}"));
+            assert_eq!(fs::read(&path).ok().as_deref(), Some(bytes), "{name}");
+            assert_eq!(path.file_name().and_then(|name| name.to_str()), Some(name));
         }
+        assert_eq!(files(&outbox), 2, "what another app may still be reading stays");
+        outbox.clear();
+        assert_eq!(files(&outbox), 0);
     }
 
     #[test]
-    fn only_plain_names_and_bounded_pieces_are_taken() {
+    fn only_plain_names_are_taken() {
         let (_folder, outbox) = outbox();
         let long = "a".repeat(121);
         for name in ["", "../a", "a/b", "/etc/passwd", ".hidden", "-a", "a b", "a\0", "é.pdf", &long] {
-            assert_eq!(outbox.add(name, 0, &text(b"x")), Err(OutboxFault::Name), "{name:?}");
-            assert_eq!(outbox.file(name), Err(OutboxFault::Name), "{name:?}");
+            assert_eq!(outbox.put(name, &mut &b"x"[..]), Err(OutboxFault::Name), "{name:?}");
         }
-        let full = vec![7; MAX_PIECE_BYTES];
-        assert_eq!(outbox.add("full.zip", 0, &text(&full)), Ok(MAX_PIECE_BYTES as u64));
-        let over = vec![7; MAX_PIECE_BYTES + 1];
-        assert_eq!(outbox.add("over.zip", 0, &text(&over)), Err(OutboxFault::Piece));
-        assert_eq!(outbox.add("odd.zip", 0, "not base64!"), Err(OutboxFault::Piece));
+        assert_eq!(files(&outbox), 0);
+    }
+
+    /// A source that breaks off.
+    struct Broken;
+
+    impl Read for Broken {
+        fn read(&mut self, _: &mut [u8]) -> io::Result<usize> {
+            Err(io::Error::other("broken"))
+        }
+    }
+
+    #[test]
+    fn file_that_breaks_off_is_not_out() {
+        let (_folder, outbox) = outbox();
+        let source = &mut (&b"half"[..]).chain(Broken);
+        assert_eq!(outbox.put("a.pdf", source), Err(OutboxFault::Storage));
+        assert_eq!(files(&outbox), 0, "nothing half done is left");
     }
 }

@@ -17,6 +17,7 @@ mod run;
 mod say;
 mod screens;
 mod start;
+mod supply;
 mod tally;
 mod test;
 

@@ -6,6 +6,9 @@ use std::process::Command;
 
 use crate::{Outcome, rooms, say, start};
 
+/// npm's name.
+pub const NPM: &str = if cfg!(windows) { "npm.cmd" } else { "npm" };
+
 /// How to get a Node that is new enough.
 const ADVICE: &str = "install Node 20.19 or later of its line, or 22.12 or later, with its npm \
     (https://nodejs.org, or your system's packages)";
@@ -16,7 +19,7 @@ pub fn check() -> Outcome<()> {
     if !is_new_enough(&node) {
         return Err(format!("node is {node}: {ADVICE}"));
     }
-    start::asked("npm", &["--version"]).ok_or_else(|| format!("npm is missing: {ADVICE}"))?;
+    start::asked(NPM, &["--version"]).ok_or_else(|| format!("npm is missing: {ADVICE}"))?;
     Ok(())
 }
 
@@ -35,8 +38,7 @@ pub fn install(folder: &str) -> Outcome<()> {
 
 /// An npm command in a folder.
 pub fn npm(folder: &str, words: &[&str]) -> Command {
-    let name = if cfg!(windows) { "npm.cmd" } else { "npm" };
-    let mut command = start::program(name, words);
+    let mut command = start::program(NPM, words);
     command.current_dir(rooms::top().join(Path::new(folder)));
     command
 }

@@ -13,8 +13,14 @@ pub fn program(name: &str, words: &[&str]) -> Command {
     command
 }
 
-/// The cargo that runs xtask.
+/// The cargo that runs xtask, held to the lock file.
 pub fn cargo(words: &[&str]) -> Command {
+    let (command, rest) = words.split_at(1.min(words.len()));
+    cargo_as_it_is(&[command, &["--locked"], rest].concat())
+}
+
+/// The same for a command that builds nothing.
+pub fn cargo_as_it_is(words: &[&str]) -> Command {
     program(&std::env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned()), words)
 }
 

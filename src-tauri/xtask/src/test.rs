@@ -7,12 +7,13 @@ use std::process::Command;
 use std::time::{Duration, Instant};
 
 use crate::tally::Tally;
-use crate::{Outcome, debian, node, phones, rooms, say, start};
+use crate::{Outcome, debian, node, phones, rooms, say, start, supply};
 
 type Stage = (&'static str, fn(&mut Tally) -> Outcome<()>);
 
 const STAGES: &[Stage] = &[
     ("packages", packages),
+    ("supply", supply),
     ("screens", screens),
     ("form", form),
     ("lints", lints),
@@ -65,7 +66,11 @@ fn packages(_: &mut Tally) -> Outcome<()> {
         debian::ensure(&[debian::WINDOW, debian::TESTS, debian::PHONES].concat())?;
     }
     node::check()?;
-    ["ui", "tests/browser"].into_iter().try_for_each(node::install)
+    supply::NPM.into_iter().try_for_each(node::install)
+}
+
+fn supply(_: &mut Tally) -> Outcome<()> {
+    supply::run()
 }
 
 fn screens(tally: &mut Tally) -> Outcome<()> {
@@ -75,7 +80,7 @@ fn screens(tally: &mut Tally) -> Outcome<()> {
 }
 
 fn form(_: &mut Tally) -> Outcome<()> {
-    start::to_the_end(&mut start::cargo(&["fmt", "--all", "--check"]))
+    start::to_the_end(&mut start::cargo_as_it_is(&["fmt", "--all", "--check"]))
 }
 
 fn lints(_: &mut Tally) -> Outcome<()> {

@@ -127,7 +127,7 @@ upload: string,
  */
 index: number, 
 /**
- * The bytes, base64; at most 512 KiB of them.
+ * At most 512 KiB.
  */
 base64: string, } | { "ask": "keep-photo", 
 /**
@@ -461,15 +461,7 @@ locale: string | null,
 /**
  * Their sheet; if not given, the one each was last made on.
  */
-sheet: Sheet | null, } | { "ask": "export-piece", 
-/**
- * `export` of the answer to `export`.
- */
-export: string, 
-/**
- * Index of the piece, from 0.
- */
-index: number, } | { "ask": "import-piece", 
+sheet: Sheet | null, } | { "ask": "import-piece", 
 /**
  * A name the screen makes up (UUID).
  */
@@ -479,7 +471,7 @@ upload: string,
  */
 index: number, 
 /**
- * The bytes, base64; at most 512 KiB of them.
+ * At most 512 KiB.
  */
 base64: string, } | { "ask": "import", 
 /**

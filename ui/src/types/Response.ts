@@ -26,11 +26,7 @@ bytes: number, } | { "is": "vin" } & VinRead | { "is": "wanted",
 /**
  * The wishes.
  */
-wishes: Array<PhotoWish>, } | { "is": "qr-code" } & QrCode | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchStand | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "piece", 
-/**
- * The bytes, base64; none after the last piece.
- */
-base64: string, } | { "is": "imported" } & Imported | { "is": "erased", 
+wishes: Array<PhotoWish>, } | { "is": "qr-code" } & QrCode | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchStand | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "imported" } & Imported | { "is": "erased", 
 /**
  * The visit that is no more.
  */

@@ -21,9 +21,10 @@ use crate::model::standing::GateStand;
 use crate::model::verdict::{BenchFindings, BenchVerdict, WithUncertainty};
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, MACHINING, Recorded, TEARDOWN};
-use crate::walk::record::{self, Record};
+use crate::walk::record::Record;
 use crate::words::Words;
 
+use super::at_hand::AtHand;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
@@ -138,10 +139,10 @@ pub(super) fn mark(
     (of, photo): (&str, &str),
     marks: Vec<Mark>,
 ) -> Result<Response, Fault> {
-    let record = record::read(&inner.chain(visit)?.entries);
+    let record = &inner.read(visit)?.record;
     let shown = record.photos.get(of).filter(|_| is_photo_place(of)).into_iter().flatten();
     let kept = shown.map(|(kept, _)| kept).find(|kept| kept.sha256 == photo);
-    let before = work_photo(&record, of, kept.ok_or(Refusal::PhotoNotOfStep)?).marks;
+    let before = work_photo(record, of, kept.ok_or(Refusal::PhotoNotOfStep)?).marks;
     let marks = marks::checked(marks)?;
     inner.change(visit, by, |scene| {
         let (step, photo, by) = (of.to_owned(), photo.to_owned(), scene.by.to_owned());
@@ -167,8 +168,8 @@ fn tables() -> Result<&'static BenchTables, Fault> {
 }
 
 fn read(inner: &mut Inner, visit: &str) -> Result<BenchRecord, Fault> {
-    let entries = &inner.chain(visit)?.entries;
-    Ok(walk_bench::read(entries, &record::read(entries)))
+    let AtHand { chain, record, .. } = inner.read(visit)?;
+    Ok(walk_bench::read(&chain.entries, record))
 }
 
 fn latest(inner: &mut Inner, visit: &str) -> Result<Option<String>, Fault> {
@@ -238,9 +239,8 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let words = &inner.words(locale)?;
     let standing = inner.standing(visit)?;
     let device = inner.writer.device.clone();
-    let entries = &inner.chain(visit)?.entries;
-    let record = record::read(entries);
-    let bench = walk_bench::read(entries, &record);
+    let AtHand { chain, record, .. } = inner.read(visit)?;
+    let bench = walk_bench::read(&chain.entries, record);
     let undo = latest_of(&bench, &device);
     let tables = tables()?;
     let plan =
@@ -276,7 +276,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         notes: bench.notes,
         photos: photos
             .map(|(of, kept)| {
-                (of.clone(), kept.iter().map(|(photo, _)| work_photo(&record, of, photo)).collect())
+                (of.clone(), kept.iter().map(|(photo, _)| work_photo(record, of, photo)).collect())
             })
             .collect::<BTreeMap<_, _>>(),
         verdict_lines: verdict_lines(words, &left),

@@ -22,6 +22,8 @@ pub struct Scene<'a> {
     pub trade: &'a Trade,
     /// The visit's entries.
     pub entries: &'a [Entry],
+    /// What stands of them.
+    pub record: &'a Record,
     /// Where they stand.
     pub standing: &'a Standing,
     /// Who acts.
@@ -46,14 +48,13 @@ pub struct GivenAnswer {
 /// # Errors
 /// The refusal that fits; see [`Refusal`].
 pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal> {
-    let record = record::read(scene.entries);
-    let row = step_row(scene, &record, &given.step)?;
+    let row = step_row(scene, &given.step)?;
     let value = checked_value(row, given.value)?;
     if let Some(lock) = &shown_lock(scene, &given.step)? {
         return Err(lock_refusal(lock));
     }
-    own_gates(scene, &record, row)?;
-    let supersedes = record.answers.get(&given.step);
+    own_gates(scene, row)?;
+    let supersedes = scene.record.answers.get(&given.step);
     let supersedes = supersedes.into_iter().flatten().map(|answer| answer.entry.clone()).collect();
     let reason = reason_given(given.reason)?;
     let body = EntryBody::Answered {
@@ -70,8 +71,8 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
 
 /// Refuses an answer behind gates that somebody else confirmed: whoever goes under the car or sits at the
 /// engine has looked for themselves.
-fn own_gates(scene: Scene<'_>, record: &Record, row: &StepRow) -> Result<(), Refusal> {
-    let others = record.confirmed.values().any(|confirmed| confirmed.by != scene.by);
+fn own_gates(scene: Scene<'_>, row: &StepRow) -> Result<(), Refusal> {
+    let others = scene.record.confirmed.values().any(|confirmed| confirmed.by != scene.by);
     if row.set.is_some() && others { Err(Refusal::GatesOfAnother) } else { Ok(()) }
 }
 
@@ -91,26 +92,23 @@ fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(),
     }
     let now = scene.standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.word);
     // What a gauge made of a step is no milder for what the hand says.
-    if now != Some(Word::Danger) || step_words(scene.trade, scene.entries).get(step) != Some(&Word::Danger) {
+    if now != Some(Word::Danger) || step_words(scene.trade, scene.record).get(step) != Some(&Word::Danger) {
         return Ok(());
     }
-    let mut entries = scene.entries.to_vec();
-    if let Some(last) = entries.last().cloned() {
-        entries.push(Entry { hash: String::new(), body: body.clone(), ..last });
-    }
-    let milder = step_words(scene.trade, &entries).get(step) != Some(&Word::Danger);
+    let then = record::read_with(scene.entries, body.clone());
+    let milder = step_words(scene.trade, &then).get(step) != Some(&Word::Danger);
     if milder { Err(Refusal::ReasonNeeded) } else { Ok(()) }
 }
 
-fn step_row<'t>(scene: Scene<'t>, record: &Record, step: &str) -> Result<&'t StepRow, Refusal> {
+fn step_row<'t>(scene: Scene<'t>, step: &str) -> Result<&'t StepRow, Refusal> {
     if !scene.trade.steps.iter().any(|row| row.id == step) {
         return Err(Refusal::UnknownStep);
     }
-    let vehicle = &record.intake.vehicle;
+    let vehicle = &scene.record.intake.vehicle;
     let layout = scene.trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
     let rows = applies::steps(scene.trade, layout, vehicle.gearbox);
     let row = rows.into_iter().find(|row| row.id == step).ok_or(Refusal::StepDoesNotApply)?;
-    if applies::hidden(row, record) { Err(Refusal::StepHidden) } else { Ok(row) }
+    if applies::hidden(row, scene.record) { Err(Refusal::StepHidden) } else { Ok(row) }
 }
 
 fn shown_lock(scene: Scene<'_>, step: &str) -> Result<Option<Lock>, Refusal> {
@@ -194,7 +192,7 @@ pub fn choose_order(scene: Scene<'_>, order: Order) -> EntryBody {
 /// # Errors
 /// The refusal that fits.
 pub fn check_step(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
-    step_row(scene, &record::read(scene.entries), step).map(|_| ())
+    step_row(scene, step).map(|_| ())
 }
 
 /// A step that can be answered now by who asks.
@@ -202,11 +200,10 @@ pub fn check_step(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
 /// # Errors
 /// The refusal that fits.
 pub fn check_unlocked(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
-    let record = record::read(scene.entries);
-    let row = step_row(scene, &record, step)?;
+    let row = step_row(scene, step)?;
     match shown_lock(scene, step)? {
         Some(lock) => Err(lock_refusal(&lock)),
-        None => own_gates(scene, &record, row),
+        None => own_gates(scene, row),
     }
 }
 
@@ -336,9 +333,8 @@ const MAX_TEXT: usize = 10_000;
 /// As [`check_intake`]; [`Refusal::IntakeRefused`] for a changed layout once steps are answered.
 pub fn amend(scene: Scene<'_>, intake: Intake) -> Result<EntryBody, Refusal> {
     check_intake(scene.trade, &intake)?;
-    let record = record::read(scene.entries);
-    let changed = record.intake.vehicle.layout != intake.vehicle.layout;
-    if changed && !record.answers.is_empty() {
+    let changed = scene.record.intake.vehicle.layout != intake.vehicle.layout;
+    if changed && !scene.record.answers.is_empty() {
         return Err(Refusal::IntakeRefused);
     }
     Ok(EntryBody::Amended { intake, by: scene.by.to_owned() })

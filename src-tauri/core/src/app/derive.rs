@@ -33,6 +33,8 @@ pub struct Visit<'a> {
     pub id: &'a str,
     /// Its entries, in order.
     pub entries: &'a [Entry],
+    /// What stands of them.
+    pub record: &'a Record,
     /// Place of the first entry that does not fit its chain.
     pub broken_at: Option<u64>,
     /// This device.
@@ -47,21 +49,21 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     if visit.entries.is_empty() {
         return Err(Refusal::UnknownVisit);
     }
-    let record = record::read(visit.entries);
+    let record = visit.record;
     let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
-    let mut case = case::case(trade, layout, &record);
-    let bench = bench::read(visit.entries, &record);
+    let mut case = case::case(trade, layout, record);
+    let bench = bench::read(visit.entries, record);
     let gauges = gauged_of(&bench)?;
     let hands = case.clone();
     gauged::settle(&mut case, &gauges);
     let danger = rating::danger_step(&case);
-    let rows = shown_steps(trade, layout, &record);
-    let steps = steps(trade, &record, (&case, &hands), &rows, danger.as_deref());
+    let rows = shown_steps(trade, layout, record);
+    let steps = steps(trade, record, (&case, &hands), &rows, danger.as_deref());
     let open = open_steps(&case, &rows, danger.is_some());
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     let urgency = rating::rate(&case, &sort_as_judged(trade, &case));
     judged::settle(trade, &case, &open, &urgency, &mut sorting);
-    let order = order::order(trade, &record);
+    let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
     Ok(Standing {
         visit: visit.id.to_owned(),
@@ -72,22 +74,22 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         support: layout.support,
         order,
         entered: record.entered.clone(),
-        position: position::position(trade, &record, &steps, danger.is_some()),
+        position: position::position(trade, record, &steps, danger.is_some()),
         stations: stations(&steps),
-        gate_sets: locks::gate_sets(trade, &record, &sets, danger.as_deref()),
+        gate_sets: locks::gate_sets(trade, record, &sets, danger.as_deref()),
         urgency,
         sorting,
         gauges,
         opinion: record.opinion.clone(),
-        outcome: judged::outcome(&record),
+        outcome: judged::outcome(record),
         repair: repair(&bench),
         road_rows: road_rows(trade, &case),
-        undo: undo_offer(trade, layout, &record, visit),
-        receipt: receipt(&record),
+        undo: undo_offer(trade, layout, visit),
+        receipt: receipt(record),
         ledger: ledger(visit),
         knowledge: trade.version_for(&layout.id),
         technician: record.opened_by.clone(),
-        intake: record.intake,
+        intake: record.intake.clone(),
         steps,
     })
 }
@@ -119,11 +121,10 @@ pub fn shown_steps<'t>(trade: &'t Trade, layout: &Layout, record: &Record) -> Ve
     rows
 }
 
-/// Each step's own rating as the entries have it.
-pub fn step_words(trade: &Trade, entries: &[Entry]) -> BTreeMap<String, Word> {
-    let record = record::read(entries);
+/// Each step's own rating as the record has it.
+pub fn step_words(trade: &Trade, record: &Record) -> BTreeMap<String, Word> {
     let layout = trade.layout(&record.intake.vehicle.layout);
-    layout.map(|layout| rating::rate_steps(&case::case(trade, layout, &record))).unwrap_or_default()
+    layout.map(|layout| rating::rate_steps(&case::case(trade, layout, record))).unwrap_or_default()
 }
 
 /// `case` is what counts, gauges included; `hands` is what was answered, and that is what is shown.
@@ -242,26 +243,18 @@ fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {
     trade.road.iter().filter(|row| row.when.iter().any(falls)).map(|row| row.shown()).collect()
 }
 
-fn undo_offer(trade: &Trade, layout: &Layout, record: &Record, visit: Visit<'_>) -> Option<UndoOffer> {
-    let mut offer = undo::offer(visit.entries, record, visit.device)?;
+fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOffer> {
+    let mut offer = undo::offer(visit.entries, visit.record, visit.device)?;
     if let Some(step) = &offer.step {
-        let now = rating::rate_steps(&case::case(trade, layout, record)).get(step).copied();
+        let now = rating::rate_steps(&case::case(trade, layout, visit.record)).get(step).copied();
         if now == Some(Word::Danger) {
-            let then = step_words(trade, &with_withdrawal(visit.entries, &offer.entry)).get(step).copied();
+            let withdrawn =
+                EntryBody::Withdrawn { entry: offer.entry.clone(), reason: None, by: String::new() };
+            let then = step_words(trade, &record::read_with(visit.entries, withdrawn)).get(step).copied();
             offer.needs_reason = then != now;
         }
     }
     Some(offer)
-}
-
-/// The entries as they would read with one more withdrawal.
-fn with_withdrawal(entries: &[Entry], hash: &str) -> Vec<Entry> {
-    let mut entries = entries.to_vec();
-    if let Some(last) = entries.last().cloned() {
-        let body = EntryBody::Withdrawn { entry: hash.to_owned(), reason: None, by: String::new() };
-        entries.push(Entry { hash: String::new(), body, ..last });
-    }
-    entries
 }
 
 fn receipt(record: &Record) -> Option<ReceiptStand> {

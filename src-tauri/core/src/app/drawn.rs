@@ -15,7 +15,7 @@ const SEED: u64 = 20_261_125;
 type Kind = (String, Option<&'static str>);
 
 /// Draws by kind: nothing else of a car changes its network.
-#[derive(Debug, Default)]
+#[derive(Debug, Default, Clone)]
 pub struct DrawnFor {
     kept: RefCell<BTreeMap<Kind, Arc<Draws>>>,
 }

@@ -5,15 +5,15 @@ use crate::model::bench::{BenchBody, BoreStage};
 use crate::model::entry::{Entry, EntryBody};
 use crate::walk::record;
 
+use super::at_hand::AtHand;
 use super::fault::Fault;
 use super::judged;
 use super::response::{History, HistoryLine, Response};
 use super::steady::Inner;
 
 pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
-    let chain = inner.chain(visit)?;
-    let record = record::read(&chain.entries);
-    let superseded = record::superseded(&chain.entries, &record.withdrawn);
+    let AtHand { chain, record, .. } = inner.read(visit)?;
+    let superseded = record::superseded(chain.entries.iter(), &record.withdrawn);
     let stands =
         |entry: &Entry| !record.withdrawn.contains(&entry.hash) && !superseded.contains(entry.hash.as_str());
     let entries = chain.entries.iter().map(|entry| line(entry, stands(entry))).collect();

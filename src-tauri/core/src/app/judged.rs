@@ -15,7 +15,7 @@ use crate::trade::Trade;
 use crate::trade::rows::StepRow;
 use crate::urgency::rating;
 use crate::walk::case;
-use crate::walk::record::{self, Record};
+use crate::walk::record::Record;
 
 use super::decide::{Scene, reason_fits};
 use super::fault::Refusal;
@@ -126,9 +126,8 @@ fn known(standing: &Standing, cause: &str) -> Result<(), Refusal> {
 
 /// The outcome with the signs that were decided and what the sorting said.
 fn witnessed(scene: Scene<'_>, causes: Vec<String>) -> Result<Outcome, Refusal> {
-    let record = record::read(scene.entries);
-    let layout = scene.trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
-    let case = case::case(scene.trade, layout, &record);
+    let layout = scene.trade.layout(&scene.record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
+    let case = case::case(scene.trade, layout, scene.record);
     let network = Network::of(scene.trade, &case);
     let id = |sign: usize| {
         let row = network.signs.get(sign).and_then(|sign| scene.trade.signs.get(sign.row));

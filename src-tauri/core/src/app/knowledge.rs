@@ -1,15 +1,16 @@
 //! The knowledge that sorts: read when the data folder is opened, kept under its version, and read again
 //! where an old visit is to be derived as it was sorted.
 
+use std::sync::Arc;
+
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::time::Moment;
 use crate::outcomes::learn::learn;
 use crate::store::open::Store;
 use crate::trade::texts::Texts;
 use crate::trade::{Refused, Trade};
-use crate::walk::record;
 
-use super::derive;
+use super::at_hand::AtHand;
 use super::drawn::DrawnFor;
 use super::fault::{Fault, Refusal};
 use super::response::{HomeNotice, Response};
@@ -54,19 +55,14 @@ pub(super) fn take_over(store: &mut Store, kept: Vec<(String, String)>, now: Mom
 /// # Errors
 /// [`Refusal::KnowledgeNotKept`] for a version that never sorted here.
 pub(super) fn as_sorted(inner: &mut Inner, visit: &str, version: Option<&str>) -> Result<Response, Fault> {
-    let chain = inner.chain(visit)?.clone();
+    let AtHand { chain, record, .. } = inner.read(visit)?;
     let version = version.map(str::to_owned).or_else(|| recorded(&chain.entries));
     let version = version.ok_or(Refusal::UnknownVisit)?;
-    let layout = record::read(&chain.entries).intake.vehicle.layout;
+    let layout = record.intake.vehicle.layout.clone();
     let trade = of_version(inner, &version, &layout)?;
-    let visit = derive::Visit {
-        id: visit,
-        entries: &chain.entries,
-        broken_at: chain.broken_at,
-        device: &inner.writer.device,
-    };
-    let standing = derive::standing(&trade, visit, &DrawnFor::default())?;
-    if standing.knowledge == version { Ok(Response::Visit(Box::new(standing))) } else { Err(not_kept()) }
+    let device = inner.writer.device.clone();
+    let standing = inner.read(visit)?.derived(&trade, &device, &DrawnFor::default())?;
+    if standing.knowledge == version { Ok(Response::Visit(Arc::new(standing))) } else { Err(not_kept()) }
 }
 
 /// The version that a visit recorded last.

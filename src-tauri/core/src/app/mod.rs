@@ -4,11 +4,14 @@
 //! happen here, in one transaction; what to write is decided in `decide`, what it adds up to in
 //! `derive`.
 
+mod aside;
+mod at_hand;
 mod bench;
 mod bench_parts;
 pub mod bore;
 mod decide;
 mod derive;
+mod dispatch;
 mod drawn;
 mod earlier;
 pub mod failure;
@@ -18,6 +21,7 @@ pub mod gauge;
 mod gauged;
 pub mod handover;
 mod history;
+mod intake;
 mod judged;
 mod knowledge;
 mod learning;
@@ -36,4 +40,5 @@ mod wishes;
 mod workshop;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
+pub use papers::Printed;
 pub use steady::{Setup, Steady};

@@ -21,13 +21,13 @@ impl Steady {
     pub(super) fn start_practice(&self, intake: Intake) -> Result<Response, Failure> {
         let (technician, locale) = self.who()?;
         self.checked(&intake)?;
-        let mut practised = self.practised()?;
+        let mut practised = self.practised();
         *practised = None;
         self.cleared()?;
         let fresh = Self::open(self.setup_for(self.practice_folder()?)?)?;
         fresh.handle(Request::SetTechnician { name: technician })?;
         fresh.handle(Request::SetPreference { name: "locale".to_owned(), value: locale })?;
-        fresh.measure_as(self.lock()?.workshop.clone())?;
+        fresh.measure_as(self.lock().workshop.clone())?;
         let opened = fresh.handle(Request::Open { intake })?;
         *practised = Some(Box::new(fresh));
         Ok(opened)
@@ -47,7 +47,7 @@ impl Steady {
 
     /// Throws the practice visit away and says what the first screen needs.
     pub(super) fn end_practice(&self) -> Result<Response, Failure> {
-        *self.practised()? = None;
+        *self.practised() = None;
         self.cleared()?;
         self.handle(Request::Home)
     }
@@ -60,7 +60,7 @@ impl Steady {
 
     /// The folder practised in, opened again after a restart if there is one.
     fn reopened(&self) -> Result<MutexGuard<'_, Practised>, Failure> {
-        let mut practised = self.practised()?;
+        let mut practised = self.practised();
         let folder = self.practice_folder()?;
         if practised.is_none() && folder.exists() {
             *practised = Some(Box::new(Self::open(self.setup_for(folder)?)?));
@@ -69,30 +69,30 @@ impl Steady {
     }
 
     fn who(&self) -> Result<(String, String), Failure> {
-        let inner = self.lock()?;
+        let inner = self.lock();
         let who = inner.technician(None).map_err(|fault| shown(&fault, &inner.locale()))?;
         Ok((who, inner.locale()))
     }
 
     /// A refused intake leaves the practice visit before it.
     fn checked(&self, intake: &Intake) -> Result<(), Failure> {
-        let inner = self.lock()?;
+        let inner = self.lock();
         let checked = decide::check_intake(&inner.trade, intake);
         checked.map_err(|refusal| shown(&refusal.into(), &inner.locale()))
     }
 
     fn practice_folder(&self) -> Result<PathBuf, Failure> {
-        Ok(self.lock()?.store.practice_folder())
+        Ok(self.lock().store.practice_folder())
     }
 
     /// Nothing is left of a practice folder.
     fn cleared(&self) -> Result<(), Failure> {
-        let inner = self.lock()?;
+        let inner = self.lock();
         inner.store.clear_practice().map_err(|fault| shown(&fault.into(), &inner.locale()))
     }
 
     fn refused(&self, refusal: Refusal) -> Failure {
-        let locale = self.lock().map_or_else(|_| "en".to_owned(), |inner| inner.locale());
+        let locale = self.lock().locale();
         shown(&refusal.into(), &locale)
     }
 }

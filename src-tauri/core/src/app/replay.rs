@@ -2,7 +2,7 @@
 //!
 //! A case that names gates is taken word for word, in its own order. One that names none may give its
 //! answers in any order: the gates are confirmed and the steps ordered here, and the ledger says so.
-//! A case is rehearsed in a scratch folder first, so that a refused one leaves the ledger as it was.
+//! A case is rehearsed in a data folder of its own first, inside the data folder, so that a refused one leaves the ledger as it was.
 //! A case may say how many days ago it was, so that a car has a history; the ledger says that too.
 //! What a case records at the bench is in `replay/bench.rs`.
 
@@ -10,10 +10,10 @@ mod bench;
 
 use std::io::Read;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use serde::Deserialize;
 use serde_json::{Value, json};
-use uuid::Uuid;
 
 use crate::content::{Reader, reason_text};
 use crate::model::answer::{AnswerValue, Temperature};
@@ -121,11 +121,12 @@ struct AnswerItem {
 const REPLAY: &str = "case file";
 
 fn rehearse(steady: &Steady, case: &Case, base_dir: &Path) -> Result<(), Failure> {
-    let scratch = std::env::temp_dir().join(format!("steady-rehearsal-{}", Uuid::now_v7()));
+    let scratch = steady.lock().store.rehearsal_folder();
     let setup = steady.setup_for(scratch.clone())?;
     let rehearsed = Steady::open(setup).and_then(|steady| drive(&steady, case, base_dir));
-    // A left-over scratch folder harms nothing.
+    // What is left here goes at the next start.
     let _ = std::fs::remove_dir_all(&scratch);
+    let _ = scratch.parent().map(std::fs::remove_dir);
     rehearsed.map(|_| ())
 }
 
@@ -176,7 +177,7 @@ struct Stage<'a> {
 }
 
 impl Stage<'_> {
-    fn ask(&self, request: Request) -> Result<Standing, Failure> {
+    fn ask(&self, request: Request) -> Result<Arc<Standing>, Failure> {
         visit(self.act(|inner| inner.handle(request, Some(self.by)))?)
     }
 
@@ -324,9 +325,9 @@ fn blocked(standing: &Standing, set: &str) -> bool {
     standing.gate_sets.iter().any(|stand| stand.id == set && stand.lock.as_ref().is_some_and(found))
 }
 
-fn visit(response: Response) -> Result<Standing, Failure> {
+fn visit(response: Response) -> Result<Arc<Standing>, Failure> {
     match response {
-        Response::Visit(standing) => Ok(*standing),
+        Response::Visit(standing) => Ok(standing),
         _ => Err(shown(&Fault::Internal("no standing in reply".to_owned()), "en")),
     }
 }

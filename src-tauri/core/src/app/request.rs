@@ -1,6 +1,9 @@
 //! Everything that can be asked of the core.
 
-use serde::Deserialize;
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
+use serde::de::Error as _;
+use serde::{Deserialize, Deserializer};
 
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::{BoreStage, Contact, GaugeGiven, HousingLook, RingTurn};
@@ -122,8 +125,10 @@ pub enum Request {
         upload: String,
         /// Index of the piece, from 0.
         index: u32,
-        /// The bytes, base64; at most 512 KiB of them.
-        base64: String,
+        /// At most 512 KiB.
+        #[serde(rename = "base64")]
+        #[cfg_attr(feature = "bindings", ts(type = "string"))]
+        piece: Piece,
     },
     /// Makes a finished upload the photo of a step.
     KeepPhoto {
@@ -221,7 +226,7 @@ pub enum Request {
         /// Language.
         locale: String,
     },
-    /// A paper to print or send.
+    /// A paper to print or send, to be fetched or shared by the id in the answer.
     Paper {
         /// The visit.
         visit: String,
@@ -382,7 +387,7 @@ pub enum Request {
         /// The visit.
         visit: String,
     },
-    /// Makes a handover file, to be fetched with `export-piece`.
+    /// Makes a handover file, to be fetched or shared by the id in the answer.
     Export {
         /// The visits; none means all of them.
         #[serde(default)]
@@ -397,21 +402,16 @@ pub enum Request {
         #[serde(default)]
         sheet: Option<Sheet>,
     },
-    /// One piece of the handover file made last.
-    ExportPiece {
-        /// `export` of the answer to `export`.
-        export: String,
-        /// Index of the piece, from 0.
-        index: u32,
-    },
     /// One piece of a handover file on its way in; pieces arrive in order.
     ImportPiece {
         /// A name the screen makes up (UUID).
         upload: String,
         /// Index of the piece, from 0.
         index: u32,
-        /// The bytes, base64; at most 512 KiB of them.
-        base64: String,
+        /// At most 512 KiB.
+        #[serde(rename = "base64")]
+        #[cfg_attr(feature = "bindings", ts(type = "string"))]
+        piece: Piece,
     },
     /// Takes in a handover file that was sent with `import-piece`.
     Import {
@@ -425,6 +425,17 @@ pub enum Request {
         /// Its plate, or the last block of its id: typed by whoever erases it.
         word: String,
     },
+}
+
+/// Bytes on their way in. In JSON they are text, base64: a phone's page hands nothing else to Rust.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Piece(pub Vec<u8>);
+
+impl<'de> Deserialize<'de> for Piece {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(from)?;
+        STANDARD.decode(text).map(Self).map_err(|_| D::Error::custom("not base64"))
+    }
 }
 
 /// The papers.

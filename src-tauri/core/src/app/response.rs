@@ -1,8 +1,9 @@
 //! Everything the core can answer.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 use crate::content::{finding::Finding, note::Note};
 use crate::model::bench::BenchStand;
@@ -26,7 +27,7 @@ pub enum Response {
     /// To `visits`.
     Visits(VisitPage),
     /// To everything that reads or changes one visit.
-    Visit(Box<Standing>),
+    Visit(#[serde(serialize_with = "shared")] Arc<Standing>),
     /// To `upload`.
     Uploaded {
         /// Bytes received so far.
@@ -57,11 +58,6 @@ pub enum Response {
     History(History),
     /// To `export`.
     Handover(HandoverFile),
-    /// To `export-piece`.
-    Piece {
-        /// The bytes, base64; none after the last piece.
-        base64: String,
-    },
     /// To `import`.
     Imported(super::handover::Imported),
     /// To `erase`.
@@ -69,6 +65,11 @@ pub enum Response {
         /// The visit that is no more.
         visit: String,
     },
+}
+
+/// Written as what it is: that it is shared inside is nobody else's business.
+fn shared<S: Serializer>(standing: &Arc<Standing>, to: S) -> Result<S::Ok, S::Error> {
+    standing.as_ref().serialize(to)
 }
 
 /// What the first screen needs.
@@ -171,34 +172,34 @@ pub struct VisitCard {
     pub confirmed: bool,
 }
 
-/// A paper.
+/// A paper that waits to be fetched or shared.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct PaperFile {
+    /// What to fetch or share it by.
+    pub file: String,
     /// File name without anything a person typed.
     pub name: String,
     /// `application/pdf` or `text/plain`.
     pub mime: String,
-    /// The bytes, base64.
-    pub base64: String,
+    /// Its length, bytes.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub bytes: u64,
     /// The text itself, for `text/plain`.
     pub text: Option<String>,
 }
 
-/// A handover file that waits to be fetched.
+/// A handover file that waits to be fetched or shared.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct HandoverFile {
-    /// What to fetch it by.
-    pub export: String,
+    /// What to fetch or share it by.
+    pub file: String,
     /// File name without anything a person typed.
     pub name: String,
     /// Its length, bytes.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub bytes: u64,
-    /// How many pieces it has.
-    #[cfg_attr(feature = "bindings", ts(type = "number"))]
-    pub pieces: u64,
     /// Visits that were left out because their chain is broken.
     pub left_out: Vec<String>,
 }

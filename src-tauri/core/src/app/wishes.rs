@@ -23,7 +23,7 @@ pub(super) fn want(
     inner.checked_step(visit, by, step)?;
     let now = inner.now();
     let device = inner.writer.device.clone();
-    let at = decide::dated(&inner.chain(visit)?.entries, &device, now);
+    let at = decide::dated(&inner.read(visit)?.chain.entries, &device, now);
     inner.store.wish(&PhotoWish { id, visit: visit.to_owned(), step: step.to_owned(), at })?;
     wanted(inner, visit)
 }

@@ -37,7 +37,7 @@ pub(super) fn set(inner: &mut Inner, given: &WorkshopGiven) -> Result<Response, 
 impl Steady {
     /// Takes over particulars that were checked elsewhere, with their units.
     pub(super) fn measure_as(&self, workshop: Workshop) -> Result<(), Failure> {
-        let mut inner = self.lock()?;
+        let mut inner = self.lock();
         inner.store.set_workshop(&workshop).map_err(|fault| shown(&fault.into(), &inner.locale()))?;
         inner.workshop = workshop;
         Ok(())
@@ -48,7 +48,7 @@ impl Steady {
     /// # Errors
     /// `workshop-unreadable`, or what a screen would have been told; the earlier ones then stand.
     pub fn set_workshop_json(&self, json: &str) -> Result<Workshop, Failure> {
-        let mut inner = self.lock()?;
+        let mut inner = self.lock();
         let given = serde_json::from_str(json).map_err(|_| Refusal::WorkshopUnreadable.into());
         let set = given.and_then(|given| set(&mut inner, &given));
         set.map_err(|fault: Fault| shown(&fault, &inner.locale()))?;

@@ -31,20 +31,33 @@ pub struct Chain {
     pub broken_at: Option<u64>,
 }
 
-/// The next entry of a device's chain, hashed, signed and ready to append.
-pub fn next_entry(entries: &[Entry], visit: &str, writer: &Writer, at: Moment, body: EntryBody) -> Entry {
+/// The next entry of a device's chain, hashed and signed, and its line to append.
+pub fn next_entry(
+    entries: &[Entry],
+    visit: &str,
+    writer: &Writer,
+    at: Moment,
+    body: EntryBody,
+) -> (Entry, Line) {
     let device = writer.device.as_str();
     let last = entries.iter().filter(|entry| entry.device == device).max_by_key(|entry| entry.seq);
     let seq = last.map_or(1, |entry| entry.seq + 1);
     let prev = last.map_or_else(|| NO_HASH.to_owned(), |entry| entry.hash.clone());
-    let text = body_text(&body);
+    let text = serde_json::to_string(&body).unwrap_or_default();
     let hash = hash(visit, device, seq, at, &prev, &text);
     let signature = Some(writer.sign(&hash));
-    Entry { visit: visit.to_owned(), device: device.to_owned(), seq, at, prev, hash, signature, body }
-}
-
-fn body_text(body: &EntryBody) -> String {
-    serde_json::to_string(body).unwrap_or_default()
+    let (visit, device) = (visit.to_owned(), device.to_owned());
+    let line = Line {
+        visit: visit.clone(),
+        device: device.clone(),
+        seq,
+        at,
+        prev: prev.clone(),
+        hash: hash.clone(),
+        signature: signature.clone(),
+        body: text,
+    };
+    (Entry { visit, device, seq, at, prev, hash, signature, body }, line)
 }
 
 /// SHA-256, hex, over the entry's fields, a line each.
@@ -65,12 +78,12 @@ pub fn hex(bytes: &[u8]) -> String {
 }
 
 impl Store {
-    /// Appends entries of one visit and rewrites its card, all or nothing, synced before it returns.
+    /// Appends lines of one visit and rewrites its card, all or nothing, synced before it returns.
     ///
     /// # Errors
     /// What SQLite says; nothing was written then.
-    pub fn append(&mut self, entries: &[Entry], card: &CardRow) -> Result<(), StoreFault> {
-        let done = append(&mut self.connection, entries, card).map_err(StoreFault::sql("append"));
+    pub fn append(&mut self, lines: &[Line], card: &CardRow) -> Result<(), StoreFault> {
+        let done = append(&mut self.connection, lines, card).map_err(StoreFault::sql("append"));
         done.map_err(|fault| self.noted(fault))
     }
 
@@ -107,12 +120,10 @@ impl Store {
     }
 }
 
-fn append(connection: &mut Connection, entries: &[Entry], card: &CardRow) -> Result<(), rusqlite::Error> {
+fn append(connection: &mut Connection, lines: &[Line], card: &CardRow) -> Result<(), rusqlite::Error> {
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
-    for entry in entries {
-        let Entry { visit, device, seq, at, prev, hash, signature, body } = entry.clone();
-        let body = body_text(&body);
-        insert(&transaction, &Line { visit, device, seq, at, prev, hash, signature, body })?;
+    for line in lines {
+        insert(&transaction, line)?;
     }
     cards::write(&transaction, card)?;
     transaction.commit()

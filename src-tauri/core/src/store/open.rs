@@ -1,13 +1,15 @@
 //! Opening a data folder: one process at a time, damaged data set aside and never deleted, newer data
 //! refused untouched.
 
-use std::fs::{File, OpenOptions, TryLockError};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use rusqlite::{Connection, OpenFlags};
 
 use super::fault::StoreFault;
+use super::lock::FolderLock;
 use super::migrations;
+use super::private;
 use crate::model::time::Moment;
 
 /// An open data folder.
@@ -17,8 +19,8 @@ pub struct Store {
     pub(super) connection: Connection,
     /// The data folder.
     pub(super) folder: PathBuf,
-    /// Held for as long as the store is open.
-    _lock: File,
+    /// Held for as long as the store is open, or one beside it.
+    pub(super) lock: Arc<FolderLock>,
 }
 
 /// A store and what a person should know of how it opened.
@@ -45,8 +47,9 @@ const SUSPECT: &str = "suspect";
 /// # Errors
 /// [`StoreFault::Unwritable`], [`StoreFault::InUse`], [`StoreFault::Newer`], or what SQLite says.
 pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
-    std::fs::create_dir_all(folder.join("photos")).map_err(StoreFault::Unwritable)?;
-    let lock = lock(folder)?;
+    private::folder(&folder.join("photos")).map_err(StoreFault::Unwritable)?;
+    let lock = FolderLock::take(folder)?;
+    private::mend(folder);
     let (connection, set_aside) = match connect(folder) {
         Err(StoreFault::Damaged) => {
             let aside = set_aside(folder, now)?;
@@ -54,35 +57,41 @@ pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
         }
         other => (other?, None),
     };
-    let store = Store { connection, folder: folder.to_owned(), _lock: lock };
+    let store = Store { connection, folder: folder.to_owned(), lock: Arc::new(lock) };
     store.clear_uploads();
     store.clear_outgoing();
+    store.clear_rehearsals();
     // An erasure that was cut off goes on; if it cannot now, the next start tries again.
     let _ = store.sweep();
     Ok(Opened { store, set_aside })
 }
 
-fn lock(folder: &Path) -> Result<File, StoreFault> {
-    let path = folder.join("lock");
-    let file = OpenOptions::new().create(true).truncate(false).write(true).open(path);
-    let file = file.map_err(StoreFault::Unwritable)?;
-    match file.try_lock() {
-        Ok(()) => Ok(file),
-        Err(TryLockError::WouldBlock) => Err(StoreFault::InUse),
-        Err(TryLockError::Error(fault)) => Err(StoreFault::Unwritable(fault)),
-    }
-}
-
 fn connect(folder: &Path) -> Result<Connection, StoreFault> {
     let flags =
         OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-    let mut connection =
-        Connection::open_with_flags(folder.join(DATABASE), flags).map_err(StoreFault::sql("open"))?;
+    let database = folder.join(DATABASE);
+    if !database.exists() {
+        // SQLite would make it readable to others, and its log and index like it.
+        private::create(&database).map_err(StoreFault::Unwritable)?;
+    }
+    let mut connection = Connection::open_with_flags(database, flags).map_err(StoreFault::sql("open"))?;
     prepare(&connection).map_err(StoreFault::sql("prepare"))?;
     if folder.join(SUSPECT).exists() {
         look_closely(&connection, folder)?;
     }
     migrations::migrate(&mut connection)?;
+    Ok(connection)
+}
+
+/// A connection in the middle of a transaction that only reads: it sees one moment until it is closed.
+fn snapshot(database: &Path) -> Result<Connection, rusqlite::Error> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let connection = Connection::open_with_flags(database, flags)?;
+    connection.pragma_update(None, "trusted_schema", false)?;
+    connection.busy_timeout(std::time::Duration::from_secs(5))?;
+    connection.execute_batch("BEGIN")?;
+    // The moment is that of the first look.
+    connection.query_row("SELECT count(*) FROM sqlite_schema", [], |_| Ok(()))?;
     Ok(connection)
 }
 
@@ -128,6 +137,16 @@ impl Store {
     #[must_use]
     pub fn folder(&self) -> &Path {
         &self.folder
+    }
+
+    /// A store that reads the data folder as it stands now, whatever is written meanwhile, and writes nothing to
+    /// the ledger.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn beside(&self) -> Result<Self, StoreFault> {
+        let connection = snapshot(&self.folder.join(DATABASE)).map_err(StoreFault::sql("read beside"))?;
+        Ok(Self { connection, folder: self.folder.clone(), lock: Arc::clone(&self.lock) })
     }
 
     /// Notes a fault; damage makes the next start look closely. Gives the fault back.

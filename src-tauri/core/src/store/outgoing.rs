@@ -1,35 +1,61 @@
-//! A handover file on its way to a screen: one at a time, in pieces, cleared at the next start.
+//! Files on their way out, papers and handover files: kept for a shell to fetch or to share by their id, the latest
+//! few of them, and cleared at the next start and when a visit is erased.
 
 use std::fs::{self, File};
-use std::io::{Read, Seek, SeekFrom};
+use std::io::Write as _;
 use std::path::PathBuf;
+
+use uuid::Uuid;
 
 use super::fault::StoreFault;
 use super::open::Store;
-use super::uploads::MAX_PIECE_BYTES;
+use super::private;
+
+/// As many files wait at once: a person has made one and looks at it while another is made.
+const KEPT: usize = 4;
 
 impl Store {
-    /// A new, empty file of this name (a UUID) in place of any earlier one.
+    /// A new, empty file, and its id. The eldest goes where there are enough.
     ///
     /// # Errors
     /// What the file system says.
-    pub fn outgoing(&self, export: &str) -> Result<File, StoreFault> {
-        self.clear_outgoing();
-        let path = self.outgoing_path(export)?;
-        fs::create_dir_all(self.folder.join("outgoing")).map_err(StoreFault::file)?;
-        File::create(path).map_err(StoreFault::file)
+    pub fn outgoing(&self) -> Result<(String, File), StoreFault> {
+        let folder = self.folder.join("outgoing");
+        private::folder(&folder).map_err(StoreFault::file)?;
+        let mut waiting: Vec<PathBuf> =
+            fs::read_dir(&folder).map_err(StoreFault::file)?.flatten().map(|file| file.path()).collect();
+        waiting.retain(|path| path.is_file());
+        // Ids begin with the time they were made at.
+        waiting.sort();
+        for eldest in waiting.iter().rev().skip(KEPT - 1) {
+            // One that is being read stays where the system holds on to it.
+            let _ = fs::remove_file(eldest);
+        }
+        let id = Uuid::now_v7().simple().to_string();
+        let file = private::create(&folder.join(&id)).map_err(StoreFault::file)?;
+        Ok((id, file))
     }
 
-    /// A piece of it; empty after the last.
+    /// Keeps bytes as such a file, and gives its id.
     ///
     /// # Errors
-    /// [`StoreFault::UploadUnknown`] if there is no such file.
-    pub fn outgoing_piece(&self, export: &str, index: u32) -> Result<Vec<u8>, StoreFault> {
-        let mut file = File::open(self.outgoing_path(export)?).map_err(|_| StoreFault::UploadUnknown)?;
-        let mut piece = Vec::new();
-        file.seek(SeekFrom::Start(u64::from(index) * MAX_PIECE_BYTES)).map_err(StoreFault::file)?;
-        file.take(MAX_PIECE_BYTES).read_to_end(&mut piece).map_err(StoreFault::file)?;
-        Ok(piece)
+    /// What the file system says; nothing is kept then.
+    pub fn put_out(&self, bytes: &[u8]) -> Result<String, StoreFault> {
+        let (id, mut file) = self.outgoing()?;
+        file.write_all(bytes).map_err(|fault| {
+            let _ = fs::remove_file(self.outgoing_path(&id));
+            StoreFault::file(fault)
+        })?;
+        Ok(id)
+    }
+
+    /// The file with this id.
+    ///
+    /// # Errors
+    /// [`StoreFault::UploadUnknown`] if there is none, or none any longer.
+    pub fn taken_out(&self, id: &str) -> Result<File, StoreFault> {
+        let id = Uuid::try_parse(id).map_err(|_| StoreFault::UploadUnknown)?;
+        File::open(self.outgoing_path(&id.simple().to_string())).map_err(|_| StoreFault::UploadUnknown)
     }
 
     pub(super) fn clear_outgoing(&self) {
@@ -37,8 +63,7 @@ impl Store {
         let _ = fs::remove_dir_all(self.folder.join("outgoing"));
     }
 
-    fn outgoing_path(&self, export: &str) -> Result<PathBuf, StoreFault> {
-        let id = uuid::Uuid::try_parse(export).map_err(|_| StoreFault::UploadUnknown)?;
-        Ok(self.folder.join("outgoing").join(id.simple().to_string()))
+    fn outgoing_path(&self, id: &str) -> PathBuf {
+        self.folder.join("outgoing").join(id)
     }
 }

@@ -10,6 +10,7 @@ use sha2::{Digest, Sha256};
 use super::fault::StoreFault;
 use super::ledger::hex;
 use super::open::Store;
+use super::private;
 
 /// Which of a photo's two files.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -78,7 +79,7 @@ impl Store {
 fn write_synced(path: &Path, bytes: &[u8]) -> Result<(), StoreFault> {
     let part = path.with_extension("part");
     let write = || {
-        let mut file = File::create(&part)?;
+        let mut file = private::create(&part)?;
         file.write_all(bytes)?;
         file.sync_all()?;
         fs::rename(&part, path)?;

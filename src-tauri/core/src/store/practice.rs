@@ -1,4 +1,4 @@
-//! The folder of the practice visit: a data folder of its own inside this one.
+//! Data folders inside the data folder: the practice visit's, and those that a case is rehearsed in.
 
 use std::fs;
 use std::io::ErrorKind;
@@ -7,13 +7,26 @@ use std::path::PathBuf;
 use super::fault::StoreFault;
 use super::open::Store;
 
-/// Name of the folder inside the data folder.
+/// The practice visit's folder inside the data folder.
 const FOLDER: &str = "practice";
+/// The folder of rehearsals, each in one of its own.
+const REHEARSALS: &str = "rehearsals";
 
 impl Store {
     /// Where the practice visit is kept.
     pub fn practice_folder(&self) -> PathBuf {
         self.folder().join(FOLDER)
+    }
+
+    /// A place for a rehearsal. What a kill leaves there goes at the next start.
+    pub fn rehearsal_folder(&self) -> PathBuf {
+        self.folder().join(REHEARSALS).join(uuid::Uuid::now_v7().simple().to_string())
+    }
+
+    /// Leaves nothing of any rehearsal.
+    pub fn clear_rehearsals(&self) {
+        // Nothing in there is of a visit that is kept; what cannot be removed now is tried again at the next start.
+        let _ = fs::remove_dir_all(self.folder().join(REHEARSALS));
     }
 
     /// Leaves nothing of a practice visit.

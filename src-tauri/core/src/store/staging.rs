@@ -9,6 +9,7 @@ use std::path::PathBuf;
 use super::fault::StoreFault;
 use super::open::Store;
 use super::photo_files::PhotoSize;
+use super::private;
 
 /// Photos gathered and not yet kept; dropped, they are gone.
 #[derive(Debug)]
@@ -28,7 +29,7 @@ impl Store {
         if folder.exists() {
             fs::remove_dir_all(&folder).map_err(StoreFault::file)?;
         }
-        fs::create_dir_all(&folder).map_err(StoreFault::file)?;
+        private::folder(&folder).map_err(StoreFault::file)?;
         Ok(Staging { folder, photos: self.folder.join("photos"), names: BTreeSet::new() })
     }
 
@@ -55,7 +56,7 @@ impl Staging {
         if self.names.contains(name) || self.photos.join(name).exists() {
             return Ok(());
         }
-        fs::write(self.folder.join(name), bytes).map_err(StoreFault::file)?;
+        private::write(&self.folder.join(name), bytes).map_err(StoreFault::file)?;
         self.names.insert(name.to_owned());
         Ok(())
     }

@@ -7,6 +7,7 @@ use std::path::PathBuf;
 
 use super::fault::StoreFault;
 use super::open::Store;
+use super::private;
 
 /// Greatest size of one photo as the camera gives it, bytes.
 pub const MAX_PHOTO_BYTES: u64 = 60 * 1024 * 1024;
@@ -35,23 +36,22 @@ impl Store {
         piece: &[u8],
     ) -> Result<u64, StoreFault> {
         let path = self.upload_path(upload)?;
-        fs::create_dir_all(self.folder.join("incoming")).map_err(StoreFault::file)?;
+        private::folder(&self.folder.join("incoming")).map_err(StoreFault::file)?;
         let count = path.with_extension("count");
         let expected: u32 = fs::read_to_string(&count).ok().and_then(|text| text.parse().ok()).unwrap_or(0);
         if index != 0 && index != expected {
             return Err(StoreFault::UploadOrder);
         }
-        let mut options = OpenOptions::new();
         let file =
-            if index == 0 { options.write(true).create(true).truncate(true) } else { options.append(true) };
-        let mut file = file.open(&path).map_err(StoreFault::file)?;
+            if index == 0 { private::create(&path) } else { OpenOptions::new().append(true).open(&path) };
+        let mut file = file.map_err(StoreFault::file)?;
         file.write_all(piece).map_err(StoreFault::file)?;
         let bytes = file.metadata().map_err(StoreFault::file)?.len();
         if bytes > limit {
             self.drop_upload(upload);
             return Err(StoreFault::UploadTooLarge);
         }
-        fs::write(count, (index + 1).to_string()).map_err(StoreFault::file)?;
+        private::write(&count, (index + 1).to_string().as_bytes()).map_err(StoreFault::file)?;
         Ok(bytes)
     }
 

@@ -73,20 +73,36 @@ pub struct StandingAnswer {
 
 /// Reads entries in their stored order.
 pub fn read(entries: &[Entry]) -> Record {
-    let withdrawn: BTreeSet<String> = entries.iter().filter_map(withdrawn_entry).collect();
-    let superseded = superseded(entries, &withdrawn);
+    read_all(entries.iter())
+}
+
+/// Reads entries as they would stand with one more, of the same device and moment as the last of them.
+pub fn read_with(entries: &[Entry], body: EntryBody) -> Record {
+    let Some(last) = entries.last() else { return Record::default() };
+    let Entry { visit, device, prev, seq, at, .. } = last;
+    let (visit, device, prev) = (visit.clone(), device.clone(), prev.clone());
+    let next = Entry { visit, device, seq: *seq, at: *at, prev, hash: String::new(), body };
+    read_all(entries.iter().chain([&next]))
+}
+
+fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
+    let withdrawn: BTreeSet<String> = entries.clone().filter_map(withdrawn_entry).collect();
+    let superseded = superseded(entries.clone(), &withdrawn);
     let mut record = Record::default();
-    for entry in entries.iter().filter(|entry| !withdrawn.contains(&entry.hash)) {
+    for entry in entries.clone().filter(|entry| !withdrawn.contains(&entry.hash)) {
         record.take(entry, superseded.contains(entry.hash.as_str()));
     }
-    record.updated_at = entries.iter().map(|entry| entry.at).max();
+    record.updated_at = entries.map(|entry| entry.at).max();
     record.withdrawn = withdrawn;
     record
 }
 
 /// Hashes of the answers that a later answer, itself not withdrawn, superseded.
-pub fn superseded<'e>(entries: &'e [Entry], withdrawn: &BTreeSet<String>) -> HashSet<&'e str> {
-    let live = entries.iter().filter(|entry| !withdrawn.contains(&entry.hash));
+pub fn superseded<'e>(
+    entries: impl Iterator<Item = &'e Entry>,
+    withdrawn: &BTreeSet<String>,
+) -> HashSet<&'e str> {
+    let live = entries.filter(|entry| !withdrawn.contains(&entry.hash));
     live.flat_map(superseded_answers).map(String::as_str).collect()
 }
 

@@ -1,5 +1,6 @@
-//! Opens the printed address in the person's browser, where there is one.
+//! Opens the desk's page in the person's browser, where there is one.
 
+use std::path::Path;
 use std::process::{Command, Stdio};
 
 /// The opener of each desktop; `start` of Windows is a word of its shell.
@@ -10,12 +11,12 @@ const OPENER: &[&str] = &["cmd", "/C", "start", ""];
 #[cfg(not(any(target_os = "macos", target_os = "windows")))]
 const OPENER: &[&str] = &["xdg-open"];
 
-/// Asks for the address to be opened. Without a browser the person still has the printed line.
-pub fn open(address: &str) {
+/// Asks for a page to be opened. Without a browser the person still has the printed line.
+pub fn open(page: &Path) {
     let Some((program, words)) = OPENER.split_first() else { return };
     let opener = Command::new(program)
         .args(words)
-        .arg(address)
+        .arg(page)
         .stdin(Stdio::null())
         .stdout(Stdio::null())
         .stderr(Stdio::null())

@@ -48,9 +48,10 @@ impl Guard {
         matches!(only_value(headers, KEY_HEADER), Some(Some(key)) if self.secret.is(key))
     }
 
-    /// The request's query carries the key, as an `<img>` has to send it.
-    pub fn has_key_in_query(&self, query: Option<&str>) -> bool {
-        query.and_then(|query| query.strip_prefix("key=")).is_some_and(|key| self.secret.is(key))
+    /// The request's query carries the token of this photo's address, as an `<img>` has to send it.
+    pub fn has_token(&self, query: Option<&str>, address: &str) -> bool {
+        let token = query.and_then(|query| query.strip_prefix("token="));
+        token.is_some_and(|token| self.secret.is_token(address, token))
     }
 }
 
@@ -117,7 +118,7 @@ mod tests {
     }
 
     #[test]
-    fn the_key_is_asked_for_in_header_or_query() {
+    fn the_key_is_asked_for_in_a_header_alone() {
         let secret = Secret::fresh().expect("the system has random bytes");
         let key = secret.as_text().to_owned();
         let guard = Guard::new(8123, secret);
@@ -125,9 +126,9 @@ mod tests {
         assert!(!guard.has_key(&carried));
         carried.insert("x-steady-key", HeaderValue::from_str(&key).expect("hex digits"));
         assert!(guard.has_key(&carried));
-        assert!(guard.has_key_in_query(Some(&format!("key={key}"))));
-        assert!(!guard.has_key_in_query(Some("key=")));
-        assert!(!guard.has_key_in_query(Some(&format!("other={key}"))));
-        assert!(!guard.has_key_in_query(None));
+        for query in [format!("key={key}"), format!("token={key}"), "token=".to_owned()] {
+            assert!(!guard.has_token(Some(&query), "0/full"), "{query}");
+        }
+        assert!(!guard.has_token(None, "0/full"));
     }
 }

@@ -1,17 +1,19 @@
-//! The desk's four addresses: `POST /api`, `GET /photo/SHA256/SIZE`, and the UI's page and files.
+//! The desk's addresses: `POST /api`, `GET /photo/SHA256/SIZE`, `GET /file/ID`, and the UI's page and files.
 //!
 //! Each handler unpacks, makes one core call and packs. The core is called on a thread for blocking
 //! work, since it waits for the disk.
 
 use std::sync::Arc;
+use std::time::Duration;
 
 use http_body_util::{BodyExt as _, LengthLimitError, Limited};
-use hyper::body::Incoming;
-use hyper::header::CONTENT_TYPE;
+use hyper::body::{Bytes, Incoming};
+use hyper::header::{CONNECTION, CONTENT_TYPE, HeaderValue};
 use hyper::{Method, Request, StatusCode};
 use steady_core::app::failure::Failure;
 use steady_core::app::photo_address;
 
+use super::guests::Known;
 use super::reply::{self, Reply};
 use super::{Desk, files};
 use crate::fault;
@@ -20,17 +22,21 @@ use crate::fault;
 const LARGEST_BODY: usize = 1024 * 1024;
 
 /// Answers one request.
-pub async fn answer(desk: &Arc<Desk>, request: Request<Incoming>) -> Reply {
+pub async fn answer(desk: &Arc<Desk>, known: &Known, request: Request<Incoming>) -> Reply {
     if !desk.guard.knows_host(request.headers()) {
         return refuse(StatusCode::MISDIRECTED_REQUEST, "foreign-host", "the request names another host");
     }
     if !desk.guard.knows_origin(request.headers()) {
         return refuse(StatusCode::FORBIDDEN, "foreign-origin", "the request comes from another page");
     }
+    if desk.guard.has_key(request.headers()) {
+        known.note();
+    }
     let path = request.uri().path().to_owned();
     match (request.method(), path.as_str()) {
         (&Method::POST, "/api") => ask(desk, request).await,
         (&Method::GET, path) if path.starts_with("/photo/") => photo(desk, &request, path).await,
+        (&Method::GET, path) if path.starts_with("/file/") => file(desk, &request, path).await,
         (&Method::GET, "/api") => {
             refuse(StatusCode::METHOD_NOT_ALLOWED, "wrong-method", "requests are posted")
         }
@@ -46,12 +52,9 @@ async fn ask(desk: &Arc<Desk>, request: Request<Incoming>) -> Reply {
     if request.headers().get(CONTENT_TYPE).is_none_or(|kind| kind != "application/json") {
         return refuse(StatusCode::UNSUPPORTED_MEDIA_TYPE, "not-json", "the request is not JSON");
     }
-    let body = match Limited::new(request.into_body(), LARGEST_BODY).collect().await {
-        Ok(body) => body.to_bytes(),
-        Err(error) if error.is::<LengthLimitError>() => {
-            return refuse(StatusCode::PAYLOAD_TOO_LARGE, "request-too-large", "the request is over 1 MiB");
-        }
-        Err(_) => return refuse(StatusCode::BAD_REQUEST, "request-cut-short", "the request broke off"),
+    let body = match body(request, desk.patience.body).await {
+        Ok(body) => body,
+        Err(refused) => return refused,
     };
     let desk = Arc::clone(desk);
     // Bytes that are no text are no request either; the core says so.
@@ -63,18 +66,50 @@ async fn ask(desk: &Arc<Desk>, request: Request<Incoming>) -> Reply {
     }
 }
 
+async fn body(request: Request<Incoming>, patience: Duration) -> Result<Bytes, Reply> {
+    let body = Limited::new(request.into_body(), LARGEST_BODY).collect();
+    match tokio::time::timeout(patience, body).await {
+        Ok(Ok(body)) => Ok(body.to_bytes()),
+        Ok(Err(error)) if error.is::<LengthLimitError>() => {
+            Err(refuse(StatusCode::PAYLOAD_TOO_LARGE, "request-too-large", "the request is over 1 MiB"))
+        }
+        Ok(Err(_)) => Err(refuse(StatusCode::BAD_REQUEST, "request-cut-short", "the request broke off")),
+        Err(_) => Err(slow()),
+    }
+}
+
+/// The rest of a body that does not come is not waited for, on this connection or another.
+fn slow() -> Reply {
+    let mut reply = refuse(StatusCode::REQUEST_TIMEOUT, "request-too-slow", "the request did not come whole");
+    reply.headers_mut().insert(CONNECTION, HeaderValue::from_static("close"));
+    reply
+}
+
 async fn photo(desk: &Arc<Desk>, request: &Request<Incoming>, path: &str) -> Reply {
-    let guard = &desk.guard;
-    if !guard.has_key(request.headers()) && !guard.has_key_in_query(request.uri().query()) {
+    let (guard, address) = (&desk.guard, path.trim_start_matches("/photo/"));
+    if !guard.has_key(request.headers()) && !guard.has_token(request.uri().query(), address) {
         return no_key();
     }
-    let named = path.strip_prefix("/photo/").and_then(photo_address);
+    let named = photo_address(address);
     let Some((sha256, size)) = named.map(|(sha256, size)| (sha256.to_owned(), size)) else {
         return not_found();
     };
     let desk = Arc::clone(desk);
     match tokio::task::spawn_blocking(move || desk.steady.photo(&sha256, size)).await {
         Ok(Ok(jpeg)) => reply::with(StatusCode::OK, "image/jpeg", jpeg),
+        Ok(Err(failure)) => reply::failure(StatusCode::NOT_FOUND, &failure),
+        Err(_) => reply::failure(StatusCode::INTERNAL_SERVER_ERROR, &fault::internal()),
+    }
+}
+
+async fn file(desk: &Arc<Desk>, request: &Request<Incoming>, path: &str) -> Reply {
+    if !desk.guard.has_key(request.headers()) {
+        return no_key();
+    }
+    let id = path.trim_start_matches("/file/").to_owned();
+    let desk = Arc::clone(desk);
+    match tokio::task::spawn_blocking(move || desk.steady.outgoing(&id)).await {
+        Ok(Ok(file)) => reply::file(file),
         Ok(Err(failure)) => reply::failure(StatusCode::NOT_FOUND, &failure),
         Err(_) => reply::failure(StatusCode::INTERNAL_SERVER_ERROR, &fault::internal()),
     }

@@ -38,16 +38,21 @@ impl Reply {
 }
 
 impl Desk {
-    /// Starts a desk and reads the address it prints.
+    /// Starts a desk that opens no browser, and reads the address it prints.
     pub fn start() -> Self {
+        Self::start_with(&["--no-open"], &[])
+    }
+
+    /// Starts a desk with these words, on a fresh folder where they name none, in this environment.
+    pub fn start_with(words: &[&str], environment: &[(&str, &str)]) -> Self {
         let data = tempfile::tempdir().expect("a temporary folder");
-        let mut child = Command::new(STEADY)
-            .args(["serve", "--no-open", "--data"])
-            .arg(data.path())
-            .stdout(Stdio::piped())
-            .stderr(Stdio::null())
-            .spawn()
-            .expect("the desk starts");
+        let mut command = Command::new(STEADY);
+        command.arg("serve").args(words).envs(environment.iter().copied());
+        if !words.contains(&"--data") {
+            command.arg("--data").arg(data.path());
+        }
+        let mut child =
+            command.stdout(Stdio::piped()).stderr(Stdio::null()).spawn().expect("the desk starts");
         let mut address = String::new();
         BufReader::new(child.stdout.take().expect("its output"))
             .read_line(&mut address)
@@ -55,6 +60,10 @@ impl Desk {
         let rest = address.trim().strip_prefix("http://").expect("an address");
         let (host, key) = rest.split_once("/#key=").expect("an address with its key");
         Self { host: host.to_owned(), key: key.to_owned(), child, data }
+    }
+
+    pub fn id(&self) -> u32 {
+        self.child.id()
     }
 
     pub fn port(&self) -> String {

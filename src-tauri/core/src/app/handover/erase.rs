@@ -3,13 +3,12 @@
 use super::super::fault::{Fault, Refusal};
 use super::super::response::Response;
 use super::super::steady::Inner;
-use crate::walk::record;
 
 pub fn erase(inner: &mut Inner, visit: &str, word: &str) -> Result<Response, Fault> {
     if inner.store.is_erased(visit)? {
         return Err(Refusal::VisitErased.into());
     }
-    let plate = record::read(&inner.chain(visit)?.entries).intake.vehicle.plate;
+    let plate = inner.read(visit)?.record.intake.vehicle.plate.clone();
     let tail = visit.rsplit('-').next().unwrap_or(visit);
     let said = packed(word);
     if said.is_empty() || (said != packed(&plate) && said != packed(tail)) {

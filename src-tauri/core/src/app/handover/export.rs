@@ -4,10 +4,6 @@
 use std::collections::BTreeSet;
 use std::io::{self, BufWriter, Cursor, Read, Write};
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
-use uuid::Uuid;
-
 use super::super::fault::{Fault, Refusal};
 use super::super::papers;
 use super::super::request::{PaperKind, Sheet};
@@ -21,7 +17,7 @@ use crate::handover::write::{Measured, measure, write};
 use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
 use crate::store::photo_files::PhotoSize;
-use crate::store::uploads::MAX_PIECE_BYTES;
+use crate::store::spool::Spool;
 use crate::words::Words;
 
 /// The papers of a visit by the start of their names.
@@ -29,21 +25,14 @@ const PAPERS: [(&str, PaperKind); 2] = [("finding", PaperKind::Finding), ("note"
 
 /// Writes a file for a screen to fetch.
 pub fn prepare(inner: &mut Inner, wanted: Wanted<'_>) -> Result<Response, Fault> {
-    let id = Uuid::now_v7().to_string();
-    let mut file = BufWriter::new(inner.store.outgoing(&id)?);
-    let exported = export(inner, wanted, &mut file)?;
+    let (file, going) = inner.store.outgoing()?;
+    let exported = export(inner, wanted, &mut BufWriter::new(going))?;
     Ok(Response::Handover(HandoverFile {
         name: file_name(wanted.visits, exported.visits),
-        export: id,
+        file,
         bytes: exported.bytes,
-        pieces: exported.bytes.div_ceil(MAX_PIECE_BYTES),
         left_out: exported.left_out,
     }))
-}
-
-/// A piece of a file that was prepared.
-pub fn piece(inner: &Inner, export: &str, index: u32) -> Result<Response, Fault> {
-    Ok(Response::Piece { base64: STANDARD.encode(inner.store.outgoing_piece(export, index)?) })
 }
 
 /// Nothing a person typed: the end of the visit's id, or how many there are.
@@ -71,7 +60,8 @@ pub fn export(inner: &mut Inner, wanted: Wanted<'_>, sink: &mut dyn Write) -> Re
     let key = inner.writer.key().clone();
     // A language there are no texts in is refused before anything is written.
     wanted.locale.map(Words::of).transpose()?;
-    let mut open = |name: &str| open_part(inner, name, wanted);
+    let mut printed = inner.store.spool();
+    let mut open = |name: &str| open_part(inner, &mut printed, name, wanted);
     let parts: Vec<Measured> = names.iter().map(|name| measure(name, &mut open)).collect::<Result<_, _>>()?;
     let bytes = write(made, missing, &parts, &key, (&mut open, sink))?;
     sink.flush().map_err(HandoverFault::Write)?;
@@ -117,7 +107,12 @@ fn photos(inner: &Inner, visits: &BTreeSet<String>) -> Result<(BTreeSet<String>,
     Ok((here, missing.into_iter().collect()))
 }
 
-fn open_part(inner: &mut Inner, name: &str, wanted: Wanted<'_>) -> io::Result<Box<dyn Read>> {
+fn open_part(
+    inner: &mut Inner,
+    printed: &mut Spool,
+    name: &str,
+    wanted: Wanted<'_>,
+) -> io::Result<Box<dyn Read>> {
     match PartKind::of(name) {
         Some(PartKind::Ledger(visit)) => {
             let lines = inner.store.lines(&visit).map_err(io::Error::other)?;
@@ -125,11 +120,11 @@ fn open_part(inner: &mut Inner, name: &str, wanted: Wanted<'_>) -> io::Result<Bo
         }
         Some(PartKind::Photo(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Full)?)),
         Some(PartKind::Thumb(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Thumb)?)),
-        Some(PartKind::Paper) | None => Ok(Box::new(Cursor::new(paper(inner, name, wanted)?))),
+        Some(PartKind::Paper) | None => Ok(Box::new(printed.or_put(name, || paper(inner, name, wanted))?)),
     }
 }
 
-/// Printed anew each time it is asked for: the same ledger gives the same bytes.
+/// Printed once, when it is measured; written from the spool.
 fn paper(inner: &mut Inner, name: &str, wanted: Wanted<'_>) -> io::Result<Vec<u8>> {
     let unknown = || io::Error::other("no such paper");
     let stem = name.strip_prefix("papers/").and_then(|name| name.strip_suffix(".pdf")).ok_or_else(unknown)?;
@@ -139,8 +134,8 @@ fn paper(inner: &mut Inner, name: &str, wanted: Wanted<'_>) -> io::Result<Vec<u8
     let last = made.as_ref().map(|made| made.locale.clone());
     let locale = wanted.locale.map(str::to_owned).or(last).unwrap_or_else(|| inner.locale());
     let sheet = wanted.sheet.or_else(|| Sheet::from_id(&made?.sheet)).unwrap_or_default();
-    let file = papers::printed(inner, visit, *kind, (&locale, sheet)).map_err(io::Error::other)?;
-    STANDARD.decode(file.base64).map_err(io::Error::other)
+    let printed = papers::printed(inner, visit, *kind, (&locale, sheet)).map_err(io::Error::other)?;
+    Ok(printed.bytes)
 }
 
 impl From<HandoverFault> for Fault {

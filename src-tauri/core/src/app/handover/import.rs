@@ -4,9 +4,6 @@
 use std::collections::BTreeSet;
 use std::io::{self, Read};
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
-
 use super::super::derive;
 use super::super::drawn::DrawnFor;
 use super::super::fault::{Fault, Refusal};
@@ -24,17 +21,17 @@ use crate::store::merge::{MergeFault, Merging, Origin};
 use crate::store::staging::Staging;
 use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::Trade;
+use crate::walk::record;
 
 /// Greatest handover file, bytes.
 const MAX_FILE: u64 = 0xffff_ffff;
 
 /// One piece of a handover file that a screen sends.
-pub fn take_piece(inner: &Inner, upload: &str, index: u32, base64: &str) -> Result<Response, Fault> {
-    let piece = STANDARD.decode(base64).map_err(|_| Refusal::UnknownRequest)?;
+pub fn take_piece(inner: &Inner, upload: &str, index: u32, piece: &[u8]) -> Result<Response, Fault> {
     if piece.len() as u64 > MAX_PIECE_BYTES {
         return Err(Refusal::UploadTooLarge.into());
     }
-    Ok(Response::Uploaded { bytes: inner.store.add_piece_up_to(MAX_FILE, upload, index, &piece)? })
+    Ok(Response::Uploaded { bytes: inner.store.add_piece_up_to(MAX_FILE, upload, index, piece)? })
 }
 
 /// The file that a screen has sent.
@@ -166,7 +163,8 @@ pub fn take_in(
         return Ok(0);
     }
     let (entries, broken_at) = (&plan.chain.entries, plan.chain.broken_at);
-    let stands = derive::Visit { id: visit, entries, broken_at, device: place.device };
+    let record = &record::read(entries);
+    let stands = derive::Visit { id: visit, entries, record, broken_at, device: place.device };
     let other = |fault: Fault| TakeFault::Other(fault);
     let standing =
         derive::standing(place.trade, stands, place.drawn).map_err(|refusal| other(refusal.into()))?;

@@ -17,11 +17,11 @@ use serde::Serialize;
 use super::failure::Failure;
 use super::fault::Fault;
 use super::request::Sheet;
-use super::steady::{Inner, Steady, shown};
+use super::steady::{Inner, Steady};
 use crate::store::backup::BackedUp;
 
 pub(super) use erase::erase;
-pub(super) use export::{piece, prepare};
+pub(super) use export::prepare;
 pub(super) use fault::code;
 pub(super) use import::{import_upload, take_piece};
 pub use verify::{Verified, verify};
@@ -90,7 +90,7 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do; what was written so far is then no handover file.
     pub fn export(&self, wanted: Wanted<'_>, sink: &mut dyn Write) -> Result<Exported, Failure> {
-        self.with(|inner| export::export(inner, wanted, sink))
+        self.aside(|beside| export::export(beside, wanted, sink), |_, made| Ok(made))
     }
 
     /// Takes in a handover file: all of it, or nothing.
@@ -106,6 +106,7 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do.
     pub fn erase(&self, visit: &str, word: &str) -> Result<(), Failure> {
+        let _alone = self.alone();
         self.with(|inner| erase(inner, visit, word).map(|_| ()))
     }
 
@@ -131,10 +132,5 @@ impl Steady {
     /// A [`Failure`] that says what to do; the ledger is then as it was.
     pub fn salvage(&self, database: &Path) -> Result<Salvaged, Failure> {
         self.with(|inner| salvage::salvage(inner, database))
-    }
-
-    fn with<T>(&self, work: impl FnOnce(&mut Inner) -> Result<T, Fault>) -> Result<T, Failure> {
-        let mut inner = self.lock()?;
-        work(&mut inner).map_err(|fault| shown(&fault, &inner.locale()))
     }
 }

@@ -1,0 +1,176 @@
+//! The visit at hand: read and derived once, and kept until another is asked for, so that an answer need neither
+//! read the whole ledger again nor derive twice.
+
+use std::sync::Arc;
+
+use uuid::Uuid;
+
+use crate::model::entry::EntryBody;
+use crate::model::standing::Standing;
+use crate::model::visit::Intake;
+use crate::store::ledger::{Chain, next_entry};
+use crate::trade::Trade;
+use crate::walk::record::{self, Record};
+
+use super::decide::{self, Scene};
+use super::derive;
+use super::drawn::DrawnFor;
+use super::fault::{Fault, Refusal};
+use super::response::Response;
+use super::steady::Inner;
+use super::{learning, list};
+
+/// A visit as it was read from disk, and what that adds up to.
+pub(super) struct AtHand {
+    visit: String,
+    /// Its entries.
+    pub(super) chain: Chain,
+    /// What stands of `chain`.
+    pub(super) record: Record,
+    /// Derived from `chain` and `record` when first asked for.
+    standing: Option<Arc<Standing>>,
+}
+
+impl AtHand {
+    fn of(visit: &str, chain: Chain) -> Self {
+        let record = record::read(&chain.entries);
+        Self { visit: visit.to_owned(), chain, record, standing: None }
+    }
+
+    /// Where it stands has to be derived anew, by other knowledge.
+    pub(super) fn outdate(&mut self) {
+        self.standing = None;
+    }
+
+    /// Where it stands by this knowledge, whatever was derived before.
+    ///
+    /// # Errors
+    /// As [`derive::standing`].
+    pub(super) fn derived(&self, trade: &Trade, device: &str, drawn: &DrawnFor) -> Result<Standing, Refusal> {
+        let Chain { entries, broken_at } = &self.chain;
+        let visit =
+            derive::Visit { id: &self.visit, entries, record: &self.record, broken_at: *broken_at, device };
+        derive::standing(trade, visit, drawn)
+    }
+}
+
+impl Inner {
+    /// The visit's entries and what stands of them.
+    ///
+    /// # Errors
+    /// [`Refusal::UnknownVisit`] for one without entries, or what SQLite says.
+    pub(super) fn read(&mut self, visit: &str) -> Result<&AtHand, Fault> {
+        self.take_in_hand(visit)?;
+        let read = self.at_hand.as_ref().filter(|at_hand| !at_hand.chain.entries.is_empty());
+        read.ok_or_else(|| Refusal::UnknownVisit.into())
+    }
+
+    /// Where a visit stands, from what is at hand or from disk.
+    ///
+    /// # Errors
+    /// As [`Inner::read`] and [`derive::standing`].
+    pub(super) fn standing(&mut self, visit: &str) -> Result<Arc<Standing>, Fault> {
+        self.take_in_hand(visit)?;
+        let Some(at_hand) = &mut self.at_hand else { return Err(Refusal::UnknownVisit.into()) };
+        if let Some(standing) = &at_hand.standing {
+            return Ok(Arc::clone(standing));
+        }
+        let standing = Arc::new(at_hand.derived(&self.trade, &self.writer.device, &self.drawn)?);
+        at_hand.standing = Some(Arc::clone(&standing));
+        Ok(standing)
+    }
+
+    /// Where a visit stands, with the visit at hand left there.
+    ///
+    /// # Errors
+    /// As [`Inner::standing`].
+    pub(super) fn standing_beside(&mut self, visit: &str) -> Result<Standing, Fault> {
+        let beside = AtHand::of(visit, self.store.chain(visit)?);
+        Ok(beside.derived(&self.trade, &self.writer.device, &self.drawn)?)
+    }
+
+    fn take_in_hand(&mut self, visit: &str) -> Result<(), Fault> {
+        if self.at_hand.as_ref().is_none_or(|at_hand| at_hand.visit != visit) {
+            self.at_hand = Some(AtHand::of(visit, self.store.chain(visit)?));
+        }
+        Ok(())
+    }
+
+    /// Entries came or went beside the usual way: what is on disk decides what comes next, and outcomes among
+    /// them teach.
+    pub(super) fn ledger_changed(&mut self) -> Result<(), Fault> {
+        self.at_hand = None;
+        self.learn()
+    }
+
+    pub(super) fn look(&mut self, visit: &str) -> Result<Response, Fault> {
+        Ok(Response::Visit(self.standing(visit)?))
+    }
+
+    pub(super) fn open_visit(&mut self, intake: Intake, by: Option<&str>) -> Result<Response, Fault> {
+        decide::check_intake(&self.trade, &intake)?;
+        let by = self.technician(by)?;
+        let visit = Uuid::now_v7().to_string();
+        let knowledge = self.trade.version_for(&intake.vehicle.layout);
+        let body = EntryBody::Opened { intake, knowledge, by };
+        self.at_hand = Some(AtHand::of(&visit, Chain::default()));
+        self.write(&visit, body)
+    }
+
+    /// Reads, decides and writes; a request that changes nothing writes nothing.
+    pub(super) fn change(
+        &mut self,
+        visit: &str,
+        by: Option<&str>,
+        decide: impl FnOnce(Scene<'_>) -> Result<Option<EntryBody>, Refusal>,
+    ) -> Result<Response, Fault> {
+        let by = self.technician(by)?;
+        match self.decided(visit, &by, decide)? {
+            Some(body) => self.write(visit, body),
+            None => self.look(visit),
+        }
+    }
+
+    /// What a decision says of the visit as it stands.
+    pub(super) fn decided<T>(
+        &mut self,
+        visit: &str,
+        by: &str,
+        decide: impl FnOnce(Scene<'_>) -> Result<T, Refusal>,
+    ) -> Result<T, Fault> {
+        let standing = self.standing(visit)?;
+        let Some(AtHand { chain, record, .. }) = &self.at_hand else {
+            return Err(Refusal::UnknownVisit.into());
+        };
+        let scene = Scene { trade: &self.trade, entries: &chain.entries, record, standing: &standing, by };
+        Ok(decide(scene)?)
+    }
+
+    /// Appends one entry and its card, synced, then says where the visit stands. After a failure nothing is at
+    /// hand: what is on disk decides.
+    pub(super) fn write(&mut self, visit: &str, body: EntryBody) -> Result<Response, Fault> {
+        let Some(AtHand { mut chain, .. }) = self.at_hand.take() else {
+            return Err(Refusal::UnknownVisit.into());
+        };
+        let at = decide::dated(&chain.entries, &self.writer.device, self.now());
+        let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
+        let teaches = learning::teaches(&chain.entries, &entry);
+        chain.entries.push(entry);
+        let mut at_hand = AtHand::of(visit, chain);
+        let standing = Arc::new(at_hand.derived(&self.trade, &self.writer.device, &self.drawn)?);
+        self.store.append(&[line], &list::card(&standing))?;
+        at_hand.standing = Some(Arc::clone(&standing));
+        self.at_hand = Some(at_hand);
+        if teaches {
+            self.learn()?;
+            return self.look(visit);
+        }
+        Ok(Response::Visit(standing))
+    }
+
+    /// Notes in the ledger what a replay arranged.
+    pub(super) fn arranged(&mut self, visit: &str, what: &str, by: &str) -> Result<Response, Fault> {
+        let what = what.to_owned();
+        self.change(visit, Some(by), |scene| Ok(Some(EntryBody::Arranged { what, by: scene.by.to_owned() })))
+    }
+}

@@ -1,0 +1,224 @@
+//! From a request to the function that answers it, room by room. `Inner::handle` names every request there is, so
+//! that a new one has to be given a room; the room's own function then calls what does it.
+
+use crate::model::rating::Word;
+
+use super::bench::Given;
+use super::decide::{self, GivenAnswer, GivenReceipt};
+use super::fault::{Fault, Refusal};
+use super::request::Request;
+use super::response::Response;
+use super::steady::Inner;
+use super::{
+    bench, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr, vin, wishes,
+    workshop,
+};
+
+type Answer = Result<Response, Fault>;
+
+/// A room was handed what it does not answer.
+fn misplaced() -> Answer {
+    Err(Fault::Internal("a request in the wrong room".to_owned()))
+}
+
+impl Inner {
+    /// Answers one request; `by` is who acts, in place of the technician's name.
+    pub(super) fn handle(&mut self, request: Request, by: Option<&str>) -> Answer {
+        match request {
+            // Answered without the core being held: `app/practice.rs` and `app/aside.rs`.
+            Request::StartPractice { .. }
+            | Request::Practise { .. }
+            | Request::EndPractice
+            | Request::Paper { .. }
+            | Request::Export { .. } => Err(Refusal::UnknownRequest.into()),
+            Request::Home
+            | Request::SetTechnician { .. }
+            | Request::SetPreference { .. }
+            | Request::Workshop
+            | Request::SetWorkshop { .. }
+            | Request::Visits { .. }
+            | Request::Calibration => self.of_device(request),
+            Request::Open { .. }
+            | Request::Look { .. }
+            | Request::LookAsSorted { .. }
+            | Request::Amend { .. }
+            | Request::History { .. }
+            | Request::GiveOpinion { .. }
+            | Request::ConfirmOutcome { .. } => self.of_visit(request, by),
+            Request::ChooseOrder { .. }
+            | Request::ConfirmGate { .. }
+            | Request::LeavePart { .. }
+            | Request::Answer { .. }
+            | Request::Undo { .. } => self.of_walk(request, by),
+            Request::Upload { .. }
+            | Request::KeepPhoto { .. }
+            | Request::ReadVin { .. }
+            | Request::WantPhoto { .. }
+            | Request::WantedPhotos { .. }
+            | Request::DropWanted { .. }
+            | Request::KeepWanted { .. }
+            | Request::MarkPhoto { .. }
+            | Request::PairPhotos { .. }
+            | Request::WaivePhoto { .. } => self.of_photos(request, by),
+            Request::Finding { .. }
+            | Request::Note { .. }
+            | Request::QrCode { .. }
+            | Request::Sign { .. } => self.of_papers(request),
+            Request::RecordGauge { .. }
+            | Request::Bench { .. }
+            | Request::BenchGate { .. }
+            | Request::BenchLook { .. }
+            | Request::BenchBore { .. }
+            | Request::BenchPass { .. }
+            | Request::BenchFit { .. }
+            | Request::BenchRing { .. }
+            | Request::BenchNote { .. }
+            | Request::BenchPhoto { .. }
+            | Request::BenchMark { .. }
+            | Request::BenchUndo { .. } => self.of_bench(request, by),
+            Request::ImportPiece { .. } | Request::Import { .. } | Request::Erase { .. } => {
+                self.of_handover(request)
+            }
+        }
+    }
+
+    /// The device, the workshop and the list of visits.
+    fn of_device(&mut self, request: Request) -> Answer {
+        match request {
+            Request::Home => list::home(self),
+            Request::SetTechnician { name } => list::set_technician(self, &name),
+            Request::SetPreference { name, value } => list::set_preference(self, &name, &value),
+            Request::Workshop => Ok(workshop::workshop(self)),
+            Request::SetWorkshop { workshop } => workshop::set(self, &workshop),
+            Request::Visits { search, after } => list::visits(self, &search, after.as_deref()),
+            Request::Calibration => learning::calibration(self),
+            _ => misplaced(),
+        }
+    }
+
+    /// One visit as a whole: opening, reading, what people say beside the sorting.
+    fn of_visit(&mut self, request: Request, by: Option<&str>) -> Answer {
+        match request {
+            Request::Open { intake } => self.open_visit(intake, by),
+            Request::Look { visit } => self.look(&visit),
+            Request::LookAsSorted { visit, knowledge } => {
+                knowledge::as_sorted(self, &visit, knowledge.as_deref())
+            }
+            Request::Amend { visit, intake } => {
+                self.change(&visit, by, |scene| decide::amend(scene, intake).map(Some))
+            }
+            Request::History { visit } => history::history(self, &visit),
+            Request::GiveOpinion { visit, cause, reason } => {
+                self.change(&visit, by, |scene| judged::give_opinion(scene, &cause, &reason).map(Some))
+            }
+            Request::ConfirmOutcome { visit, causes, by: says } => {
+                let by = says.as_deref().map(str::trim).filter(|says| !says.is_empty()).or(by);
+                self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes))
+            }
+            _ => misplaced(),
+        }
+    }
+
+    /// The walk's own steps.
+    fn of_walk(&mut self, request: Request, by: Option<&str>) -> Answer {
+        match request {
+            Request::ChooseOrder { visit, order } => {
+                self.change(&visit, by, |scene| Ok(Some(decide::choose_order(scene, order))))
+            }
+            Request::ConfirmGate { visit, set, gate } => {
+                self.change(&visit, by, |scene| decide::confirm_gate(scene, &set, &gate))
+            }
+            Request::LeavePart { visit } => {
+                self.change(&visit, by, |scene| decide::leave_part(scene).map(Some))
+            }
+            Request::Answer { visit, step, value, temperature, reason } => {
+                let given = GivenAnswer { step, value, temperature, reason };
+                self.change(&visit, by, |scene| decide::answer(scene, given).map(Some))
+            }
+            Request::Undo { visit, entry, reason } => {
+                self.change(&visit, by, |scene| decide::undo(scene, &entry, reason).map(Some))
+            }
+            _ => misplaced(),
+        }
+    }
+
+    /// Photos: on their way in, wished for, marked, done without.
+    fn of_photos(&mut self, request: Request, by: Option<&str>) -> Answer {
+        match request {
+            Request::Upload { upload, index, piece } => intake::upload(self, &upload, index, &piece.0),
+            Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
+            Request::ReadVin { upload } => vin::read(self, &upload),
+            Request::WantPhoto { visit, step, wish } => wishes::want(self, &visit, by, &step, &wish),
+            Request::WantedPhotos { visit } => wishes::wanted(self, &visit),
+            Request::DropWanted { visit, step } => wishes::drop(self, &visit, &step),
+            Request::KeepWanted { wish, upload } => wishes::keep(self, &wish, &upload, by),
+            Request::MarkPhoto { visit, step, photo, marks } => {
+                self.change(&visit, by, |scene| marks::mark(scene, &step, &photo, marks))
+            }
+            Request::PairPhotos { visit, step, before } => {
+                self.change(&visit, by, |scene| marks::pair(scene, &step, before))
+            }
+            Request::WaivePhoto { visit, step, reason } => {
+                self.change(&visit, by, |scene| decide::waive_photo(scene, &step, &reason).map(Some))
+            }
+            _ => misplaced(),
+        }
+    }
+
+    /// The papers and the owner's signature under one.
+    fn of_papers(&mut self, request: Request) -> Answer {
+        match request {
+            Request::Finding { visit, locale } => papers::finding(self, &visit, &locale),
+            Request::Note { visit, locale } => papers::note(self, &visit, &locale),
+            Request::QrCode { visit, locale } => qr::short_text(self, &visit, &locale),
+            Request::Sign { visit, decision, name, note_sha256, locale, strokes } => {
+                let current = papers::note_sha256(self, &visit, &locale)?;
+                let given = GivenReceipt { decision, name, note_sha256, locale, strokes };
+                self.change(&visit, Some("owner"), |scene| {
+                    let rating = scene.standing.urgency.word.map_or("unrated", Word::id);
+                    decide::sign(given, &current, rating).map(Some)
+                })
+            }
+            _ => misplaced(),
+        }
+    }
+
+    /// Gauges and the bench.
+    fn of_bench(&mut self, request: Request, by: Option<&str>) -> Answer {
+        match request {
+            Request::RecordGauge { visit, step, gauge } => bench::gauge(self, &visit, by, &step, gauge),
+            Request::Bench { visit } => bench::bench(self, &visit),
+            Request::BenchGate { visit, gate } => bench::record(self, &visit, by, Given::Gate(gate)),
+            Request::BenchLook { visit, look, wall } => {
+                bench::record(self, &visit, by, Given::Look(look, wall))
+            }
+            Request::BenchBore { visit, stage, file } => {
+                bench::record(self, &visit, by, Given::Bore(stage, file))
+            }
+            Request::BenchPass { visit, number, contact, diameter } => {
+                bench::record(self, &visit, by, Given::Pass(number, contact, diameter))
+            }
+            Request::BenchFit { visit, values } => bench::record(self, &visit, by, Given::Fit(values)),
+            Request::BenchRing { visit, turns } => bench::record(self, &visit, by, Given::Ring(turns)),
+            Request::BenchNote { visit, text } => bench::record(self, &visit, by, Given::Note(text)),
+            Request::BenchPhoto { visit, of, upload } => bench::photo(self, &visit, by, &of, &upload),
+            Request::BenchMark { visit, of, photo, marks } => {
+                bench::mark(self, &visit, by, (&of, &photo), marks)
+            }
+            Request::BenchUndo { visit, entry } => bench::undo(self, &visit, by, &entry),
+            _ => misplaced(),
+        }
+    }
+
+    /// Visits on their way to another device and from one, and out of this one for good.
+    fn of_handover(&mut self, request: Request) -> Answer {
+        match request {
+            Request::ImportPiece { upload, index, piece } => {
+                handover::take_piece(self, &upload, index, &piece.0)
+            }
+            Request::Import { upload } => handover::import_upload(self, &upload),
+            Request::Erase { visit, word } => handover::erase(self, &visit, &word),
+            _ => misplaced(),
+        }
+    }
+}
