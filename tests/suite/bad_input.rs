@@ -88,7 +88,7 @@ fn photo_without_end_is_refused() {
     endless["answers"][0]["photo"] = json!("/dev/zero");
     refused(&endless, "photo-too-large");
     endless["answers"][0]["photo"] = json!("/nowhere/at/all.jpg");
-    refused(&endless, "photo-missing");
+    refused(&endless, "case-photo-unreadable");
 }
 
 #[test]
@@ -136,6 +136,15 @@ fn refused_requests_change_nothing() {
             "intake-refused",
         ),
         (json!({ "ask": "set-technician", "name": " " }), "technician-missing"),
+        (json!({ "ask": "set-technician", "name": "x".repeat(201) }), "name-too-long"),
+        (
+            json!({ "ask": "amend", "visit": visit, "intake": { "vehicle": { "layout": "rigid-engine-speed", "plate": "x".repeat(201) } } }),
+            "intake-too-long",
+        ),
+        (
+            json!({ "ask": "confirm-outcome", "visit": visit, "causes": ["misfire"], "by": "x".repeat(201) }),
+            "name-too-long",
+        ),
     ] {
         assert_eq!(code(&steady, request.clone()), expected, "{request}");
         assert_eq!(

@@ -157,18 +157,23 @@ fn bad_rows_are_refused_with_their_place() {
         (json!([gates, { "note": "x", "torque": 45 }]), "bench-row-unreadable"),
         (json!([gates, { "bore": "found", "file": "bench/no-such.csv" }]), "bench-file-unreadable"),
         (json!([gates, { "bore": "found", "file": "README.md" }]), "bore-no-header"),
-        (json!([gates, { "look": { "wall_least_mm": -1.0 } }]), "reading-out-of-range"),
-        (json!([gates, { "note": "  " }]), "waiver-empty"),
+        (json!([gates, { "look": { "wall_least_mm": -1.0 } }]), "wall-refused"),
+        (json!([gates, { "note": "  " }]), "bench-note-empty"),
+        (json!([gates, { "note": "x".repeat(2_001) }]), "bench-note-too-long"),
         (json!([gates, { "pass": 1, "contact": "partly" }]), "gate-closed"),
-        (json!([gates, cut, { "pass": 1, "contact": "partly" }]), "step-does-not-apply"),
-        (json!([gates, cut, found, { "pass": 0, "contact": "partly" }]), "step-does-not-apply"),
+        (json!([gates, cut, { "pass": 1, "contact": "partly" }]), "pass-without-bore"),
+        (json!([gates, cut, found, { "pass": 0, "contact": "partly" }]), "pass-number-refused"),
+        (
+            json!([gates, cut, found, { "pass": 1, "contact": "partly", "diameter": "72013" }]),
+            "pass-diameter-refused",
+        ),
         (
             json!([gates, cut, found, { "pass": 1, "contact": "partly", "diameter": "72,1" }]),
             "bore-decimal-comma",
         ),
         (
             json!([gates, cut, found, { "pass": 1, "contact": "partly", "photos": ["no.jpg"] }]),
-            "photo-missing",
+            "case-photo-unreadable",
         ),
         (json!([gates, { "ring": "free", "photos": ["README.md"] }]), "photo-not-an-image"),
         (

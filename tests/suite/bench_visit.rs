@@ -119,7 +119,7 @@ fn gauge_is_refused_where_it_cannot_be_read() {
     let (_folder, steady) = scratch();
     let visit = visit(&steady, "play-vertical=unsure");
     under_the_car(&steady, &visit);
-    assert_eq!(code(&steady, gauge(&visit, "turn-by-hand", &NONE)), "step-does-not-apply");
+    assert_eq!(code(&steady, gauge(&visit, "turn-by-hand", &NONE)), "gauge-not-here");
     assert_eq!(code(&steady, gauge(&visit, "play-vertical", &["0,012"])), "decimal-comma");
     ask(&steady, json!({ "ask": "leave-part", "visit": visit }));
     assert_eq!(code(&steady, gauge(&visit, "play-vertical", &NONE)), "gate-closed");

@@ -4,6 +4,7 @@
 use std::io::Write;
 
 use serde_json::{Value, json};
+use steady_core::model::entry::EntryBody;
 
 use crate::bench_tools::scratch;
 use crate::handover::exported;
@@ -30,7 +31,13 @@ pub fn strangers_parts() -> Vec<(String, Vec<u8>)> {
 
 fn opened() -> String {
     let intake = json!({ "vehicle": { "layout": "torque-tube" } });
-    json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": "Robin Vale" }).to_string()
+    spelled(&json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": "Robin Vale" }))
+}
+
+/// A body in the one spelling it has; what is no entry as it is.
+fn spelled(body: &Value) -> String {
+    serde_json::from_value::<EntryBody>(body.clone())
+        .map_or_else(|_| body.to_string(), |body| serde_json::to_string(&body).unwrap())
 }
 
 /// A ledger that opens a visit and goes on with these bodies.
@@ -38,7 +45,7 @@ fn strangers_ledger(bodies: &[Value]) -> (String, Vec<u8>) {
     let mut prev = "0".repeat(64);
     let mut lines = vec![line(VISIT, &stranger(), 1, &mut prev, &opened())];
     for (seq, body) in (2..).zip(bodies) {
-        lines.push(line(VISIT, &stranger(), seq, &mut prev, &body.to_string()));
+        lines.push(line(VISIT, &stranger(), seq, &mut prev, &spelled(body)));
     }
     ledger(VISIT, &lines)
 }
@@ -185,12 +192,16 @@ fn ledgers_gone_wrong() -> Corpus {
     for (field, length) in [("plate", 201), ("label", 1_000_000), ("vin", 300)] {
         let vehicle = json!({ "layout": "torque-tube", field: "x".repeat(length) });
         let long = json!({ "kind": "amended", "intake": { "vehicle": vehicle }, "by": "x" });
-        ledgers(&format!("a {field} of {length} letters"), strangers_ledger(&[long]), "handover-too-large");
+        ledgers(&format!("a {field} of {length} letters"), strangers_ledger(&[long]), "handover-beyond");
     }
     let endless = "x".repeat(100_000);
     let received = |name: &str, points: usize| {
         json!({ "kind": "received", "receipt": { "decision": "decline", "name": name, "note_sha256": "0", "locale": "en",
             "strokes": [vec![[0.5, 0.5]; points]] } })
+    };
+    let outcome = |probability: f64| {
+        json!({ "kind": "outcome-confirmed", "outcome": { "causes": [], "layout": "torque-tube", "signs": {},
+            "sorted": { "misfire": probability }, "knowledge": "1" }, "by": "x" })
     };
     for (what, body) in [
         (
@@ -211,8 +222,15 @@ fn ledgers_gone_wrong() -> Corpus {
             json!({ "kind": "opinion-given", "cause": endless, "reason": "x", "by": "x" }),
         ),
         ("a signature of 20,001 points", received("", 20_001)),
+        ("a signature of 1,001 strokes of nothing", {
+            let mut received = received("", 2);
+            received["receipt"]["strokes"] = json!(vec![Vec::<[f32; 2]>::new(); 1_001]);
+            received
+        }),
+        ("a probability above one", outcome(1.5)),
+        ("a probability below nothing", outcome(-0.5)),
     ] {
-        ledgers(what, strangers_ledger(&[body]), "handover-too-large");
+        ledgers(what, strangers_ledger(&[body]), "handover-beyond");
     }
     let dot = json!({ "shape": "freehand", "points": vec![[0.5, 0.5]; 10_000] });
     let off = json!({ "shape": "arrow", "from": [-7.0, 0.5], "to": [0.5, 1e30] });
@@ -226,7 +244,32 @@ fn ledgers_gone_wrong() -> Corpus {
         ("10,000 marks", vec![off; 10_000]),
     ] {
         let marked = json!({ "kind": "photo-marked", "step": "housing-look", "photo": "0", "marks": marks, "by": "x" });
-        ledgers(what, strangers_ledger(&[marked]), "handover-too-large");
+        ledgers(what, strangers_ledger(&[marked]), "handover-beyond");
+    }
+    let answered = |_| json!({ "kind": "answered", "step": "play-vertical", "value": "none", "by": "x" });
+    ledgers(
+        "21 answers to a step that all stand",
+        strangers_ledger(&(0..21).map(answered).collect::<Vec<_>>()),
+        "handover-beyond",
+    );
+    let left = json!({ "kind": "part-left", "set": "lift", "by": "x" });
+    ledgers("5,001 entries", strangers_ledger(&vec![left.clone(); 5_000]), "handover-beyond");
+    for (what, body) in [
+        ("blanks", spelled(&left).replace(':', ": ")),
+        ("a letter by its number", spelled(&left).replace("lift", "l\\u0069ft")),
+        ("its fields in another order", r#"{"set":"lift","kind":"part-left","by":"x"}"#.to_owned()),
+        (
+            "a nothing that need not be said",
+            r#"{"kind":"withdrawn","entry":"","reason":null,"by":"x"}"#.to_owned(),
+        ),
+        ("a number of many digits", spelled(&answered(0)).replace("\"none\"", "0.50")),
+    ] {
+        let mut prev = "0".repeat(64);
+        let lines = [
+            line(VISIT, &stranger(), 1, &mut prev, &opened()),
+            line(VISIT, &stranger(), 2, &mut prev, &body),
+        ];
+        ledgers(&format!("an entry spelled with {what}"), ledger(VISIT, &lines), "handover-spelling");
     }
     let mut prev = "0".repeat(64);
     let forged = line(VISIT, &stranger(), 1, &mut prev, &opened());
@@ -280,6 +323,25 @@ fn photos_gone_wrong() -> Corpus {
         ("a picture that claims 65,535 a side", sized(65_535, 65_535)),
         ("a picture that claims 2,561 high", sized(2_561, 16)),
         ("a picture of no width", sized(16, 0)),
+        ("a picture with restarts", {
+            let at = good.windows(2).position(|pair| pair == [0xff, 0xc0]).unwrap();
+            [&good[..at], &[0xff, 0xdd, 0, 4, 0, 1], &good[at..]].concat()
+        }),
+        ("a picture of 200,000 scans", {
+            let at = good.windows(2).position(|pair| pair == [0xff, 0xda]).unwrap();
+            let scan = [&good[at..at + 14], &[0x5a]].concat();
+            [&good[..good.len() - 2], &scan.repeat(200_000), &[0xff, 0xd9]].concat()
+        }),
+        ("a picture that is coded coarse to fine", {
+            let mut bytes = good.clone();
+            let at = bytes.windows(2).position(|pair| pair == [0xff, 0xc0]).unwrap();
+            bytes[at + 1] = 0xc2;
+            bytes
+        }),
+        ("a picture with five tables", {
+            let at = good.windows(2).position(|pair| pair == [0xff, 0xdb]).unwrap();
+            [&good[..at], &good[at..at + 69].repeat(4), &good[at..]].concat()
+        }),
         ("a picture with a frame type of its own", {
             let mut bytes = good.clone();
             let at = bytes.windows(2).position(|pair| pair == [0xff, 0xc0]).unwrap();

@@ -18,7 +18,7 @@ use crate::args::bore::{Bore, Skim};
 use crate::{fault, say};
 
 /// 100,000 readings are a few megabytes; a larger file is some other file.
-const LARGEST_FILE: u64 = 16 * 1024 * 1024;
+const LARGEST_FILE: u64 = steady_core::model::limits::BORE_FILE_BYTES;
 /// Language of the sentences.
 const LOCALE: &str = "en";
 

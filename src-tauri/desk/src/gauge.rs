@@ -10,7 +10,7 @@ use crate::args::measure::Gauge;
 use crate::{fault, say};
 
 /// A file of readings is a few hundred bytes; a larger one is some other file.
-const LARGEST_FILE: u64 = 1024 * 1024;
+const LARGEST_FILE: u64 = steady_core::model::limits::SMALL_FILE_BYTES;
 /// Language of the sentences.
 const LOCALE: &str = "en";
 

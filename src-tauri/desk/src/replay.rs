@@ -19,7 +19,7 @@ use crate::args::Replay;
 use crate::{fault, house, say};
 
 /// A case file is a few kilobytes; a larger one is some other file.
-const LARGEST_CASE: u64 = 4 * 1024 * 1024;
+const LARGEST_CASE: u64 = steady_core::model::limits::CASE_BYTES;
 /// Language of the papers where none is given.
 const LOCALE: &str = "en";
 /// The repair record, of a case that recorded something at the bench.

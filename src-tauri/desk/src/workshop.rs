@@ -13,7 +13,7 @@ use crate::args::workshop::Workshop as How;
 use crate::{fault, house, say};
 
 /// Particulars are a few hundred bytes; a larger file is some other one.
-const LARGEST: u64 = 64 * 1024;
+const LARGEST: u64 = steady_core::model::limits::SMALL_FILE_BYTES;
 
 /// Runs the command.
 pub fn run(how: &How) -> Result<(), Failure> {

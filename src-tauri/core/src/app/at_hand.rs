@@ -18,7 +18,7 @@ use super::drawn::DrawnFor;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
-use super::{learning, list};
+use super::{learning, list, room};
 
 /// A visit as it was read from disk, and what that adds up to.
 pub(super) struct AtHand {
@@ -152,6 +152,7 @@ impl Inner {
         let Some(AtHand { mut chain, .. }) = self.at_hand.take() else {
             return Err(Refusal::UnknownVisit.into());
         };
+        room::check(&chain.entries, &body)?;
         let at = decide::dated(&chain.entries, &self.writer.device, self.now());
         let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
         let teaches = learning::teaches(&chain.entries, &entry);

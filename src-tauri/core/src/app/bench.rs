@@ -10,12 +10,13 @@ use crate::measure::bore::skim::skim;
 use crate::measure::bore::unit::{Unit, length_mm};
 use crate::measure::verdict::{verdict, with_fit};
 use crate::model::bench::{
-    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, MAX_PASSES,
-    RingTurn, WorkPhoto, is_photo_place,
+    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, RingTurn,
+    WorkPhoto, is_photo_place,
 };
 use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
 use crate::model::entry::{EntryBody, PhotoRef};
 use crate::model::fit::FitResult;
+use crate::model::limits;
 use crate::model::mark::Mark;
 use crate::model::standing::GateStand;
 use crate::model::verdict::{BenchFindings, BenchVerdict, WithUncertainty};
@@ -36,9 +37,6 @@ const PASS_DIAMETER_MM: f64 = 0.0254;
 /// An ovality beyond this is out of round for any seat in the tables, whatever else the method cannot see:
 /// half of IT5 at 120 mm is 7.5 um (ISO 286-1), doubled.
 const CERTAINLY_OVAL_UM: f64 = 15.0;
-
-/// Longest note, characters.
-pub(super) const MAX_NOTE: usize = 2_000;
 
 /// What a request records.
 pub(super) enum Given {
@@ -201,16 +199,23 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
         Given::Look(look, wall) => {
             let wall_least_mm = wall.map(typed_mm).transpose()?.or(look.wall_least_mm);
             let look = HousingLook { wall_least_mm, ..look };
-            if look.wall_least_mm.is_some_and(|wall| !(0.1..=100.0).contains(&wall)) {
-                return Err(Refusal::ReadingOutOfRange.into());
+            if look.wall_least_mm.is_some_and(|wall| !limits::WALL_MM.contains(&wall)) {
+                return Err(Refusal::WallRefused.into());
             }
             BenchBody::Looked { look }
         }
         Given::Pass(number, contact, diameter) => {
-            if !(1..=MAX_PASSES).contains(&number) || now.bores.is_empty() {
-                return Err(Refusal::StepDoesNotApply.into());
+            if now.bores.is_empty() {
+                return Err(Refusal::PassWithoutBore.into());
             }
-            BenchBody::PassCut { number, contact, diameter_mm: diameter.map(typed_mm).transpose()? }
+            if !(1..=limits::PASSES).contains(&number) {
+                return Err(Refusal::PassNumberRefused.into());
+            }
+            let diameter_mm = diameter.map(typed_mm).transpose()?;
+            if diameter_mm.is_some_and(|diameter| !limits::DIAMETER_MM.contains(&diameter)) {
+                return Err(Refusal::PassDiameterRefused.into());
+            }
+            BenchBody::PassCut { number, contact, diameter_mm }
         }
         Given::Fit(values) => {
             let bore = now.bores.get(&BoreStage::Finished).or_else(|| now.bores.get(&BoreStage::Found));
@@ -221,8 +226,11 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
         Given::Ring(turns) => BenchBody::RingTurned { turns },
         Given::Note(text) => {
             let text = text.trim().to_owned();
-            if text.is_empty() || text.chars().count() > MAX_NOTE {
-                return Err(Refusal::WaiverEmpty.into());
+            if text.is_empty() {
+                return Err(Refusal::BenchNoteEmpty.into());
+            }
+            if text.chars().count() > limits::NOTE {
+                return Err(Refusal::BenchNoteTooLong.into());
             }
             BenchBody::Noted { text }
         }

@@ -3,6 +3,7 @@
 
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
+use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{Lock, Standing};
 use crate::model::time::Moment;
@@ -257,15 +258,17 @@ pub struct GivenReceipt {
 /// The note received; `current` is the hash of the note as it reads now, `rating` what it rates.
 ///
 /// # Errors
-/// [`Refusal::NoteChanged`], [`Refusal::SignatureEmpty`] or [`Refusal::NameTooLong`].
+/// [`Refusal::NoteChanged`], [`Refusal::SignatureEmpty`], [`Refusal::SignatureRefused`] or
+/// [`Refusal::NameTooLong`].
 pub fn sign(given: GivenReceipt, current: &str, rating: &str) -> Result<EntryBody, Refusal> {
     if given.note_sha256 != current {
         return Err(Refusal::NoteChanged);
     }
-    let points = || given.strokes.iter().flatten();
-    let on_pad = |point: &[f32; 2]| point.iter().all(|part| (0.0..=1.0).contains(part));
-    if points().count() < 2 || !strokes_fit(&given.strokes) || !points().all(on_pad) {
+    if given.strokes.iter().flatten().count() < 2 {
         return Err(Refusal::SignatureEmpty);
+    }
+    if limits::entry::signature(&given.strokes).is_err() {
+        return Err(Refusal::SignatureRefused);
     }
     if !line_fits(&given.name) {
         return Err(Refusal::NameTooLong);
@@ -276,66 +279,50 @@ pub fn sign(given: GivenReceipt, current: &str, rating: &str) -> Result<EntryBod
     Ok(EntryBody::Received { receipt })
 }
 
-/// More points than any hand draws on a pad.
-const MAX_POINTS: usize = 20_000;
-
 /// Intake that can be written down.
 ///
 /// # Errors
-/// [`Refusal::UnknownLayout`] or [`Refusal::IntakeRefused`].
+/// [`Refusal::UnknownLayout`], [`Refusal::IntakeTooLong`] or [`Refusal::IntakeRefused`].
 pub fn check_intake(trade: &Trade, intake: &Intake) -> Result<(), Refusal> {
     let vehicle = &intake.vehicle;
     let layout = trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
-    let idle = |[low, high]: [u32; 2]| (200..=9_000).contains(&low) && (low..=9_000).contains(&high);
+    if !texts_fit(intake) {
+        return Err(Refusal::IntakeTooLong);
+    }
     let fits = vehicle.seat.is_none_or(|seat| layout.seats.contains(&seat))
-        && vehicle.cylinders.is_none_or(|cylinders| (1..=16).contains(&cylinders))
-        && vehicle.idle_rpm.is_none_or(idle)
-        && vehicle.maker_play_mm.is_none_or(|figure| figure > 0.0 && figure < 50.0)
-        && texts_fit(intake)
+        && limits::entry::intake(intake).is_ok()
         && intake.complaint_sounds.iter().all(|sound| trade.sounds.iter().any(|row| &row.id == sound));
     if fits { Ok(()) } else { Err(Refusal::IntakeRefused) }
 }
 
 /// Whether what a person typed at intake is of a length that screens and papers can show.
-pub fn texts_fit(intake: &Intake) -> bool {
+fn texts_fit(intake: &Intake) -> bool {
     let Intake { vehicle, owner, complaint, when, .. } = intake;
     [&vehicle.label, &vehicle.plate, &vehicle.vin, &owner.name, &owner.contact]
         .iter()
         .all(|text| line_fits(text))
-        && [complaint, when].iter().all(|text| text.chars().count() <= MAX_TEXT)
+        && [complaint, when].iter().all(|text| text.chars().count() <= limits::TEXT)
 }
 
 /// Whether a line that a person typed is of a length that screens and papers can show.
 pub fn line_fits(text: &str) -> bool {
-    text.chars().count() <= MAX_FIELD
+    text.chars().count() <= limits::LINE
 }
 
 /// Whether a reason is of a length that papers can show.
 pub fn reason_fits(reason: &str) -> bool {
-    reason.chars().count() <= MAX_REASON
+    reason.chars().count() <= limits::REASON
 }
-
-/// Whether a signature has a length that a hand gives it.
-pub fn strokes_fit(strokes: &[Vec<[f32; 2]>]) -> bool {
-    strokes.iter().flatten().count() <= MAX_POINTS
-}
-
-/// Longest reason, characters.
-const MAX_REASON: usize = 2_000;
-/// Longest name, plate, label or contact, characters.
-const MAX_FIELD: usize = 200;
-/// Longest complaint, characters.
-const MAX_TEXT: usize = 10_000;
 
 /// Intake written anew. The layout cannot change under answers that were given for another.
 ///
 /// # Errors
-/// As [`check_intake`]; [`Refusal::IntakeRefused`] for a changed layout once steps are answered.
+/// As [`check_intake`]; [`Refusal::LayoutFixed`] for a changed layout once steps are answered.
 pub fn amend(scene: Scene<'_>, intake: Intake) -> Result<EntryBody, Refusal> {
     check_intake(scene.trade, &intake)?;
     let changed = scene.record.intake.vehicle.layout != intake.vehicle.layout;
     if changed && !scene.record.answers.is_empty() {
-        return Err(Refusal::IntakeRefused);
+        return Err(Refusal::LayoutFixed);
     }
     Ok(EntryBody::Amended { intake, by: scene.by.to_owned() })
 }

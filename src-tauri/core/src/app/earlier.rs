@@ -2,6 +2,7 @@
 
 use crate::model::bench::GaugeStand;
 use crate::model::gauge::Earlier;
+use crate::model::limits;
 use crate::model::standing::Support;
 use crate::model::time::Moment;
 use crate::trade::bench::BenchTables;
@@ -14,9 +15,6 @@ use super::steady::Inner;
 
 /// Readings less than a day apart are of one look at the car, not of its history.
 const DAY_MS: f64 = 86_400_000.0;
-
-/// As many earlier visits as a trend takes.
-pub(super) const MOST: usize = 24;
 
 /// Movement at a step on earlier visits of a visit's car, oldest first. What was read before a repair is left
 /// out: once a ring was turned after assembly, another bearing or seat is read. So is a broken chain.
@@ -45,7 +43,7 @@ pub(super) fn earlier(
         }
     }
     known.sort_by(|a, b| b.days_ago.total_cmp(&a.days_ago));
-    Ok(known.split_off(known.len().saturating_sub(MOST)))
+    Ok(known.split_off(known.len().saturating_sub(limits::EARLIER)))
 }
 
 /// A result as a later visit counts it, if it is one: at the same kind of support, at least a day ago, with an

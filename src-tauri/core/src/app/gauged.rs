@@ -60,7 +60,7 @@ pub(super) fn settle(case: &mut Case, gauges: &[GaugeStand]) {
 /// The readings as they are judged and recorded, with what the visit knows already.
 ///
 /// # Errors
-/// [`Refusal::StepDoesNotApply`] where no gauge belongs; why the readings cannot be judged.
+/// [`Refusal::GaugeNotHere`] where no gauge belongs; why the readings cannot be judged.
 pub(super) fn input(
     step: &str,
     given: GaugeGiven,
@@ -68,7 +68,7 @@ pub(super) fn input(
     maker_play_mm: Option<f64>,
     tables: &BenchTables,
 ) -> Result<GaugeInput, Fault> {
-    let direction = direction(step).ok_or(Refusal::StepDoesNotApply)?;
+    let direction = direction(step).ok_or(Refusal::GaugeNotHere)?;
     let GaugeGiven { unit, readings, instrument, place, bearing } = given;
     let input = GaugeInput {
         unit,

@@ -17,7 +17,7 @@ use crate::urgency::rating;
 use crate::walk::case;
 use crate::walk::record::Record;
 
-use super::decide::{Scene, reason_fits};
+use super::decide::{Scene, line_fits, reason_fits};
 use super::fault::Refusal;
 
 /// The decision that rests on the bearing suspicion alone.
@@ -90,8 +90,8 @@ pub fn give_opinion(scene: Scene<'_>, cause: &str, reason: &str) -> Result<Entry
 /// A confirmed outcome as an entry, with what was known before; nothing if it stands confirmed as it is.
 ///
 /// # Errors
-/// [`Refusal::UnknownCause`], or [`Refusal::OutcomeContradicts`] for no cause at all, one named twice, or
-/// `normal-character` beside another.
+/// [`Refusal::UnknownCause`]; [`Refusal::NameTooLong`]; [`Refusal::OutcomeContradicts`] for no cause at all, one
+/// named twice, or `normal-character` beside another.
 pub fn confirm_outcome(scene: Scene<'_>, causes: &[String]) -> Result<Option<EntryBody>, Refusal> {
     for cause in causes {
         known(scene.standing, cause)?;
@@ -102,8 +102,8 @@ pub fn confirm_outcome(scene: Scene<'_>, causes: &[String]) -> Result<Option<Ent
         return Err(Refusal::OutcomeContradicts);
     }
     let by = scene.by;
-    if by.chars().count() > MAX_NAME {
-        return Err(Refusal::TechnicianMissing);
+    if !line_fits(by) {
+        return Err(Refusal::NameTooLong);
     }
     let mut causes: Vec<String> = causes.iter().filter(|cause| *cause != NORMAL).cloned().collect();
     causes.sort();
@@ -115,9 +115,6 @@ pub fn confirm_outcome(scene: Scene<'_>, causes: &[String]) -> Result<Option<Ent
     }
     Ok(Some(EntryBody::OutcomeConfirmed { outcome, by: by.to_owned() }))
 }
-
-/// Longest name, characters.
-const MAX_NAME: usize = 100;
 
 fn known(standing: &Standing, cause: &str) -> Result<(), Refusal> {
     let known = standing.sorting.causes.iter().any(|stand| stand.id == cause);

@@ -3,11 +3,13 @@
 use std::collections::BTreeMap;
 
 use crate::model::entry::Decision;
+use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing, Support};
 use crate::model::time::Moment;
 use crate::store::cards::{CardRow, haystack};
 
+use super::decide::line_fits;
 use super::fault::{Fault, Refusal};
 use super::response::{Home, LayoutChoice, Response, VisitCard, VisitPage};
 use super::steady::Inner;
@@ -44,8 +46,11 @@ fn layouts(inner: &Inner) -> Vec<LayoutChoice> {
 
 pub(super) fn set_technician(inner: &mut Inner, name: &str) -> Result<Response, Fault> {
     let name = name.trim();
-    if name.is_empty() || name.chars().count() > 100 {
+    if name.is_empty() {
         return Err(Refusal::TechnicianMissing.into());
+    }
+    if !line_fits(name) {
+        return Err(Refusal::NameTooLong.into());
     }
     inner.store.set("technician", name)?;
     home(inner)
@@ -53,9 +58,9 @@ pub(super) fn set_technician(inner: &mut Inner, name: &str) -> Result<Response, 
 
 pub(super) fn set_preference(inner: &mut Inner, name: &str, value: &str) -> Result<Response, Fault> {
     let plain = !name.is_empty()
-        && name.len() <= 40
+        && name.len() <= limits::PREFERENCE_NAME
         && name.bytes().all(|byte| byte.is_ascii_lowercase() || byte == b'-');
-    if !plain || value.chars().count() > 200 {
+    if !plain || !line_fits(value) {
         return Err(Refusal::UnknownRequest.into());
     }
     inner.store.set(&format!("pref.{name}"), value)?;

@@ -34,6 +34,7 @@ mod qr;
 pub mod replay;
 pub mod request;
 pub mod response;
+mod room;
 mod steady;
 mod vin;
 mod wishes;

@@ -18,6 +18,7 @@ use serde_json::{Value, json};
 use crate::content::{Reader, reason_text};
 use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::bench::GaugeGiven;
+use crate::model::limits;
 use crate::model::standing::{Standing, StepStand};
 use crate::model::visit::{Intake, Owner, Vehicle};
 use crate::photos::intake::MAX_BYTES;
@@ -44,10 +45,13 @@ pub struct Replayed {
 /// Replays a case. Photo paths are relative to `base_dir`.
 ///
 /// # Errors
-/// `case-unreadable`, or what a screen would have been told; the ledger is as it was.
+/// `case-unreadable`, `case-too-long`, or what a screen would have been told; the ledger is as it was.
 pub fn replay(steady: &Steady, case_json: &str, base_dir: &Path) -> Result<Replayed, Failure> {
     let case: Case =
         serde_json::from_str(case_json).map_err(|_| shown(&Refusal::CaseUnreadable.into(), "en"))?;
+    if case.answers.len().max(case.bench.len()) > limits::CASE_ROWS {
+        return Err(refused(Refusal::CaseTooLong));
+    }
     rehearse(steady, &case, base_dir)?;
     drive(steady, &case, base_dir)
 }
@@ -281,7 +285,7 @@ impl Stage<'_> {
     }
 
     fn photo_bytes(&self, path: &Path) -> Result<Vec<u8>, Failure> {
-        read(&self.base_dir.join(path)).map_err(|_| photo_unreadable())
+        read(&self.base_dir.join(path)).map_err(|_| refused(Refusal::CasePhotoUnreadable))
     }
 
     fn bore_text(&self, path: &Path) -> Result<String, Failure> {
@@ -338,10 +342,6 @@ fn visit_of(response: Result<Response, Failure>) -> Result<(), Failure> {
 
 fn refused(refusal: Refusal) -> Failure {
     shown(&refusal.into(), "en")
-}
-
-fn photo_unreadable() -> Failure {
-    shown(&crate::store::fault::StoreFault::PhotoMissing.into(), "en")
 }
 
 /// The printed object.

@@ -1,5 +1,6 @@
 //! The workshop's particulars: what is typed is read here, strictly, and kept.
 
+use crate::model::limits;
 use crate::model::verdict::Verdict;
 use crate::model::workshop::{HoursGiven, TierHours, Workshop, WorkshopGiven};
 
@@ -8,14 +9,6 @@ use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::{Inner, Steady, shown};
 
-/// Longest name, address line; characters.
-const LONGEST_LINE: usize = 100;
-/// Longest phone, characters.
-const LONGEST_PHONE: usize = 60;
-/// Longest currency, characters.
-const LONGEST_CURRENCY: usize = 12;
-/// Most lines of an address.
-const MOST_LINES: usize = 4;
 /// More hours than any of these jobs takes.
 const MOST_HOURS: f64 = 200.0;
 /// A rate beyond this is a slip of the finger.
@@ -58,9 +51,9 @@ impl Steady {
 
 fn checked(given: &WorkshopGiven) -> Result<Workshop, Refusal> {
     let address: Vec<String> =
-        given.address.iter().map(|text| line(text, LONGEST_LINE)).collect::<Result<_, _>>()?;
+        given.address.iter().map(|text| line(text, limits::WORKSHOP_LINE)).collect::<Result<_, _>>()?;
     let address: Vec<String> = address.into_iter().filter(|text| !text.is_empty()).collect();
-    if address.len() > MOST_LINES {
+    if address.len() > limits::WORKSHOP_ADDRESS {
         return Err(Refusal::WorkshopTooLong);
     }
     let mut hours: Vec<TierHours> = Vec::new();
@@ -69,13 +62,13 @@ fn checked(given: &WorkshopGiven) -> Result<Workshop, Refusal> {
         hours.extend(typed.map(hours_of).transpose()?.flatten());
     }
     Ok(Workshop {
-        name: line(&given.name, LONGEST_LINE)?,
+        name: line(&given.name, limits::WORKSHOP_LINE)?,
         address,
-        phone: line(&given.phone, LONGEST_PHONE)?,
+        phone: line(&given.phone, limits::WORKSHOP_PHONE)?,
         units: given.units,
         hours,
         rate: amount(&given.rate, HIGHEST_RATE)?,
-        currency: line(&given.currency, LONGEST_CURRENCY)?,
+        currency: line(&given.currency, limits::WORKSHOP_CURRENCY)?,
     })
 }
 

@@ -2,8 +2,10 @@
 //! extra fields, the directory at the end. Source: PKWARE APPNOTE.TXT 6.3.10, sections 4.3.7, 4.3.12 and
 //! 4.3.16. The importer compares with these bytes instead of interpreting what a stranger wrote.
 
+use crate::model::limits;
+
 /// Longest file, bytes: what a zip without the 64-bit extension can say.
-pub const MAX_FILE: u64 = 0xffff_fffe;
+pub const MAX_FILE: u64 = limits::HANDOVER_BYTES;
 /// Bytes of a local header before its name.
 pub const LOCAL_BYTES: usize = 30;
 /// How a local header begins.

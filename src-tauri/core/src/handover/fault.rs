@@ -78,6 +78,18 @@ pub enum HandoverFault {
         /// Which ledger.
         part: String,
     },
+    /// An entry that no Steady spells so.
+    #[error("spelled otherwise: {part}")]
+    Spelling {
+        /// In which ledger.
+        part: String,
+    },
+    /// An entry, or a visit, beyond what is recorded.
+    #[error("beyond what is recorded: {part}")]
+    Beyond {
+        /// In which ledger, and which field.
+        part: String,
+    },
     /// Not a photo as Steady keeps them.
     #[error("not a kept photo: {part}")]
     Photo {
@@ -105,6 +117,8 @@ impl HandoverFault {
             | Self::Unproven { part }
             | Self::Unsigned { part }
             | Self::OwnName { part }
+            | Self::Spelling { part }
+            | Self::Beyond { part }
             | Self::Photo { part } => Some(part.clone()),
             Self::Name { place } => Some(place.to_string()),
             Self::Unknown

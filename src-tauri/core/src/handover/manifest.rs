@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::fault::HandoverFault;
+use crate::model::limits;
 use crate::model::time::Moment;
 use crate::signing::hex;
 use crate::signing::key::PublicKey;
@@ -20,15 +21,15 @@ const VERSION: u32 = 2;
 const BEFORE_SIGNATURES: u32 = 1;
 
 /// Most parts of one file.
-pub const MAX_PARTS: usize = 60_000;
+pub const MAX_PARTS: usize = limits::HANDOVER_PARTS;
 /// Longest manifest, bytes.
-pub const MAX_MANIFEST: u64 = 16 * 1024 * 1024;
+pub const MAX_MANIFEST: u64 = limits::MANIFEST_BYTES;
 /// Longest ledger of one visit, bytes.
-pub const MAX_LEDGER: u64 = 16 * 1024 * 1024;
-/// Longest kept photo, bytes. A photo of 2,560 pixels a side at the kept quality stays well below.
-pub const MAX_PHOTO: u64 = 16 * 1024 * 1024;
+pub const MAX_LEDGER: u64 = limits::LEDGER_BYTES;
+/// Longest kept photo, bytes.
+pub const MAX_PHOTO: u64 = limits::PHOTO_BYTES;
 /// Longest paper, bytes.
-pub const MAX_PAPER: u64 = 32 * 1024 * 1024;
+pub const MAX_PAPER: u64 = limits::PAPER_BYTES;
 
 /// The manifest.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 use super::bore::{BoreReadings, BoreShape, SkimPlan};
 use super::fit::{FitInput, FitResult};
 use super::gauge::{BearingMark, GaugeInput, GaugeResult, Instrument, Place};
+use super::limits::PASSES;
 use super::mark::Mark;
 use super::standing::GateStand;
 use super::time::Moment;
@@ -109,15 +110,12 @@ pub enum Contact {
     AllRound,
 }
 
-/// More passes than any housing stands.
-pub const MAX_PASSES: u32 = 200;
-
 /// Whether a photo of the bench's work can be kept under this name: `bench-found`, `bench-finished`, `bench-ring`
 /// or `bench-pass-N`.
 pub fn is_photo_place(of: &str) -> bool {
     let pass = of.strip_prefix("bench-pass-").and_then(|number| number.parse::<u32>().ok());
     ["bench-found", "bench-finished", "bench-ring"].contains(&of)
-        || pass.is_some_and(|number| (1..=MAX_PASSES).contains(&number))
+        || pass.is_some_and(|number| (1..=PASSES).contains(&number))
 }
 
 /// How the ring turns by hand after assembly.

@@ -3,17 +3,10 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::limits::{LABEL, LEAST_EXTENT, MARKS, SPOTS};
+
 /// A spot on a picture: shares of its width and height from the upper left corner, each 0 to 1.
 pub type Spot = [f32; 2];
-
-/// Most marks over one photo; more would hide what they point at.
-pub const MAX_MARKS: usize = 12;
-/// Most spots of one freehand line.
-pub const MAX_SPOTS: usize = 200;
-/// Longest label, characters.
-pub const MAX_LABEL: usize = 40;
-/// Least extent of an arrow or ring, as a share of the picture; anything less is a slip of the finger.
-pub const LEAST_EXTENT: f32 = 0.01;
 
 /// One mark.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -49,11 +42,11 @@ pub enum Mark {
 /// Why a set of marks is not taken.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum MarkFault {
-    /// More than [`MAX_MARKS`] marks.
+    /// More than [`MARKS`] marks.
     TooMany,
-    /// Off the picture, too small to be seen, or a line of more than [`MAX_SPOTS`] spots.
+    /// Off the picture, too small to be seen, or a line of more than [`SPOTS`] spots.
     Shape,
-    /// No words, more than [`MAX_LABEL`] characters, or characters that steer how others are shown.
+    /// No words, more than [`LABEL`] characters, or characters that steer how others are shown.
     Label,
 }
 
@@ -62,7 +55,7 @@ pub enum MarkFault {
 /// # Errors
 /// The first [`MarkFault`] found.
 pub fn check(marks: &[Mark]) -> Result<(), MarkFault> {
-    if marks.len() > MAX_MARKS {
+    if marks.len() > MARKS {
         return Err(MarkFault::TooMany);
     }
     marks.iter().try_for_each(Mark::check)
@@ -81,7 +74,7 @@ impl Mark {
                 let wide = |axis: fn(&Spot) -> f32| (axis(one) - axis(other)).abs() >= LEAST_EXTENT;
                 on_picture([one, other]) && wide(|spot| spot[0]) && wide(|spot| spot[1])
             }
-            Self::Freehand { points } => (2..=MAX_SPOTS).contains(&points.len()) && on_picture(points),
+            Self::Freehand { points } => (2..=SPOTS).contains(&points.len()) && on_picture(points),
             Self::Label { at, text } => {
                 if !readable(text) {
                     return Err(MarkFault::Label);
@@ -103,7 +96,7 @@ fn extent(from: Spot, to: Spot) -> f32 {
 
 fn readable(text: &str) -> bool {
     let length = text.chars().count();
-    (1..=MAX_LABEL).contains(&length) && text.trim() == text && !text.chars().any(steers)
+    (1..=LABEL).contains(&length) && text.trim() == text && !text.chars().any(steers)
 }
 
 /// Controls, line breaks and the marks that turn the reading direction: with them a label on the photo

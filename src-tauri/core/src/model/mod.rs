@@ -11,6 +11,7 @@ pub mod fit;
 pub mod gauge;
 pub mod ids;
 pub mod learned;
+pub mod limits;
 pub mod line;
 pub mod mark;
 pub mod outcome;

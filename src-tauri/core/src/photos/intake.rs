@@ -12,19 +12,18 @@ use super::code::Coded;
 use super::decode::{self, Decoded};
 use super::plan::Wanted;
 use super::shrink;
+use crate::model::limits;
 
 /// Long side of a kept photo, pixels.
-pub const LONG_SIDE: u32 = 2_560;
+pub const LONG_SIDE: u32 = limits::PHOTO_SIDE;
 /// Long side of a thumbnail, pixels.
-pub const THUMB_SIDE: u32 = 480;
+pub const THUMB_SIDE: u32 = limits::THUMB_SIDE;
 /// Greatest side of a photo as the camera gives it, pixels.
-pub const MAX_SIDE: u32 = 12_000;
+pub const MAX_SIDE: u32 = limits::CAMERA_SIDE;
 /// Greatest length of a photo as the camera gives it, bytes.
-pub const MAX_BYTES: usize = 60 * 1024 * 1024;
-/// Greatest memory that decoding may take, bytes: 12,000 by 12,000 pixels of RGB and some more. A photo of 12
-/// megapixels takes 36 million. Beside it stand the file itself, the photo at half its size (4 million) and a few
-/// megabytes for bands that are shrunk.
-pub const MAX_DECODE_BYTES: u64 = 512 * 1024 * 1024;
+pub const MAX_BYTES: usize = limits::CAMERA_BYTES as usize;
+/// Greatest memory that decoding may take, bytes.
+pub const MAX_DECODE_BYTES: u64 = limits::DECODE_BYTES;
 const QUALITY: u8 = 85;
 const THUMB_QUALITY: u8 = 75;
 

@@ -25,6 +25,12 @@ pub enum StoreFault {
     /// The database does not read as one.
     #[error("the database is damaged")]
     Damaged,
+    /// A database that Steady did not write.
+    #[error("the database holds what Steady never writes")]
+    Foreign,
+    /// A database that asks for more work than one of its size can need.
+    #[error("reading the database came to no end")]
+    Endless,
     /// A photo file is not there.
     #[error("the photo's file is missing")]
     PhotoMissing,

@@ -10,10 +10,12 @@
 use rusqlite::{Connection, Row, TransactionBehavior, params};
 use sha2::{Digest, Sha256};
 
+use super::canonical;
 use super::cards::{self, CardRow};
 use super::fault::StoreFault;
 use super::open::Store;
 use crate::model::entry::{Entry, EntryBody};
+use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
 use crate::signing::key::PublicKey;
@@ -215,6 +217,10 @@ pub enum LineFault {
     Newer,
     /// A line that is not proven to be its device's.
     Unproven,
+    /// A line that no Steady spells so.
+    Spelling,
+    /// A field of a line, or the visit, is beyond what is recorded.
+    Beyond(limits::Beyond),
 }
 
 /// Checks lines from outside: in order of device and place, each chain whole from its first line on, and its
@@ -225,6 +231,7 @@ pub enum LineFault {
 pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
     let mut before = Before::default();
     let mut last: Option<(&str, u64)> = None;
+    let mut bodies = Vec::with_capacity(lines.len());
     for (index, line) in lines.iter().enumerate() {
         let here = (line.device.as_str(), line.seq);
         before = before.or_start(&line.device);
@@ -237,9 +244,7 @@ pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
         if !sound {
             return Err(LineFault::Broken);
         }
-        if serde_json::from_str::<EntryBody>(&line.body).is_err() {
-            return Err(if has_kind(&line.body) { LineFault::Newer } else { LineFault::Broken });
-        }
+        bodies.push(canonical::read(&line.body)?);
         let is_newest = lines.get(index + 1).is_none_or(|next| next.device != line.device);
         if !has_its_form(line) || is_newest && !is_proven(line) {
             return Err(LineFault::Unproven);
@@ -247,7 +252,11 @@ pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
         before = before.then(line);
         last = Some(here);
     }
-    if lines.is_empty() { Err(LineFault::Broken) } else { Ok(()) }
+    if lines.is_empty() {
+        return Err(LineFault::Broken);
+    }
+    let entries: Vec<_> = lines.iter().map(|line| line.hash.as_str()).zip(&bodies).collect();
+    limits::visit::check(&entries).map_err(LineFault::Beyond)
 }
 
 /// Proves each line by its own signature: what is kept can be handed on up to any of its lines.
@@ -261,12 +270,6 @@ pub fn prove_each(lines: &[Line]) -> Result<(), LineFault> {
 
 /// The last millisecond of the year 9999.
 const LATEST: i64 = 253_402_300_799_999;
-
-/// Whether a body that this program cannot read says what kind it is: an entry of a later program.
-fn has_kind(body: &str) -> bool {
-    serde_json::from_str::<serde_json::Value>(body)
-        .is_ok_and(|body| body.get("kind").is_some_and(|kind| kind.is_string()))
-}
 
 /// The end of one device's chain so far.
 struct Before {

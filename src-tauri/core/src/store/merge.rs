@@ -9,6 +9,7 @@ use super::cards::{self, CardRow};
 use super::fault::StoreFault;
 use super::ledger::{self, Chain, LineFault};
 use super::open::Store;
+use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
 
@@ -131,7 +132,10 @@ impl Merging<'_> {
         added.iter().try_for_each(|line| origin.admits(line))?;
         ledger::prove_each(&added).map_err(MergeFault::Lines)?;
         union.extend(added.iter().cloned());
-        Ok(Plan { chain: ledger::checked(union), added })
+        let chain = ledger::checked(union);
+        let entries: Vec<_> = chain.entries.iter().map(|entry| (entry.hash.as_str(), &entry.body)).collect();
+        limits::visit::check(&entries).map_err(|beyond| MergeFault::Lines(LineFault::Beyond(beyond)))?;
+        Ok(Plan { chain, added })
     }
 
     /// Writes the lines of a plan.

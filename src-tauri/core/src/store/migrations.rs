@@ -40,6 +40,18 @@ pub fn check_known(connection: &Connection) -> Result<(i64, i64), StoreFault> {
     if found > known { Err(StoreFault::Newer { found, known }) } else { Ok((found, known)) }
 }
 
+/// What `look` finds in the schema of each version there was, oldest first.
+///
+/// # Errors
+/// What SQLite says.
+pub fn schemas<T>(
+    look: impl Fn(&Connection) -> Result<T, rusqlite::Error>,
+) -> Result<Vec<T>, rusqlite::Error> {
+    let connection = Connection::open_in_memory()?;
+    let after = |step: &&str| connection.execute_batch(step).and_then(|()| look(&connection));
+    STEPS.iter().map(after).collect()
+}
+
 fn apply(connection: &mut Connection, done: usize, known: i64) -> Result<(), rusqlite::Error> {
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
     for step in STEPS.iter().skip(done) {

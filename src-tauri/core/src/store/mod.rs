@@ -1,9 +1,11 @@
 //! What is on disk: the SQLite ledger, photo files, migrations, and recovery. Knows no rule.
 
 pub mod backup;
+mod canonical;
 pub mod cards;
 pub mod erase;
 pub mod fault;
+mod foreign_schema;
 pub mod keys;
 pub mod knowledge;
 pub mod ledger;

@@ -12,7 +12,8 @@ use super::fault::StoreFault;
 use super::ledger::{self, hex};
 use super::open::Store;
 use super::photo_files::PhotoSize;
-use super::{migrations, workshop};
+use super::{foreign_schema, migrations, workshop};
+use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
 use crate::model::workshop::Workshop;
@@ -23,8 +24,6 @@ const MOST_LINES: i64 = 10_000_000;
 const LEAST_LINE_BYTES: u64 = 200;
 /// Lines that cannot be read, as a multiple of those that the file could hold: behind them the search ends.
 const MOST_UNREAD: u64 = 10;
-/// Longest photo file that is taken over, bytes.
-const MOST_PHOTO_BYTES: u64 = 16 * 1024 * 1024;
 
 /// Another Steady's database.
 #[derive(Debug)]
@@ -62,12 +61,15 @@ impl Foreign {
         if log(database).exists() {
             fs::copy(log(database), log(&copy)).map_err(StoreFault::file)?;
         }
-        let connection = Connection::open(&copy).map_err(StoreFault::sql("open"))?;
-        connection.pragma_update(None, "trusted_schema", false).map_err(StoreFault::sql("open"))?;
-        migrations::check_known(&connection)?;
+        let mut connection = Connection::open(&copy).map_err(StoreFault::sql("open"))?;
         let bytes = fs::metadata(&copy).map_err(StoreFault::file)?.len();
+        migrations::check_known(&connection)?;
+        let budget = foreign_schema::guard(&mut connection, bytes)?;
         let most_unread = MOST_UNREAD * (1_000 + bytes / LEAST_LINE_BYTES);
         (self.lines, self.unread) = lines(&connection, most_unread);
+        if budget.is_spent() {
+            return Err(StoreFault::Endless);
+        }
         self.connection = Some(connection);
         Ok(())
     }
@@ -158,7 +160,7 @@ impl Foreign {
     pub fn photo(&self, sha256: &str) -> Option<[Vec<u8>; 2]> {
         let read = |size: PhotoSize| {
             let path = self.photos.join(size.file_name(sha256));
-            let fits = fs::metadata(&path).is_ok_and(|file| file.len() <= MOST_PHOTO_BYTES);
+            let fits = fs::metadata(&path).is_ok_and(|file| file.len() <= limits::PHOTO_BYTES);
             if fits { fs::read(path).ok() } else { None }
         };
         let full = read(PhotoSize::Full).filter(|bytes| hex(&Sha256::digest(bytes)) == sha256)?;

@@ -8,12 +8,13 @@ use std::path::PathBuf;
 use super::fault::StoreFault;
 use super::open::Store;
 use super::private;
+use crate::model::limits;
 
 /// Greatest size of one photo as the camera gives it, bytes.
-pub const MAX_PHOTO_BYTES: u64 = 60 * 1024 * 1024;
+pub const MAX_PHOTO_BYTES: u64 = limits::CAMERA_BYTES;
 
 /// Greatest size of one piece, bytes.
-pub const MAX_PIECE_BYTES: u64 = 512 * 1024;
+pub const MAX_PIECE_BYTES: u64 = limits::PIECE_BYTES;
 
 impl Store {
     /// Adds a piece; piece 0 starts the upload anew. Gives back the bytes received so far.

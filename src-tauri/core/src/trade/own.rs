@@ -11,9 +11,10 @@ use toml::{Spanned, Table};
 use super::check::{check_cause, check_layout, check_sign};
 use super::load::{Refused, Trade, line_at, located};
 use super::rows::{CauseRow, Layout, SignRow};
+use crate::model::limits;
 
-/// Most causes of one layout: more could not be enumerated on a phone.
-pub const MAX_CAUSES: usize = 20;
+/// Most causes of one layout.
+pub const MAX_CAUSES: usize = limits::CAUSES;
 
 #[derive(Default, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -204,7 +205,10 @@ fn too_many(layout: &str) -> String {
 
 fn check_id(id: &str) -> Result<(), String> {
     let plain = !id.is_empty() && id.bytes().all(|byte| byte.is_ascii_lowercase() || byte == b'-');
-    if plain { Ok(()) } else { Err("id: lower-case letters and hyphens only".to_owned()) }
+    if !plain {
+        return Err("id: lower-case letters and hyphens only".to_owned());
+    }
+    if id.len() > limits::ID { Err(format!("id: at most {} letters", limits::ID)) } else { Ok(()) }
 }
 
 /// Marks the version with the workshop's own files, where there are any.

@@ -26,7 +26,7 @@ macro_rules! files {
 macro_rules! locale {
     ($tag:literal) => {
         files!($tag: "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-verdict" "causes" "devices" "drawings" "errors"
-            "gates" "handover" "papers" "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"
+            "gates" "handover" "limits" "papers" "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"
             "workshop")
     };
 }

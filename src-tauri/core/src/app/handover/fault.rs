@@ -20,6 +20,8 @@ pub fn code(fault: &HandoverFault) -> &'static str {
         HandoverFault::Unproven { .. } => "handover-unproven",
         HandoverFault::Unsigned { .. } => "handover-unsigned",
         HandoverFault::OwnName { .. } => "handover-own-name",
+        HandoverFault::Spelling { .. } => "handover-spelling",
+        HandoverFault::Beyond { .. } => "handover-beyond",
         HandoverFault::Photo { .. } => "handover-photo",
         HandoverFault::Read(_) => "handover-unreadable",
         HandoverFault::Write(_) => "handover-unwritable",

@@ -13,9 +13,11 @@ use super::super::steady::Inner;
 use super::Imported;
 use super::seen::{Seen, photo_of};
 use crate::handover::fault::HandoverFault;
-use crate::handover::manifest::PartKind;
+use crate::handover::manifest::{MANIFEST, PartKind};
 use crate::handover::read::Reader;
+use crate::model::limits::{self, Beyond};
 use crate::model::line::Line;
+use crate::store::fault::StoreFault;
 use crate::store::ledger::{LineFault, check_lines};
 use crate::store::merge::{MergeFault, Merging, Origin};
 use crate::store::staging::Staging;
@@ -23,15 +25,17 @@ use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::Trade;
 use crate::walk::record;
 
-/// Greatest handover file, bytes.
-const MAX_FILE: u64 = 0xffff_ffff;
-
 /// One piece of a handover file that a screen sends.
 pub fn take_piece(inner: &Inner, upload: &str, index: u32, piece: &[u8]) -> Result<Response, Fault> {
     if piece.len() as u64 > MAX_PIECE_BYTES {
         return Err(Refusal::UploadTooLarge.into());
     }
-    Ok(Response::Uploaded { bytes: inner.store.add_piece_up_to(MAX_FILE, upload, index, piece)? })
+    let added = inner.store.add_piece_up_to(limits::HANDOVER_BYTES, upload, index, piece);
+    let bytes = added.map_err(|fault| match fault {
+        StoreFault::UploadTooLarge => HandoverFault::TooLarge { part: MANIFEST.to_owned() }.into(),
+        fault => Fault::Store(fault),
+    })?;
+    Ok(Response::Uploaded { bytes })
 }
 
 /// The file that a screen has sent.
@@ -198,5 +202,7 @@ pub fn line_fault(fault: LineFault, part: &str) -> HandoverFault {
         LineFault::Broken => HandoverFault::Chain { part: part.to_owned() },
         LineFault::Newer => HandoverFault::Newer,
         LineFault::Unproven => HandoverFault::Unproven { part: part.to_owned() },
+        LineFault::Spelling => HandoverFault::Spelling { part: part.to_owned() },
+        LineFault::Beyond(Beyond(field)) => HandoverFault::Beyond { part: format!("{part}, {field}") },
     }
 }

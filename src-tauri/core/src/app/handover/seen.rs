@@ -3,18 +3,11 @@
 use std::collections::BTreeSet;
 use std::io::Read;
 
-use serde::Deserialize;
-
-use super::super::bench::MAX_NOTE;
-use super::super::decide::{line_fits, reason_fits, strokes_fit, texts_fit};
-use super::super::earlier;
 use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
-use crate::model::bench::BenchBody;
 use crate::model::entry::EntryBody;
 use crate::model::line::Line;
-use crate::model::mark;
 use crate::photos::kept;
 
 /// Photos that ledgers name and that the file carries.
@@ -24,36 +17,8 @@ pub struct Seen {
     carried: BTreeSet<String>,
 }
 
-/// What nearly every entry has: who wrote it.
-#[derive(Deserialize)]
-struct Written {
-    by: Option<String>,
-}
-
-/// Whether what a person typed or drew is within what a screen takes.
-fn fits(body: &EntryBody) -> bool {
-    let within = |text: &str, most: usize| text.chars().count() <= most;
-    match body {
-        EntryBody::Opened { intake, .. } | EntryBody::Amended { intake, .. } => texts_fit(intake),
-        EntryBody::PhotoMarked { marks, .. } => mark::check(marks).is_ok(),
-        EntryBody::PhotoWaived { reason, .. } => line_fits(reason),
-        EntryBody::OpinionGiven { cause, reason, .. } => line_fits(cause) && reason_fits(reason),
-        EntryBody::OutcomeConfirmed { outcome, .. } => outcome.causes.iter().all(|cause| line_fits(cause)),
-        EntryBody::Answered { reason: Some(reason), .. }
-        | EntryBody::Withdrawn { reason: Some(reason), .. } => reason_fits(reason),
-        EntryBody::Received { receipt } => {
-            line_fits(&receipt.name) && line_fits(&receipt.locale) && strokes_fit(&receipt.strokes)
-        }
-        EntryBody::Bench { bench: BenchBody::Noted { text }, .. } => within(text, MAX_NOTE),
-        EntryBody::Bench { bench: BenchBody::Gauged { gauge, .. }, .. } => {
-            gauge.earlier.len() <= earlier::MOST
-        }
-        _ => true,
-    }
-}
-
 impl Seen {
-    /// Reads the ledger that comes next and notes its photos. No text in it is longer than a screen takes.
+    /// Reads the ledger that comes next and notes its photos.
     ///
     /// # Errors
     /// [`HandoverFault`].
@@ -68,10 +33,6 @@ impl Seen {
             // What cannot be read is refused with its chain, under a name that says why.
             let Ok(body) = serde_json::from_str::<EntryBody>(&line.body) else { continue };
             self.named.extend(body.photo().map(|photo| photo.sha256.clone()));
-            let by = serde_json::from_str::<Written>(&line.body).ok().and_then(|written| written.by);
-            if !fits(&body) || by.is_some_and(|by| !line_fits(&by)) {
-                return Err(HandoverFault::TooLarge { part: name.to_owned() });
-            }
         }
         Ok(lines)
     }

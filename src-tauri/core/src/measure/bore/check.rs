@@ -2,6 +2,7 @@
 //! units that are mixed, an instrument nobody described.
 
 use crate::model::bore::{BoreKind, BoreLevel, BoreReading, BoreReadings};
+use crate::model::limits;
 
 use super::circle::{Point, distance};
 use super::fault::BoreRefusal;
@@ -16,9 +17,6 @@ const PLAUSIBLE_MM: std::ops::RangeInclusive<f64> = 1.0..=1000.0;
 const OTHER_UNIT: f64 = 5.0;
 /// Angles nearer than this are the same angle, in degrees.
 const SAME_ANGLE_DEG: f64 = 0.01;
-/// Readings at one depth and in all; no hand and no turntable gives more.
-const MOST_AT_A_DEPTH: usize = 20_000;
-const MOST_READINGS: usize = 100_000;
 /// An instrument for a bore errs by less than this, in mm.
 const WORST_INSTRUMENT_MM: f64 = 1.0;
 
@@ -44,7 +42,10 @@ pub fn check(readings: &BoreReadings) -> Result<(), (BoreRefusal, Option<Place>)
     if readings.levels.is_empty() {
         return whole(BoreRefusal::Empty);
     }
-    if readings.levels.iter().map(|level| level.readings.len()).sum::<usize>() > MOST_READINGS {
+    if readings.levels.len() > limits::BORE_DEPTHS {
+        return whole(BoreRefusal::TooManyDepths);
+    }
+    if readings.levels.iter().map(|level| level.readings.len()).sum::<usize>() > limits::BORE_READINGS {
         return whole(BoreRefusal::TooManyReadings);
     }
     for (at, level) in readings.levels.iter().enumerate() {
@@ -87,7 +88,7 @@ fn check_level(readings: &BoreReadings, level: &BoreLevel) -> AtReading {
     if level.readings.len() < fewest(readings.kind) {
         return Err((BoreRefusal::TooFewAngles, last));
     }
-    if level.readings.len() > MOST_AT_A_DEPTH {
+    if level.readings.len() > limits::BORE_AT_A_DEPTH {
         return Err((BoreRefusal::TooManyReadings, last));
     }
     same_unit(readings, level)?;

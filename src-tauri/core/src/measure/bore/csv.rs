@@ -12,6 +12,7 @@
 use std::collections::BTreeMap;
 
 use crate::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
+use crate::model::limits;
 
 use super::check::{Place, check};
 use super::fault::{BoreFault, BoreRefusal};
@@ -22,6 +23,9 @@ use super::unit::{Unit, is_number, length_mm, number};
 /// # Errors
 /// What is wrong, with its line.
 pub fn read(text: &str) -> Result<BoreReadings, BoreFault> {
+    if text.len() as u64 > limits::BORE_FILE_BYTES {
+        return Err(BoreRefusal::TooManyReadings.into());
+    }
     let mut lines = text
         .trim_start_matches('\u{feff}')
         .lines()

@@ -43,6 +43,7 @@ pub enum BoreRefusal {
     TooFewAngles,
     AngleRepeated,
     TooManyReadings,
+    TooManyDepths,
     NotRound,
     WallNegative,
     WallMissing,
@@ -54,7 +55,7 @@ pub enum BoreRefusal {
 
 impl BoreRefusal {
     /// Every refusal, for the test that each has its texts.
-    pub const ALL: [Self; 23] = [
+    pub const ALL: [Self; 24] = [
         Self::Empty,
         Self::NoHeader,
         Self::HeaderWord,
@@ -71,6 +72,7 @@ impl BoreRefusal {
         Self::TooFewAngles,
         Self::AngleRepeated,
         Self::TooManyReadings,
+        Self::TooManyDepths,
         Self::NotRound,
         Self::WallNegative,
         Self::WallMissing,
@@ -99,6 +101,7 @@ impl BoreRefusal {
             Self::TooFewAngles => "bore-too-few-angles",
             Self::AngleRepeated => "bore-angle-repeated",
             Self::TooManyReadings => "bore-too-many-readings",
+            Self::TooManyDepths => "bore-too-many-depths",
             Self::NotRound => "bore-not-round",
             Self::WallNegative => "bore-wall-negative",
             Self::WallMissing => "bore-wall-missing",

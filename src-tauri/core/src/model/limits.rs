@@ -1,0 +1,149 @@
+//! Every bound on what a person types, a screen sends or a file brings, once and with its reason. Typed and
+//! brought data go through the same check, [`entry::check`]: what one device writes, another takes in.
+//!
+//! A bound keeps three promises: every screen and paper can show what was recorded, no file costs more memory
+//! or time than an honest one, and nothing that a hand does at a car is refused.
+
+mod bench;
+mod check;
+pub mod entry;
+pub mod visit;
+
+pub use check::Beyond;
+
+use std::ops::RangeInclusive;
+
+/// Longest line, characters: a name, plate, label, contact, own reason for a missing photo. Two lines of a paper.
+pub const LINE: usize = 200;
+/// Longest text of several lines, characters: the complaint, and when it happens. Three pages of a paper.
+pub const TEXT: usize = 10_000;
+/// Longest reason for a milder answer, an undo or another opinion, characters. Half a page.
+pub const REASON: usize = 2_000;
+/// Longest note of the bench, characters. Half a page.
+pub const NOTE: usize = 2_000;
+/// Longest id of a step, cause, layout, gate or sound, characters. The longest that is shipped has 32; a
+/// workshop gives its own.
+pub const ID: usize = LINE;
+/// Longest number with its unit as a person types it, characters: `0.0800 mm` has nine.
+pub const TYPED: usize = 40;
+/// Longest language tag, characters (RFC 5646, 4.4.1).
+pub const LOCALE: usize = 35;
+/// Longest capture time of a photo, characters: `2026-11-25 09:30:00` has 19.
+pub const CAPTURED: usize = 24;
+/// Longest name of a preference of the screens, bytes.
+pub const PREFERENCE_NAME: usize = 40;
+
+/// Most entries of one visit, all devices together. A long visit with its bench has 500; beyond this, opening
+/// it could be felt.
+pub const ENTRIES: usize = 5_000;
+/// Most photos of one visit, taken again ones counted: several of each of the 40 steps, and some of the bench.
+pub const PHOTOS: usize = 200;
+/// Most notes of the bench in one visit; each stands on the repair record.
+pub const NOTES: usize = 100;
+/// Most answers to one step that stand side by side. Each device has one at most; nobody hands a car round more.
+pub const STANDING_ANSWERS: usize = 20;
+/// Most sounds of a complaint, and most answers chosen at one step. The longest list that is shipped has 12.
+pub const CHOICES: usize = 40;
+/// Most answers that one answer supersedes: all that stand at its step.
+pub const SUPERSEDED: usize = STANDING_ANSWERS;
+/// Most causes of one layout: more could not be enumerated on a phone.
+pub const CAUSES: usize = 20;
+/// Most signs of an outcome. 40 are shipped; a workshop adds its own.
+pub const SIGNS: usize = 400;
+
+/// Most marks over one photo; more would hide what they point at.
+pub const MARKS: usize = 12;
+/// Most spots of one freehand line.
+pub const SPOTS: usize = 200;
+/// Longest label over a photo, characters.
+pub const LABEL: usize = 40;
+/// Least extent of an arrow or ring, as a share of the picture; anything less is a slip of the finger.
+pub const LEAST_EXTENT: f32 = 0.01;
+
+/// Most strokes of a signature: a name of 60 letters, each with a dot, has 120.
+pub const STROKES: usize = 1_000;
+/// Most points of a signature, all strokes together: five minutes of drawing at 60 points a second.
+pub const POINTS: usize = 20_000;
+
+/// Most readings of one gauge; five are asked for.
+pub const GAUGE_READINGS: usize = 200;
+/// Most earlier visits that a gauge's readings carry: as many as a trend takes.
+pub const EARLIER: usize = 24;
+/// Most days between two visits: from 1970 to the end of the year 9999, the ends of the clocks that are taken.
+pub const DAYS: RangeInclusive<f64> = 0.0..=2_932_897.0;
+/// Most bore readings at one depth and in all; no hand and no turntable gives more.
+pub const BORE_AT_A_DEPTH: usize = 20_000;
+/// See [`BORE_AT_A_DEPTH`].
+pub const BORE_READINGS: usize = 100_000;
+/// Most depths at which a bore is read; a seat is 30 mm deep at most.
+pub const BORE_DEPTHS: usize = 200;
+/// Most passes of a cutter; more than any housing stands.
+pub const PASSES: u32 = 200;
+
+/// Lengths and sizes that are recorded, millimetres: what a digit too many makes of any of them is still told
+/// by the rules of the bench; this is where a number stops being one that a paper can print.
+pub const LENGTH_MM: RangeInclusive<f64> = -1_000_000.0..=1_000_000.0;
+/// The seat's diameter after a pass, millimetres: smaller or larger ones are a wrong unit.
+pub const DIAMETER_MM: RangeInclusive<f64> = 1.0..=1_000.0;
+/// Wall that has to be left, millimetres.
+pub const WALL_MM: RangeInclusive<f64> = 0.1..=100.0;
+/// Angles of readings, degrees: ten turns either way.
+pub const ANGLE_DEG: RangeInclusive<f64> = -3_600.0..=3_600.0;
+/// A maker's figure for the movement that is allowed, millimetres; above zero.
+pub const MAKER_PLAY_MM: RangeInclusive<f64> = 0.0..=50.0;
+/// A reading at a step, rpm. What a step itself allows is in `data/steps.toml`.
+pub const READING: RangeInclusive<f64> = 0.0..=20_000.0;
+/// An idle speed, rpm.
+pub const IDLE_RPM: RangeInclusive<u32> = 200..=9_000;
+/// Cylinders of an engine.
+pub const CYLINDERS: RangeInclusive<u8> = 1..=16;
+/// An odometer's figure, in either unit; none shows more than eight digits.
+pub const ODOMETER: RangeInclusive<u32> = 0..=99_999_999;
+/// Probabilities, and shares of a picture or of the pad for a signature.
+pub const SHARE: RangeInclusive<f64> = 0.0..=1.0;
+
+/// Longest name or address line of the workshop, characters.
+pub const WORKSHOP_LINE: usize = 100;
+/// Longest phone number of the workshop, characters.
+pub const WORKSHOP_PHONE: usize = 60;
+/// Longest currency of the workshop, characters.
+pub const WORKSHOP_CURRENCY: usize = 12;
+/// Most lines of the workshop's address: as many as a letter's head holds.
+pub const WORKSHOP_ADDRESS: usize = 4;
+
+const MIB: u64 = 1024 * 1024;
+/// Longest case file, bytes; the longest of the demo has 6,000.
+pub const CASE_BYTES: u64 = MIB;
+/// Most answers and gates of a case file, and most rows of its bench.
+pub const CASE_ROWS: usize = 1_000;
+/// Longest file of a gauge's readings or of the workshop's particulars, bytes.
+pub const SMALL_FILE_BYTES: u64 = MIB;
+/// Longest bore file, bytes: [`BORE_READINGS`] of 80 letters.
+pub const BORE_FILE_BYTES: u64 = 8 * MIB;
+/// Longest photo as the camera gives it, bytes: 108 megapixels from a phone stay below.
+pub const CAMERA_BYTES: u64 = 60 * MIB;
+/// Greatest side of a photo as the camera gives it, pixels.
+pub const CAMERA_SIDE: u32 = 12_000;
+/// Greatest memory that decoding a photo may take, bytes: 12,000 by 12,000 pixels of RGB and some more. A photo
+/// of 12 megapixels takes 36 million. Beside it stand the file itself, the photo at half its size (4 million)
+/// and a few megabytes for bands that are shrunk.
+pub const DECODE_BYTES: u64 = 512 * MIB;
+/// Long side of a kept photo, pixels: a crack a tenth of a millimetre wide shows at arm's length.
+pub const PHOTO_SIDE: u32 = 2_560;
+/// Long side of a thumbnail, pixels.
+pub const THUMB_SIDE: u32 = 480;
+/// Longest kept photo, bytes. Pure noise of 2,560 pixels a side at the kept quality stays below.
+pub const PHOTO_BYTES: u64 = 16 * MIB;
+/// Longest piece in which a screen sends or fetches a file, bytes.
+pub const PIECE_BYTES: u64 = 512 * 1024;
+
+/// Greatest handover file, bytes: a zip's directory counts in 32 bits, and its greatest number has a meaning.
+pub const HANDOVER_BYTES: u64 = 0xffff_fffe;
+/// Most parts of a handover file: its directory counts them in 16 bits.
+pub const HANDOVER_PARTS: usize = 60_000;
+/// Longest manifest of a handover file, bytes: [`HANDOVER_PARTS`] of the longest names.
+pub const MANIFEST_BYTES: u64 = 16 * MIB;
+/// Longest ledger of one visit, bytes: with a bore of [`BORE_READINGS`] found and one finished.
+pub const LEDGER_BYTES: u64 = 16 * MIB;
+/// Longest paper, bytes.
+pub const PAPER_BYTES: u64 = 32 * MIB;
