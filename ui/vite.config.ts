@@ -1,6 +1,7 @@
 // How the screens are built, served while they are worked on, and tested.
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { notices } from './notices.plugin.ts';
 import { texts } from './texts.plugin.ts';
 
 // Address of a running `steady serve`, so that `npm run dev` can reach a real core.
@@ -8,7 +9,7 @@ const desk = process.env.STEADY_DESK;
 
 export default defineConfig({
   base: './',
-  plugins: [svelte(), texts('../src-tauri/core/text')],
+  plugins: [svelte(), texts('../src-tauri/core/text'), notices('..')],
   resolve: process.env.VITEST ? { conditions: ['browser'] } : {},
   build: {
     target: ['chrome111', 'safari15'],
@@ -24,6 +25,7 @@ export default defineConfig({
       ? {
           '/api': { target: desk, changeOrigin: true, headers: { origin: desk } },
           '/photo': { target: desk, changeOrigin: true },
+          '/file': { target: desk, changeOrigin: true },
         }
       : {},
   },

@@ -81,7 +81,7 @@ pub fn read_with(entries: &[Entry], body: EntryBody) -> Record {
     let Some(last) = entries.last() else { return Record::default() };
     let Entry { visit, device, prev, seq, at, .. } = last;
     let (visit, device, prev) = (visit.clone(), device.clone(), prev.clone());
-    let next = Entry { visit, device, seq: *seq, at: *at, prev, hash: String::new(), body };
+    let next = Entry { visit, device, seq: *seq, at: *at, prev, hash: String::new(), signature: None, body };
     read_all(entries.iter().chain([&next]))
 }
 
