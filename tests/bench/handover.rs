@@ -10,6 +10,7 @@ use image::{ImageFormat, Rgb, RgbImage};
 use steady_core::app::handover::Wanted;
 use steady_core::model::entry::{Entry, EntryBody, PhotoRef};
 use steady_core::model::line::Line;
+use steady_core::model::photo_of::PhotoOf;
 use steady_core::model::time::Moment;
 use steady_core::photos::intake::take_in;
 use steady_core::signing::key::DeviceKey;
@@ -110,7 +111,7 @@ fn fill(data: &Path) {
             let sha256 = store.keep_photo(&full, &photo.thumb).unwrap();
             let (width, height) = (photo.width, photo.height);
             let photo = PhotoRef { original_sha256: sha256.clone(), sha256, width, height, taken: None };
-            add(EntryBody::PhotoKept { step: "housing-look".to_owned(), photo, by: by() });
+            add(EntryBody::PhotoKept { of: PhotoOf::Step("housing-look".to_owned()), photo, by: by() });
         }
         let card = CardRow { visit: visit.clone(), opened_at: 1, updated_at: 1, ..CardRow::default() };
         store.append(&lines, &card).unwrap();

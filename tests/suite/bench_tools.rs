@@ -69,11 +69,12 @@ pub fn fetched(steady: &Steady, file: &str) -> Vec<u8> {
     bytes
 }
 
-/// Asks in JSON and gives back the error code, or `ok`.
+/// Asks in JSON, as a shell does, and gives back the error code, or `ok`.
 #[track_caller]
 pub fn code(steady: &Steady, request: Value) -> String {
-    let request: Request = serde_json::from_value(request).unwrap();
-    steady.handle(request).err().map_or_else(|| "ok".to_owned(), |failure| failure.code)
+    let refused = steady.handle_json(&request.to_string()).err();
+    let failure = refused.map(|json| serde_json::from_str::<Value>(&json).unwrap());
+    failure.map_or_else(|| "ok".to_owned(), |failure| failure["code"].as_str().unwrap().to_owned())
 }
 
 /// A case: layout and answers as `step=value` pairs, values of any-of steps joined by `+`.

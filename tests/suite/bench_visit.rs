@@ -12,6 +12,7 @@ use steady_core::app::response::Response;
 use steady_core::content::build_repair;
 use steady_core::model::bench::BenchStand;
 use steady_core::model::gauge::GaugeDecision;
+use steady_core::model::photo_of::WorkPlace;
 use steady_core::model::standing::{RepairStage, Standing};
 use steady_core::model::verdict::Verdict;
 use steady_core::model::workshop::Workshop;
@@ -39,7 +40,7 @@ fn visit(steady: &Steady, answers: &str) -> String {
 fn bench(steady: &Steady, request: Value) -> BenchStand {
     let request: Request = serde_json::from_value(request).unwrap();
     match steady.handle(request).unwrap() {
-        Response::Bench(stand) => *stand,
+        Response::Bench(shown) => shown.bench,
         other => panic!("no bench but {other:?}"),
     }
 }
@@ -128,11 +129,11 @@ fn gauge_is_refused_where_it_cannot_be_read() {
 }
 
 fn confirm(steady: &Steady, visit: &str, set: &str) {
-    let stand = bench(steady, json!({ "ask": "bench", "visit": visit }));
+    let stand = bench(steady, json!({ "ask": "look-at-bench", "visit": visit }));
     let gates = stand.gate_sets.into_iter().find(|gates| gates.id == set).unwrap().gates;
     assert!(gates.len() >= 3, "{set}: {gates:?}");
     for gate in gates {
-        bench(steady, json!({ "ask": "bench-gate", "visit": visit, "gate": gate.id }));
+        bench(steady, json!({ "ask": "bench", "visit": visit, "act": { "gate": gate.id } }));
     }
 }
 
@@ -140,29 +141,26 @@ fn confirm(steady: &Steady, visit: &str, set: &str) {
 fn nothing_of_the_bench_is_recorded_before_its_gates() {
     let (_folder, steady) = scratch();
     let visit = visit(&steady, "play-vertical=felt");
-    let bore =
-        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
+    let bore = json!({ "ask": "bench", "visit": visit, "act": { "bore": "found", "file": demo("oval-two-point.csv") } });
     assert_eq!(code(&steady, bore.clone()), "gate-closed");
     assert_eq!(
-        code(&steady, json!({ "ask": "bench-gate", "visit": visit, "gate": "no-such" })),
+        code(&steady, json!({ "ask": "bench", "visit": visit, "act": { "gate": "no-such" } })),
         "unknown-gate"
     );
     confirm(&steady, &visit, "teardown");
     assert_eq!(code(&steady, bore), "ok");
-    let pass = json!({ "ask": "bench-pass", "visit": visit, "number": 1, "contact": "partly" });
+    let pass = json!({ "ask": "bench", "visit": visit, "act": { "pass": 1, "contact": "partly" } });
     assert_eq!(code(&steady, pass.clone()), "gate-closed");
     confirm(&steady, &visit, "machining");
     assert_eq!(code(&steady, pass), "ok");
     let look = json!({ "cracked": null, "ring_turned": null, "wall_least_mm": null });
-    let wall = json!({ "ask": "bench-look", "visit": visit, "look": look, "wall": "4,5" });
+    let wall = json!({ "ask": "bench", "visit": visit, "act": { "look": look, "wall": "4,5" } });
     assert_eq!(code(&steady, wall), "bore-decimal-comma", "never taken for no figure at all");
-    let wall = json!({ "ask": "bench-look", "visit": visit, "look": look, "wall": "4.5" });
+    let wall = json!({ "ask": "bench", "visit": visit, "act": { "look": look, "wall": "4.5" } });
     assert_eq!(bench(&steady, wall).look.wall_least_mm, Some(4.5));
-    let comma =
-        json!({ "ask": "bench-pass", "visit": visit, "number": 2, "contact": "partly", "diameter": "72,1" });
+    let comma = json!({ "ask": "bench", "visit": visit, "act": { "pass": 2, "contact": "partly", "diameter": "72,1" } });
     assert_ne!(code(&steady, comma), "ok");
-    let bad =
-        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": "bore,kind=two-point\n" });
+    let bad = json!({ "ask": "bench", "visit": visit, "act": { "bore": "found", "file": "bore,kind=two-point\n" } });
     assert_eq!(code(&steady, bad), "bore-header-missing");
 }
 
@@ -174,31 +172,32 @@ fn bench_names_the_part_that_comes_next() {
     let next = |stand: &BenchStand| {
         serde_json::to_value(stand.next).unwrap().as_str().unwrap_or("nothing").to_owned()
     };
-    assert_eq!(next(&bench(&steady, json!({ "ask": "bench", "visit": visit }))), "gates-teardown");
+    assert_eq!(next(&bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }))), "gates-teardown");
     confirm(&steady, &visit, "teardown");
     let look = |ring: bool| json!({ "cracked": false, "ring_turned": ring, "wall_least_mm": 3.0 });
-    let read = |stage: &str, file: &str| json!({ "ask": "bench-bore", "stage": stage, "file": demo(file) });
+    let read =
+        |stage: &str, file: &str| json!({ "ask": "bench", "act": { "bore": stage, "file": demo(file) } });
     let set = |name: &str| json!({ "ask": "set", "set": name });
-    let pass = |contact: &str| json!({ "ask": "bench-pass", "number": 1, "contact": contact });
-    let values = json!([["bearing-od", "72"], ["class", "N7"], ["housing", "A356"], ["temp", "20..80"]]);
-    let ring = |turns: &str| json!({ "ask": "bench-ring", "turns": turns });
+    let pass = |contact: &str| json!({ "ask": "bench", "act": { "pass": 1, "contact": contact } });
+    let values = json!({ "bearing-od": "72", "class": "N7", "housing": "A356", "temp": "20..80" });
+    let ring = |turns: &str| json!({ "ask": "bench", "act": { "ring": turns } });
     for (mut request, expected) in [
-        (json!({ "ask": "bench-look", "look": look(true) }), "found"),
+        (json!({ "ask": "bench", "act": { "look": look(true) } }), "found"),
         (read("found", "oval-two-point.csv"), "gates-machining"),
         (set("machining"), "skim"),
         (pass("partly"), "skim"),
         (pass("all-round"), "gates-heat"),
         (set("heat"), "finished"),
         (read("finished", "three-lobes-dial.csv"), "fit"),
-        (json!({ "ask": "bench-fit", "values": values }), "ring"),
+        (json!({ "ask": "bench", "act": { "fit": values } }), "ring"),
         (ring("stiff"), "ring"),
         (ring("free"), "gates-refit"),
         (set("refit"), "notes"),
-        (json!({ "ask": "bench-note", "text": "New bolts" }), "nothing"),
+        (json!({ "ask": "bench", "act": { "note": "New bolts" } }), "nothing"),
     ] {
         if let Some(set) = request["set"].as_str() {
             confirm(&steady, &visit, set);
-            request = json!({ "ask": "bench" });
+            request = json!({ "ask": "look-at-bench" });
         }
         request["visit"] = json!(visit);
         let stand = bench(&steady, request.clone());
@@ -214,7 +213,7 @@ fn bench_wants_a_skim_only_where_the_verdict_does() {
     confirm(&steady, &visit, "teardown");
     let wanted = |ring: bool, cracked: bool| {
         let look = json!({ "cracked": cracked, "ring_turned": ring, "wall_least_mm": 3.0 });
-        let stand = bench(&steady, json!({ "ask": "bench-look", "visit": visit, "look": look }));
+        let stand = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "look": look } }));
         let parts = serde_json::to_value(&stand.parts).unwrap();
         let is = |id: &str| {
             parts.as_array().unwrap().iter().find(|part| part["id"] == id).unwrap()["wanted"] == json!(true)
@@ -226,10 +225,9 @@ fn bench_wants_a_skim_only_where_the_verdict_does() {
     assert_eq!(wanted(true, true), [false, false, true], "another housing has a bore of its own");
     // Nor is a housing cut further that turned out cracked after a pass.
     confirm(&steady, &visit, "machining");
-    let found =
-        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
+    let found = json!({ "ask": "bench", "visit": visit, "act": { "bore": "found", "file": demo("oval-two-point.csv") } });
     bench(&steady, found);
-    bench(&steady, json!({ "ask": "bench-pass", "visit": visit, "number": 1, "contact": "partly" }));
+    bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "pass": 1, "contact": "partly" } }));
     assert_eq!(wanted(true, true), [false, false, true]);
 }
 
@@ -250,9 +248,13 @@ fn repair_outdates_a_receipt_and_a_later_check_the_repair() {
         );
     };
     let outdated = || look().receipt.unwrap().outdated;
-    let ring = |turns: &str| bench(&steady, json!({ "ask": "bench-ring", "visit": visit, "turns": turns }));
+    let ring =
+        |turns: &str| bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "ring": turns } }));
     sign();
-    bench(&steady, json!({ "ask": "bench-note", "visit": visit, "text": "bolts to the maker's figure" }));
+    bench(
+        &steady,
+        json!({ "ask": "bench", "visit": visit, "act": { "note": "bolts to the maker's figure" } }),
+    );
     ring("stiff");
     assert!(!outdated(), "the note tells nothing of that");
     ring("free");
@@ -278,27 +280,54 @@ fn ring_that_turned_freely_is_asked_for_again_after_a_cut() {
     for set in ["teardown", "machining"] {
         confirm(&steady, &visit, set);
     }
-    let found =
-        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("oval-two-point.csv") });
+    let found = json!({ "ask": "bench", "visit": visit, "act": { "bore": "found", "file": demo("oval-two-point.csv") } });
     bench(&steady, found);
     let stage = || ask(&steady, json!({ "ask": "look", "visit": visit })).repair;
     let asks =
         |stand: &BenchStand| stand.verdict_lines.iter().any(|line| line.contains("After assembly, check"));
-    let free = bench(&steady, json!({ "ask": "bench-ring", "visit": visit, "turns": "free" }));
+    let free = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "ring": "free" } }));
     assert!(!asks(&free), "{:?}", free.verdict_lines);
     assert_eq!(stage(), Some(RepairStage::TurnsFree));
-    let cut = json!({ "ask": "bench-pass", "visit": visit, "number": 1, "contact": "partly" });
+    let cut = json!({ "ask": "bench", "visit": visit, "act": { "pass": 1, "contact": "partly" } });
     let cut = bench(&steady, cut);
     assert!(asks(&cut), "{:?}", cut.verdict_lines);
     assert_eq!(stage(), Some(RepairStage::TornDown));
+}
+
+/// It is read and printed; a shaft that runs true or not decides nothing here.
+#[test]
+fn run_out_is_kept_as_read_and_judges_nothing() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    confirm(&steady, &visit, "teardown");
+    let read = |run_out: &str| json!({ "ask": "bench", "visit": visit, "act": { "run_out": run_out } });
+    for (typed, code_of) in
+        [("-0.1", "run-out-refused"), ("11", "run-out-refused"), ("0,4", "bore-decimal-comma")]
+    {
+        assert_eq!(code(&steady, read(typed)), code_of, "{typed}");
+    }
+    let before = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
+    let after = bench(&steady, read("0.42"));
+    assert_eq!(after.run_out.as_ref().map(|read| read.run_out_mm), Some(0.42));
+    assert_eq!(after.verdict, before.verdict);
+    let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
+    let record = build_repair(&standing, &after, &Workshop::default(), Words::of("en").unwrap());
+    assert!(
+        record.sections.iter().flat_map(|part| &part.text).any(|line| line.contains("0.42 mm")),
+        "{record:?}"
+    );
+    let Response::History(history) = steady.handle(Request::History { visit }).unwrap() else {
+        panic!("no history")
+    };
+    assert_eq!(history.entries.last().unwrap().what, "run-out-read");
 }
 
 #[test]
 fn one_gate_is_no_teardown() {
     let (_folder, steady) = scratch();
     let visit = visit(&steady, "play-vertical=felt");
-    let gate = &bench(&steady, json!({ "ask": "bench", "visit": visit })).gate_sets[0].gates[0].id;
-    bench(&steady, json!({ "ask": "bench-gate", "visit": visit, "gate": gate }));
+    let gate = &bench(&steady, json!({ "ask": "look-at-bench", "visit": visit })).gate_sets[0].gates[0].id;
+    bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "gate": gate } }));
     assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).repair, None);
 }
 
@@ -325,18 +354,18 @@ fn photo_of_the_bench_is_marked_and_printed_so() {
     let upload = upload(&steady, &jpeg(90));
     let kept = bench(
         &steady,
-        json!({ "ask": "bench-photo", "visit": visit, "of": "bench-found", "upload": upload }),
+        json!({ "ask": "bench", "visit": visit, "act": { "of": "bench-found", "upload": upload } }),
     );
-    let photo = kept.photos["bench-found"][0].sha256.clone();
+    let photo = kept.photos[&WorkPlace::Found][0].sha256.clone();
     let mark = |of: &str, photo: &str, text: &str| {
         let marks = json!([{ "shape": "label", "at": [0.5, 0.5], "text": text }]);
-        json!({ "ask": "bench-mark", "visit": visit, "of": of, "photo": photo, "marks": marks })
+        json!({ "ask": "bench", "visit": visit, "act": { "of": of, "photo": photo, "marks": marks } })
     };
     assert_eq!(code(&steady, mark("bench-ring", &photo, "scored here")), "photo-not-of-step");
-    assert_eq!(code(&steady, mark("play-vertical", &photo, "scored here")), "photo-not-of-step");
+    assert_eq!(code(&steady, mark("play-vertical", &photo, "scored here")), "unknown-request");
     assert_eq!(code(&steady, mark("bench-found", &photo, "")), "mark-label-refused");
     let marked = bench(&steady, mark("bench-found", &photo, " scored here "));
-    assert_eq!(marked.photos["bench-found"][0].marks.len(), 1);
+    assert_eq!(marked.photos[&WorkPlace::Found][0].marks.len(), 1);
     let entries = ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.entries;
     let again = bench(&steady, mark("bench-found", &photo, "scored here"));
     assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.entries, entries, "nothing new");
@@ -344,8 +373,8 @@ fn photo_of_the_bench_is_marked_and_printed_so() {
     let record = build_repair(&standing, &again, &Workshop::default(), Words::of("en").unwrap());
     assert_eq!(record.photos[0].marks.len(), 1);
     assert!(record.photos[0].alt.contains("scored here"), "{:?}", record.photos);
-    let undone = json!({ "ask": "bench-undo", "visit": visit, "entry": again.undo.unwrap() });
-    assert_eq!(bench(&steady, undone).photos["bench-found"][0].marks.len(), 0);
+    let undone = json!({ "ask": "bench", "visit": visit, "act": { "undo": again.undo.unwrap() } });
+    assert_eq!(bench(&steady, undone).photos[&WorkPlace::Found][0].marks.len(), 0);
     let offered = ask(&steady, json!({ "ask": "look", "visit": visit })).undo;
     assert!(offered.is_none_or(|undo| undo.what != "photo-kept"), "the walk takes nothing of the bench back");
 }
@@ -354,48 +383,54 @@ fn photo_of_the_bench_is_marked_and_printed_so() {
 fn bench_runs_from_bore_to_verdict_and_survives_closing() {
     let (folder, steady) = scratch();
     let visit = visit(&steady, "neutral-2500-buzz=felt play-vertical=felt housing-look=marks");
-    let empty = bench(&steady, json!({ "ask": "bench", "visit": visit }));
+    let empty = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
     assert_eq!(empty.verdict.verdict, None, "nothing measured never reads as fine");
     assert!(!empty.verdict.missing.is_empty());
     confirm(&steady, &visit, "teardown");
     confirm(&steady, &visit, "machining");
     let found = bench(
         &steady,
-        json!({ "ask": "bench-bore", "visit": visit, "stage": "found", "file": demo("three-lobes-dial.csv") }),
+        json!({ "ask": "bench", "visit": visit, "act": { "bore": "found", "file": demo("three-lobes-dial.csv") } }),
     );
     let plan = found.plan.clone().unwrap();
     assert!(!plan.passes.is_empty() && plan.passes.last().unwrap().clean);
     assert!(!found.found.unwrap().shape.sections[0].plot.points.is_empty());
     let look = json!({ "cracked": false, "ring_turned": true, "wall_least_mm": 3.0 });
-    let looked = bench(&steady, json!({ "ask": "bench-look", "visit": visit, "look": look }));
+    let looked = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "look": look } }));
     assert_ne!(looked.verdict.at_least, Verdict::BearingsOnly, "{:?}", looked.verdict);
     let photo = format!("data:{}", STANDARD.encode("no picture"));
     assert_eq!(
-        code(&steady, json!({ "ask": "bench-photo", "visit": visit, "of": "bench-roof", "upload": photo })),
-        "unknown-step"
+        code(
+            &steady,
+            json!({ "ask": "bench", "visit": visit, "act": { "of": "bench-roof", "upload": photo } })
+        ),
+        "unknown-request"
     );
     for (number, contact) in [(1, "partly"), (2, "all-round")] {
-        let pass = json!({ "ask": "bench-pass", "visit": visit, "number": number, "contact": contact, "diameter": "72.06" });
+        let pass = json!({ "ask": "bench", "visit": visit, "act": { "pass": number, "contact": contact, "diameter": "72.06" } });
         bench(&steady, pass);
     }
-    let values = json!([["bearing-od", "72"], ["class", "N7"], ["housing", "A356"], ["temp", "20..80"]]);
-    let fit = bench(&steady, json!({ "ask": "bench-fit", "visit": visit, "values": values }));
+    let values = json!({ "bearing-od": "72", "class": "N7", "housing": "A356", "temp": "20..80" });
+    let fit = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "fit": values } }));
     assert!(fit.fit.is_some() && fit.fit_lines.len() > 3, "{:?}", fit.fit_lines);
-    bench(&steady, json!({ "ask": "bench-ring", "visit": visit, "turns": "free" }));
-    bench(&steady, json!({ "ask": "bench-note", "visit": visit, "text": "New bolts, 25 Nm, maker's sheet" }));
+    bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "ring": "free" } }));
+    bench(
+        &steady,
+        json!({ "ask": "bench", "visit": visit, "act": { "note": "New bolts, 25 Nm, maker's sheet" } }),
+    );
     let cracked = json!({ "cracked": true, "ring_turned": true, "wall_least_mm": 3.0 });
-    let scrapped = bench(&steady, json!({ "ask": "bench-look", "visit": visit, "look": cracked }));
+    let scrapped = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "look": cracked } }));
     assert_eq!(scrapped.verdict.verdict, Some(Verdict::ReplaceHousing));
     let entry = scrapped.undo.unwrap();
-    let before = bench(&steady, json!({ "ask": "bench-undo", "visit": visit, "entry": entry }));
+    let before = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "undo": entry } }));
     assert_ne!(before.verdict.verdict, Some(Verdict::ReplaceHousing));
     assert_eq!(
-        code(&steady, json!({ "ask": "bench-undo", "visit": visit, "entry": entry })),
+        code(&steady, json!({ "ask": "bench", "visit": visit, "act": { "undo": entry } })),
         "undo-out-of-date"
     );
     drop(steady);
     let steady = open(folder.path()).unwrap();
-    assert_eq!(bench(&steady, json!({ "ask": "bench", "visit": visit })), before);
+    assert_eq!(bench(&steady, json!({ "ask": "look-at-bench", "visit": visit })), before);
     let paper = json!({ "ask": "paper", "visit": visit, "paper": "repair", "locale": "en" });
     let Response::Paper(file) = steady.handle(serde_json::from_value(paper).unwrap()).unwrap() else {
         panic!("no paper")

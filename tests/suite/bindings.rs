@@ -1,10 +1,11 @@
 //! The TypeScript of the boundary types is generated from Rust and committed. This test fails when it
 //! is stale; `STEADY_WRITE_BINDINGS=1 cargo test -p suite bindings` writes it anew.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 use steady_core::app::failure::Failure;
+use steady_core::app::replies::REPLIES;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use ts_rs::{Config, TS};
@@ -17,6 +18,7 @@ fn typescript_of_the_boundary_is_fresh() {
     Request::export_all(&config).unwrap();
     Response::export_all(&config).unwrap();
     Failure::export_all(&config).unwrap();
+    std::fs::write(fresh.path().join("Replies.ts"), replies()).unwrap();
     if std::env::var_os("STEADY_WRITE_BINDINGS").is_some() {
         std::fs::remove_dir_all(&committed).ok();
         std::fs::create_dir_all(&committed).unwrap();
@@ -33,6 +35,34 @@ fn typescript_of_the_boundary_is_fresh() {
     }
     let left_over: Vec<&String> = committed.keys().filter(|name| !fresh.contains_key(*name)).collect();
     assert!(left_over.is_empty(), "no longer generated: {left_over:?}");
+}
+
+/// The TypeScript of what is answered to what.
+fn replies() -> String {
+    let rows: String = REPLIES.iter().map(|(ask, is)| format!("  \"{ask}\": \"{is}\",\n")).collect();
+    format!(
+        "// Which kind of answer each request gets. Made from `app/replies.rs`.\n\nexport type Replies = {{\n{rows}}};\n"
+    )
+}
+
+/// The words that one field takes in a union.
+fn words(file: &str, field: &str) -> BTreeSet<String> {
+    let before = format!("\"{field}\": \"");
+    file.split(&before).skip(1).map(|rest| rest.split('"').next().unwrap().to_owned()).collect()
+}
+
+#[test]
+fn every_request_has_its_reply() {
+    let folder = tempfile::tempdir().unwrap();
+    let config = Config::new().with_out_dir(folder.path());
+    Request::export_all(&config).unwrap();
+    Response::export_all(&config).unwrap();
+    let read = |name: &str| std::fs::read_to_string(folder.path().join(name)).unwrap();
+    let asked: BTreeSet<String> = REPLIES.iter().map(|(ask, _)| (*ask).to_owned()).collect();
+    let answered: BTreeSet<String> = REPLIES.iter().map(|(_, is)| (*is).to_owned()).collect();
+    assert_eq!(asked, words(&read("Request.ts"), "ask"));
+    assert_eq!(answered, words(&read("Response.ts"), "is"));
+    assert_eq!(asked.len(), REPLIES.len(), "a request is listed twice");
 }
 
 /// File name and text of every generated file.

@@ -84,17 +84,18 @@ fn card_says_how_far_the_repair_has_come_and_that_it_is_confirmed() {
         assert_eq!(look(&steady, &visit).repair, repair);
     };
     stands(None, false);
-    let Response::Bench(bench) =
-        steady.handle(serde_json::from_value(json!({ "ask": "bench", "visit": visit })).unwrap()).unwrap()
+    let Response::Bench(bench) = steady
+        .handle(serde_json::from_value(json!({ "ask": "look-at-bench", "visit": visit })).unwrap())
+        .unwrap()
     else {
         panic!("no bench")
     };
-    for gate in &bench.gate_sets.iter().find(|set| set.id == "teardown").unwrap().gates {
-        let confirm = json!({ "ask": "bench-gate", "visit": visit, "gate": gate.id });
+    for gate in &bench.bench.gate_sets.iter().find(|set| set.id == "teardown").unwrap().gates {
+        let confirm = json!({ "ask": "bench", "visit": visit, "act": { "gate": gate.id } });
         assert_eq!(code(&steady, confirm), "ok");
     }
     stands(Some(RepairStage::TornDown), false);
-    let ring = |turns: &str| -> Value { json!({ "ask": "bench-ring", "visit": visit, "turns": turns }) };
+    let ring = |turns: &str| -> Value { json!({ "ask": "bench", "visit": visit, "act": { "ring": turns } }) };
     assert_eq!(code(&steady, ring("stiff")), "ok");
     stands(Some(RepairStage::TornDown), false);
     assert_eq!(code(&steady, ring("free")), "ok");

@@ -16,6 +16,7 @@ use steady_core::model::gauge::{
 use steady_core::model::limits;
 use steady_core::model::mark::Mark;
 use steady_core::model::outcome::Outcome;
+use steady_core::model::photo_of::PhotoOf;
 use steady_core::model::standing::Support;
 use steady_core::model::typed::{LengthUnit, Typed};
 use steady_core::model::visit::{DistanceUnit, Gearbox, Intake, Odometer, Owner, Seat, Vehicle};
@@ -160,6 +161,7 @@ fn examples() -> Vec<EntryBody> {
         BenchBody::PassCut { number: 1, contact: Contact::Partly, diameter_mm: Some(72.05) },
         fit(),
         BenchBody::RingTurned { turns: RingTurn::Free },
+        BenchBody::RunOutRead { run_out_mm: 0.25 },
         BenchBody::Noted { text: "45 Nm".to_owned() },
     ];
     let mut bodies = vec![
@@ -171,8 +173,8 @@ fn examples() -> Vec<EntryBody> {
         answered(AnswerValue::One("sound".to_owned())),
         answered(AnswerValue::Any(vec!["cracked".to_owned()])),
         answered(AnswerValue::Reading(750.0)),
-        EntryBody::PhotoKept { step: step(), photo, by: by() },
-        EntryBody::PhotoMarked { step: step(), photo: hash(), marks, by: by() },
+        EntryBody::PhotoKept { of: PhotoOf::Step(step()), photo, by: by() },
+        EntryBody::PhotoMarked { of: PhotoOf::Step(step()), photo: hash(), marks, by: by() },
         EntryBody::PhotosPaired { step: step(), before: Some(hash()), after: hash(), by: by() },
         EntryBody::PhotoWaived { step: step(), reason: "too dark".to_owned(), by: by() },
         EntryBody::Withdrawn { entry: hash(), reason: Some("slipped".to_owned()), by: by() },
@@ -315,11 +317,12 @@ fn every_kind_has_its_example() {
             BenchBody::PassCut { .. } => 21,
             BenchBody::FitGiven { .. } => 22,
             BenchBody::RingTurned { .. } => 23,
-            BenchBody::Noted { .. } => 24,
+            BenchBody::RunOutRead { .. } => 24,
+            BenchBody::Noted { .. } => 25,
         },
     };
     let kinds: BTreeSet<i32> = examples().iter().map(kind).collect();
-    assert_eq!(kinds.into_iter().collect::<Vec<_>>(), (0..25).collect::<Vec<_>>());
+    assert_eq!(kinds.into_iter().collect::<Vec<_>>(), (0..26).collect::<Vec<_>>());
 }
 
 /// An entry at its bound, and the same one beyond it.

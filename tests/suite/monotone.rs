@@ -4,7 +4,7 @@
 use proptest::prelude::{Just, ProptestConfig, Strategy, any, prop_assert, prop_oneof, proptest};
 use steady_core::model::answer::AnswerValue;
 use steady_core::model::rating::{Urgency, Word};
-use steady_core::model::standing::Sorting;
+use steady_core::model::standing::{CauseGroup, Sorting};
 use steady_core::model::time::Moment;
 use steady_core::model::visit::{Gearbox, Intake, Vehicle};
 use steady_core::sorting::sort::sort_as_judged;
@@ -174,8 +174,16 @@ proptest! {
         let (_, sorting) = judged(&trade, layout, &answers);
         prop_assert!((0.0..=1.0 + 1e-12).contains(&sorting.bearing_unexcused));
         prop_assert!(sorting.bearing_unexcused >= sorting.bearing_probability - 1e-12);
-        let total = sorting.causes.iter().map(|cause| cause.probability).fold(0.0, f64::max);
-        prop_assert!(total.is_finite() && total <= 1.0);
+        for cause in &sorting.causes {
+            prop_assert!((0.0..=1.0).contains(&cause.probability), "{cause:?}");
+        }
+        // Causes do not exclude each other: one of the bearing's is there at least as surely as the likeliest of them,
+        // and no more surely than all of them together.
+        let bearing = sorting.causes.iter().filter(|cause| cause.group == CauseGroup::Bearing);
+        let (largest, total) = bearing.map(|cause| cause.probability)
+            .fold((0.0_f64, 0.0), |(largest, total), one| (largest.max(one), total + one));
+        prop_assert!(largest > 0.0, "no cause of the bearing");
+        prop_assert!(largest - 1e-9 <= sorting.bearing_probability && sorting.bearing_probability <= total + 1e-9);
     }
 
     #[test]

@@ -1,5 +1,6 @@
 //! House rules that a compiler does not see: layers, headers, sizes, where the clock and SQL may stand.
 
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
 fn root() -> PathBuf {
@@ -46,7 +47,7 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("outcomes", &["model", "trade"]),
     ("words", &["model"]),
     ("content", &["model", "words"]),
-    ("signing", &[]),
+    ("signing", &["model"]),
     ("store", &["model", "signing"]),
     ("photos", &["model"]),
     ("handover", &["model", "signing"]),
@@ -147,5 +148,169 @@ fn top_level_holds_the_agreed_names_alone() {
     for file in std::fs::read_dir(root()).unwrap().flatten() {
         let name = file.file_name().to_string_lossy().into_owned();
         assert!(name.starts_with('.') || allowed.contains(&name.as_str()), "{name}");
+    }
+}
+
+/// What can reach another machine, and what that stands on, by its name on crates.io.
+const SOCKETS: [&str; 13] = [
+    "attohttpc",
+    "curl",
+    "h2",
+    "hyper",
+    "isahc",
+    "mio",
+    "native-tls",
+    "quinn",
+    "reqwest",
+    "rustls",
+    "socket2",
+    "tokio",
+    "ureq",
+];
+
+/// Every package that one of the workspace is built from, on any platform and with any feature, by the lock file.
+fn built_from(package: &str) -> BTreeSet<String> {
+    let lock = std::fs::read_to_string(root().join("Cargo.lock")).unwrap();
+    let lock: toml::Table = toml::from_str(&lock).unwrap();
+    let mut needs: BTreeMap<&str, BTreeSet<&str>> = BTreeMap::new();
+    for package in lock["package"].as_array().unwrap() {
+        let listed = package.get("dependencies").and_then(|needs| needs.as_array());
+        let names = listed.into_iter().flatten().filter_map(|need| need.as_str()?.split(' ').next());
+        needs.entry(package["name"].as_str().unwrap()).or_default().extend(names);
+    }
+    let (mut found, mut open) = (BTreeSet::new(), vec![package]);
+    while let Some(name) = open.pop() {
+        if found.insert(name.to_owned()) {
+            open.extend(&needs[name]);
+        }
+    }
+    found
+}
+
+/// No network is in the tree of the core or the papers, whatever the platform and the features. Tauri brings a client
+/// for its own development server on phones; nothing of ours asks for one.
+#[test]
+fn lock_file_holds_no_network_for_the_core_and_the_papers() {
+    let (core, papers) = (built_from("steady-core"), built_from("steady-papers"));
+    for name in SOCKETS {
+        assert!(!core.contains(name) && !papers.contains(name), "{name}");
+    }
+    assert!(core.len() > 50 && papers.contains("typst"), "the lock file was misread");
+    assert!(built_from("steady").contains("tokio"), "what listens at the desk has another name by now");
+    for manifest in ["src-tauri/Cargo.toml", "src-tauri/device/Cargo.toml"] {
+        let manifest: toml::Table =
+            toml::from_str(&std::fs::read_to_string(root().join(manifest)).unwrap()).unwrap();
+        let needs = manifest["dependencies"].as_table().unwrap();
+        assert!(SOCKETS.iter().all(|name| !needs.contains_key(*name)), "{needs:?}");
+    }
+}
+
+/// Longest function of the program itself, lines from its name to its end.
+const LONGEST: usize = 80;
+/// Most parameters of one.
+const PARAMETERS: usize = 6;
+
+/// The functions of a formatted file: name, lines, parameters.
+fn functions(text: &str) -> Vec<(String, usize, usize)> {
+    let lines: Vec<&str> = text.lines().collect();
+    let begins = |line: &str| {
+        line.trim_start().split_once("fn ").map(|(before, after)| (before.to_owned(), after.to_owned()))
+    };
+    let mut found = Vec::new();
+    for (at, line) in lines.iter().enumerate() {
+        let Some((before, after)) = begins(line) else { continue };
+        if !before
+            .split(' ')
+            .all(|word| ["", "pub", "pub(crate)", "pub(super)", "const", "async"].contains(&word))
+        {
+            continue;
+        }
+        let end = format!("{}}}", &line[..line.len() - line.trim_start().len()]);
+        let rest = || lines.iter().skip(at);
+        // A function of one line, or one that a trait only names.
+        let one = line.ends_with('}') || line.ends_with(';');
+        let long = if one {
+            1
+        } else {
+            rest().position(|line| *line == end || *line == format!("{end};")).unwrap_or(0) + 1
+        };
+        let head: String = rest()
+            .take_while(|line| !line.ends_with('{'))
+            .chain(rest().find(|line| line.ends_with('{')))
+            .copied()
+            .collect();
+        let name: String =
+            after.chars().take_while(|letter| letter.is_alphanumeric() || *letter == '_').collect();
+        found.push((name, long, parameters(&head)));
+    }
+    found
+}
+
+/// Colons directly inside the first brackets, and a `self` where there is one.
+fn parameters(head: &str) -> usize {
+    let (mut round, mut other, mut count) = (0, 0, 0);
+    let list = head.split_once("fn ").map_or("", |(_, list)| list);
+    let letters: Vec<char> = list.chars().collect();
+    for (at, letter) in letters.iter().enumerate() {
+        let beside = |step: isize| at.checked_add_signed(step).and_then(|at| letters.get(at)).copied();
+        match letter {
+            '(' => round += 1,
+            ')' => {
+                round -= 1;
+                if round == 0 && other == 0 {
+                    break;
+                }
+            }
+            '<' | '[' | '{' => other += 1,
+            '>' if beside(-1) != Some('-') => other -= 1,
+            ']' | '}' => other -= 1,
+            ':' if round == 1 && other == 0 && beside(1) == Some(' ') => count += 1,
+            _ => {}
+        }
+    }
+    count + usize::from(list.contains("self,") || list.contains("self)"))
+}
+
+#[test]
+fn functions_are_counted_as_they_are_written() {
+    let text = "fn a() {}\n\npub fn b(x: u8, y: &[u8]) -> u8 {\n    x\n}\n\nimpl C {\n    fn d<T: Read>(\n        &mut self,\n        x: Vec<(u8, u8)>,\n        f: impl Fn(u8) -> u8,\n    ) -> u8 {\n        1\n    }\n}\n";
+    let expected = [("a", 1, 0), ("b", 3, 2), ("d", 7, 3)];
+    assert_eq!(functions(text), expected.map(|(name, lines, count)| (name.to_owned(), lines, count)));
+}
+
+#[test]
+fn functions_stay_short_and_ask_for_little() {
+    let mut counted = 0;
+    for (name, text) in rust_files("src-tauri") {
+        if name.contains("/tests") || name.ends_with("tests.rs") {
+            continue;
+        }
+        for (function, lines, parameters) in functions(&code(&text)) {
+            counted += 1;
+            assert!(lines <= LONGEST, "{name}: {function} has {lines} lines");
+            assert!(parameters <= PARAMETERS, "{name}: {function} has {parameters} parameters");
+        }
+    }
+    assert!(counted > 1_000, "only {counted} functions seen");
+}
+
+/// What the router names and the tour does not reach is never measured, pictured or read in another language.
+#[test]
+fn every_place_is_in_the_tour() {
+    let read = |path: &str| std::fs::read_to_string(root().join(path)).unwrap();
+    let (router, tour) = (read("ui/src/router.ts"), read("tests/browser/tour.mjs"));
+    let table = router.split("const ADDRESSES = {").nth(1).unwrap().split("} as const").next().unwrap();
+    let places: Vec<(&str, &str)> = table.lines().filter_map(|line| line.trim().split_once(": '")).collect();
+    assert!(places.len() > 15, "{places:?}");
+    for (screen, address) in places {
+        let address = address.trim_end_matches("',");
+        let word = address.split('/').rfind(|word| !word.starts_with(':')).unwrap();
+        let reached = if address.contains(":visit") {
+            ["\"W\"", "\"W/", "`W/"].iter().any(|form| tour.contains(&form.replace('W', word)))
+        } else {
+            tour.contains(&format!("hash: \"#/{address}\""))
+        };
+        // The bare address of a visit stands for the screen where its walk goes on.
+        assert!(reached || screen.trim_matches('\'') == "walk", "{screen} is nowhere in the tour");
     }
 }

@@ -2,26 +2,42 @@
 
 import { ask } from './client.ts';
 import { upload } from './photos.ts';
+import { open } from './state.svelte.ts';
 import { Turns } from './turns.svelte.ts';
+import type { BenchAct } from './types/BenchAct.ts';
+import type { BenchShown } from './types/BenchShown.ts';
 import type { BenchStand } from './types/BenchStand.ts';
-import type { Request } from './types/Request.ts';
-
-export type BenchRequest = Extract<Request, { ask: `bench${string}` }>;
+import type { WorkPlace } from './types/WorkPlace.ts';
 
 export class BenchAtHand extends Turns {
+  readonly #visit: string;
   stand = $state.raw<BenchStand | null>(null);
 
-  /** Sends one request and takes what it answers. True if it was taken; one on its way at a time. */
-  send(request: BenchRequest): Promise<boolean> {
-    return this.take(async () => {
-      this.stand = await ask(request);
-    });
+  constructor(visit: string) {
+    super();
+    this.#visit = visit;
+  }
+
+  look(): Promise<boolean> {
+    return this.take(async () => this.#show(await ask({ ask: 'look-at-bench', visit: this.#visit })));
+  }
+
+  /** Does something at the bench. True if it was taken; one on its way at a time. */
+  act(act: BenchAct): Promise<boolean> {
+    return this.take(async () => this.#show(await ask({ ask: 'bench', visit: this.#visit, act })));
   }
 
   /** Sends a photo and keeps it; nothing else is sent meanwhile. */
-  photo(visit: string, of: string, file: File): Promise<boolean> {
+  photo(of: WorkPlace, file: File): Promise<boolean> {
     return this.take(async () => {
-      this.stand = await ask({ ask: 'bench-photo', visit, of, upload: await upload(file) });
+      const act = { of, upload: await upload(file) };
+      this.#show(await ask({ ask: 'bench', visit: this.#visit, act }));
     });
+  }
+
+  /** What is done at the bench changes the visit too, which every other screen shows. */
+  #show({ bench, standing }: BenchShown): void {
+    this.stand = bench;
+    if (open.standing?.visit === standing.visit) open.standing = standing;
   }
 }

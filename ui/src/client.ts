@@ -3,67 +3,18 @@
 
 import { kept } from './device.ts';
 import type { Failure } from './types/Failure.ts';
+import type { Replies } from './types/Replies.ts';
 import type { Request } from './types/Request.ts';
 import type { Response } from './types/Response.ts';
 
-type Replies = {
-  home: 'home';
-  'set-technician': 'home';
-  'set-preference': 'home';
-  'start-practice': 'visit';
-  'end-practice': 'home';
-  practise: 'visit';
-  workshop: 'workshop';
-  'set-workshop': 'workshop';
-  visits: 'visits';
-  open: 'visit';
-  amend: 'visit';
-  look: 'visit';
-  'look-as-sorted': 'visit';
-  'choose-order': 'visit';
-  'confirm-gate': 'visit';
-  'leave-part': 'visit';
-  answer: 'visit';
-  upload: 'uploaded';
-  'keep-photo': 'visit';
-  'read-vin': 'vin';
-  'waive-photo': 'visit';
-  'want-photo': 'wanted';
-  'wanted-photos': 'wanted';
-  'drop-wanted': 'wanted';
-  'keep-wanted': 'visit';
-  'mark-photo': 'visit';
-  'pair-photos': 'visit';
-  'qr-code': 'qr-code';
-  undo: 'visit';
-  finding: 'finding';
-  note: 'note';
-  paper: 'paper';
-  sign: 'visit';
-  history: 'history';
-  'give-opinion': 'visit';
-  'confirm-outcome': 'visit';
-  calibration: 'calibration';
-  export: 'handover';
-  'import-piece': 'uploaded';
-  import: 'imported';
-  erase: 'erased';
-  'record-gauge': 'visit';
-  bench: 'bench';
-  'bench-gate': 'bench';
-  'bench-bore': 'bench';
-  'bench-look': 'bench';
-  'bench-pass': 'bench';
-  'bench-fit': 'bench';
-  'bench-ring': 'bench';
-  'bench-note': 'bench';
-  'bench-photo': 'bench';
-  'bench-mark': 'bench';
-  'bench-undo': 'bench';
-};
-
 /** What the core answers to a request of this name. */
 export type ReplyTo<Ask extends Request['ask']> = Extract<Response, { is: Replies[Ask] }>;
+
+/** Requests that the core answers so. */
+export type RequestFor<Is extends Response['is']> = Extract<
+  Request,
+  { ask: { [Ask in Request['ask']]: Replies[Ask] extends Is ? Ask : never }[Request['ask']] }
+>;
 
 /** A request that the core refused, or that never reached it (`code` is then `no-core`). */
 export class Refusal extends Error {
@@ -109,7 +60,8 @@ export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask
   const window = tauri();
   const sent = practises(request) ? ({ ask: 'practise', request } as Request) : request;
   const reply = window ? await throughWindow(window, sent) : await throughDesk(sent);
-  if ('upload' in request && !PIECES.includes(request.ask)) void kept(request.upload);
+  const upload = uploadOf(request);
+  if (upload !== null && !PIECES.includes(request.ask)) void kept(upload);
   return reply as ReplyTo<Q['ask']>;
 }
 
@@ -119,6 +71,13 @@ function practises(request: Request): boolean {
   if (['upload', 'read-vin', 'keep-wanted'].includes(request.ask)) return location.hash.startsWith(`#/visit/${practised}`);
   if ('visits' in request) return request.visits.includes(practised);
   return 'visit' in request && request.visit === practised;
+}
+
+/** The upload a request names. */
+function uploadOf(request: Request): string | null {
+  if ('upload' in request) return request.upload;
+  if ('act' in request && 'upload' in request.act) return request.act.upload;
+  return null;
 }
 
 /**

@@ -9,7 +9,7 @@ import { times } from './weight.ts';
 
 const PLACES: Place[] = [
   { screen: 'home' },
-  { screen: 'intake', visit: null },
+  { screen: 'new' },
   { screen: 'intake', visit: 'a-1' },
   { screen: 'walk', visit: 'a-1' },
   { screen: 'step', visit: 'a-1', step: 'play-vertical' },
@@ -30,7 +30,7 @@ describe('addresses', () => {
   test.each(PLACES)('a written place reads back: $screen', (place) => {
     expect(read(write(place))).toEqual(place);
   });
-  test.each(['', '#', '#/visit/', '#/visit/../x', '#/visit/a/step', '#/nowhere'])('%s leads home', (hash) => {
+  test.each(['', '#', '#/visit/', '#/visit/../x', '#/visit/a/step', '#/nowhere', '#/visit/a/work-photo/bench-roof/0a'])('%s leads home', (hash) => {
     expect(read(hash)).toEqual({ screen: 'home' });
   });
 });

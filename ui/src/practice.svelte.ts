@@ -1,9 +1,9 @@
 // The visit to practise on. The core keeps it in a place of its own, apart from every real visit; here is
 // only known which it is, so that its requests go there and every screen of it says so.
 
-import { dropAllOf } from './kept.ts';
 import { ask, practiseOn } from './client.ts';
-import { blank } from './draft.ts';
+import { dropDraftsOf } from './drafts.ts';
+import { blank } from './intake.ts';
 import { t } from './text.svelte.ts';
 
 const STORE = 'steady.practice';
@@ -29,7 +29,7 @@ export async function startPractice(layout: string): Promise<string> {
 /** Throws the visit to practise on away. */
 export async function endPractice(): Promise<void> {
   await ask({ ask: 'end-practice' });
-  if (practice.visit !== null) dropAllOf(practice.visit);
+  if (practice.visit !== null) dropDraftsOf(practice.visit);
   keep(null);
 }
 

@@ -1,65 +1,78 @@
 // Addresses of the screens, kept in the part of the address after `#`. Every `go` is an entry of the
 // browser's history, so the phone's Back goes one screen back.
 
-export type Place =
-  | { screen: 'home' | 'settings' | 'calibration' | 'workshop' }
-  | { screen: 'intake'; visit: string | null }
-  | { screen: 'walk'; visit: string }
-  | { screen: 'step' | 'gauge' | 'photo'; visit: string; step: string }
-  | { screen: 'work-photo'; visit: string; of: string; photo: string }
-  | { screen: 'gates'; visit: string; set: string }
-  | { screen: 'leave'; visit: string; set: string }
-  | { screen: 'order'; visit: string }
-  | { screen: 'result' | 'finding' | 'note' | 'ledger' | 'outcome' | 'bench' | 'driver'; visit: string };
+import type { WorkPlace } from './types/WorkPlace.ts';
 
-const ID = '([A-Za-z0-9-]+)';
-const STEP = new RegExp(`^#/visit/${ID}/(step|gauge|photo|gates|leave)/${ID}$`);
-const WORK_PHOTO = new RegExp(`^#/visit/${ID}/work-photo/${ID}/${ID}$`);
-const VISIT = new RegExp(`^#/visit/${ID}(?:/(intake|order|result|finding|note|ledger|outcome|bench|driver))?$`);
+/** Every screen and its address; `:visit` and the like are parts of the place. Nothing else lists them. */
+const ADDRESSES = {
+  home: '',
+  calibration: 'calibration',
+  settings: 'settings',
+  workshop: 'workshop',
+  new: 'new',
+  walk: 'visit/:visit',
+  intake: 'visit/:visit/intake',
+  order: 'visit/:visit/order',
+  gates: 'visit/:visit/gates/:set',
+  leave: 'visit/:visit/leave/:set',
+  step: 'visit/:visit/step/:step',
+  gauge: 'visit/:visit/gauge/:step',
+  photo: 'visit/:visit/photo/:step',
+  driver: 'visit/:visit/driver',
+  result: 'visit/:visit/result',
+  finding: 'visit/:visit/finding',
+  note: 'visit/:visit/note',
+  ledger: 'visit/:visit/ledger',
+  bench: 'visit/:visit/bench',
+  'work-photo': 'visit/:visit/work-photo/:of/:photo',
+  outcome: 'visit/:visit/outcome',
+} as const;
+
+/** What each part of a place reads as. */
+const ID = '[A-Za-z0-9-]+';
+const READS = { visit: ID, set: ID, step: ID, photo: ID, of: 'bench-(?:found|finished|ring|pass-\\d+)' };
+
+interface Parts {
+  visit: string;
+  set: string;
+  step: string;
+  photo: string;
+  of: WorkPlace;
+}
+
+type Addresses = typeof ADDRESSES;
+type Screen = keyof Addresses;
+type Named<Address> = Address extends `${infer Word}/${infer Rest}`
+  ? Named<Word> | Named<Rest>
+  : Address extends `:${infer Part extends keyof Parts}`
+    ? Part
+    : never;
+
+/** Where a person is: a screen, and what it is about. */
+export type Place = { [S in Screen]: { screen: S } & Pick<Parts, Named<Addresses[S]>> }[Screen];
+
+/** A place inside a visit. */
+export type Inside = Extract<Place, { visit: string }>;
+
+const PART = /:([a-z]+)/g;
+const PATTERNS = (Object.entries(ADDRESSES) as [Screen, string][]).map(([screen, address]) => {
+  const pattern = address.replace(PART, (_, part: keyof Parts) => `(?<${part}>${READS[part]})`);
+  return { screen, pattern: new RegExp(`^#/${pattern}$`) };
+});
 
 /** Reads an address; one that leads nowhere leads home. */
 export function read(hash: string): Place {
-  if (hash === '#/calibration') return { screen: 'calibration' };
-  if (hash === '#/settings') return { screen: 'settings' };
-  if (hash === '#/workshop') return { screen: 'workshop' };
-  if (hash === '#/new') return { screen: 'intake', visit: null };
-  const [, at, screen, about] = STEP.exec(hash) ?? [];
-  if (at && about) {
-    if (screen === 'step' || screen === 'gauge' || screen === 'photo') return { screen, visit: at, step: about };
-    if (screen === 'gates' || screen === 'leave') return { screen, visit: at, set: about };
+  for (const { screen, pattern } of PATTERNS) {
+    const found = pattern.exec(hash);
+    if (found) return { screen, ...found.groups } as Place;
   }
-  const [, on, of, photo] = WORK_PHOTO.exec(hash) ?? [];
-  if (on && of && photo) return { screen: 'work-photo', visit: on, of, photo };
-  const [, visit, inside] = VISIT.exec(hash) ?? [];
-  if (!visit) return { screen: 'home' };
-  return { screen: (inside ?? 'walk') as 'walk' | 'intake' | 'order' | 'result', visit };
+  return { screen: 'home' };
 }
 
 /** Writes an address; `read` gives the same place back. */
 export function write(place: Place): string {
-  switch (place.screen) {
-    case 'home':
-      return '#/';
-    case 'calibration':
-    case 'settings':
-    case 'workshop':
-      return `#/${place.screen}`;
-    case 'intake':
-      return place.visit === null ? '#/new' : `#/visit/${place.visit}/intake`;
-    case 'walk':
-      return `#/visit/${place.visit}`;
-    case 'step':
-    case 'gauge':
-    case 'photo':
-      return `#/visit/${place.visit}/${place.screen}/${place.step}`;
-    case 'work-photo':
-      return `#/visit/${place.visit}/work-photo/${place.of}/${place.photo}`;
-    case 'gates':
-    case 'leave':
-      return `#/visit/${place.visit}/${place.screen}/${place.set}`;
-    default:
-      return `#/visit/${place.visit}/${place.screen}`;
-  }
+  const parts = place as Partial<Parts>;
+  return `#/${ADDRESSES[place.screen].replace(PART, (_, part: keyof Parts) => parts[part] ?? '')}`;
 }
 
 // Whether a screen was left for another since the app started: Back then leads there.

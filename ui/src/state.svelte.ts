@@ -1,7 +1,7 @@
 // What the screens share: the answer to `home`, the theme, and the visit that is open. Everything here
 // is a copy of what the core last said; nothing is worked out.
 
-import { ask, failureOf } from './client.ts';
+import { ask, failureOf, type RequestFor } from './client.ts';
 import { go, type Place } from './router.ts';
 import { look as shown, named, setTheme, setThumb, THEMES, THUMBS, type Theme, type Thumb } from './look.svelte.ts';
 import { chooseLocale, locale } from './text.svelte.ts';
@@ -9,33 +9,7 @@ import { Turns } from './turns.svelte.ts';
 import { takeUnits } from './units.svelte.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Home } from './types/Home.ts';
-import type { Request } from './types/Request.ts';
 import type { Standing } from './types/Standing.ts';
-
-/** Requests that the core answers with the visit's standing. */
-type VisitRequest = Extract<
-  Request,
-  {
-    ask:
-      | 'look'
-      | 'open'
-      | 'amend'
-      | 'choose-order'
-      | 'confirm-gate'
-      | 'leave-part'
-      | 'answer'
-      | 'keep-photo'
-      | 'waive-photo'
-      | 'keep-wanted'
-      | 'mark-photo'
-      | 'pair-photos'
-      | 'undo'
-      | 'sign'
-      | 'record-gauge'
-      | 'give-opinion'
-      | 'confirm-outcome';
-  }
->;
 
 /** What the core said last is shown as a whole or replaced, never changed, so it is not watched inside. */
 class Shop {
@@ -107,7 +81,7 @@ export async function look(visit: string): Promise<void> {
  * Sends one request about a visit and shows what the core makes of it. True if it was taken; if not,
  * `open.problem` says why. A second request while one is on its way is dropped: gloves tap twice.
  */
-export function act(request: VisitRequest): Promise<boolean> {
+export function act(request: RequestFor<'visit'>): Promise<boolean> {
   return open.take(async () => {
     open.standing = await ask(request);
   });

@@ -5,6 +5,7 @@
 //! that means. The attached record keeps what was typed.
 
 use serde_json::Value;
+use unicode_normalization::char::is_combining_mark;
 
 use crate::world::{PICTOGRAPHS, Shelf};
 
@@ -54,7 +55,7 @@ fn legible(text: &str, shelf: &Shelf) -> (String, bool) {
             }
             Printed::As(c, families) => (c, families),
         };
-        marks = if is_mark(c) { marks + 1 } else { 0 };
+        marks = if is_combining_mark(c) { marks + 1 } else { 0 };
         newlines = if c == '\n' { newlines + 1 } else { 0 };
         // One font sets a letter with its marks: a mark that the letter's fonts lack would be a box.
         let set_together = marks == 0 || families & base != 0;
@@ -107,16 +108,6 @@ fn is_invisible(c: char) -> bool {
 /// The tone of a pictograph's skin, behind it.
 fn is_skin(c: char) -> bool {
     matches!(c, '\u{1F3FB}'..='\u{1F3FF}')
-}
-
-/// Combining marks of the scripts the fonts have.
-fn is_mark(c: char) -> bool {
-    matches!(c,
-        '\u{300}'..='\u{36F}' | '\u{483}'..='\u{489}' | '\u{591}'..='\u{5BD}' | '\u{5BF}' | '\u{5C1}'..='\u{5C2}'
-        | '\u{5C4}'..='\u{5C5}' | '\u{5C7}' | '\u{610}'..='\u{61A}' | '\u{64B}'..='\u{65F}' | '\u{670}'
-        | '\u{6D6}'..='\u{6DC}' | '\u{6DF}'..='\u{6E4}' | '\u{6E7}'..='\u{6E8}' | '\u{6EA}'..='\u{6ED}'
-        | '\u{8D3}'..='\u{8FF}' | '\u{1AB0}'..='\u{1AFF}'
-        | '\u{1DC0}'..='\u{1DFF}' | '\u{20D0}'..='\u{20FF}' | '\u{FE20}'..='\u{FE2F}')
 }
 
 #[cfg(test)]

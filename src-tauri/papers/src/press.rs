@@ -14,7 +14,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 use crate::legible;
 use crate::photos::{self, Picture};
-use crate::world::{Desk, Shelf, Template};
+use crate::world::{PaperWorld, Shelf, Template};
 
 /// Type sizes a note is tried at, in points, until it fits one page. The owner may be long-sighted and
 /// reads it standing, so the first is large and nothing goes below the last: a note that still does not
@@ -84,9 +84,9 @@ impl TypstPress {
                 ("/run.json", run.to_string().into_bytes()),
                 ("/finding.json", attached.clone()),
             ];
-            let desk = Desk::new(&self.shelf, sheaf.template, files, &sheaf.pictures)
+            let world = PaperWorld::new(&self.shelf, sheaf.template, files, &sheaf.pictures)
                 .ok_or_else(|| PressError("a file of the paper has no usable path".to_owned()))?;
-            let set: PagedDocument = typst::compile(&desk).output.map_err(|all| refused(&all))?;
+            let set: PagedDocument = typst::compile(&world).output.map_err(|all| refused(&all))?;
             let fits = set.pages().len() <= 1;
             document = Some(set);
             if fits {

@@ -94,13 +94,13 @@ impl Shelf {
 }
 
 /// One paper's view of the world.
-pub(crate) struct Desk<'a> {
+pub(crate) struct PaperWorld<'a> {
     shelf: &'a Shelf,
     main: FileId,
     files: Vec<(FileId, Bytes)>,
 }
 
-impl<'a> Desk<'a> {
+impl<'a> PaperWorld<'a> {
     pub(crate) fn new(
         shelf: &'a Shelf,
         template: Template,
@@ -124,7 +124,7 @@ impl<'a> Desk<'a> {
     }
 }
 
-impl World for Desk<'_> {
+impl World for PaperWorld<'_> {
     fn library(&self) -> &LazyHash<Library> {
         &self.shelf.library
     }

@@ -10,8 +10,10 @@ import type { HousingLook } from "./HousingLook";
 import type { NoteStand } from "./NoteStand";
 import type { PassStand } from "./PassStand";
 import type { RingStand } from "./RingStand";
+import type { RunOutStand } from "./RunOutStand";
 import type { SkimPlan } from "./SkimPlan";
 import type { WorkPhoto } from "./WorkPhoto";
+import type { WorkPlace } from "./WorkPlace";
 
 /**
  * Where the bench stands.
@@ -74,13 +76,17 @@ fit_lines: Array<string>,
  */
 ring: RingStand | null, 
 /**
+ * Run-out of the shaft after assembly.
+ */
+run_out: RunOutStand | null, 
+/**
  * Notes on fasteners and torques, oldest first.
  */
 notes: Array<NoteStand>, 
 /**
- * Photos by what they show (`bench-found`, `bench-pass-1` ...), oldest first.
+ * Photos by what they show, oldest first.
  */
-photos: { [key in string]: Array<WorkPhoto> }, 
+photos: { [key in WorkPlace]?: Array<WorkPhoto> }, 
 /**
  * What it comes to.
  */

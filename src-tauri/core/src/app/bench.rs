@@ -10,14 +10,15 @@ use crate::measure::bore::skim::skim;
 use crate::measure::bore::unit::{Unit, length_mm};
 use crate::measure::verdict::{verdict, with_fit};
 use crate::model::bench::{
-    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, Contact, GaugeGiven, HousingLook, RingTurn,
-    WorkPhoto, is_photo_place,
+    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, WorkPhoto,
 };
+use crate::model::bench_act::BenchAct;
 use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
 use crate::model::entry::{EntryBody, PhotoRef};
 use crate::model::fit::FitResult;
 use crate::model::limits;
 use crate::model::mark::Mark;
+use crate::model::photo_of::{PhotoOf, WorkPlace};
 use crate::model::standing::GateStand;
 use crate::model::verdict::{BenchFindings, BenchVerdict, WithUncertainty};
 use crate::trade::bench::BenchTables;
@@ -27,9 +28,9 @@ use crate::words::Words;
 
 use super::at_hand::AtHand;
 use super::fault::{Fault, Refusal};
-use super::response::Response;
+use super::response::{BenchShown, Response};
 use super::steady::Inner;
-use super::{bench_parts, decide, earlier, fit, gauged, marks};
+use super::{bench_parts, decide, earlier, fit, marks, play_gauge};
 
 /// Depth of a pass where nobody says another: 0.001 inch on the diameter, exactly. Common practice, no source.
 const PASS_DIAMETER_MM: f64 = 0.0254;
@@ -38,40 +39,36 @@ const PASS_DIAMETER_MM: f64 = 0.0254;
 /// half of IT5 at 120 mm is 7.5 um (ISO 286-1), doubled.
 const CERTAINLY_OVAL_UM: f64 = 15.0;
 
-/// What a request records.
-pub(super) enum Given {
-    /// A gate of the teardown.
-    Gate(String),
-    /// A bore file's text.
-    Bore(BoreStage, String),
-    /// A look at the housing, with the wall that has to be left as typed.
-    Look(HousingLook, Option<String>),
-    /// A pass that was cut, with the diameter after it as typed.
-    Pass(u32, Contact, Option<String>),
-    /// A fit's values by name.
-    Fit(Vec<(String, String)>),
-    /// The ring.
-    Ring(RingTurn),
-    /// A note.
-    Note(String),
-}
-
-/// Where the bench stands.
+/// Where the bench stands, and its visit.
 pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
     let locale = inner.locale();
-    Ok(Response::Bench(Box::new(stand(inner, visit, &locale)?)))
+    let bench = stand(inner, visit, &locale)?;
+    let standing = inner.standing(visit)?;
+    Ok(Response::Bench(Box::new(BenchShown { bench, standing })))
 }
 
-/// Records something and says where the bench stands then.
-pub(super) fn record(
+/// Does something at the bench and says where bench and visit stand then.
+pub(super) fn act(
     inner: &mut Inner,
     visit: &str,
     by: Option<&str>,
-    given: Given,
+    act: BenchAct,
 ) -> Result<Response, Fault> {
-    let now = read(inner, visit)?;
-    let body = body(&now, given)?;
-    inner.change(visit, by, |scene| Ok(Some(EntryBody::Bench { bench: body, by: scene.by.to_owned() })))?;
+    match act {
+        BenchAct::Photo { of, upload } => {
+            let bytes = inner.store.upload(&upload)?;
+            keep_photo(inner, visit, by, of, &bytes)?;
+            inner.store.drop_upload(&upload);
+        }
+        BenchAct::Mark { of, photo, marks } => mark(inner, visit, by, (of, &photo), marks)?,
+        BenchAct::Undo { entry } => undo(inner, visit, by, &entry)?,
+        recorded => {
+            let body = body(&read(inner, visit)?, recorded)?;
+            inner.change(visit, by, |scene| {
+                Ok(Some(EntryBody::Bench { bench: body, by: scene.by.to_owned() }))
+            })?;
+        }
+    }
     bench(inner, visit)
 }
 
@@ -85,7 +82,7 @@ pub(super) fn gauge(
 ) -> Result<Response, Fault> {
     let standing = inner.standing(visit)?;
     let maker = standing.intake.vehicle.maker_play_mm;
-    let mut input = gauged::input(step, given, standing.support, maker, tables()?)?;
+    let mut input = play_gauge::input(step, given, standing.support, maker, tables()?)?;
     input.earlier = earlier::earlier(inner, visit, step, tables()?)?;
     inner.change(visit, by, |scene| {
         decide::check_unlocked(scene, step)?;
@@ -94,71 +91,51 @@ pub(super) fn gauge(
     })
 }
 
-/// A photo of the bench's work, from a finished upload.
-pub(super) fn photo(
-    inner: &mut Inner,
-    visit: &str,
-    by: Option<&str>,
-    of: &str,
-    upload: &str,
-) -> Result<Response, Fault> {
-    if !is_photo_place(of) {
-        return Err(Refusal::UnknownStep.into());
-    }
-    let bytes = inner.store.upload(upload)?;
-    let response = keep_photo(inner, visit, by, of, &bytes)?;
-    inner.store.drop_upload(upload);
-    Ok(response)
-}
-
 /// A photo of the bench's work, from its bytes.
 pub(super) fn keep_photo(
     inner: &mut Inner,
     visit: &str,
     by: Option<&str>,
-    of: &str,
+    of: WorkPlace,
     bytes: &[u8],
 ) -> Result<Response, Fault> {
-    if !is_photo_place(of) {
-        return Err(Refusal::UnknownStep.into());
-    }
     let photo = inner.taken_in(bytes)?;
     inner.change(visit, by, |scene| {
-        Ok(Some(EntryBody::PhotoKept { step: of.to_owned(), photo, by: scene.by.to_owned() }))
-    })?;
-    bench(inner, visit)
+        Ok(Some(EntryBody::PhotoKept { of: PhotoOf::Work(of), photo, by: scene.by.to_owned() }))
+    })
 }
 
 /// Marks over a photo of the bench's work, named by what it shows and its hash; nothing if they are the same.
-pub(super) fn mark(
+fn mark(
     inner: &mut Inner,
     visit: &str,
     by: Option<&str>,
-    (of, photo): (&str, &str),
+    (of, photo): (WorkPlace, &str),
     marks: Vec<Mark>,
-) -> Result<Response, Fault> {
+) -> Result<(), Fault> {
+    let of = PhotoOf::Work(of);
     let record = &inner.read(visit)?.record;
-    let shown = record.photos.get(of).filter(|_| is_photo_place(of)).into_iter().flatten();
-    let kept = shown.map(|(kept, _)| kept).find(|kept| kept.sha256 == photo);
-    let before = work_photo(record, of, kept.ok_or(Refusal::PhotoNotOfStep)?).marks;
+    let mut shown = record.photos.get(&of).into_iter().flatten().map(|(kept, _)| kept);
+    let kept = shown.find(|kept| kept.sha256 == photo).ok_or(Refusal::PhotoNotOfStep)?;
+    let before = record.marks_over(&of, kept);
     let marks = marks::checked(marks)?;
     inner.change(visit, by, |scene| {
-        let (step, photo, by) = (of.to_owned(), photo.to_owned(), scene.by.to_owned());
-        Ok((marks != before).then_some(EntryBody::PhotoMarked { step, photo, marks, by }))
+        let (photo, by) = (photo.to_owned(), scene.by.to_owned());
+        Ok((marks != before).then_some(EntryBody::PhotoMarked { of, photo, marks, by }))
     })?;
-    bench(inner, visit)
+    Ok(())
 }
 
 /// Takes back the bench's latest entry, which `entry` has to name.
-pub(super) fn undo(inner: &mut Inner, visit: &str, by: Option<&str>, entry: &str) -> Result<Response, Fault> {
-    let latest = latest(inner, visit)?.ok_or(Refusal::NothingToUndo)?;
+fn undo(inner: &mut Inner, visit: &str, by: Option<&str>, entry: &str) -> Result<(), Fault> {
+    let latest = latest_of(&read(inner, visit)?, &inner.writer.device).ok_or(Refusal::NothingToUndo)?;
     if latest != entry {
         return Err(Refusal::UndoOutOfDate.into());
     }
     inner.change(visit, by, |scene| {
         Ok(Some(EntryBody::Withdrawn { entry: latest, reason: None, by: scene.by.to_owned() }))
     })?;
-    bench(inner, visit)
+    Ok(())
 }
 
 fn tables() -> Result<&'static BenchTables, Fault> {
@@ -170,33 +147,34 @@ fn read(inner: &mut Inner, visit: &str) -> Result<BenchRecord, Fault> {
     Ok(walk_bench::read(&chain.entries, record))
 }
 
-fn latest(inner: &mut Inner, visit: &str) -> Result<Option<String>, Fault> {
-    Ok(latest_of(&read(inner, visit)?, &inner.writer.device))
-}
-
 /// Hash of the bench's latest entry, if this device wrote it.
 fn latest_of(bench: &BenchRecord, device: &str) -> Option<String> {
     bench.latest.as_ref().filter(|(_, by)| by == device).map(|(entry, _)| entry.clone())
 }
 
-/// The entry that is asked for, or why it is refused.
-fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
-    if let Given::Gate(gate) = given {
-        let known = tables()?.gates.iter().any(|row| row.id == gate);
-        return if known { Ok(BenchBody::GateConfirmed { gate }) } else { Err(Refusal::UnknownGate.into()) };
-    }
-    let is_open = |set: &str| Ok::<bool, Fault>(now.is_open(set, tables()?));
-    if !is_open(TEARDOWN)? || (matches!(given, Given::Pass(..)) && !is_open(MACHINING)?) {
+/// What the ledger keeps of an act, or why it is refused.
+fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
+    let tables = tables()?;
+    let is_closed = |set: &str| !now.is_open(set, tables);
+    let is_gate = matches!(act, BenchAct::Gate { .. });
+    let is_cut = matches!(act, BenchAct::Pass { .. });
+    if !is_gate && is_closed(TEARDOWN) || is_cut && is_closed(MACHINING) {
         return Err(Refusal::GateClosed.into());
     }
-    Ok(match given {
-        Given::Gate(gate) => BenchBody::GateConfirmed { gate },
-        Given::Bore(stage, file) => {
+    Ok(match act {
+        BenchAct::Gate { gate } => {
+            let known = tables.gates.iter().any(|row| row.id == gate);
+            if !known {
+                return Err(Refusal::UnknownGate.into());
+            }
+            BenchBody::GateConfirmed { gate }
+        }
+        BenchAct::Bore { stage, file } => {
             let bore = csv::read(&file)?;
             shape(&bore)?;
             BenchBody::BoreRead { stage, bore: Box::new(bore) }
         }
-        Given::Look(look, wall) => {
+        BenchAct::Look { look, wall } => {
             let wall_least_mm = wall.map(typed_mm).transpose()?.or(look.wall_least_mm);
             let look = HousingLook { wall_least_mm, ..look };
             if look.wall_least_mm.is_some_and(|wall| !limits::WALL_MM.contains(&wall)) {
@@ -204,7 +182,7 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
             }
             BenchBody::Looked { look }
         }
-        Given::Pass(number, contact, diameter) => {
+        BenchAct::Pass { number, contact, diameter } => {
             if now.bores.is_empty() {
                 return Err(Refusal::PassWithoutBore.into());
             }
@@ -217,14 +195,21 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
             }
             BenchBody::PassCut { number, contact, diameter_mm }
         }
-        Given::Fit(values) => {
+        BenchAct::Fit { values } => {
             let bore = now.bores.get(&BoreStage::Finished).or_else(|| now.bores.get(&BoreStage::Found));
             let measured = bore.and_then(|bore| shape(&bore.what).ok());
-            let values = fit::with_measured(values, measured.as_ref())?;
+            let values = fit::with_measured(values.into_iter().collect(), measured.as_ref())?;
             BenchBody::FitGiven { fit: Box::new(fit::checked(&values)?) }
         }
-        Given::Ring(turns) => BenchBody::RingTurned { turns },
-        Given::Note(text) => {
+        BenchAct::Ring { turns } => BenchBody::RingTurned { turns },
+        BenchAct::RunOut { run_out } => {
+            let run_out_mm = typed_mm(run_out)?;
+            if !limits::RUN_OUT_MM.contains(&run_out_mm) {
+                return Err(Refusal::RunOutRefused.into());
+            }
+            BenchBody::RunOutRead { run_out_mm }
+        }
+        BenchAct::Note { text } => {
             let text = text.trim().to_owned();
             if text.is_empty() {
                 return Err(Refusal::BenchNoteEmpty.into());
@@ -233,6 +218,10 @@ fn body(now: &BenchRecord, given: Given) -> Result<BenchBody, Fault> {
                 return Err(Refusal::BenchNoteTooLong.into());
             }
             BenchBody::Noted { text }
+        }
+        // Done before they come here: they are no entry of the kind `bench`.
+        BenchAct::Photo { .. } | BenchAct::Mark { .. } | BenchAct::Undo { .. } => {
+            return Err(Refusal::UnknownRequest.into());
         }
     })
 }
@@ -253,7 +242,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let tables = tables()?;
     let plan =
         bench.bores.get(&BoreStage::Found).and_then(|found| plan(&found.what, bench.look.wall_least_mm));
-    let fit = bench.fit.as_ref().and_then(|input| measure::fit::judge::judge(input, tables).ok());
+    let fit = bench.fit.as_ref().and_then(|input| measure::fit::calculate::calculate(input, tables).ok());
     let found = bore_stand(bench.bores.get(&BoreStage::Found), words);
     let finished = bore_stand(bench.bores.get(&BoreStage::Finished), words);
     let seat = finished.as_ref().or(found.as_ref()).map(|bore| &bore.shape);
@@ -261,7 +250,6 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let left = still_to_do(&verdict, &bench, tables);
     let gate_sets = gate_sets(&bench, tables);
     let parts = bench_parts::parts(&bench, &verdict, tables);
-    let photos = record.photos.iter().filter(|(of, _)| is_photo_place(of));
     Ok(BenchStand {
         visit: visit.to_owned(),
         gate_sets,
@@ -281,12 +269,9 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         found,
         finished,
         ring: bench.ring,
+        run_out: bench.run_out,
         notes: bench.notes,
-        photos: photos
-            .map(|(of, kept)| {
-                (of.clone(), kept.iter().map(|(photo, _)| work_photo(record, of, photo)).collect())
-            })
-            .collect::<BTreeMap<_, _>>(),
+        photos: photos(record),
         verdict_lines: verdict_lines(words, &left),
         verdict,
         undo,
@@ -295,9 +280,15 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     })
 }
 
-fn work_photo(record: &Record, of: &str, photo: &PhotoRef) -> WorkPhoto {
-    let marks = record.marks.get(&(of.to_owned(), photo.sha256.clone())).cloned().unwrap_or_default();
-    WorkPhoto { sha256: photo.sha256.clone(), marks }
+fn photos(record: &Record) -> BTreeMap<WorkPlace, Vec<WorkPhoto>> {
+    let of_work = record.photos.iter().filter_map(|(of, kept)| Some((of, of.work()?, kept)));
+    let shown = |of: &PhotoOf, photo: &PhotoRef| WorkPhoto {
+        sha256: photo.sha256.clone(),
+        marks: record.marks_over(of, photo),
+    };
+    of_work
+        .map(|(of, place, kept)| (place, kept.iter().map(|(photo, _)| shown(of, photo)).collect()))
+        .collect()
 }
 
 /// The verdict without what it asked for and was done since: gates confirmed, the ring turned freely.

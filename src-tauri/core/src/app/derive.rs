@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use crate::model::bench::GaugeStand;
 use crate::model::case::Case;
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
+use crate::model::photo_of::PhotoOf;
 use crate::model::rating::Word;
 use crate::model::standing::{
     AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow, Standing,
@@ -24,7 +25,7 @@ use crate::walk::{applies, case, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
-use super::{gauged, judged};
+use super::{judged, play_gauge};
 
 /// A visit's entries and what is known of their chain.
 #[derive(Debug, Clone, Copy)]
@@ -55,14 +56,14 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let bench = bench::read(visit.entries, record);
     let gauges = gauged_of(&bench)?;
     let hands = case.clone();
-    gauged::settle(&mut case, &gauges);
+    play_gauge::count_in(&mut case, &gauges);
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, record);
     let steps = steps(trade, record, (&case, &hands), &rows, danger.as_deref());
     let open = open_steps(&case, &rows, danger.is_some());
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     let urgency = rating::rate(&case, &sort_as_judged(trade, &case));
-    judged::settle(trade, &case, &open, &urgency, &mut sorting);
+    judged::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
     Ok(Standing {
@@ -99,7 +100,9 @@ fn gauged_of(bench: &BenchRecord) -> Result<Vec<GaugeStand>, Refusal> {
         return Ok(Vec::new());
     }
     // The shipped tables were read when the readings were recorded; a test keeps them readable.
-    BenchTables::shipped().map(|tables| gauged::stands(bench, tables)).map_err(|_| Refusal::UnknownRequest)
+    BenchTables::shipped()
+        .map(|tables| play_gauge::stands(bench, tables))
+        .map_err(|_| Refusal::UnknownRequest)
 }
 
 /// None before every gate of the teardown is confirmed: nothing else of the bench is recorded before.
@@ -154,7 +157,7 @@ fn steps(
             before: before(record, &row.id, &photos),
             earlier: photos,
             waiver: record.waivers.get(&row.id).cloned(),
-            gauge: gauged::direction(&row.id).is_some(),
+            gauge: play_gauge::direction(&row.id).is_some(),
         }
     };
     rows.iter().map(stand).collect()
@@ -197,18 +200,19 @@ fn answered(
 
 /// Every photo of a step, oldest first.
 fn photos(record: &Record, step: &str) -> Vec<PhotoStand> {
-    let stand = |(photo, at): &(PhotoRef, Moment)| {
-        let named = (step.to_owned(), photo.sha256.clone());
-        let marks = record.marks.get(&named).cloned().unwrap_or_default();
-        PhotoStand { photo: photo.clone(), at: *at, marks }
+    let of = PhotoOf::Step(step.to_owned());
+    let stand = |(photo, at): &(PhotoRef, Moment)| PhotoStand {
+        photo: photo.clone(),
+        at: *at,
+        marks: record.marks_over(&of, photo),
     };
-    record.photos.get(step).into_iter().flatten().map(stand).collect()
+    record.photos.get(&of).into_iter().flatten().map(stand).collect()
 }
 
 /// The earlier photo of a pair whose later one is the latest of all.
 fn before(record: &Record, step: &str, earlier: &[PhotoStand]) -> Option<PhotoStand> {
     let (before, after) = record.pairs.get(step)?;
-    let (latest, _) = record.photos.get(step)?.last()?;
+    let (latest, _) = record.photos.get(&PhotoOf::Step(step.to_owned()))?.last()?;
     let named = |stand: &&PhotoStand| &stand.photo.sha256 == before && &latest.sha256 == after;
     earlier.iter().find(named).cloned()
 }

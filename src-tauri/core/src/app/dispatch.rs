@@ -3,7 +3,6 @@
 
 use crate::model::rating::Word;
 
-use super::bench::Given;
 use super::decide::{self, GivenAnswer, GivenReceipt};
 use super::fault::{Fault, Refusal};
 use super::request::Request;
@@ -64,18 +63,9 @@ impl Inner {
             | Request::Note { .. }
             | Request::QrCode { .. }
             | Request::Sign { .. } => self.of_papers(request),
-            Request::RecordGauge { .. }
-            | Request::Bench { .. }
-            | Request::BenchGate { .. }
-            | Request::BenchLook { .. }
-            | Request::BenchBore { .. }
-            | Request::BenchPass { .. }
-            | Request::BenchFit { .. }
-            | Request::BenchRing { .. }
-            | Request::BenchNote { .. }
-            | Request::BenchPhoto { .. }
-            | Request::BenchMark { .. }
-            | Request::BenchUndo { .. } => self.of_bench(request, by),
+            Request::RecordGauge { .. } | Request::Bench { .. } | Request::LookAtBench { .. } => {
+                self.of_bench(request, by)
+            }
             Request::ImportPiece { .. } | Request::Import { .. } | Request::Erase { .. } => {
                 self.of_handover(request)
             }
@@ -187,25 +177,8 @@ impl Inner {
     fn of_bench(&mut self, request: Request, by: Option<&str>) -> Answer {
         match request {
             Request::RecordGauge { visit, step, gauge } => bench::gauge(self, &visit, by, &step, gauge),
-            Request::Bench { visit } => bench::bench(self, &visit),
-            Request::BenchGate { visit, gate } => bench::record(self, &visit, by, Given::Gate(gate)),
-            Request::BenchLook { visit, look, wall } => {
-                bench::record(self, &visit, by, Given::Look(look, wall))
-            }
-            Request::BenchBore { visit, stage, file } => {
-                bench::record(self, &visit, by, Given::Bore(stage, file))
-            }
-            Request::BenchPass { visit, number, contact, diameter } => {
-                bench::record(self, &visit, by, Given::Pass(number, contact, diameter))
-            }
-            Request::BenchFit { visit, values } => bench::record(self, &visit, by, Given::Fit(values)),
-            Request::BenchRing { visit, turns } => bench::record(self, &visit, by, Given::Ring(turns)),
-            Request::BenchNote { visit, text } => bench::record(self, &visit, by, Given::Note(text)),
-            Request::BenchPhoto { visit, of, upload } => bench::photo(self, &visit, by, &of, &upload),
-            Request::BenchMark { visit, of, photo, marks } => {
-                bench::mark(self, &visit, by, (&of, &photo), marks)
-            }
-            Request::BenchUndo { visit, entry } => bench::undo(self, &visit, by, &entry),
+            Request::LookAtBench { visit } => bench::bench(self, &visit),
+            Request::Bench { visit, act } => bench::act(self, &visit, by, act),
             _ => misplaced(),
         }
     }

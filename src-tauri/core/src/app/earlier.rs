@@ -10,7 +10,7 @@ use crate::walk::bench as walk_bench;
 use crate::walk::record;
 
 use super::fault::Fault;
-use super::gauged;
+use super::play_gauge;
 use super::steady::Inner;
 
 /// Readings less than a day apart are of one look at the car, not of its history.
@@ -35,7 +35,7 @@ pub(super) fn earlier(
         }
         let bench = walk_bench::read(&chain.entries, &record::read(&chain.entries));
         if other != visit {
-            let stand = gauged::stands(&bench, tables).into_iter().find(|gauge| gauge.step == step);
+            let stand = play_gauge::stands(&bench, tables).into_iter().find(|gauge| gauge.step == step);
             known.extend(stand.and_then(|gauge| as_earlier(&gauge, standing.support, now)));
         }
         if bench.ring.is_some() {

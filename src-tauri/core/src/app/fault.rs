@@ -74,6 +74,8 @@ pub enum Refusal {
     TechnicianMissing,
     UploadTooLarge,
     WaiverEmpty,
+    /// The run-out is below nought, or more than any dial shows.
+    RunOutRefused,
     WaiverTooLong,
     ReasonTooLong,
     NameTooLong,
@@ -152,6 +154,7 @@ impl Refusal {
             Self::TechnicianMissing => "technician-missing",
             Self::UploadTooLarge => "upload-too-large",
             Self::WaiverEmpty => "waiver-empty",
+            Self::RunOutRefused => "run-out-refused",
             Self::WaiverTooLong => "waiver-too-long",
             Self::ReasonTooLong => "reason-too-long",
             Self::NameTooLong => "name-too-long",

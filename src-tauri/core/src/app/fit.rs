@@ -4,8 +4,8 @@ use super::failure::Failure;
 use super::fault::Fault;
 use super::steady::shown;
 use crate::content::fit_lines;
+use crate::measure::fit::calculate::calculate;
 use crate::measure::fit::fault::FitFault;
-use crate::measure::fit::judge::judge;
 use crate::model::bore::BoreShape;
 use crate::model::fit::{FitInput, FitResult, Measured, Sleeve};
 use crate::model::gauge::ClearanceGroup;
@@ -92,14 +92,14 @@ pub(super) fn with_measured(
 /// The input of named values, if a fit can be worked out from it.
 pub(super) fn checked(values: &[(String, String)]) -> Result<FitInput, Fault> {
     let input = input(values)?;
-    judge(&input, BenchTables::shipped().map_err(Fault::Internal)?)?;
+    calculate(&input, BenchTables::shipped().map_err(Fault::Internal)?)?;
     Ok(input)
 }
 
 fn fitted(input: &FitInput, locale: &str) -> Result<Fitted, Fault> {
     let words = Words::of(locale)?;
     let tables = BenchTables::shipped().map_err(Fault::Internal)?;
-    let result = judge(input, tables)?;
+    let result = calculate(input, tables)?;
     let lines = fit_lines(words, &result);
     Ok(Fitted { result, lines })
 }

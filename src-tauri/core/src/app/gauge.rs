@@ -4,8 +4,8 @@ use super::failure::Failure;
 use super::fault::Fault;
 use super::steady::shown;
 use crate::content::gauge_lines;
+use crate::measure::gauge::evaluate::evaluate;
 use crate::measure::gauge::fault::GaugeFault;
-use crate::measure::gauge::judge::judge;
 use crate::model::gauge::{GaugeInput, GaugeResult};
 use crate::trade::bench::BenchTables;
 use crate::words::Words;
@@ -24,14 +24,14 @@ pub struct Judged {
 /// # Errors
 /// A code and what to do.
 pub fn gauge(json: &str, locale: &str) -> Result<Judged, Failure> {
-    judged(json, locale).map_err(|fault| shown(&fault, locale))
+    evaluated(json, locale).map_err(|fault| shown(&fault, locale))
 }
 
-fn judged(json: &str, locale: &str) -> Result<Judged, Fault> {
+fn evaluated(json: &str, locale: &str) -> Result<Judged, Fault> {
     let words = Words::of(locale)?;
     let tables = BenchTables::shipped().map_err(Fault::Internal)?;
     let input: GaugeInput = serde_json::from_str(json).map_err(|_| GaugeFault::Unreadable)?;
-    let result = judge(&input, tables)?;
+    let result = evaluate(&input, tables)?;
     let lines = gauge_lines(words, &result).all();
     Ok(Judged { result, lines })
 }

@@ -27,7 +27,7 @@ fn line(entry: &Entry, stands: bool) -> HistoryLine {
         at: entry.at,
         hash: entry.hash.clone(),
         what: said.what.to_owned(),
-        about: said.about.map(str::to_owned),
+        about: said.about,
         value: said.value.cloned(),
         causes: said.causes,
         reason: said.reason.map(str::to_owned),
@@ -39,7 +39,7 @@ fn line(entry: &Entry, stands: bool) -> HistoryLine {
 #[derive(Default)]
 struct Said<'a> {
     what: &'static str,
-    about: Option<&'a str>,
+    about: Option<String>,
     value: Option<&'a AnswerValue>,
     causes: Vec<String>,
     reason: Option<&'a str>,
@@ -53,17 +53,26 @@ fn said(body: &EntryBody) -> Said<'_> {
         EntryBody::Amended { by, .. } => plain("amended", by),
         EntryBody::OrderChosen { by, .. } => plain("order-chosen", by),
         EntryBody::GateConfirmed { gate, by, .. } => {
-            Said { about: Some(gate), ..plain("gate-confirmed", by) }
+            Said { about: Some(gate.clone()), ..plain("gate-confirmed", by) }
         }
-        EntryBody::PartLeft { set, by } => Said { about: Some(set), ..plain("part-left", by) },
-        EntryBody::Answered { step, value, reason, by, .. } => {
-            Said { about: Some(step), value: Some(value), reason: reason.as_deref(), ..plain("answered", by) }
+        EntryBody::PartLeft { set, by } => Said { about: Some(set.clone()), ..plain("part-left", by) },
+        EntryBody::Answered { step, value, reason, by, .. } => Said {
+            about: Some(step.clone()),
+            value: Some(value),
+            reason: reason.as_deref(),
+            ..plain("answered", by)
+        },
+        EntryBody::PhotoKept { of, by, .. } => {
+            Said { about: Some(of.clone().into()), ..plain("photo-kept", by) }
         }
-        EntryBody::PhotoKept { step, by, .. } => Said { about: Some(step), ..plain("photo-kept", by) },
-        EntryBody::PhotoMarked { step, by, .. } => Said { about: Some(step), ..plain("photo-marked", by) },
-        EntryBody::PhotosPaired { step, by, .. } => Said { about: Some(step), ..plain("photos-paired", by) },
+        EntryBody::PhotoMarked { of, by, .. } => {
+            Said { about: Some(of.clone().into()), ..plain("photo-marked", by) }
+        }
+        EntryBody::PhotosPaired { step, by, .. } => {
+            Said { about: Some(step.clone()), ..plain("photos-paired", by) }
+        }
         EntryBody::PhotoWaived { step, reason, by } => {
-            Said { about: Some(step), reason: Some(reason), ..plain("photo-waived", by) }
+            Said { about: Some(step.clone()), reason: Some(reason), ..plain("photo-waived", by) }
         }
         EntryBody::Withdrawn { reason, by, .. } => {
             Said { reason: reason.as_deref(), ..plain("withdrawn", by) }
@@ -75,9 +84,9 @@ fn said(body: &EntryBody) -> Said<'_> {
             Said { causes: judged::shown_causes(outcome), ..plain("outcome-confirmed", by) }
         }
         EntryBody::Bench { bench, by } => bench_said(bench, by),
-        EntryBody::Arranged { what, by } => Said { about: Some(what), ..plain("arranged", by) },
+        EntryBody::Arranged { what, by } => Said { about: Some(what.clone()), ..plain("arranged", by) },
         EntryBody::Received { receipt } => {
-            Said { about: Some(receipt.decision.id()), ..plain("received", &receipt.name) }
+            Said { about: Some(receipt.decision.id().to_owned()), ..plain("received", &receipt.name) }
         }
     }
 }
@@ -85,14 +94,15 @@ fn said(body: &EntryBody) -> Said<'_> {
 fn bench_said<'a>(bench: &'a BenchBody, by: &'a str) -> Said<'a> {
     let plain = |what: &'static str| Said { what, by, ..Said::default() };
     match bench {
-        BenchBody::Gauged { step, .. } => Said { about: Some(step), ..plain("gauged") },
-        BenchBody::GateConfirmed { gate } => Said { about: Some(gate), ..plain("gate-confirmed") },
+        BenchBody::Gauged { step, .. } => Said { about: Some(step.clone()), ..plain("gauged") },
+        BenchBody::GateConfirmed { gate } => Said { about: Some(gate.clone()), ..plain("gate-confirmed") },
         BenchBody::BoreRead { stage: BoreStage::Found, .. } => plain("bore-found"),
         BenchBody::BoreRead { stage: BoreStage::Finished, .. } => plain("bore-finished"),
         BenchBody::Looked { .. } => plain("housing-looked"),
         BenchBody::PassCut { .. } => plain("pass-cut"),
         BenchBody::FitGiven { .. } => plain("fit-given"),
         BenchBody::RingTurned { .. } => plain("ring-turned"),
+        BenchBody::RunOutRead { .. } => plain("run-out-read"),
         BenchBody::Noted { text } => Said { reason: Some(text), ..plain("bench-noted") },
     }
 }

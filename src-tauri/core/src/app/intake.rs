@@ -1,8 +1,9 @@
 //! Photos from a screen to the ledger: pieces of an upload, the photo taken in, the entry that names it.
 
 use crate::model::entry::{EntryBody, PhotoRef};
+use crate::model::hex;
+use crate::model::photo_of::PhotoOf;
 use crate::photos::intake::take_in;
-use crate::store::ledger::hex;
 use crate::store::uploads::MAX_PIECE_BYTES;
 
 use super::decide;
@@ -57,7 +58,7 @@ impl Inner {
     ) -> Result<Response, Fault> {
         let by = self.checked_step(visit, by, step)?;
         let photo = self.taken_in(bytes)?;
-        self.write(visit, EntryBody::PhotoKept { step: step.to_owned(), photo, by })
+        self.write(visit, EntryBody::PhotoKept { of: PhotoOf::Step(step.to_owned()), photo, by })
     }
 
     /// A photo taken in, on disk under its hash before any entry names it.
@@ -66,7 +67,7 @@ impl Inner {
         let sha256 = self.store.keep_photo(&taken.full, &taken.thumb)?;
         Ok(PhotoRef {
             sha256,
-            original_sha256: hex(&taken.original_sha256),
+            original_sha256: hex::encode(&taken.original_sha256),
             width: taken.width,
             height: taken.height,
             taken: taken.taken,

@@ -27,7 +27,13 @@ const RATING_RULE: &str = "bearing-likely";
 
 /// Fits the sorting to the rating: a decision that a rule has made is no judgement, and an open check that
 /// could still raise the rating is worth doing even where no other decision hangs on it.
-pub fn settle(trade: &Trade, case: &Case, open: &[OpenStep<'_>], urgency: &Urgency, sorting: &mut Sorting) {
+pub fn add_decisions(
+    trade: &Trade,
+    case: &Case,
+    open: &[OpenStep<'_>],
+    urgency: &Urgency,
+    sorting: &mut Sorting,
+) {
     let by_rule =
         |reason: &crate::model::rating::Reason| reason.word >= Word::Warning && reason.rule != RATING_RULE;
     if urgency.reasons.iter().any(by_rule) {

@@ -3,6 +3,7 @@
 
 use crate::model::entry::EntryBody;
 use crate::model::mark::{self, Mark, MarkFault};
+use crate::model::photo_of::PhotoOf;
 use crate::model::standing::{PhotoStand, StepStand};
 
 use super::decide::{Scene, check_step};
@@ -24,8 +25,8 @@ pub fn mark(
     if kept.marks == marks {
         return Ok(None);
     }
-    let (step, photo, by) = (step.to_owned(), photo.to_owned(), scene.by.to_owned());
-    Ok(Some(EntryBody::PhotoMarked { step, photo, marks, by }))
+    let (of, photo, by) = (PhotoOf::Step(step.to_owned()), photo.to_owned(), scene.by.to_owned());
+    Ok(Some(EntryBody::PhotoMarked { of, photo, marks, by }))
 }
 
 /// The step's latest photo beside an earlier one, or alone; nothing if it is shown so already.

@@ -126,16 +126,7 @@ fn is_for_practice(request: &Request) -> bool {
             | Request::History { .. }
             | Request::GiveOpinion { .. }
             | Request::RecordGauge { .. }
+            | Request::LookAtBench { .. }
             | Request::Bench { .. }
-            | Request::BenchGate { .. }
-            | Request::BenchLook { .. }
-            | Request::BenchBore { .. }
-            | Request::BenchPass { .. }
-            | Request::BenchFit { .. }
-            | Request::BenchRing { .. }
-            | Request::BenchNote { .. }
-            | Request::BenchPhoto { .. }
-            | Request::BenchMark { .. }
-            | Request::BenchUndo { .. }
     )
 }

@@ -151,7 +151,8 @@ fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Fail
         stage.arranged(&opened, &given)?;
     }
     let rows = bench::rows(&case.bench)?;
-    for (number, row) in (1..).zip(&rows) {
+    let benched = !rows.is_empty();
+    for (number, row) in (1..).zip(rows) {
         stage.bench(&visit, row).map_err(|failure| bench::at_row(failure, number))?;
     }
     if let Some(OutcomeItem { causes, by }) = case.outcome.clone() {
@@ -159,8 +160,8 @@ fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Fail
     }
     let standing = stage.ask(Request::Look { visit: visit.clone() })?;
     let mut report = report(&standing)?;
-    bench::add_to(&mut report, &standing, &stage.bench_stand(&visit)?, rows.is_empty());
-    Ok(Replayed { report, visit, benched: !rows.is_empty() })
+    bench::add_to(&mut report, &standing, &stage.bench_stand(&visit)?, !benched);
+    Ok(Replayed { report, visit, benched })
 }
 
 fn intake(case: &Case) -> Intake {

@@ -6,7 +6,8 @@ use serde::de::Error as _;
 use serde::{Deserialize, Deserializer};
 
 use crate::model::answer::{AnswerValue, Temperature};
-use crate::model::bench::{BoreStage, Contact, GaugeGiven, HousingLook, RingTurn};
+use crate::model::bench::GaugeGiven;
+use crate::model::bench_act::BenchAct;
 use crate::model::entry::{Decision, Order};
 use crate::model::mark::Mark;
 use crate::model::visit::Intake;
@@ -292,95 +293,16 @@ pub enum Request {
         gauge: GaugeGiven,
     },
     /// Where the bench stands.
+    LookAtBench {
+        /// The visit.
+        visit: String,
+    },
+    /// Something done at the bench.
     Bench {
         /// The visit.
         visit: String,
-    },
-    /// Confirms a gate of the bench.
-    BenchGate {
-        /// The visit.
-        visit: String,
-        /// The gate.
-        gate: String,
-    },
-    /// A look at the torn-down housing.
-    BenchLook {
-        /// The visit.
-        visit: String,
-        /// What was seen.
-        look: HousingLook,
-        /// Wall that has to be left as typed, mm; goes before the look's own.
-        #[serde(default)]
-        wall: Option<String>,
-    },
-    /// A bore that was read.
-    BenchBore {
-        /// The visit.
-        visit: String,
-        /// Before or after the work.
-        stage: BoreStage,
-        /// Text of a bore file.
-        file: String,
-    },
-    /// A pass that was cut.
-    BenchPass {
-        /// The visit.
-        visit: String,
-        /// Its number, from 1.
-        number: u32,
-        /// Where the cutter touched.
-        contact: Contact,
-        /// Diameter after it as typed, mm.
-        #[serde(default)]
-        diameter: Option<String>,
-    },
-    /// A fit to work out.
-    BenchFit {
-        /// The visit.
-        visit: String,
-        /// Values by name, as the command line takes them.
-        values: Vec<(String, String)>,
-    },
-    /// The ring turned by hand after assembly.
-    BenchRing {
-        /// The visit.
-        visit: String,
-        /// How it turns.
-        turns: RingTurn,
-    },
-    /// A note on fasteners and torques.
-    BenchNote {
-        /// The visit.
-        visit: String,
-        /// In the machinist's words.
-        text: String,
-    },
-    /// Makes a finished upload a photo of the bench's work.
-    BenchPhoto {
-        /// The visit.
-        visit: String,
-        /// What it shows: `bench-found`, `bench-finished`, `bench-ring` or `bench-pass-N`.
-        of: String,
-        /// The upload.
-        upload: String,
-    },
-    /// Draws marks over a photo of the bench's work, in place of those that were there.
-    BenchMark {
-        /// The visit.
-        visit: String,
-        /// What the photo shows.
-        of: String,
-        /// SHA-256 of the photo, hex.
-        photo: String,
-        /// The marks; none takes them away.
-        marks: Vec<Mark>,
-    },
-    /// Takes back the bench's latest entry.
-    BenchUndo {
-        /// The visit.
-        visit: String,
-        /// Hash of that entry.
-        entry: String,
+        /// What.
+        act: BenchAct,
     },
     /// The visit's ledger, oldest first.
     History {

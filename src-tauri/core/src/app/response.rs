@@ -50,8 +50,8 @@ pub enum Response {
     Note(Box<Note>),
     /// To `paper`.
     Paper(PaperFile),
-    /// To everything of the bench.
-    Bench(Box<BenchStand>),
+    /// To `look-at-bench` and `bench`.
+    Bench(Box<BenchShown>),
     /// To `calibration`.
     Calibration(Box<Calibration>),
     /// To `history`.
@@ -70,6 +70,18 @@ pub enum Response {
 /// Written as what it is: that it is shared inside is nobody else's business.
 fn shared<S: Serializer>(standing: &Arc<Standing>, to: S) -> Result<S::Ok, S::Error> {
     standing.as_ref().serialize(to)
+}
+
+/// The bench, and the visit it belongs to: what is done at the bench changes what the visit says of a receipt, of
+/// the repair and of its ledger.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct BenchShown {
+    /// Where the bench stands.
+    pub bench: BenchStand,
+    /// Where the visit stands.
+    #[serde(serialize_with = "shared")]
+    pub standing: Arc<Standing>,
 }
 
 /// What the first screen needs.

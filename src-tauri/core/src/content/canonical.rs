@@ -5,11 +5,13 @@
 use serde_json::Value;
 use sha2::{Digest, Sha256};
 
+use crate::model::hex;
+
 /// SHA-256 over the canonical JSON of a value, in hex.
 pub fn sha256(value: &Value) -> String {
     let mut text = String::new();
     write(value, &mut text);
-    Sha256::digest(text.as_bytes()).iter().map(|byte| format!("{byte:02x}")).collect()
+    hex::encode(&Sha256::digest(text.as_bytes()))
 }
 
 /// Keys sorted by their bytes, no white space, strings and numbers as `serde_json` writes them.

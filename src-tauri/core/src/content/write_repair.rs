@@ -2,6 +2,7 @@
 
 use crate::model::bench::{BenchStand, BoreStage, BoreStand, PassStand, WorkPhoto};
 use crate::model::bore::BoreSection;
+use crate::model::photo_of::WorkPlace;
 use crate::model::standing::Standing;
 use crate::model::workshop::Workshop;
 use crate::words::Words;
@@ -29,7 +30,7 @@ pub fn build_repair(
         photos: bench
             .photos
             .iter()
-            .flat_map(|(of, kept)| kept.iter().map(|kept| photo(of, kept, words)))
+            .flat_map(|(of, kept)| kept.iter().map(|kept| photo(*of, kept, words)))
             .collect(),
         cautions: ["rating", "maker", "measured", "torque"]
             .map(|id| words.text(&format!("repair-caution-{id}")))
@@ -106,6 +107,14 @@ fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
         };
         words.with(id, &[("by", ring.by.as_str().into()), ("at", words.time(ring.at).into())])
     });
+    let run_out = bench.run_out.iter().map(|read| {
+        let args = [
+            ("size", words.measured(read.run_out_mm).into()),
+            ("by", read.by.as_str().into()),
+            ("at", words.time(read.at).into()),
+        ];
+        words.with("repair-run-out", &args)
+    });
     let gates = bench.gate_sets.iter().flat_map(|set| &set.gates).filter_map(|gate| {
         let confirmed = gate.confirmed.as_ref()?;
         let args = [
@@ -120,7 +129,7 @@ fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
         ("plan", bench.plan_lines.clone()),
         ("passes", bench.passes.iter().map(|pass| pass_line(pass, words)).collect()),
         ("fit", bench.fit_lines.clone()),
-        ("ring", ring.collect()),
+        ("ring", ring.chain(run_out).collect()),
         ("notes", notes.collect()),
     ];
     let section = |(id, text): (&str, Vec<String>)| {
@@ -147,10 +156,10 @@ fn pass_line(pass: &PassStand, words: &Words) -> String {
     words.with(if pass.diameter_mm.is_some() { "repair-pass-measured" } else { "repair-pass" }, &args)
 }
 
-fn photo(of: &str, kept: &WorkPhoto, words: &Words) -> PhotoLine {
-    let caption = match of.strip_prefix("bench-pass-") {
-        Some(number) => words.with("repair-photo-pass", &[("pass", number.into())]),
-        None => words.text(&format!("repair-photo-{of}")),
+fn photo(of: WorkPlace, kept: &WorkPhoto, words: &Words) -> PhotoLine {
+    let caption = match of {
+        WorkPlace::Pass(number) => words.with("repair-photo-pass", &[("pass", number.to_string().into())]),
+        WorkPlace::Found | WorkPlace::Finished | WorkPlace::Ring => words.text(&format!("repair-photo-{of}")),
     };
     let alt = words.with("repair-photo-alt", &[("caption", caption.as_str().into())]);
     marked((&kept.sha256, &kept.marks), caption, alt, words)

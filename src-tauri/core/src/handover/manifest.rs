@@ -3,9 +3,9 @@
 use serde::{Deserialize, Serialize};
 
 use super::fault::HandoverFault;
+use crate::model::hex;
 use crate::model::limits;
 use crate::model::time::Moment;
-use crate::signing::hex;
 use crate::signing::key::PublicKey;
 
 /// Name of the manifest's entry.

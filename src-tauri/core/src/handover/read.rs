@@ -8,7 +8,7 @@ use sha2::{Digest, Sha256};
 use super::container::{self, CENTRAL_MARK, Entry, LOCAL_BYTES, LOCAL_MARK};
 use super::fault::HandoverFault;
 use super::manifest::{MANIFEST, MAX_MANIFEST, Manifest, Part, SIGNATURE};
-use crate::signing::hex;
+use crate::model::hex;
 use crate::signing::key::{PublicKey, SIGNATURE_BYTES};
 
 /// What a fault at the end of the file is said to be about.

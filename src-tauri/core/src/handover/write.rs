@@ -8,7 +8,7 @@ use sha2::{Digest, Sha256};
 use super::container::{self, Entry};
 use super::fault::HandoverFault;
 use super::manifest::{MANIFEST, Made, Manifest, Part, SIGNATURE};
-use crate::signing::hex;
+use crate::model::hex;
 use crate::signing::key::DeviceKey;
 
 /// Where the bytes of a part come from, by its name; asked once for measuring and once for writing.

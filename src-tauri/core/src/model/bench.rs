@@ -8,8 +8,8 @@ use serde::{Deserialize, Serialize};
 use super::bore::{BoreReadings, BoreShape, SkimPlan};
 use super::fit::{FitInput, FitResult};
 use super::gauge::{BearingMark, GaugeInput, GaugeResult, Instrument, Place};
-use super::limits::PASSES;
 use super::mark::Mark;
+use super::photo_of::WorkPlace;
 use super::standing::GateStand;
 use super::time::Moment;
 use super::typed::{LengthUnit, Typed};
@@ -63,11 +63,32 @@ pub enum BenchBody {
         /// How it turns.
         turns: RingTurn,
     },
+    /// The run-out of the shaft was read beside the bearing after assembly.
+    RunOutRead {
+        /// Total reading of a dial over one turn, mm.
+        run_out_mm: f64,
+    },
     /// Something about fasteners and torques was written down; all of them stand.
     Noted {
         /// In the machinist's words.
         text: String,
     },
+}
+
+impl BenchBody {
+    /// Whether the ring has turned freely after this, and nothing was cut or read since.
+    pub fn leaves_turned_free(&self, before: bool) -> bool {
+        match self {
+            Self::RingTurned { turns } => *turns == RingTurn::Free,
+            Self::BoreRead { .. } | Self::PassCut { .. } => false,
+            Self::Gauged { .. }
+            | Self::GateConfirmed { .. }
+            | Self::Looked { .. }
+            | Self::FitGiven { .. }
+            | Self::RunOutRead { .. }
+            | Self::Noted { .. } => before,
+        }
+    }
 }
 
 /// A look at the torn-down housing. None means not looked at, never "fine".
@@ -108,14 +129,6 @@ pub enum Contact {
     Partly,
     /// All round, at every depth.
     AllRound,
-}
-
-/// Whether a photo of the bench's work can be kept under this name: `bench-found`, `bench-finished`, `bench-ring`
-/// or `bench-pass-N`.
-pub fn is_photo_place(of: &str) -> bool {
-    let pass = of.strip_prefix("bench-pass-").and_then(|number| number.parse::<u32>().ok());
-    ["bench-found", "bench-finished", "bench-ring"].contains(&of)
-        || pass.is_some_and(|number| (1..=PASSES).contains(&number))
 }
 
 /// How the ring turns by hand after assembly.
@@ -195,10 +208,12 @@ pub struct BenchStand {
     pub fit_lines: Vec<String>,
     /// How the ring turned after assembly.
     pub ring: Option<RingStand>,
+    /// Run-out of the shaft after assembly.
+    pub run_out: Option<RunOutStand>,
     /// Notes on fasteners and torques, oldest first.
     pub notes: Vec<NoteStand>,
-    /// Photos by what they show (`bench-found`, `bench-pass-1` ...), oldest first.
-    pub photos: BTreeMap<String, Vec<WorkPhoto>>,
+    /// Photos by what they show, oldest first.
+    pub photos: BTreeMap<WorkPlace, Vec<WorkPhoto>>,
     /// What it comes to.
     pub verdict: BenchVerdict,
     /// The verdict as sentences, the first says it.
@@ -339,6 +354,19 @@ pub struct RingStand {
     /// How.
     pub turns: RingTurn,
     /// Who turned it.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// The run-out of the shaft beside the bearing. A figure to compare by: no limit is known that holds for every shaft,
+/// so nothing is judged by it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct RunOutStand {
+    /// Total reading of a dial over one turn, mm.
+    pub run_out_mm: f64,
+    /// Who read it.
     pub by: String,
     /// When.
     pub at: Moment,

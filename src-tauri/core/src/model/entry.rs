@@ -6,9 +6,10 @@
 use serde::{Deserialize, Serialize};
 
 use super::answer::{AnswerValue, Temperature};
-use super::bench::{BenchBody, is_photo_place};
+use super::bench::BenchBody;
 use super::mark::Mark;
 use super::outcome::Outcome;
+use super::photo_of::PhotoOf;
 use super::time::Moment;
 use super::visit::Intake;
 
@@ -94,19 +95,21 @@ pub enum EntryBody {
         /// Who answered.
         by: String,
     },
-    /// A photo of a step is on disk.
+    /// A photo is on disk.
     PhotoKept {
-        /// The step.
-        step: String,
+        /// What it shows.
+        #[serde(rename = "step")]
+        of: PhotoOf,
         /// The photo.
         photo: PhotoRef,
         /// Who took it.
         by: String,
     },
-    /// Marks were drawn over a photo of a step; of each photo the latest set counts, an empty one too.
+    /// Marks were drawn over a photo; of each photo the latest set counts, an empty one too.
     PhotoMarked {
-        /// The step.
-        step: String,
+        /// What the photo shows.
+        #[serde(rename = "step")]
+        of: PhotoOf,
         /// SHA-256 of the photo, hex.
         photo: String,
         /// The marks.
@@ -185,7 +188,7 @@ pub enum EntryBody {
 impl EntryBody {
     /// A photo of the bench's work, or marks over one.
     pub fn is_bench_photo(&self) -> bool {
-        matches!(self, Self::PhotoKept { step, .. } | Self::PhotoMarked { step, .. } if is_photo_place(step))
+        matches!(self, Self::PhotoKept { of, .. } | Self::PhotoMarked { of, .. } if of.work().is_some())
     }
 
     /// The photo this entry names, if it names one: what has to travel with the ledger.

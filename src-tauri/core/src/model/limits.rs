@@ -87,6 +87,8 @@ pub const LENGTH_MM: RangeInclusive<f64> = -1_000_000.0..=1_000_000.0;
 pub const DIAMETER_MM: RangeInclusive<f64> = 1.0..=1_000.0;
 /// Wall that has to be left, millimetres.
 pub const WALL_MM: RangeInclusive<f64> = 0.1..=100.0;
+/// The run-out of a shaft, millimetres: more is a slip of the dial's point.
+pub const RUN_OUT_MM: RangeInclusive<f64> = 0.0..=10.0;
 /// Angles of readings, degrees: ten turns either way.
 pub const ANGLE_DEG: RangeInclusive<f64> = -3_600.0..=3_600.0;
 /// A maker's figure for the movement that is allowed, millimetres; above zero.

@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod bench;
+pub mod bench_act;
 pub mod bore;
 pub mod calibration;
 pub mod case;
@@ -9,12 +10,14 @@ pub mod certainty;
 pub mod entry;
 pub mod fit;
 pub mod gauge;
+pub mod hex;
 pub mod ids;
 pub mod learned;
 pub mod limits;
 pub mod line;
 pub mod mark;
 pub mod outcome;
+pub mod photo_of;
 pub mod rating;
 pub mod standing;
 pub mod time;

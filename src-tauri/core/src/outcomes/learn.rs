@@ -54,7 +54,7 @@ fn sign(row: &SignRow, outcomes: &[&Outcome]) -> TaughtSign {
         leak: Beta::judged(row.leak, row.weight),
         links: row.links.iter().map(|link| Beta::judged(link.p, row.weight)).collect(),
     };
-    let settled = settle(&judged, &patterns);
+    let settled = maximise(&judged, &patterns);
     let links = row.links.iter().zip(settled.links).map(|(link, beta)| (link.cause.clone(), beta));
     TaughtSign { leak: settled.leak, links: links.collect() }
 }
@@ -73,7 +73,7 @@ const SETTLED: f64 = 1e-10;
 /// Where several causes were there, which of them brought the sign about is not seen; the credit is shared
 /// out by how strong each is thought to be, and again with the strengths that follow (expectation and
 /// maximisation; Dempster, Laird & Rubin, J. Royal Statistical Society B 39 (1977) 1, from memory).
-fn settle(judged: &Strengths, patterns: &Patterns) -> Strengths {
+fn maximise(judged: &Strengths, patterns: &Patterns) -> Strengths {
     let mut now = judged.clone();
     for _ in 0..ROUNDS {
         let next = round(judged, &now, patterns);

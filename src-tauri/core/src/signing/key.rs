@@ -4,7 +4,7 @@
 use ed25519_dalek::{Signature, Signer, SigningKey, VerifyingKey};
 
 use super::code;
-use super::hex;
+use crate::model::hex;
 
 /// Bytes of a signature.
 pub const SIGNATURE_BYTES: usize = 64;

@@ -4,8 +4,8 @@
 //! So each line carries a proof of the whole chain up to it: whoever holds a beginning of a chain, of whatever
 //! length, can prove it, and one look at the newest signature proves all before it.
 
-use super::hex;
 use super::key::{DeviceKey, PublicKey, SIGNATURE_BYTES};
+use crate::model::hex;
 
 /// Tells a line's signature from any other that the key makes: a manifest begins with a brace.
 const DOMAIN: &str = "steady line 1\n";

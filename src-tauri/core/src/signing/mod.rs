@@ -2,6 +2,5 @@
 //! that two people compare. No storage and no rule; what a missing proof means is decided above.
 
 pub mod code;
-pub mod hex;
 pub mod key;
 pub mod line;

@@ -6,7 +6,7 @@ use crate::model::case::Case;
 use crate::trade::Trade;
 use crate::trade::rows::{ReadingSign, SignRow, StepRow};
 
-use super::gauged;
+use super::gauge_evidence;
 use super::network::Network;
 use super::number::Number;
 
@@ -80,8 +80,8 @@ fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
     if let Some(reading) = row.reading {
         return reading_observation(reading, row, sign, case);
     }
-    if gauged::is_measured(row, case) {
-        return gauged::observe(row, sign, case);
+    if gauge_evidence::is_measured(row, case) {
+        return gauge_evidence::observe(row, sign, case);
     }
     let answers: Vec<&AnswerValue> =
         row.steps.iter().filter_map(|step| case.answer(step)).map(|answer| &answer.value).collect();
@@ -104,8 +104,8 @@ fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
 /// The steps whose answers made the observation of this sign: where two directions are one sign and only
 /// one of them was felt, that one alone.
 pub fn speakers<'r>(row: &'r SignRow, case: &Case) -> Vec<&'r str> {
-    if gauged::is_measured(row, case) {
-        return gauged::speakers(row, case);
+    if gauge_evidence::is_measured(row, case) {
+        return gauge_evidence::speakers(row, case);
     }
     let saying = |choices: &[&String]| -> Vec<&'r str> {
         let says = |step: &&String| {

@@ -3,12 +3,12 @@
 //! nothing.
 
 pub mod chance;
+pub mod decisions;
 pub mod draws;
 pub mod evidence;
 pub mod explain;
 pub mod foresee;
-pub mod gauged;
-pub mod judge;
+pub mod gauge_evidence;
 pub mod likelihood;
 pub mod network;
 pub mod next;

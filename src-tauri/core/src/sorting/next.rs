@@ -8,8 +8,8 @@ use crate::model::certainty::Turn;
 use crate::model::standing::NextCheck;
 use crate::trade::rows::StepRow;
 
+use super::decisions::Decision;
 use super::foresee::Foreseen;
-use super::judge::Decision;
 use super::network::Network;
 use super::posterior::Posterior;
 use super::sort::NORMAL;

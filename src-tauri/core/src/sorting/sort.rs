@@ -6,11 +6,11 @@ use crate::model::certainty::Interval;
 use crate::model::standing::{CauseGroup, CauseStand, Sorting};
 use crate::trade::Trade;
 
+use super::decisions;
 use super::draws::Draws;
 use super::evidence::{self, Observation};
 use super::explain::{self, Account};
 use super::foresee::foresee;
-use super::judge;
 use super::likelihood;
 use super::network::Network;
 use super::next::{self, OpenStep, Outlook};
@@ -36,7 +36,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
             foreseen: foresee(trade, &network, case, (&observed, &all), step.row),
         })
         .collect();
-    let decisions = judge::decisions(trade, &network);
+    let decisions = decisions::decisions(trade, &network);
     let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
     let suspicion = suspicion(&Network::as_judged(trade, case), &observed);
     Sorting {
@@ -47,7 +47,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
         next_check: next.ok(),
         surprise: surprise(trade, &network, &observed, &all, &left_out),
         turn: next::turn(&outlook, &network, &all),
-        judgements: judge::judgements(&decisions, &network, &all, suspicion),
+        judgements: decisions::judgements(&decisions, &network, &all, suspicion),
         outcomes: trade.learned.layouts.get(&case.layout).map_or(0, |taught| taught.outcomes),
     }
 }

@@ -15,6 +15,7 @@ use super::cards::{self, CardRow};
 use super::fault::StoreFault;
 use super::open::Store;
 use crate::model::entry::{Entry, EntryBody};
+use crate::model::hex;
 use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
@@ -65,18 +66,7 @@ pub fn next_entry(
 /// SHA-256, hex, over the entry's fields, a line each.
 fn hash(visit: &str, device: &str, seq: u64, at: Moment, prev: &str, body: &str) -> String {
     let bytes = format!("steady entry 1\n{visit}\n{device}\n{seq}\n{}\n{prev}\n{body}", at.0);
-    hex(&Sha256::digest(bytes.as_bytes()))
-}
-
-/// Lower-case hexadecimal.
-pub fn hex(bytes: &[u8]) -> String {
-    use std::fmt::Write;
-    let mut text = String::with_capacity(bytes.len() * 2);
-    for byte in bytes {
-        // Writing to a String cannot fail.
-        let _ = write!(text, "{byte:02x}");
-    }
-    text
+    hex::encode(&Sha256::digest(bytes.as_bytes()))
 }
 
 impl Store {

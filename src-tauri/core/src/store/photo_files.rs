@@ -8,9 +8,9 @@ use std::path::{Path, PathBuf};
 use sha2::{Digest, Sha256};
 
 use super::fault::StoreFault;
-use super::ledger::hex;
 use super::open::Store;
 use super::private;
+use crate::model::hex;
 
 /// Which of a photo's two files.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -53,7 +53,7 @@ impl Store {
     /// # Errors
     /// [`StoreFault::Full`] or what the file system says.
     pub fn keep_photo(&self, full: &[u8], thumb: &[u8]) -> Result<String, StoreFault> {
-        let sha256 = hex(&Sha256::digest(full));
+        let sha256 = hex::encode(&Sha256::digest(full));
         write_synced(&self.photo_path(&sha256, PhotoSize::Thumb), thumb)?;
         write_synced(&self.photo_path(&sha256, PhotoSize::Full), full)?;
         Ok(sha256)

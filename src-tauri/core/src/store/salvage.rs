@@ -9,10 +9,11 @@ use rusqlite::Connection;
 use sha2::{Digest, Sha256};
 
 use super::fault::StoreFault;
-use super::ledger::{self, hex};
+use super::ledger;
 use super::open::Store;
 use super::photo_files::PhotoSize;
 use super::{foreign_schema, migrations, workshop};
+use crate::model::hex;
 use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
@@ -163,7 +164,7 @@ impl Foreign {
             let fits = fs::metadata(&path).is_ok_and(|file| file.len() <= limits::PHOTO_BYTES);
             if fits { fs::read(path).ok() } else { None }
         };
-        let full = read(PhotoSize::Full).filter(|bytes| hex(&Sha256::digest(bytes)) == sha256)?;
+        let full = read(PhotoSize::Full).filter(|bytes| hex::encode(&Sha256::digest(bytes)) == sha256)?;
         Some([full, read(PhotoSize::Thumb)?])
     }
 }

@@ -3,6 +3,7 @@
 use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
+use crate::model::hex;
 use crate::model::learned::Learned;
 
 use super::check::{check_layout, check_trade};
@@ -170,5 +171,5 @@ fn version(files: &[(String, String)]) -> String {
     for (_, text) in files {
         hasher.update(text.as_bytes());
     }
-    hasher.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect()
+    format!("{:.12}", hex::encode(&hasher.finalize()))
 }

@@ -8,6 +8,8 @@ use serde::de::DeserializeOwned;
 use sha2::{Digest, Sha256};
 use toml::{Spanned, Table};
 
+use crate::model::hex;
+
 use super::check::{check_cause, check_layout, check_sign};
 use super::load::{Refused, Trade, line_at, located};
 use super::rows::{CauseRow, Layout, SignRow};
@@ -223,6 +225,6 @@ pub fn mark_version(trade: &mut Trade, files: &[(String, String)]) {
         hasher.update(text.as_bytes());
         hasher.update([0]);
     }
-    let mark: String = hasher.finalize().iter().take(3).map(|byte| format!("{byte:02x}")).collect();
-    trade.version = format!("{}+{mark}", trade.version);
+    let mark = hex::encode(&hasher.finalize());
+    trade.version = format!("{}+{mark:.6}", trade.version);
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::model::bench::{BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand, RingTurn};
+use crate::model::bench::{BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand, RunOutStand};
 use crate::model::bore::BoreReadings;
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::fit::FitInput;
@@ -41,6 +41,8 @@ pub struct BenchRecord {
     pub fit: Option<FitInput>,
     /// The ring.
     pub ring: Option<RingStand>,
+    /// The run-out of the shaft.
+    pub run_out: Option<RunOutStand>,
     /// The ring turned freely, and nothing was cut or read since: that takes it apart again.
     pub turned_free: bool,
     /// Something of the car was answered or gauged since.
@@ -69,15 +71,6 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
     bench
 }
 
-/// Whether the ring has turned freely after this, and nothing was cut or read since.
-pub fn turned_free(before: bool, body: &BenchBody) -> bool {
-    match body {
-        BenchBody::RingTurned { turns } => *turns == RingTurn::Free,
-        BenchBody::BoreRead { .. } | BenchBody::PassCut { .. } => false,
-        _ => before,
-    }
-}
-
 /// The gates before heavy parts come off: nothing of the bench is recorded before.
 pub const TEARDOWN: &str = "teardown";
 /// The gates before a cut.
@@ -91,7 +84,7 @@ impl BenchRecord {
 
     fn take(&mut self, body: &BenchBody, by: &str, at: Moment) {
         let by = by.to_owned();
-        self.turned_free = turned_free(self.turned_free, body);
+        self.turned_free = body.leaves_turned_free(self.turned_free);
         self.checked_again = match body {
             BenchBody::Gauged { .. } => self.checked_again || self.turned_free,
             BenchBody::RingTurned { .. } => false,
@@ -114,6 +107,9 @@ impl BenchRecord {
             BenchBody::FitGiven { fit } => self.fit = Some(*fit),
             BenchBody::RingTurned { turns } => {
                 self.ring = Some(RingStand { turns, by, at });
+            }
+            BenchBody::RunOutRead { run_out_mm } => {
+                self.run_out = Some(RunOutStand { run_out_mm, by, at });
             }
             BenchBody::Noted { text } => self.notes.push(NoteStand { text, by, at }),
         }

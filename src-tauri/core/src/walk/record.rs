@@ -7,11 +7,10 @@ use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::mark::{self, Mark};
 use crate::model::outcome::{OpinionStand, Outcome};
+use crate::model::photo_of::PhotoOf;
 use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
-
-use super::bench::turned_free;
 
 /// What a visit's entries add up to before any rule looks at it.
 #[derive(Debug, Clone, Default)]
@@ -32,10 +31,10 @@ pub struct Record {
     pub entered: Option<String>,
     /// Answers that stand, by step; more than one where devices disagree.
     pub answers: BTreeMap<String, Vec<StandingAnswer>>,
-    /// Photos kept, by step, oldest first.
-    pub photos: BTreeMap<String, Vec<(PhotoRef, Moment)>>,
-    /// Marks over photos, by step and the photo's SHA-256.
-    pub marks: BTreeMap<(String, String), Vec<Mark>>,
+    /// Photos kept, by what they show, oldest first.
+    pub photos: BTreeMap<PhotoOf, Vec<(PhotoRef, Moment)>>,
+    /// Marks over photos, by what a photo shows and its SHA-256.
+    pub marks: BTreeMap<(PhotoOf, String), Vec<Mark>>,
     /// SHA-256 of the earlier and the later photo that are shown side by side, by step.
     pub pairs: BTreeMap<String, (String, String)>,
     /// Reasons for no photo, by step.
@@ -119,7 +118,7 @@ impl Record {
         let beside = match &entry.body {
             EntryBody::Bench { bench, .. } => {
                 let before = self.turned_free;
-                self.turned_free = turned_free(before, bench);
+                self.turned_free = bench.leaves_turned_free(before);
                 before == self.turned_free && !matches!(bench, BenchBody::Gauged { .. })
             }
             body if body.is_bench_photo() => true,
@@ -139,12 +138,14 @@ impl Record {
             EntryBody::PartLeft { .. } => self.leave(),
             EntryBody::Answered { .. } if superseded => {}
             EntryBody::Answered { step, .. } => self.answer(step, entry),
-            EntryBody::PhotoKept { step, photo, .. } => {
-                self.photos.entry(step.clone()).or_default().push((photo.clone(), entry.at));
-                self.waivers.remove(step);
-                self.pairs.remove(step);
+            EntryBody::PhotoKept { of, photo, .. } => {
+                self.photos.entry(of.clone()).or_default().push((photo.clone(), entry.at));
+                if let PhotoOf::Step(step) = of {
+                    self.waivers.remove(step);
+                    self.pairs.remove(step);
+                }
             }
-            EntryBody::PhotoMarked { step, photo, marks, .. } => self.mark(step, photo, marks),
+            EntryBody::PhotoMarked { of, photo, marks, .. } => self.mark(of, photo, marks),
             EntryBody::PhotosPaired { step, before, after, .. } => {
                 self.pairs.remove(step);
                 self.pairs.extend(before.iter().map(|one| (step.clone(), (one.clone(), after.clone()))));
@@ -183,10 +184,15 @@ impl Record {
         self.confirmed.clear();
     }
 
+    /// What is drawn over a photo.
+    pub fn marks_over(&self, of: &PhotoOf, photo: &PhotoRef) -> Vec<Mark> {
+        self.marks.get(&(of.clone(), photo.sha256.clone())).cloned().unwrap_or_default()
+    }
+
     /// Marks that no screen could have drawn are left out, wherever they came from.
-    fn mark(&mut self, step: &str, photo: &str, marks: &[Mark]) {
+    fn mark(&mut self, of: &PhotoOf, photo: &str, marks: &[Mark]) {
         if mark::check(marks).is_ok() {
-            self.marks.insert((step.to_owned(), photo.to_owned()), marks.to_vec());
+            self.marks.insert((of.clone(), photo.to_owned()), marks.to_vec());
         }
     }
 

@@ -2,6 +2,7 @@
 
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody};
+use crate::model::photo_of::PhotoOf;
 use crate::model::standing::UndoOffer;
 
 use super::record::Record;
@@ -22,10 +23,9 @@ pub fn offer(entries: &[Entry], record: &Record, device: &str) -> Option<UndoOff
 
 fn offered(entry: &Entry) -> Option<UndoOffer> {
     let (what, step) = match &entry.body {
-        body if body.is_bench_photo() => return None,
         EntryBody::Answered { step, .. } => ("answered", Some(step)),
-        EntryBody::PhotoKept { step, .. } => ("photo-kept", Some(step)),
-        EntryBody::PhotoMarked { step, .. } => ("photo-marked", Some(step)),
+        EntryBody::PhotoKept { of: PhotoOf::Step(step), .. } => ("photo-kept", Some(step)),
+        EntryBody::PhotoMarked { of: PhotoOf::Step(step), .. } => ("photo-marked", Some(step)),
         EntryBody::PhotosPaired { step, .. } => ("photos-paired", Some(step)),
         EntryBody::PhotoWaived { step, .. } => ("photo-waived", Some(step)),
         EntryBody::GateConfirmed { .. } => ("gate-confirmed", None),
@@ -33,7 +33,9 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
         EntryBody::OpinionGiven { .. } => ("opinion-given", None),
         EntryBody::OutcomeConfirmed { .. } => ("outcome-confirmed", None),
         EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, .. } => ("gauged", Some(step)),
-        EntryBody::Bench { .. }
+        EntryBody::PhotoKept { of: PhotoOf::Work(_), .. }
+        | EntryBody::PhotoMarked { of: PhotoOf::Work(_), .. }
+        | EntryBody::Bench { .. }
         | EntryBody::Opened { .. }
         | EntryBody::Amended { .. }
         | EntryBody::PartLeft { .. }

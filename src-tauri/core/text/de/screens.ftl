@@ -344,6 +344,7 @@ ui-bench-notes = Schrauben und Drehmomente
 ui-bench-notes-about = Neue Schrauben und Muttern, mit dem Drehmoment des Herstellers. Schreiben Sie auf, was verwendet wurde und woher die Angabe stammt.
 ui-bench-note = Notiz
 ui-bench-passes = Geschnittene Durchgänge
+ui-bench-after-pass = Nach Durchgang { $pass }
 ui-bench-pass = Durchgang { $pass }: { $contact }
 ui-bench-diameter = Durchmesser nach Durchgang { $pass }, mm (darf leer bleiben)
 ui-bench-contact = Durchgang { $pass } ist geschnitten. Wo hat das Werkzeug gegriffen?

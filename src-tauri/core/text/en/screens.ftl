@@ -344,6 +344,7 @@ ui-bench-notes = Fasteners and torques
 ui-bench-notes-about = New fasteners, at the maker’s torque. Write down what was used and where the figure is from.
 ui-bench-note = Note
 ui-bench-passes = Passes cut
+ui-bench-after-pass = After pass { $pass }
 ui-bench-pass = Pass { $pass }: { $contact }
 ui-bench-diameter = Diameter after pass { $pass }, mm (may stay empty)
 ui-bench-contact = Pass { $pass } is cut. Where did the cutter touch?

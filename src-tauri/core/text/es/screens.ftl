@@ -344,6 +344,7 @@ ui-bench-notes = Tornillería y pares de apriete
 ui-bench-notes-about = Tornillería nueva, al par del fabricante. Escriba qué se usó y de dónde viene el valor.
 ui-bench-note = Nota
 ui-bench-passes = Pasadas dadas
+ui-bench-after-pass = Tras la pasada { $pass }
 ui-bench-pass = Pasada { $pass }: { $contact }
 ui-bench-diameter = Diámetro tras la pasada { $pass }, mm (puede quedar vacío)
 ui-bench-contact = La pasada { $pass } está dada. ¿Dónde tocó la cuchilla?

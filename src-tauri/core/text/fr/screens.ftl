@@ -344,6 +344,7 @@ ui-bench-notes = Visserie et couples
 ui-bench-notes-about = Visserie neuve, au couple du constructeur. Écrivez ce qui a servi et d’où vient la valeur.
 ui-bench-note = Note
 ui-bench-passes = Passes faites
+ui-bench-after-pass = Après la passe { $pass }
 ui-bench-pass = Passe { $pass } : { $contact }
 ui-bench-diameter = Diamètre après la passe { $pass }, mm (peut rester vide)
 ui-bench-contact = La passe { $pass } est faite. Où l’outil a-t-il touché ?

@@ -1,8 +1,7 @@
 //! The bench's rows of a case file, driven through the same requests as the bench screen, and what a report
 //! says of the bench. Gates are confirmed by rows of the case alone: a row behind a closed gate is refused.
 
-use std::collections::BTreeMap;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use serde::Deserialize;
 use serde_json::{Value, json};
@@ -13,97 +12,56 @@ use crate::app::fault::{Fault, Refusal};
 use crate::app::request::Request;
 use crate::app::response::Response;
 use crate::app::steady::shown;
-use crate::model::bench::{BenchStand, BoreStage, BoreStand, Contact, GaugeLines, HousingLook, RingTurn};
+use crate::model::bench::{BenchStand, BoreStand, GaugeLines};
+use crate::model::bench_act::BenchAct;
+use crate::model::photo_of::WorkPlace;
 use crate::model::standing::Standing;
 use crate::words::Words;
 
 use super::{Stage, refused};
 
-/// A row of the list `bench`; the first name of each says what it records.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(untagged)]
-pub(super) enum Row {
-    Gates(Gates),
-    Gate(Gate),
-    Look(Look),
-    Bore(Bore),
-    Pass(Pass),
-    Fit(Fit),
-    Ring(Ring),
-    Note(Note),
+/// A row of the list `bench`: what a screen could do there, and the photos taken of it.
+#[derive(Debug)]
+pub(super) struct Row {
+    does: Does,
+    photos: Vec<PathBuf>,
 }
 
-/// Every gate of a set.
-#[derive(Debug, Clone, Deserialize)]
+#[derive(Debug, Deserialize)]
+#[serde(untagged)]
+enum Does {
+    /// Every gate of a set.
+    Gates(Gates),
+    /// One act; a bore's `file` is a path from the case's folder.
+    Act(BenchAct),
+}
+
+#[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Gates {
+struct Gates {
     gates: String,
 }
 
-/// One gate.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Gate {
-    gate: String,
-}
-
-/// A look at the torn-down housing.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Look {
-    look: HousingLook,
-}
-
-/// A bore file, by its path from the case's folder.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Bore {
-    bore: BoreStage,
-    file: PathBuf,
-    #[serde(default)]
-    photos: Vec<PathBuf>,
-}
-
-/// A pass that was cut.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Pass {
-    pass: u32,
-    contact: Contact,
-    #[serde(default)]
-    diameter: Option<String>,
-    #[serde(default)]
-    photos: Vec<PathBuf>,
-}
-
-/// A fit, by the names of `steady fit`.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Fit {
-    fit: BTreeMap<String, String>,
-}
-
-/// The ring turned by hand.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Ring {
-    ring: RingTurn,
-    #[serde(default)]
-    photos: Vec<PathBuf>,
-}
-
-/// A note on fasteners and torques.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct Note {
-    note: String,
+impl Row {
+    /// Photos stand only where the act has a place for them; what names an upload or an entry is a screen's alone.
+    fn read(given: &Value) -> Option<Self> {
+        let mut given = given.clone();
+        let photos = given.as_object_mut()?.remove("photos");
+        let photos: Vec<PathBuf> = Vec::deserialize(photos.unwrap_or_else(|| json!([]))).ok()?;
+        let does = Does::deserialize(given).ok()?;
+        let of_a_case = match &does {
+            Does::Gates(_) => photos.is_empty(),
+            Does::Act(BenchAct::Photo { .. } | BenchAct::Mark { .. } | BenchAct::Undo { .. }) => false,
+            Does::Act(act) => photos.is_empty() || act.photo_place().is_some(),
+        };
+        of_a_case.then_some(Self { does, photos })
+    }
 }
 
 /// The rows of a case, all of them read before the first is recorded.
 pub(super) fn rows(given: &[Value]) -> Result<Vec<Row>, Failure> {
     let read = |(number, value): (u32, &Value)| {
-        let unreadable = |_| at_row(refused(Refusal::BenchRowUnreadable), number);
-        Row::deserialize(value).map_err(unreadable)
+        Row::read(value).ok_or_else(|| at_row(refused(Refusal::BenchRowUnreadable), number))
     };
     (1..).zip(given).map(read).collect()
 }
@@ -116,60 +74,41 @@ pub(super) fn at_row(failure: Failure, number: u32) -> Failure {
 }
 
 impl Stage<'_> {
-    /// Records a row.
-    pub(super) fn bench(&self, visit: &str, row: &Row) -> Result<(), Failure> {
-        let id = visit.to_owned();
-        match row.clone() {
-            Row::Gates(Gates { gates }) => self.bench_gates(visit, &gates),
-            Row::Gate(Gate { gate }) => self.record(Request::BenchGate { visit: id, gate }),
-            Row::Look(Look { look }) => self.record(Request::BenchLook { visit: id, look, wall: None }),
-            Row::Bore(Bore { bore, file, photos }) => {
-                let file = self.bore_text(&file)?;
-                self.record(Request::BenchBore { visit: id, stage: bore, file })?;
-                self.bench_photos(
-                    visit,
-                    if bore == BoreStage::Found { "bench-found" } else { "bench-finished" },
-                    &photos,
-                )
+    /// Does what a row says.
+    pub(super) fn bench(&self, visit: &str, row: Row) -> Result<(), Failure> {
+        let act = match row.does {
+            Does::Gates(Gates { gates }) => return self.bench_gates(visit, &gates),
+            Does::Act(BenchAct::Bore { stage, file }) => {
+                BenchAct::Bore { stage, file: self.bore_text(Path::new(&file))? }
             }
-            Row::Pass(Pass { pass, contact, diameter, photos }) => {
-                self.record(Request::BenchPass { visit: id, number: pass, contact, diameter })?;
-                self.bench_photos(visit, &format!("bench-pass-{pass}"), &photos)
-            }
-            Row::Fit(Fit { fit }) => {
-                self.record(Request::BenchFit { visit: id, values: fit.into_iter().collect() })
-            }
-            Row::Ring(Ring { ring, photos }) => {
-                self.record(Request::BenchRing { visit: id, turns: ring })?;
-                self.bench_photos(visit, "bench-ring", &photos)
-            }
-            Row::Note(Note { note }) => self.record(Request::BenchNote { visit: id, text: note }),
-        }
+            Does::Act(act) => act,
+        };
+        let place = act.photo_place();
+        self.act_at_bench(visit, act)?;
+        place.map_or(Ok(()), |of| self.bench_photos(visit, of, &row.photos))
     }
 
     /// Where the bench stands.
     pub(super) fn bench_stand(&self, visit: &str) -> Result<BenchStand, Failure> {
-        match self.steady.handle(Request::Bench { visit: visit.to_owned() })? {
-            Response::Bench(stand) => Ok(*stand),
+        match self.steady.handle(Request::LookAtBench { visit: visit.to_owned() })? {
+            Response::Bench(shown) => Ok(shown.bench),
             _ => Err(shown(&Fault::Internal("no bench in reply".to_owned()), "en")),
         }
     }
 
-    fn record(&self, request: Request) -> Result<(), Failure> {
+    fn act_at_bench(&self, visit: &str, act: BenchAct) -> Result<(), Failure> {
+        let request = Request::Bench { visit: visit.to_owned(), act };
         self.act(|inner| inner.handle(request, Some(self.by))).map(|_| ())
     }
 
     fn bench_gates(&self, visit: &str, set: &str) -> Result<(), Failure> {
         let sets = self.bench_stand(visit)?.gate_sets;
-        let gates =
-            sets.into_iter().find(|stand| stand.id == set).ok_or_else(|| refused(Refusal::UnknownGate))?;
-        gates
-            .gates
-            .into_iter()
-            .try_for_each(|gate| self.record(Request::BenchGate { visit: visit.to_owned(), gate: gate.id }))
+        let known = sets.into_iter().find(|stand| stand.id == set);
+        let gates = known.ok_or_else(|| refused(Refusal::UnknownGate))?.gates;
+        gates.into_iter().try_for_each(|gate| self.act_at_bench(visit, BenchAct::Gate { gate: gate.id }))
     }
 
-    fn bench_photos(&self, visit: &str, of: &str, photos: &[PathBuf]) -> Result<(), Failure> {
+    fn bench_photos(&self, visit: &str, of: WorkPlace, photos: &[PathBuf]) -> Result<(), Failure> {
         for photo in photos {
             let bytes = self.photo_bytes(photo)?;
             self.act(|inner| bench::keep_photo(inner, visit, Some(self.by), of, &bytes))?;

@@ -1,10 +1,10 @@
 //! The fit of a bearing in its seat: from sizes and materials to interference, pressure, stress, what is
-//! left of the bearing's clearance, and how it goes together. [`judge`](judge::judge) is the way in.
+//! left of the bearing's clearance, and how it goes together. [`calculate`](calculate::calculate) is the way in.
 
 pub mod assembly;
+pub mod calculate;
 pub mod clearance;
 pub mod fault;
-pub mod judge;
 pub mod lame;
 pub mod read;
 pub mod sizes;

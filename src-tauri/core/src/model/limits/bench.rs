@@ -25,6 +25,7 @@ pub(super) fn check(body: &BenchBody) -> Checked {
         }
         BenchBody::FitGiven { fit: input } => fit(input),
         BenchBody::RingTurned { turns: _ } => Ok(()),
+        BenchBody::RunOutRead { run_out_mm } => number("run_out_mm", *run_out_mm, &super::RUN_OUT_MM),
         BenchBody::Noted { text: note } => text("text", note, super::NOTE),
     }
 }

@@ -43,13 +43,13 @@ pub fn check(body: &EntryBody) -> Checked {
             supersedes.iter().try_for_each(|answer| hash("supersedes", answer))?;
             name(by)
         }
-        EntryBody::PhotoKept { step, photo: kept, by } => {
-            id("step", step)?;
+        EntryBody::PhotoKept { of, photo: kept, by } => {
+            of.step().map_or(Ok(()), |step| id("step", step))?;
             photo(kept)?;
             name(by)
         }
-        EntryBody::PhotoMarked { step, photo, marks, by } => {
-            id("step", step)?;
+        EntryBody::PhotoMarked { of, photo, marks, by } => {
+            of.step().map_or(Ok(()), |step| id("step", step))?;
             hash("photo", photo)?;
             ensure("marks", mark::check(marks).is_ok())?;
             name(by)

@@ -1,7 +1,7 @@
 //! Gauges at the play steps: what they say, and the answer that counts with them. A gauge never clears what a
 //! hand felt; see `measure::gauge::meaning`.
 
-use crate::measure::gauge::judge::judge;
+use crate::measure::gauge::evaluate::evaluate;
 use crate::measure::gauge::meaning::counts;
 use crate::model::answer::AnswerValue;
 use crate::model::bench::{GaugeGiven, GaugeStand};
@@ -30,7 +30,7 @@ pub(super) fn stands(bench: &BenchRecord, tables: &BenchTables) -> Vec<GaugeStan
     let stand = |(step, recorded): (&String, &crate::walk::bench::Recorded<GaugeInput>)| {
         Some(GaugeStand {
             step: step.clone(),
-            result: judge(&recorded.what, tables).ok()?,
+            result: evaluate(&recorded.what, tables).ok()?,
             by: recorded.by.clone(),
             at: recorded.at,
         })
@@ -40,7 +40,7 @@ pub(super) fn stands(bench: &BenchRecord, tables: &BenchTables) -> Vec<GaugeStan
 
 /// Lets the gauges settle what hands left unsure, and raise what they missed. Where a gauge made the answer, or
 /// hands were unsure too, its likelihood goes along; see `sorting::gauged` for what it weighs.
-pub(super) fn settle(case: &mut Case, gauges: &[GaugeStand]) {
+pub(super) fn count_in(case: &mut Case, gauges: &[GaugeStand]) {
     for gauge in gauges {
         let hand = case.answer(&gauge.step).and_then(|given| given.value.choices().first().copied());
         let hand = hand.unwrap_or(answer::NOT_DONE).to_owned();
@@ -82,6 +82,6 @@ pub(super) fn input(
         bearing,
         earlier: Vec::new(),
     };
-    judge(&input, tables)?;
+    evaluate(&input, tables)?;
     Ok(input)
 }

@@ -15,7 +15,7 @@ use crate::trade::bench::BenchTables;
 ///
 /// # Errors
 /// What keeps them from being judged; nothing is dropped silently.
-pub fn judge(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult, GaugeFault> {
+pub fn evaluate(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult, GaugeFault> {
     let found = read::read(input, tables)?;
     let at = found.at;
     let settings = &tables.settings;

@@ -1,5 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
-import { blank, dropDraft, dropForm, keepDraft, keepForm, readDraft, readForm } from './draft.ts';
+import { dropDraft, dropDraftsOf, keepDraft, readForm } from './drafts.ts';
+import { blank, intakeDraft, readIntake } from './intake.ts';
 
 beforeEach(() => {
   localStorage.clear();
@@ -9,27 +10,33 @@ it('gives back a draft as it was kept, each visit its own', () => {
   const draft = blank();
   draft.vehicle.layout = 'rubber-centre';
   draft.owner.name = 'An Owner';
-  keepDraft(null, draft);
-  expect(readDraft(null)).toEqual(draft);
-  expect(readDraft('another')).toBeNull();
+  keepDraft(intakeDraft(null), draft);
+  expect(readIntake(null)).toEqual(draft);
+  expect(readIntake('another')).toBeNull();
 });
 
 it('is gone once dropped', () => {
   keepDraft('one', blank());
   dropDraft('one');
-  expect(readDraft('one')).toBeNull();
+  expect(readIntake('one')).toBeNull();
+});
+
+it('drops everything of a visit and nothing of another', () => {
+  for (const name of ['one', 'bench.note.one', 'two']) keepDraft(name, 'half a note');
+  dropDraftsOf('one');
+  expect(Object.keys(localStorage)).toEqual(['steady.draft.two']);
 });
 
 it('fills in what an older draft did not know', () => {
   localStorage.setItem('steady.draft.new', '{"vehicle":{"plate":"TR 4417"}}');
-  const draft = readDraft(null);
+  const draft = readIntake(null);
   expect(draft?.vehicle.plate).toBe('TR 4417');
   expect(draft?.owner).toEqual({ name: '', contact: '' });
 });
 
 it.each(['', '{', '7', '"text"', 'null', '[]'])('is none where the store holds %s', (kept) => {
   localStorage.setItem('steady.draft.new', kept);
-  expect(readDraft(null)).toBeNull();
+  expect(readIntake(null)).toBeNull();
 });
 
 const KNOWN = { name: 'Core', unit: null as string | null, hours: [{ tier: 'a', from: '' }] };
@@ -37,10 +44,10 @@ const KNOWN = { name: 'Core', unit: null as string | null, hours: [{ tier: 'a', 
 it('gives back what was written into a form until it is dropped', () => {
   expect(readForm('workshop', KNOWN)).toBeNull();
   const written = { name: 'Typed', unit: 'mm', hours: [{ tier: 'a', from: '2,5' }] };
-  keepForm('workshop', written);
+  keepDraft('workshop', written);
   expect(readForm('workshop', KNOWN)).toEqual(written);
   expect(readForm('other', KNOWN)).toBeNull();
-  dropForm('workshop');
+  dropDraft('workshop');
   expect(readForm('workshop', KNOWN)).toBeNull();
 });
 
@@ -53,6 +60,6 @@ it.each([
   ['[]', null],
   ['{', null],
 ])('takes from a kept form %s what still fits it', (kept, expected) => {
-  localStorage.setItem('steady.form.workshop', kept);
+  localStorage.setItem('steady.draft.workshop', kept);
   expect(readForm('workshop', KNOWN)).toEqual(expected);
 });

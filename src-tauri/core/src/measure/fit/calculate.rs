@@ -19,7 +19,7 @@ use crate::trade::bench::rows::{Family, Material};
 ///
 /// # Errors
 /// What keeps it from being worked out.
-pub fn judge(input: &FitInput, tables: &BenchTables) -> Result<FitResult, FitFault> {
+pub fn calculate(input: &FitInput, tables: &BenchTables) -> Result<FitResult, FitFault> {
     let checked = read(input, tables)?;
     let fits = fits(&checked, tables);
     let shown = temperatures(checked.temperature);

@@ -1,0 +1,55 @@
+// What is being written, kept on this device on every keystroke until the core has it, so that a killed app loses
+// nothing. The one store of it: each form by its name.
+
+const STORE = 'steady.draft.';
+
+/** What was kept under a name, if it is still there and can be read. */
+export function readDraft<T>(name: string): T | null {
+  try {
+    return JSON.parse(localStorage.getItem(STORE + name) ?? 'null') as T | null;
+  } catch {
+    return null;
+  }
+}
+
+/** Keeps what is written. A full or refused store is no reason to stop the person writing. */
+export function keepDraft(name: string, written: unknown): void {
+  try {
+    localStorage.setItem(STORE + name, JSON.stringify(written));
+  } catch {
+    return;
+  }
+}
+
+/** Drops what was kept. */
+export function dropDraft(name: string): void {
+  localStorage.removeItem(STORE + name);
+}
+
+/** Drops everything that was kept of a visit. */
+export function dropDraftsOf(visit: string): void {
+  for (const name of Object.keys(localStorage)) {
+    if (name.startsWith(STORE) && name.includes(visit)) localStorage.removeItem(name);
+  }
+}
+
+/** What was written into a form and not saved: the fields that are still the kind they are in `known`. */
+export function readForm<Form extends object>(name: string, known: Form): Form | null {
+  const kept = readDraft<unknown>(name);
+  if (typeof kept !== 'object' || kept === null || Array.isArray(kept)) return null;
+  const same = Object.entries(kept).filter(
+    ([field, value]) => field in known && fits(known[field as keyof Form], value),
+  );
+  return same.length === 0 ? null : { ...known, ...Object.fromEntries(same) };
+}
+
+/** Whether a kept value is of the kind a field holds; rows of a list one by one. */
+function fits(known: unknown, kept: unknown): boolean {
+  if (Array.isArray(known)) {
+    return Array.isArray(kept) && kept.length === known.length && known.every((row, at) => fits(row, kept[at]));
+  }
+  if (known === null) return typeof kept !== 'object' || kept === null;
+  if (typeof known !== 'object') return typeof kept === typeof known;
+  if (typeof kept !== 'object' || kept === null) return false;
+  return Object.entries(known).every(([field, value]) => fits(value, (kept as Record<string, unknown>)[field]));
+}

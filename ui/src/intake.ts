@@ -1,0 +1,44 @@
+// An intake that is being written down: blank, or as it was left half filled in.
+
+import { readDraft } from './drafts.ts';
+import type { Intake } from './types/Intake.ts';
+
+/** An intake in which nothing is filled in. */
+export function blank(): Intake {
+  return {
+    vehicle: {
+      layout: '',
+      label: '',
+      plate: '',
+      vin: '',
+      seat: null,
+      cylinders: null,
+      gearbox: null,
+      idle_rpm: null,
+      odometer: null,
+      maker_play_mm: null,
+    },
+    complaint: '',
+    complaint_sounds: [],
+    when: '',
+    owner: { name: '', contact: '' },
+  };
+}
+
+/** What the draft of a visit's intake is kept under; none is the visit yet to be opened. */
+export function intakeDraft(visit: string | null): string {
+  return visit ?? 'new';
+}
+
+/** The draft of a visit's intake, if one was left; what an older one did not know is blank. */
+export function readIntake(visit: string | null): Intake | null {
+  const kept = readDraft<Partial<Intake> | null>(intakeDraft(visit));
+  if (typeof kept !== 'object' || kept === null || !('vehicle' in kept)) return null;
+  const empty = blank();
+  return {
+    ...empty,
+    ...kept,
+    vehicle: { ...empty.vehicle, ...kept.vehicle },
+    owner: { ...empty.owner, ...kept.owner },
+  };
+}
