@@ -14,7 +14,7 @@ use steady_core::app::failure::Failure;
 use steady_core::model::bore::{BoreNote, SkimAsk};
 use steady_core::words::Words;
 
-use crate::args::bore::{Bore, Skim};
+use crate::args::{File, Skim};
 use crate::{fault, say};
 
 /// 100,000 readings are a few megabytes; a larger file is some other file.
@@ -23,7 +23,7 @@ const LARGEST_FILE: u64 = steady_core::model::limits::BORE_FILE_BYTES;
 const LOCALE: &str = "en";
 
 /// Runs `bore`.
-pub fn measure(how: &Bore) -> Result<(), Failure> {
+pub fn measure(how: &File) -> Result<(), Failure> {
     let words = words()?;
     let shape = shape_of(&read(&how.file)?, words)?;
     let notes = sentences(&shape.notes, words);

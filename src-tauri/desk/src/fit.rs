@@ -3,7 +3,7 @@
 use steady_core::app::failure::Failure;
 use steady_core::app::fit::fit_of_values;
 
-use crate::args::measure::Fit;
+use crate::args::fit::Fit;
 use crate::{fault, say};
 
 /// Language of the sentences.
@@ -11,7 +11,7 @@ const LOCALE: &str = "en";
 
 /// Runs the command.
 pub fn run(how: &Fit) -> Result<(), Failure> {
-    let fitted = fit_of_values(&how.values, LOCALE)?;
+    let fitted = fit_of_values(&how.values.0, LOCALE)?;
     if how.json {
         say::line(&serde_json::to_string(&fitted.result).map_err(|_| fault::internal())?);
     } else {

@@ -6,7 +6,7 @@ use std::path::Path;
 use steady_core::app::failure::Failure;
 use steady_core::app::gauge::gauge;
 
-use crate::args::measure::Gauge;
+use crate::args::File;
 use crate::{fault, say};
 
 /// A file of readings is a few hundred bytes; a larger one is some other file.
@@ -15,7 +15,7 @@ const LARGEST_FILE: u64 = steady_core::model::limits::SMALL_FILE_BYTES;
 const LOCALE: &str = "en";
 
 /// Runs the command.
-pub fn run(how: &Gauge) -> Result<(), Failure> {
+pub fn run(how: &File) -> Result<(), Failure> {
     let judged = gauge(&read(&how.file)?, LOCALE)?;
     if how.json {
         say::line(&serde_json::to_string(&judged.result).map_err(|_| fault::internal())?);

@@ -10,16 +10,22 @@ use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
 use steady_core::app::handover::{Exported, Imported, Salvaged, Verified, Wanted, verify};
 
-use crate::args::handover::{Handover, Task};
+use crate::args::handover::{Export, How, Task};
 use crate::{fault, house, say};
 
 /// Runs the command.
-pub fn run(how: &Handover) -> Result<(), Failure> {
-    let said = match &how.task {
-        Task::Verify { file } => verified(&verify(&mut opened(file)?)?),
-        task => changed(&house::open(&house::data_dir(how.data.as_deref())?)?, task)?,
+pub fn run(task: &Task) -> Result<(), Failure> {
+    let open = |how: &How| house::open(&house::data_dir(how.data.as_deref())?);
+    let (said, json) = match task {
+        Task::Verify { file, json } => (verified(&verify(&mut opened(file)?)?), *json),
+        Task::Export(wanted) => (exported(&open(&wanted.how)?, wanted)?, wanted.how.json),
+        Task::Import { file, how } => (imported(&open(how)?.import(&mut opened(file)?)?), how.json),
+        Task::Erase { visit, word, how } => (erased(&open(how)?, visit, word)?, how.json),
+        Task::Backup { folder, how } => (backed_up(&open(how)?, folder)?, how.json),
+        Task::Restore { folder, how } => (salvaged(&open(how)?.restore(folder)?), how.json),
+        Task::Salvage { file, how } => (salvaged(&open(how)?.salvage(file)?), how.json),
     };
-    say::line(&if how.json { said.value.to_string() } else { said.lines.join("\n") });
+    say::line(&if json { said.value.to_string() } else { said.lines.join("\n") });
     Ok(())
 }
 
@@ -29,29 +35,23 @@ struct Said {
     lines: Vec<String>,
 }
 
-fn changed(steady: &Steady, task: &Task) -> Result<Said, Failure> {
-    match task {
-        Task::Export { visits, out, papers } => {
-            let how = papers.clone().unwrap_or_default();
-            let (locale, sheet) = (how.lang.as_deref(), how.paper);
-            let made = exported(steady, Wanted { visits, papers: papers.is_some(), locale, sheet }, out)?;
-            Ok(export_said(&made, out))
-        }
-        Task::Import { file } => Ok(imported(&steady.import(&mut opened(file)?)?)),
-        Task::Erase { visit, word } => {
-            steady.erase(visit, word)?;
-            Ok(Said { value: json!({ "erased": visit }), lines: vec!["Erased for good.".to_owned()] })
-        }
-        Task::Backup { folder } => {
-            let made = steady.backup(folder)?;
-            Ok(Said {
-                value: json!({ "visits": made.visits, "photo_files": made.photos }),
-                lines: vec![format!("Backed up: {}, {} photo files.", visits(made.visits), made.photos)],
-            })
-        }
-        Task::Restore { folder } => Ok(salvaged(&steady.restore(folder)?)),
-        Task::Salvage { file } | Task::Verify { file } => Ok(salvaged(&steady.salvage(file)?)),
-    }
+fn erased(steady: &Steady, visit: &str, word: &str) -> Result<Said, Failure> {
+    steady.erase(visit, word)?;
+    Ok(Said { value: json!({ "erased": visit }), lines: vec!["Erased for good.".to_owned()] })
+}
+
+fn backed_up(steady: &Steady, folder: &Path) -> Result<Said, Failure> {
+    let made = steady.backup(folder)?;
+    Ok(Said {
+        value: json!({ "visits": made.visits, "photo_files": made.photos }),
+        lines: vec![format!("Backed up: {}, {} photo files.", visits(made.visits), made.photos)],
+    })
+}
+
+fn exported(steady: &Steady, export: &Export) -> Result<Said, Failure> {
+    let Export { visits, papers, lang, sheet, out, .. } = export;
+    let wanted = Wanted { visits, papers: *papers, locale: lang.as_deref(), sheet: *sheet };
+    Ok(export_said(&write(steady, wanted, out)?, out))
 }
 
 fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
@@ -66,7 +66,7 @@ fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
 }
 
 /// Under a passing name first, so that a file of this name is always a whole one.
-fn exported(steady: &Steady, wanted: Wanted<'_>, out: &Path) -> Result<Exported, Failure> {
+fn write(steady: &Steady, wanted: Wanted<'_>, out: &Path) -> Result<Exported, Failure> {
     let part = PathBuf::from(format!("{}.part", out.display()));
     let file = File::create(&part).map_err(|error| unwritten(&error))?;
     let mut sink = BufWriter::with_capacity(1 << 20, file);

@@ -10,6 +10,7 @@ mod fit;
 mod gauge;
 mod handover;
 mod house;
+mod manual;
 mod outcome;
 mod replay;
 mod say;
@@ -19,7 +20,7 @@ mod workshop;
 
 use std::process::ExitCode;
 
-use args::Command;
+use args::{Asked, Command};
 use steady_core::app::failure::Failure;
 
 /// Status of everything refused: bad arguments, bad input, a folder that cannot be used.
@@ -27,7 +28,7 @@ const REFUSED: u8 = 2;
 
 fn main() -> ExitCode {
     fault::keep_panics_short();
-    match args::read(lexopt::Parser::from_env()).and_then(run) {
+    match args::read(std::env::args_os()).and_then(answer) {
         Ok(()) => ExitCode::SUCCESS,
         Err(failure) => {
             say::failure(&failure);
@@ -36,25 +37,32 @@ fn main() -> ExitCode {
     }
 }
 
+fn answer(asked: Asked) -> Result<(), Failure> {
+    match asked {
+        Asked::Run(command) => run(command),
+        Asked::Say(text) => {
+            say::line(text.trim_end());
+            Ok(())
+        }
+    }
+}
+
 fn run(command: Command) -> Result<(), Failure> {
     match command {
-        Command::Help => {
-            say::line(args::HELP);
-            Ok(())
-        }
-        Command::Version => {
-            say::line(concat!("steady ", env!("CARGO_PKG_VERSION")));
-            Ok(())
-        }
         Command::Serve(how) => serve::run(&how),
         Command::Replay(how) => replay::run(&how),
         Command::Bore(how) => bore::measure(&how),
         Command::Skim(how) => bore::plan(&how),
         Command::Gauge(how) => gauge::run(&how),
         Command::Fit(how) => fit::run(&how),
-        Command::Handover(how) => handover::run(&how),
+        Command::Handover(task) => handover::run(&task),
         Command::Outcome(how) => outcome::run(&how),
         Command::Sorted(how) => sorted::run(&how),
         Command::Workshop(how) => workshop::run(&how),
+        Command::Completions { shell } => {
+            manual::completions(shell);
+            Ok(())
+        }
+        Command::Manual { folder } => manual::pages(&folder),
     }
 }

@@ -93,7 +93,7 @@ fn write_papers(
     out: &Path,
 ) -> Result<Vec<PathBuf>, Failure> {
     fs::create_dir_all(out).map_err(|error| unwritten(&error))?;
-    let (locale, sheet) = (how.lang.as_deref().unwrap_or(LOCALE), how.paper.unwrap_or_default());
+    let (locale, sheet) = (how.lang.as_deref().unwrap_or(LOCALE), how.sheet.unwrap_or_default());
     let papers = PAPERS.into_iter().chain(replayed.benched.then_some(REPAIR));
     let written = papers.map(|(paper, name)| {
         let path = out.join(name);

@@ -9,7 +9,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::workshop::Workshop;
 
-use crate::args::workshop::Workshop as How;
+use crate::args::Workshop as How;
 use crate::{fault, house, say};
 
 /// Particulars are a few hundred bytes; a larger file is some other one.

@@ -3,6 +3,8 @@
 
 use sha2::{Digest as _, Sha256};
 use steady_core::app::failure::Failure;
+use steady_core::model::hex;
+use subtle::ConstantTimeEq as _;
 
 use crate::fault;
 
@@ -26,8 +28,7 @@ fn hmac(key: &[u8], text: &[u8]) -> [u8; 32] {
 
 /// Whether two texts are the same. Takes the same time wherever the first difference is.
 fn same(ours: &str, theirs: &str) -> bool {
-    let differing = ours.bytes().zip(theirs.bytes()).fold(0_u8, |all, (one, other)| all | (one ^ other));
-    ours.len() == theirs.len() && std::hint::black_box(differing) == 0
+    ours.as_bytes().ct_eq(theirs.as_bytes()).into()
 }
 
 impl Secret {
@@ -35,7 +36,7 @@ impl Secret {
     pub fn fresh() -> Result<Self, Failure> {
         let mut bytes = [0_u8; 32];
         getrandom::fill(&mut bytes).map_err(|_| fault::internal())?;
-        Ok(Self(bytes.iter().map(|byte| format!("{byte:02x}")).collect()))
+        Ok(Self(hex::encode(&bytes)))
     }
 
     /// The digits, for the printed address.
@@ -46,9 +47,8 @@ impl Secret {
     /// Whether the given text is the token of a photo's address: the first half of an HMAC-SHA-256 in hex, over the
     /// address and under the digits of the secret. `ui/src/client.ts` makes it likewise.
     pub fn is_token(&self, address: &str, given: &str) -> bool {
-        let mac = hmac(self.0.as_bytes(), address.as_bytes());
-        let token: String = mac.iter().take(TOKEN_BYTES).map(|byte| format!("{byte:02x}")).collect();
-        same(&token, given)
+        let mac = hex::encode(&hmac(self.0.as_bytes(), address.as_bytes()));
+        same(&format!("{:.*}", 2 * TOKEN_BYTES, mac), given)
     }
 
     /// Whether the given text is the secret.

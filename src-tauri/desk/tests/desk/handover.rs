@@ -120,7 +120,7 @@ fn workshop_is_taken_from_a_file_and_stands_on_papers_in_the_language_asked_for(
     refused(&["workshop", &from_top("README.md"), "--data", &here], "workshop-unreadable");
     refused(&["workshop", &bench.path("none.json"), "--data", &here], "workshop-unreadable");
     let case = from_top("demo-data/10-just-arrived.json");
-    let asked = ["--lang", "de", "--paper", "us-letter", "--out", &out, "--data", &here, "--json"];
+    let asked = ["--lang", "de", "--sheet", "us-letter", "--out", &out, "--data", &here, "--json"];
     json(&[&["replay", case.as_str()], asked.as_slice()].concat());
     let text = fs::read_to_string(format!("{out}/note.txt")).expect("the short text");
     assert!(text.contains("NOCH NICHT GEPRÜFT"), "{text}");
