@@ -1,0 +1,7 @@
+// One layout for every file of the screens; `cargo xtask test style` holds them to it.
+export default {
+  printWidth: 120,
+  singleQuote: true,
+  plugins: ['prettier-plugin-svelte'],
+  overrides: [{ files: '*.svelte', options: { parser: 'svelte' } }],
+};
