@@ -25,7 +25,7 @@ async function confirmBenchGates(set) {
   for (let index = 0; index < count; index += 1) {
     if (!(await gates.nth(index).isVisible())) await part.locator("summary").click();
     await gates.nth(index).click();
-    await page.waitForTimeout(200);
+    await phone.quiet();
   }
 }
 
@@ -47,7 +47,7 @@ test("a gauge under the car decides what a hand left unsure", async () => {
   await go("step/play-vertical");
   await id("temperature-cold").click();
   await id("answer-unsure").click();
-  await page.waitForTimeout(300);
+  await phone.quiet();
   await id("go-gauge").click();
   for (const [at, reading] of ["0.13", "0.12", "0.14"].entries()) await id(`gauge-reading-${at}`).fill(reading);
   await id("gauge-bore").fill("35");
@@ -105,9 +105,9 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
   assert.equal(await next(), "look", "the look at the housing is still open");
   await unfold("bench-look");
   await id("look-cracked-false").click();
-  await page.waitForTimeout(200);
+  await phone.quiet();
   await id("look-ring_turned-true").click();
-  await page.waitForTimeout(200);
+  await phone.quiet();
   assert.equal(await next(), "gates-machining", "a ring that turned asks for a skim");
 });
 
@@ -122,7 +122,7 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await unfold("bench-skim");
   assert.equal(await id("pass-diameter").inputValue(), "72.08", "what was typed survives a reload");
   await id("contact-partly").click();
-  await page.waitForTimeout(300);
+  await phone.quiet();
   for (const count of [1, 2]) {
     await id("photo-input-bench-pass-1").setInputFiles(SEAT);
     await page.waitForFunction((wanted) => document.querySelectorAll("[data-testid=photos-bench-pass-1] img").length === wanted, count);
@@ -164,7 +164,7 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   assert.match(await id("bench-fit").innerText(), /Hole 71\.9\d+ mm to 71\.9\d+ mm \(measured\)/);
   await unfold("bench-ring");
   await id("ring-free").click();
-  await page.waitForTimeout(300);
+  await phone.quiet();
   await unfold("bench-notes");
   await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
   await id("bench-note-save").click();
@@ -194,7 +194,7 @@ test("the outcome is confirmed and counted", async () => {
 test("the technician can think otherwise", async () => {
   const { page, id } = phone;
   await page.goBack();
-  await page.waitForTimeout(300);
+  await phone.quiet();
   await go("result");
   await id("opinion-open").click();
   await id("opinion-cause").selectOption("misfire");

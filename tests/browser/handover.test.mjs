@@ -62,8 +62,8 @@ test("a visit is erased once its plate is typed, and stays erased", async () => 
   await page.waitForFunction(() => location.hash.includes("/visit/"));
   // As the bench's screen keeps a note that is not saved yet.
   const visit = /visit\/([^/]+)/.exec(await page.evaluate(() => location.hash))[1];
-  await page.evaluate((name) => localStorage.setItem(name, '"half a note"'), `steady.kept.bench.note.${visit}`);
-  const left = () => page.evaluate(() => Object.keys(localStorage).filter((name) => name.startsWith("steady.kept.")));
+  await page.evaluate((name) => localStorage.setItem(name, '"half a note"'), `steady.draft.bench.note.${visit}`);
+  const left = () => page.evaluate(() => Object.keys(localStorage).filter((name) => name.startsWith("steady.draft.")));
   assert.equal((await left()).length, 1);
   await taking.go("ledger");
   await id("erase-visit").click();

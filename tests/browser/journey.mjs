@@ -49,7 +49,7 @@ export function ways(now) {
   async function go(where) {
     const visit = /#\/visit\/[^/]+/.exec(await place())[0];
     await page().goto(`${now().desk.origin}/${visit}/${where}`);
-    await page().waitForTimeout(300);
+    await now().phone.quiet();
   }
 
   /** The screen as it is has no barrier that axe-core finds, and cannot be pushed sideways. */
@@ -87,7 +87,7 @@ export function ways(now) {
     await id("plate").fill(plate);
     await id("save-intake").click();
     await page().waitForFunction(() => location.hash.includes("/visit/"));
-    await page().waitForTimeout(300);
+    await now().phone.quiet();
   }
 
   /** Draws a signature on the glass. */

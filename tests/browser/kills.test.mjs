@@ -47,7 +47,7 @@ async function settled(enough = whole) {
   await phone.quiet();
   let found = await phone.page.evaluate(shown);
   for (let wait = 0; wait < 100 && !enough(found); wait += 1) {
-    await phone.page.waitForTimeout(50);
+    await phone.quiet();
     found = await phone.page.evaluate(shown);
   }
   return found;
@@ -141,7 +141,7 @@ test("the bench's gates, a bore half written and a ring that was turned are ther
   for (const gate of await gates.all()) {
     if (!(await gate.isVisible())) await phone.page.locator("[data-testid=bench-gates-teardown] summary").click();
     await gate.click();
-    await phone.page.waitForTimeout(150);
+    await phone.quiet();
   }
   await phone.id("look-cracked-false").click();
   await phone.id("look-ring_turned-false").click();

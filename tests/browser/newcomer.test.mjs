@@ -19,7 +19,7 @@ const { tap, chosen, seen, killed, drawSignature, hands, place: hash } = journey
 
 const goTo = async (where) => {
   await phone.page.evaluate((to) => { location.hash = to; }, where);
-  await phone.page.waitForTimeout(250);
+  await phone.quiet();
 };
 const inView = (name) =>
   phone.id(name).evaluate((one) => {
@@ -31,10 +31,10 @@ test("the first start is three screens, each with its way on in reach", async ()
   await phone.id("technician").waitFor();
   assert.ok(await inView("welcome-rule"));
   await tap("welcome-rule");
-  await phone.page.waitForTimeout(200);
+  await phone.quiet();
   assert.ok(await inView("welcome-you"));
   await tap("welcome-you");
-  await phone.page.waitForTimeout(200);
+  await phone.quiet();
   assert.ok(await inView("technician"));
   const screens = await phone.page.evaluate(() => document.documentElement.scrollHeight / innerHeight);
   assert.ok(screens <= 3.05, `${screens.toFixed(2)} screens`);
@@ -79,7 +79,7 @@ test("no paper, file or outcome can be made of a practice visit", async () => {
   for (const [inside, shown, button] of [["finding", "band", "make-pdf"], ["note", "band", "make-pdf"], ["result", "causes", "make-handover"]]) {
     await goTo((await hash()).replace(/(#\/visit\/[^/]+).*/, `$1/${inside}`));
     await phone.id(shown).first().waitFor();
-    await phone.page.waitForTimeout(300);
+    await phone.quiet();
     assert.equal(await phone.id(button).count(), 0, `${inside} offers ${button}`);
     assert.equal(await phone.id("problem").count(), 0, inside);
   }
@@ -98,14 +98,14 @@ test("a practice visit is thrown away with one tap", async () => {
 test("the screen for the driver opens only while running or creeping gates stand entered", async () => {
   const visit = await opened(ask, "DV 1", { gearbox: "automated-clutch" });
   await goTo(`#/visit/${visit}/driver`);
-  await phone.page.waitForTimeout(500);
+  await phone.quiet();
   assert.equal(await phone.id("driver").count(), 0);
   for (const set of ["running", "creep", "lift"]) {
     await enter(ask, visit, set);
     await phone.page.reload();
     await goTo(`#/visit/${visit}/driver`);
     if (set === "lift") {
-      await phone.page.waitForTimeout(400);
+      await phone.quiet();
       assert.equal(await phone.id("driver").count(), 0, "nobody drives while somebody may be under the car");
       break;
     }

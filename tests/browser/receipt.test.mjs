@@ -16,7 +16,7 @@ const place = () => phone.page.evaluate(() => location.hash);
 async function answer(step, value) {
   await go(`step/${step}`);
   await phone.id(`answer-${value}`).click();
-  await phone.page.waitForTimeout(300);
+  await phone.quiet();
 }
 
 test("a technician says who they are and starts a visit", async () => {
@@ -34,7 +34,7 @@ test("a technician says who they are and starts a visit", async () => {
   await accessible("intake");
   await id("save-intake").click();
   await page.waitForFunction(() => location.hash.includes("/visit/"));
-  await page.waitForTimeout(500);
+  await phone.quiet();
   assert.match(await place(), /step\/road-speed-vibration/);
 });
 
@@ -54,7 +54,7 @@ test("the buzz is felt from the seat, and the answer carries its own rating", as
   await accessible("an answered step");
   await go("leave/running");
   await id("leave").click();
-  await page.waitForTimeout(300);
+  await phone.quiet();
 });
 
 test("movement felt is DANGER, survives a reload, and keeps its photo", async () => {
@@ -62,7 +62,7 @@ test("movement felt is DANGER, survives a reload, and keeps its photo", async ()
   await confirmGates("lift");
   await answer("play-vertical", "none");
   await id("undo").click();
-  await page.waitForTimeout(300);
+  await phone.quiet();
   await answer("play-vertical", "felt");
   await page.locator('[data-testid=step-band][data-word=danger]').first().waitFor();
   await id("photo-input").setInputFiles({ name: "a.png", mimeType: "image/png", buffer: await page.screenshot() });
@@ -147,21 +147,44 @@ test("the owner reads the note and signs that it was received", async () => {
   await page.mouse.up();
   await accessible("the note");
   await id("sign").click();
-  await page.waitForTimeout(600);
+  await phone.quiet();
   await go("ledger");
   assert.match((await page.locator("main").innerText()).toLowerCase(), /sign|receiv/);
   await accessible("the ledger");
 });
 
+test("a repair that is recorded after the signature outdates it at once", async () => {
+  const { page, id } = phone;
+  await go("note");
+  await id("sign-again").waitFor();
+  assert.equal(await id("receipt-outdated").count(), 0);
+  await go("bench");
+  await id("bench-gates-teardown").waitFor();
+  const gates = id("bench-gates-teardown").locator("[data-testid^=bench-gate-]");
+  for (let at = 0; at < await gates.count(); at += 1) {
+    await gates.nth(at).click();
+    await gates.and(page.locator("[aria-pressed='true']")).nth(at).waitFor();
+  }
+  await id("bench-ring").locator("summary").click();
+  await id("ring-free").click();
+  await page.locator("[data-testid=ring-free][aria-pressed='true']").waitFor();
+  await go("note");
+  await id("receipt-outdated").waitFor();
+  await go("ledger");
+  const shown = await page.locator("[data-testid=entries] > li").count();
+  assert.match(await id("ledger-count").innerText(), new RegExp(`\\b${shown}\\b`));
+});
+
 test("the list finds the visit by its plate", async () => {
   const { page, id } = phone;
   await page.goto(`${desk.origin}/#/`);
-  await id("search").fill("tr4417");
-  await page.waitForTimeout(600);
-  assert.equal(await id("visit-card").count(), 1);
-  await id("search").fill("nobody");
-  await page.waitForTimeout(600);
-  assert.equal(await id("visit-card").count(), 0);
+  for (const [words, count] of [["tr4417", 1], ["nobody", 0]]) {
+    const found = page.waitForResponse((reply) => reply.request().postData()?.includes(`"search":"${words}"`));
+    await id("search").fill(words);
+    await found;
+    await phone.quiet();
+    assert.equal(await id("visit-card").count(), count, words);
+  }
   await accessible("a list with nothing found");
 });
 

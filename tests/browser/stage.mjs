@@ -57,6 +57,15 @@ async function serve(folder, port) {
   return { program, address };
 }
 
+const onTheWay = new WeakMap();
+
+/** Waits until no request of the page has been on its way for three drawings in a row. */
+export async function quiet(page) {
+  const requests = onTheWay.get(page.context());
+  const drawn = () => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  for (let still = 0; still < 3; still = requests.size === 0 ? still + 1 : 0) await drawn();
+}
+
 /** A phone: 360 by 740, touch. `strays` lists requests that left for elsewhere, `faults` what the page threw. */
 export async function openPhone(desk, size = { width: 360, height: 740 }) {
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", headless: true, args: QUIET });
@@ -67,6 +76,7 @@ export async function openPhone(desk, size = { width: 360, height: 740 }) {
   const strays = [];
   const faults = [];
   const waiting = new Set();
+  onTheWay.set(context, waiting);
   context.on("requestfinished", (request) => waiting.delete(request));
   context.on("requestfailed", (request) => waiting.delete(request));
   context.on("request", (request) => {
@@ -80,11 +90,7 @@ export async function openPhone(desk, size = { width: 360, height: 740 }) {
     browser, strays, faults,
     get page() { return page; },
     id: (name) => page.getByTestId(name),
-    /** Waits until no request of the page is on its way and what came back is drawn. */
-    async quiet() {
-      for (let still = 0; still < 3; still = waiting.size === 0 ? still + 1 : 0) await page.waitForTimeout(30);
-      await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
-    },
+    quiet: () => quiet(page),
     /** Ends the page without a word to it, and opens the app anew on the same device. */
     async reopen() {
       const ended = page.waitForEvent("crash");

@@ -63,7 +63,7 @@ test("going from step to step fetches nothing", async () => {
   const before = (await fetched()).length;
   for (const step of ["play-lateral", "play-vertical", "play-lateral"]) {
     await at(visit, `step/${step}`);
-    await phone.page.waitForTimeout(150);
+    await phone.quiet();
   }
   assert.deepEqual((await fetched()).slice(before), []);
 });
@@ -120,7 +120,7 @@ test("an answer does not move the answers, and brings the photo into view", asyn
       const { y } = await place();
       await phone.id(`answer-${value}`).tap();
       await chosen(`answer-${value}`);
-      await phone.page.waitForTimeout(100);
+      await phone.quiet();
       assert.ok(Math.abs((await place()).y - y) < 2, `${step} at ${width}: the answers moved from ${y} to ${(await place()).y}`);
       assert.ok(await free(phone.page.locator("label:has([data-testid=photo-input])")), `${step} at ${width}: the photo is covered`);
     }
@@ -186,9 +186,9 @@ test("a station that is tapped takes the focus along to the step, and stays in v
 test("cards of one car are told apart by time and by how far they are", async () => {
   const visit = await opened(ask, "TW 1");
   const other = await opened(ask, "TW 1");
-  const { gate_sets: sets } = await ask({ ask: "bench", visit });
-  for (const gate of sets.find(({ id }) => id === "teardown").gates) await ask({ ask: "bench-gate", visit, gate: gate.id });
-  await ask({ ask: "bench-ring", visit, turns: "free" });
+  const { gate_sets: sets } = (await ask({ ask: "look-at-bench", visit })).bench;
+  for (const gate of sets.find(({ id }) => id === "teardown").gates) await ask({ ask: "bench", visit, act: { gate: gate.id } });
+  await ask({ ask: "bench", visit, act: { ring: "free" } });
   await ask({ ask: "confirm-outcome", visit, causes: ["loose-seat"], by: null });
   await show(phone.page, screen("home"));
   const card = (id) => phone.page.locator(`[data-visit="${id}"]`);

@@ -3,6 +3,7 @@
 
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
+import { quiet } from "./stage.mjs";
 
 const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
 
@@ -64,16 +65,17 @@ async function benched(ask) {
   };
   await ask({ ask: "record-gauge", visit, step: "play-vertical", gauge });
   for (const set of ["teardown", "machining"]) {
-    const { gate_sets: sets } = await ask({ ask: "bench", visit });
-    for (const gate of sets.find((one) => one.id === set).gates) await ask({ ask: "bench-gate", visit, gate: gate.id });
+    const { gate_sets: sets } = (await ask({ ask: "look-at-bench", visit })).bench;
+    for (const gate of sets.find((one) => one.id === set).gates) await ask({ ask: "bench", visit, act: { gate: gate.id } });
   }
-  await ask({ ask: "bench-look", visit, look: { cracked: false, ring_turned: true, wall_least_mm: 3 }, wall: null });
-  await ask({ ask: "bench-bore", visit, stage: "found", file: await readFile(SEAT, "utf8") });
-  await ask({ ask: "bench-pass", visit, number: 1, contact: "partly", diameter: "72.08" });
-  const { photos } = await ask({ ask: "bench-photo", visit, of: "bench-pass-1", upload: await uploaded(ask) });
+  await ask({ ask: "bench", visit, act: { look: { cracked: false, ring_turned: true, wall_least_mm: 3 }, wall: null } });
+  await ask({ ask: "bench", visit, act: { bore: "found", file: await readFile(SEAT, "utf8") } });
+  await ask({ ask: "bench", visit, act: { pass: 1, contact: "partly", diameter: "72.08" } });
+  const upload = await uploaded(ask);
+  const { photos } = (await ask({ ask: "bench", visit, act: { of: "bench-pass-1", upload } })).bench;
   const [{ sha256 }] = photos["bench-pass-1"];
   const marks = [{ shape: "label", at: [0.4, 0.5], text: "not touched" }];
-  await ask({ ask: "bench-mark", visit, of: "bench-pass-1", photo: sha256, marks });
+  await ask({ ask: "bench", visit, act: { of: "bench-pass-1", photo: sha256, marks } });
   return { visit, photo: `work-photo/bench-pass-1/${sha256}` };
 }
 
@@ -113,6 +115,7 @@ function screens({ fresh, running, under, danger, creeping, practice, bench }) {
     { name: "settings", hash: "#/settings" },
     { name: "workshop", hash: "#/workshop" },
     { name: "intake", hash: "#/new" },
+    at("amend", danger, "intake"),
     at("account", fresh, "step/road-speed-vibration"),
     at("order", fresh, "order"),
     at("gates-running", fresh, "gates/running"),
@@ -159,7 +162,7 @@ export async function show(page, screen) {
   if (screen.unfold) await page.evaluate(() => { for (const part of document.querySelectorAll("details")) part.open = true; });
   await page.evaluate(() => document.fonts.ready);
   if (screen.at) await page.evaluate((at) => document.getElementById(at).scrollIntoView(), screen.at);
-  await page.waitForTimeout(120);
+  await quiet(page);
 }
 
 /** Says on the device, as its settings do, which visit is there to practise on. */

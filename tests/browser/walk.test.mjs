@@ -57,7 +57,7 @@ test("putting steps off leads on along the walk, not round and round", async () 
   const seen = [await screen()];
   for (let turn = 0; turn < 3; turn += 1) {
     await tap("next");
-    await phone.page.waitForTimeout(300);
+    await phone.quiet();
     seen.push(await screen());
   }
   assert.equal(new Set(seen).size, seen.length, `came back to a step: ${seen.join(", ")}`);

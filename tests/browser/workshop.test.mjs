@@ -55,7 +55,7 @@ test("movement felt brings the scope of work with the workshop's hours, never as
   await confirmGates("lift");
   await go("step/play-vertical");
   await id("answer-felt").click();
-  await page.waitForTimeout(300);
+  await phone.quiet();
   await go("finding");
   await id("scope").waitFor();
   const scope = await id("scope").innerText();

@@ -306,7 +306,7 @@ fn every_place_is_in_the_tour() {
         let address = address.trim_end_matches("',");
         let word = address.split('/').rfind(|word| !word.starts_with(':')).unwrap();
         let reached = if address.contains(":visit") {
-            ["\"W\"", "\"W/", "`W/"].iter().any(|form| tour.contains(&form.replace('W', word)))
+            [", \"W\"", ", \"W/", "`W/"].iter().any(|form| tour.contains(&form.replace('W', word)))
         } else {
             tour.contains(&format!("hash: \"#/{address}\""))
         };
