@@ -45,7 +45,12 @@ pub fn rows() {
             .collect::<Vec<_>>()
     });
     row("bore: page of 36 angles by 5 depths, shape", form_ms);
-    let ask = SkimAsk { pass_diameter_mm: 0.0254, axis: None, wall_mm: Some(6.0), wall_min_mm: Some(5.0) };
+    let ask = SkimAsk {
+        pass_diameter_mm: 0.0254,
+        wall_mm: Some(6.0),
+        wall_min_mm: Some(5.0),
+        ..SkimAsk::default()
+    };
     let (skim_ms, passes) = median_ms(51, || skim(&page, &ask).unwrap().passes_needed);
     row(&format!("bore: page of 36 angles by 5 depths, skim plan ({passes} passes)"), skim_ms);
     memory();
@@ -82,8 +87,12 @@ pub fn alone(work: &str) {
         "page" => {
             let page = page();
             std::hint::black_box(shape(&page).unwrap());
-            let ask =
-                SkimAsk { pass_diameter_mm: 0.0254, axis: None, wall_mm: Some(6.0), wall_min_mm: Some(5.0) };
+            let ask = SkimAsk {
+                pass_diameter_mm: 0.0254,
+                wall_mm: Some(6.0),
+                wall_min_mm: Some(5.0),
+                ..SkimAsk::default()
+            };
             std::hint::black_box(skim(&page, &ask).unwrap());
         }
         _ => {}
@@ -167,6 +176,8 @@ fn page() -> BoreReadings {
         zero_was_set: false,
         clockwise: false,
         wall_mm: None,
+        wall_error_mm: None,
+        seat_width_mm: Some(18.0),
         levels: (0..5).map(level).collect(),
     }
 }

@@ -137,7 +137,7 @@ fn angles_are_enough_and_each_stands_once() {
 }
 
 fn ask() -> SkimAsk {
-    SkimAsk { pass_diameter_mm: 0.0254, axis: None, wall_mm: None, wall_min_mm: None }
+    SkimAsk { pass_diameter_mm: 0.0254, ..SkimAsk::default() }
 }
 
 const THREE: &str = "0,0,72.01\n0,60,72.02\n0,120,72.0\n";
@@ -165,19 +165,27 @@ fn skims_that_cannot_be_planned_are_refused() {
     refused("two-point", SkimAsk { pass_diameter_mm: f64::NAN, ..ask() }, BoreRefusal::PassDepth);
     refused("two-point", SkimAsk { pass_diameter_mm: 2.5, ..ask() }, BoreRefusal::PassDepth);
     refused("two-point", SkimAsk { pass_diameter_mm: 0.00001, ..ask() }, BoreRefusal::TooManyPasses);
-    let far = "bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.003\n\
-               x,y\n136,0\n100,36\n64,0\n100,-36\n125.456,25.456\n";
-    assert_eq!(plan_of(far, &ask(), words()).unwrap_err().code, "bore-no-datum");
-    assert!(plan_of(far, &SkimAsk { axis: Some(SkimAxis::Free), ..ask() }, words()).is_ok());
+    let far = |places: u32| {
+        let point = |at: u32| {
+            let angle = f64::from(at * 30).to_radians();
+            format!("{:.4},{:.4}\n", 100.0 + 36.0 * angle.cos(), 36.0 * angle.sin())
+        };
+        let head = "bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.003\nx,y\n";
+        format!("{head}{}", (0..places).map(point).collect::<String>())
+    };
+    let free = SkimAsk { axis: Some(SkimAxis::Free), ..ask() };
+    assert_eq!(plan_of(&far(12), &ask(), words()).unwrap_err().code, "bore-no-datum");
+    assert!(plan_of(&far(12), &free, words()).is_ok());
+    assert_eq!(plan_of(&far(7), &free, words()).unwrap_err().code, "bore-read-in-part");
 }
 
 /// Two diameters of 72.000 and 72.040: 0.02 mm on the radius, two passes of 0.0254 mm on the diameter.
 #[test]
 fn walls_decide_between_skim_and_scrap() {
-    let rows = "0,0,72.000\n0,45,72.020\n0,90,72.040\n0,135,72.020\n";
+    let rows = "0,0,72.000\n0,30,72.010\n0,60,72.030\n0,90,72.040\n0,120,72.030\n0,150,72.010\n";
     let text = format!("{HEAD}{COLUMNS}{rows}");
     let plan = |now: Option<f64>, least: Option<f64>| {
-        let ask = SkimAsk { wall_mm: now, wall_min_mm: least, ..ask() };
+        let ask = SkimAsk { wall_mm: now, wall_min_mm: least, wall_error_mm: Some(0.0), ..ask() };
         plan_of(&text, &ask, words()).unwrap()
     };
     let unknown = plan(None, None);
@@ -197,8 +205,8 @@ fn walls_decide_between_skim_and_scrap() {
     assert_eq!((short.verdict, short.last_safe_pass), (SkimVerdict::Skim, Some(4)));
     assert!(sentence(&short.notes[0], words()).contains("stop at pass 4 "));
     // Three times one pass is no ample wall.
-    let rows = "0,0,72.000\n0,45,72.002\n0,90,72.004\n0,135,72.002\n";
-    let ask = SkimAsk { wall_mm: Some(5.05), wall_min_mm: Some(5.0), ..ask() };
+    let rows = "0,0,72.000\n0,30,72.001\n0,60,72.003\n0,90,72.004\n0,120,72.003\n0,150,72.001\n";
+    let ask = SkimAsk { wall_mm: Some(5.05), wall_min_mm: Some(5.0), wall_error_mm: Some(0.0), ..ask() };
     let round = plan_of(&format!("{HEAD}{COLUMNS}{rows}"), &ask, words()).unwrap();
     assert_eq!((round.passes_to_allow, round.last_safe_pass), (1, Some(3)));
     assert!(sentence(&round.notes[0], words()).contains("stop at pass 3 "));
@@ -328,8 +336,10 @@ fn every_note_and_refusal_has_its_sentences() {
             assert!(words().find(&id).is_some(), "{id}");
         }
     }
-    let names =
-        ["angles", "lobes", "gap", "depth", "angle", "fewest", "floor", "passes", "allow", "safe", "shift"];
+    let names = [
+        "angles", "lobes", "gap", "depth", "angle", "fewest", "floor", "passes", "allow", "safe", "shift",
+        "read", "from", "to", "bore", "cut", "wall",
+    ];
     for id in IDS {
         let args = names.iter().map(|name| ((*name).to_owned(), 2.0)).collect();
         let text = sentence(&BoreNote { id: id.to_owned(), args }, words());

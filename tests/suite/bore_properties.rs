@@ -15,12 +15,21 @@ use steady_core::model::bore::{
 use crate::bore_sets::{Chance, INSTRUMENT, coordinates, even_angles, points_of, readings};
 
 fn ask(pass_mm: f64, axis: SkimAxis) -> SkimAsk {
-    SkimAsk { pass_diameter_mm: pass_mm, axis: Some(axis), wall_mm: None, wall_min_mm: None }
+    SkimAsk { pass_diameter_mm: pass_mm, axis: Some(axis), ..SkimAsk::default() }
 }
 
-/// A seed whose points lie near a circle.
+/// The next seed whose points lie near a circle and all round it, with room for the axis of a cut to lie elsewhere.
 fn near_circle(seed: u64) -> u64 {
-    if seed.is_multiple_of(10) { seed + 1 } else { seed }
+    let all_round = |seed: &u64| {
+        let points = points_of(*seed);
+        let centre = least_squares(&points).unwrap().centre;
+        let mut angles: Vec<f64> =
+            points.iter().map(|[x, y]| (y - centre[1]).atan2(x - centre[0]).to_degrees()).collect();
+        angles.sort_by(f64::total_cmp);
+        let next = angles.iter().skip(1).copied().chain([angles[0] + 360.0]);
+        angles.iter().zip(next).all(|(here, next)| next - here < 28.0)
+    };
+    (seed..).filter(|seed| !seed.is_multiple_of(10)).find(all_round).unwrap()
 }
 
 fn two_depths(seed: u64) -> BoreReadings {

@@ -68,6 +68,8 @@ pub fn readings(kind: BoreKind, levels: Vec<(f64, Vec<BoreReading>)>) -> BoreRea
         zero_was_set: kind == BoreKind::Dial,
         clockwise: false,
         wall_mm: None,
+        wall_error_mm: None,
+        seat_width_mm: None,
         levels: levels.into_iter().map(level).collect(),
     }
 }

@@ -240,6 +240,64 @@ fn lever_turns_movement_at_the_gauge_into_movement_at_the_bearing() {
     }
 }
 
+/// Two bearings 80 mm apart, read 150 mm outboard of the nearer: where that one moves the shaft tilts about the other,
+/// and it moves 80 / 230 of what the gauge reads; where the farther one moves, 80 / 150.
+#[test]
+fn bearing_of_a_pair_tilts_the_shaft_about_the_other_one() {
+    let place = |pivot: f64, bearing: f64| json!({"at": "shaft", "pivot_mm": pivot, "gauge_mm": 150, "bearing_mm": bearing, "error_mm": 1});
+    let by = |place: Value, readings: [f64; 5]| {
+        let mut input = json!({
+            "unit": "mm", "station": "support", "direction": "vertical", "support": "rigid",
+            "readings": readings, "instrument": {"resolution": 0.001, "mpe": 0.002},
+            "bearing": {"bore_mm": 35, "group": "C3"},
+        });
+        input["place"] = place;
+        judged(&input).result
+    };
+    let about = |mm: f64| [mm, mm + 0.001, mm - 0.001, mm, mm];
+    let either = || {
+        let mut place = place(-80.0, 0.0);
+        place["or"] = json!({"pivot_mm": 0, "bearing_mm": -80});
+        place
+    };
+    // 0.03 mm at the bearing, for which C3 of a 35 mm bore allows 0.033: no proof of movement by any lever of the pair.
+    let (near, far) = (by(place(-80.0, 0.0), about(0.086)), by(place(0.0, -80.0), about(0.056)));
+    near_by(near.ratio, 80.0 / 230.0);
+    near_by(far.ratio, 80.0 / 150.0);
+    assert!((near.mean_mm - 0.03).abs() < 2e-4 && (far.mean_mm - 0.03).abs() < 2e-4);
+    // About a joint 1,250 mm away the same reading would pass for 0.1 mm and for a danger.
+    let wrong = json!({"at": "shaft", "pivot_mm": -1250, "gauge_mm": 150, "bearing_mm": 0, "error_mm": 1});
+    assert_eq!(by(wrong, about(0.086)).decision, GaugeDecision::Proven);
+    for (mm, near_says, far_says, either_says) in [
+        (0.04, GaugeDecision::NoneProven, GaugeDecision::NoneProven, GaugeDecision::NoneProven),
+        (0.08, GaugeDecision::NoneProven, GaugeDecision::Proven, GaugeDecision::NotDecided),
+        (0.15, GaugeDecision::Proven, GaugeDecision::Proven, GaugeDecision::Proven),
+    ] {
+        let (one, two) = (by(place(-80.0, 0.0), about(mm)), by(place(0.0, -80.0), about(mm)));
+        let both = by(either(), about(mm));
+        assert_eq!((one.decision, two.decision, both.decision), (near_says, far_says, either_says), "{mm}");
+        // The graver of the two is shown, and the other is told.
+        near_by(both.ratio, 80.0 / 150.0);
+        let other = both.other_lever.unwrap();
+        near_by(other.ratio, 80.0 / 230.0);
+        assert_eq!(other.decision, near_says);
+        let (a, b, c) = (one.likelihood.unwrap(), two.likelihood.unwrap(), both.likelihood.unwrap());
+        near_by(c.if_movement, 0.5 * (a.if_movement + b.if_movement));
+        if one.decision != two.decision {
+            assert_eq!(both.meaning, GaugeMeaning::Unsure);
+            assert_eq!(both.remedies, [Remedy::FindLever, Remedy::AtBearing]);
+        }
+    }
+    let mut turned = place(0.0, -80.0);
+    turned["or"] = json!({"pivot_mm": -80, "bearing_mm": 0});
+    assert_eq!(by(turned, about(0.08)), by(either(), about(0.08)), "whichever is named first");
+}
+
+#[track_caller]
+fn near_by(found: f64, expected: f64) {
+    near(found, expected, 1e-12);
+}
+
 /// A remedy is done again as told, and then it decides.
 #[test]
 fn what_would_decide_decides() {
@@ -327,6 +385,7 @@ fn every_number_of_a_result_is_one() {
             let text = serde_json::to_string(&judged(&input).result).unwrap();
             let nulls = text.matches("null").count();
             let allowed = text.matches(r#""dof":null"#).count()
+                + text.matches(r#""other_lever":null"#).count()
                 + text.matches(r#""dof_used":null"#).count()
                 + text.matches(r#""trend":null"#).count();
             assert_eq!(nulls, allowed, "{text}");

@@ -11,7 +11,7 @@ use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading,
 use steady_core::model::entry::{Decision, EntryBody, Order, PhotoRef, Receipt};
 use steady_core::model::fit::{FitInput, Measured, Sleeve};
 use steady_core::model::gauge::{
-    BearingMark, ClearanceGroup, Direction, Earlier, GaugeInput, Instrument, Place,
+    BearingMark, ClearanceGroup, Direction, Earlier, GaugeInput, Instrument, Lever, Place,
 };
 use steady_core::model::limits;
 use steady_core::model::mark::Mark;
@@ -78,6 +78,8 @@ fn bore(reading: BoreReading) -> BenchBody {
         zero_was_set: true,
         clockwise: true,
         wall_mm: Some(6.0),
+        wall_error_mm: Some(0.05),
+        seat_width_mm: Some(17.0),
         levels: vec![BoreLevel { depth_mm: 5.0, readings: vec![reading] }],
     };
     BenchBody::BoreRead { stage: BoreStage::Found, bore: Box::new(bore) }
@@ -148,6 +150,7 @@ fn examples() -> Vec<EntryBody> {
         pivot_mm: text("0"),
         gauge_mm: Typed::Number(400.5),
         bearing_mm: text("800"),
+        or: Some(Lever { pivot_mm: text("800"), bearing_mm: text("0") }),
         error_mm: Some(5.0),
     };
     let look = HousingLook { cracked: Some(false), ring_turned: Some(true), wall_least_mm: Some(4.0) };

@@ -28,6 +28,11 @@ it('writes pasted coordinates under a header of their own mark, and a whole file
   expect(boreFile({ ...grid, points: 'bore,kind=coordinates\nx,y\n1,2' })).toBe('bore,kind=coordinates\nx,y\n1,2');
 });
 
+it('writes what a calliper or a rule measured in mm, whatever the bore gauge shows', () => {
+  const grid = { ...emptyGrid('dial', 1, 1), unit: 'um' as const, wall: '6.4', wall_error: '0,05', seat: '17mm' };
+  expect(boreFile(grid)).toContain('wall=6.4mm;wall-error=0,05;seat=17mm;');
+});
+
 it('names zero and sign for a dial alone', () => {
   const grid = emptyGrid('dial', 1, 1);
   grid.zero_diameter = '72';

@@ -11,6 +11,10 @@ export interface BoreGrid {
   mpe: string;
   repeatability: string;
   wall: string;
+  /** How far the wall may be read off, mm. */
+  wall_error: string;
+  /** Width of the seat, mm. */
+  seat: string;
   zero_diameter: string;
   zero: 'set' | 'nominal';
   higher: 'wider' | 'narrower';
@@ -35,6 +39,8 @@ export function emptyGrid(kind: BoreKind, angles: number, depths: number): BoreG
     mpe: '0.004',
     repeatability: '',
     wall: '',
+    wall_error: '',
+    seat: '',
     zero_diameter: '',
     zero: 'set',
     higher: 'wider',
@@ -64,6 +70,9 @@ export function boreFile(grid: BoreGrid): string {
   // A whole file may be pasted too: it says everything itself.
   if (grid.kind === 'coordinates' && first?.startsWith('bore')) return grid.points;
   const word = (name: string, value: string): string[] => (value.trim() === '' ? [] : [`${name}=${value.trim()}`]);
+  // Beside a bore these are taken with a calliper or a rule: in mm whatever the bore gauge shows.
+  const mm = (name: string, value: string): string[] =>
+    word(name, /^[\d.]+$/.test(value.trim()) ? `${value.trim()}mm` : value);
   const dial = grid.kind === 'dial';
   const header = [
     'bore',
@@ -72,7 +81,9 @@ export function boreFile(grid: BoreGrid): string {
     ...word('resolution', grid.resolution),
     ...word('mpe', grid.mpe),
     ...word('repeatability', grid.repeatability),
-    ...word('wall', grid.wall),
+    ...mm('wall', grid.wall),
+    ...mm('wall-error', grid.wall_error),
+    ...mm('seat', grid.seat),
     ...(dial ? [...word('zero-diameter', grid.zero_diameter), `zero=${grid.zero}`, `higher=${grid.higher}`] : []),
     `turn=${grid.turn}`,
   ];

@@ -102,6 +102,12 @@ pub struct Skim {
     /// Least wall that may be left
     #[arg(long, value_name = "LEN", allow_negative_numbers = true)]
     pub wall_min: Option<String>,
+    /// How far the wall may be read off, either way; the file's own wall-error= if not given, else 0.1 mm
+    #[arg(long, value_name = "LEN", allow_negative_numbers = true)]
+    pub wall_error: Option<String>,
+    /// Bore that the new sleeve is pressed into: the wall is what that leaves
+    #[arg(long, value_name = "LEN", allow_negative_numbers = true)]
+    pub sleeve_bore: Option<String>,
     /// Print one JSON object instead of a summary
     #[arg(long)]
     pub json: bool,

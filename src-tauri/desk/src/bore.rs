@@ -40,6 +40,8 @@ pub fn plan(how: &Skim) -> Result<(), Failure> {
         axis: how.axis,
         wall_mm: asked(&how.wall)?,
         wall_min_mm: asked(&how.wall_min)?,
+        wall_error_mm: asked(&how.wall_error)?,
+        sleeve_bore_mm: asked(&how.sleeve_bore)?,
     };
     let plan = plan_of(&read(&how.file)?, &ask, words)?;
     let notes = sentences(&plan.notes, words);

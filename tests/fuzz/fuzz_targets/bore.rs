@@ -19,7 +19,12 @@ fuzz_target!(|bytes: &[u8]| {
         Ok(shape) => workable(&serde_json::to_string(&shape).expect("a shape can be written")),
         Err(failure) => assert!(!failure.message.is_empty() && failure.code != "internal", "{failure:?}"),
     }
-    let ask = SkimAsk { pass_diameter_mm: 0.1, axis: None, wall_mm: None, wall_min_mm: Some(2.0) };
+    let ask = SkimAsk {
+        pass_diameter_mm: 0.1,
+        wall_min_mm: Some(2.0),
+        sleeve_bore_mm: Some(75.0),
+        ..SkimAsk::default()
+    };
     if let Ok(plan) = plan_of(text, &ask, words) {
         workable(&serde_json::to_string(&plan).expect("a plan can be written"));
     }

@@ -10,6 +10,10 @@ export type BoreCircles = {
  */
 least_squares: CircleMm, 
 /**
+ * Expanded uncertainty of its centre, k = 2, across and up; it grows without bound as the arc read shrinks.
+ */
+centre_expanded_um: [number, number], 
+/**
  * Outer circle of the minimum zone.
  */
 zone_outer: CircleMm, 

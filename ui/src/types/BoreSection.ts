@@ -18,7 +18,11 @@ depth_mm: number,
  */
 readings: number, 
 /**
- * Mean diameter: of the least-squares circle, or the mean of the diameters read.
+ * Arcs that no reading stands for, from and to, counted up; `to` may pass 360. Empty: read all round.
+ */
+unread_deg: Array<[number, number]>, 
+/**
+ * Mean diameter: of the least-squares circle, or the mean of the diameters read; of the part that was read.
  */
 mean_diameter: SizeMm | null, 
 /**
@@ -26,15 +30,16 @@ mean_diameter: SizeMm | null,
  */
 ovality: FormUm | null, 
 /**
- * Out-of-roundness about the least-squares circle; none with one angle.
+ * Out-of-roundness about the least-squares circle; none with one angle, or where a part was not read.
  */
 out_of_roundness_least_squares: FormUm | null, 
 /**
- * Out-of-roundness by the minimum zone, the narrowest ring that holds every point; none with one angle.
+ * Out-of-roundness by the minimum zone, the narrowest ring that holds every point; none with one angle, or
+ * where half the ring or more was not read in one piece.
  */
 out_of_roundness_minimum_zone: FormUm | null, 
 /**
- * The method is blind to some shapes, so the real out-of-roundness is at least this.
+ * The method is blind to some shapes, or a part was not read: the real out-of-roundness is at least this.
  */
 at_least: boolean, 
 /**

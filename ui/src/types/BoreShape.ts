@@ -36,6 +36,11 @@ greatest_ovality: FormUm | null,
  */
 greatest_out_of_roundness: FormUm | null, 
 /**
+ * Parts of the seat's width that no ring read all round stands for, from and to in mm from the face. None
+ * where the width is not known.
+ */
+unread_depths_mm: Array<[number, number]> | null, 
+/**
  * By depth.
  */
 sections: Array<BoreSection>, 

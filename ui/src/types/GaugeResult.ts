@@ -8,6 +8,7 @@ import type { GaugeMeaning } from "./GaugeMeaning";
 import type { LengthUnit } from "./LengthUnit";
 import type { Likelihood } from "./Likelihood";
 import type { Limit } from "./Limit";
+import type { OtherLever } from "./OtherLever";
 import type { ReadingStand } from "./ReadingStand";
 import type { Remedy } from "./Remedy";
 import type { Support } from "./Support";
@@ -39,9 +40,13 @@ unit: LengthUnit,
  */
 readings: Array<ReadingStand>, 
 /**
- * Movement at the bearing for each unit of movement at the gauge.
+ * Movement at the bearing for each unit of movement at the gauge; of two possible levers the greater.
  */
 ratio: number, 
+/**
+ * What the other of two possible levers would make of the readings.
+ */
+other_lever: OtherLever | null, 
 /**
  * Mean movement.
  */

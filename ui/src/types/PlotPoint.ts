@@ -23,4 +23,8 @@ flagged: boolean,
 /**
  * Drawn from the reading opposite or a third of a turn away, not read here.
  */
-mirrored: boolean, };
+mirrored: boolean, 
+/**
+ * Nothing was read between here and the next point: no wall is drawn there.
+ */
+gap_follows: boolean, };

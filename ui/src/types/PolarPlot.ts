@@ -3,7 +3,7 @@ import type { PlotPoint } from "./PlotPoint";
 
 /**
  * A polar plot with the deviation magnified: the mean or least-squares circle is the unit circle.
- * Curves are closed by the screen; x to the right, y up, angle 0 to the right, and clockwise where the
+ * Curves are closed by the screen, except where a gap follows; x to the right, y up, angle 0 to the right, and clockwise where the
  * readings count so.
  */
 export type PolarPlot = { 
@@ -16,7 +16,7 @@ magnification: number,
  */
 points: Array<PlotPoint>, 
 /**
- * The minimum zone's outer circle, drawn the same way; empty where it is not known.
+ * The minimum zone's outer circle, drawn the same way; empty where it is not known of the whole ring.
  */
 zone_outer: Array<[number, number]>, 
 /**

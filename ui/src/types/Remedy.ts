@@ -15,7 +15,7 @@ resolution_mm: number,
 /**
  * The largest permissible error it may have, millimetres.
  */
-mpe_mm: number, } | { "do": "at-bearing" } | { "do": "finer-gauge-more-readings", 
+mpe_mm: number, } | { "do": "at-bearing" } | { "do": "find-lever" } | { "do": "finer-gauge-more-readings", 
 /**
  * Its step, millimetres.
  */

@@ -60,7 +60,7 @@ loose_above_c: number | null,
  */
 pressure_mpa: Spread, 
 /**
- * Stress at 20 C in the tightest pair.
+ * Stress in the tightest pair at the temperature of the range, or 20 C, at which it is greatest.
  */
 stress: Array<StressStand>, 
 /**

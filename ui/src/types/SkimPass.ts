@@ -22,7 +22,7 @@ diameter_mm: number | null,
  */
 touched_share: number, 
 /**
- * The cutter has touched all round at every depth.
+ * The cutter has touched all round at every depth, and every depth was read all round.
  */
 clean: boolean, 
 /**

@@ -5,6 +5,7 @@ import type { SizeMm } from "./SizeMm";
 import type { SkimAxis } from "./SkimAxis";
 import type { SkimPass } from "./SkimPass";
 import type { SkimVerdict } from "./SkimVerdict";
+import type { SleeveCut } from "./SleeveCut";
 
 /**
  * A plan to skim a bore clean.
@@ -55,9 +56,13 @@ passes_to_allow: number,
  */
 passes: Array<SkimPass>, 
 /**
- * The method is blind to some shapes, so the cut is at least this.
+ * The method is blind to some shapes, or a part was not read: the cut is at least this.
  */
 at_least: boolean, 
+/**
+ * The cut for the new sleeve; none where its bore was not given or the size is not known.
+ */
+sleeve: SleeveCut | null, 
 /**
  * What follows.
  */

@@ -3,4 +3,4 @@
 /**
  * What a skim plan comes to.
  */
-export type SkimVerdict = "skim" | "wall-unknown" | "wall-undecided" | "scrap";
+export type SkimVerdict = "skim" | "wall-unknown" | "wall-undecided" | "scrap" | "read-in-part";

@@ -2,7 +2,7 @@
 import type { PartId } from "./PartId";
 
 /**
- * Hoop stress in one part beside its yield.
+ * Stress in one part beside its yield.
  */
 export type StressStand = { 
 /**
@@ -18,10 +18,18 @@ material: string,
  */
 hoop_mpa: number | null, 
 /**
+ * Largest equivalent stress by Tresca, MPa: the pressure counts beside the hoop. None where the wall is not known.
+ */
+tresca_mpa: number | null, 
+/**
+ * The same by von Mises, which is never more.
+ */
+mises_mpa: number | null, 
+/**
  * Yield, MPa; none where the material has none.
  */
 yield_mpa: number | null, 
 /**
- * Share of the yield that is used; none where either is missing.
+ * Share of the yield that is used, by Tresca; none where either is missing.
  */
 used: number | null, };

@@ -11,4 +11,8 @@ depth_mm: number,
 /**
  * Arcs about the axis of the cut, from and to, counted up; `to` may pass 360. A whole ring is `[0, 360]`.
  */
-arcs_deg: Array<[number, number]>, };
+arcs_deg: Array<[number, number]>, 
+/**
+ * Arcs that were not read, the same way: nobody knows what the cutter touches there.
+ */
+unread_deg: Array<[number, number]>, };

@@ -3,4 +3,4 @@
 /**
  * Reasons.
  */
-export type VerdictReason = "cracked" | "wall-too-thin" | "out-of-round" | "roundness-not-decided" | "ring-turned" | "loose-hot" | "too-tight" | "seat-sound";
+export type VerdictReason = "cracked" | "wall-too-thin" | "wall-not-decided" | "sleeve-too-small" | "sleeve-loose-hot" | "sleeve-too-tight" | "out-of-round" | "roundness-not-decided" | "ring-turned" | "loose-hot" | "too-tight" | "seat-sound";

@@ -6,38 +6,31 @@ use crate::content::{bore_lines, fit_lines, gauge_lines, note_line, verdict_line
 use crate::measure;
 use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
-use crate::measure::bore::skim::skim;
 use crate::measure::bore::unit::{Unit, length_mm};
-use crate::measure::verdict::{verdict, with_fit};
+use crate::measure::verdict::verdict;
 use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, WorkPhoto,
 };
 use crate::model::bench_act::BenchAct;
-use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
+use crate::model::bore::BoreReadings;
 use crate::model::entry::{EntryBody, PhotoRef};
-use crate::model::fit::FitResult;
 use crate::model::limits;
 use crate::model::mark::Mark;
 use crate::model::photo_of::{PhotoOf, WorkPlace};
 use crate::model::standing::GateStand;
-use crate::model::verdict::{BenchFindings, BenchVerdict, WithUncertainty};
+use crate::model::verdict::BenchVerdict;
+use crate::model::visit::Seat;
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, MACHINING, Recorded, TEARDOWN};
 use crate::walk::record::Record;
 use crate::words::Words;
 
 use super::at_hand::AtHand;
+use super::bench_findings::{Found, plan, with_width};
 use super::fault::{Fault, Refusal};
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
 use super::{bench_parts, decide, earlier, fit, marks, play_gauge};
-
-/// Depth of a pass where nobody says another: 0.001 inch on the diameter, exactly. Common practice, no source.
-const PASS_DIAMETER_MM: f64 = 0.0254;
-
-/// An ovality beyond this is out of round for any seat in the tables, whatever else the method cannot see:
-/// half of IT5 at 120 mm is 7.5 um (ISO 286-1), doubled.
-const CERTAINLY_OVAL_UM: f64 = 15.0;
 
 /// Where the bench stands, and its visit.
 pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
@@ -240,13 +233,25 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let bench = walk_bench::read(&chain.entries, record);
     let undo = latest_of(&bench, &device);
     let tables = tables()?;
-    let plan =
-        bench.bores.get(&BoreStage::Found).and_then(|found| plan(&found.what, bench.look.wall_least_mm));
     let fit = bench.fit.as_ref().and_then(|input| measure::fit::calculate::calculate(input, tables).ok());
-    let found = bore_stand(bench.bores.get(&BoreStage::Found), words);
-    let finished = bore_stand(bench.bores.get(&BoreStage::Finished), words);
-    let seat = finished.as_ref().or(found.as_ref()).map(|bore| &bore.shape);
-    let verdict = verdict(&findings(bench.look, seat, plan.as_ref(), fit.as_ref()), tables);
+    let read = |stage: BoreStage| bench.bores.get(&stage).map(|read| with_width(read, bench.fit.as_ref()));
+    let (as_found, as_finished) = (read(BoreStage::Found), read(BoreStage::Finished));
+    let plan = as_found.as_ref().and_then(|found| plan(&found.what, bench.look.wall_least_mm, fit.as_ref()));
+    let shape_of = |read: &Option<Recorded<BoreReadings>>| shape(&read.as_ref()?.what).ok();
+    let seat = shape_of(&as_finished).or_else(|| shape_of(&as_found));
+    let found = Found {
+        look: bench.look,
+        seat: seat.as_ref(),
+        as_found: as_found.as_ref().map(|read| &read.what),
+        plan: plan.as_ref(),
+        fit: fit.as_ref(),
+        sleeve_in: as_finished.is_some() || standing.intake.vehicle.seat == Some(Seat::Sleeved),
+    };
+    let findings = found.findings();
+    let limit = findings.diameter_mm.and_then(|diameter| tables.form_limit_um(diameter));
+    let found = bore_stand(as_found.as_ref(), limit, words);
+    let finished = bore_stand(as_finished.as_ref(), limit, words);
+    let verdict = verdict(&findings, tables);
     let left = still_to_do(&verdict, &bench, tables);
     let gate_sets = gate_sets(&bench, tables);
     let parts = bench_parts::parts(&bench, &verdict, tables);
@@ -324,42 +329,14 @@ fn classes(tables: &BenchTables) -> Vec<String> {
     classes
 }
 
-fn bore_stand(recorded: Option<&Recorded<BoreReadings>>, words: &Words) -> Option<BoreStand> {
+fn bore_stand(
+    recorded: Option<&Recorded<BoreReadings>>,
+    limit_um: Option<f64>,
+    words: &Words,
+) -> Option<BoreStand> {
     let recorded = recorded?;
     let shape = shape(&recorded.what).ok()?;
-    let lines = bore_lines(words, &shape);
+    let lines = bore_lines(words, &shape, limit_um);
     let clockwise = recorded.what.clockwise;
     Some(BoreStand { shape, lines, clockwise, by: recorded.by.clone(), at: recorded.at })
-}
-
-fn plan(bore: &BoreReadings, wall_min_mm: Option<f64>) -> Option<SkimPlan> {
-    let ask = SkimAsk { pass_diameter_mm: PASS_DIAMETER_MM, axis: None, wall_mm: None, wall_min_mm };
-    skim(bore, &ask).ok()
-}
-
-/// What the verdict rests on. A bore that its method sees only in part has no roundness: what it is blind to
-/// could be there.
-fn findings(
-    look: HousingLook,
-    seat: Option<&BoreShape>,
-    plan: Option<&SkimPlan>,
-    fit: Option<&FitResult>,
-) -> BenchFindings {
-    let whole = |shape: &&BoreShape| shape.sections.iter().all(|section| !section.at_least);
-    let roundness = seat.filter(whole).and_then(|shape| shape.greatest_out_of_roundness);
-    let oval = seat.and_then(|shape| shape.greatest_ovality);
-    let last = plan.and_then(|plan| plan.passes.iter().find(|pass| pass.clean));
-    let found = BenchFindings {
-        cracked: look.cracked,
-        ring_turned: look.ring_turned,
-        diameter_mm: seat.and_then(|shape| shape.mean_diameter).map(|size| size.value_mm),
-        roundness_um: roundness
-            .or(oval.filter(|form| form.value_um - form.expanded_um > CERTAINLY_OVAL_UM))
-            .map(|form| WithUncertainty { value: form.value_um, expanded: form.expanded_um }),
-        clean_up_um: plan.filter(|plan| !plan.at_least).map(|plan| 2.0 * plan.cut.value_um),
-        wall_left_mm: last.and_then(|pass| pass.wall_left_mm),
-        wall_least_mm: look.wall_least_mm,
-        ..BenchFindings::default()
-    };
-    fit.map_or_else(|| found.clone(), |fit| with_fit(&found, fit))
 }

@@ -6,7 +6,7 @@ use super::steady::shown;
 use crate::content::fit_lines;
 use crate::measure::fit::calculate::calculate;
 use crate::measure::fit::fault::FitFault;
-use crate::model::bore::BoreShape;
+use crate::model::bore::{BoreKind, BoreShape};
 use crate::model::fit::{FitInput, FitResult, Measured, Sleeve};
 use crate::model::gauge::ClearanceGroup;
 use crate::model::typed::Typed;
@@ -68,7 +68,8 @@ const MEASURED: &str = "measured";
 /// uncertainty of that.
 ///
 /// # Errors
-/// [`FitFault::BoreNotMeasured`] where it is asked for and there is none.
+/// [`FitFault::BoreNotMeasured`] where it is asked for and there is none, [`FitFault::BoreReadInPart`] where only an
+/// arc of it was read: the size of that is not the bore's.
 pub(super) fn with_measured(
     values: Vec<(String, String)>,
     bore: Option<&BoreShape>,
@@ -81,6 +82,9 @@ pub(super) fn with_measured(
         if !asks(&given) {
             filled.push(given);
             continue;
+        }
+        if bore.is_some_and(|bore| bore.kind != BoreKind::ThreePoint && !bore.is_read_round()) {
+            return Err(FitFault::BoreReadInPart);
         }
         let size = bore.and_then(|bore| bore.mean_diameter).ok_or(FitFault::BoreNotMeasured)?;
         filled.push((format!("{}-u", given.0), format!("{:.1}", size.expanded_um)));

@@ -7,6 +7,7 @@
 mod aside;
 mod at_hand;
 mod bench;
+mod bench_findings;
 mod bench_parts;
 pub mod bore;
 mod decide;

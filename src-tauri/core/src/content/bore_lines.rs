@@ -5,16 +5,26 @@ use fluent_bundle::FluentValue;
 use crate::model::bore::{BoreNote, BoreShape, FormUm, SizeMm};
 use crate::words::Words;
 
-/// The shape in sentences.
-pub fn bore_lines(words: &Words, shape: &BoreShape) -> Vec<String> {
+/// The shape in sentences, with the limit for its form, micrometres, where one is known.
+pub fn bore_lines(words: &Words, shape: &BoreShape, limit_um: Option<f64>) -> Vec<String> {
     let least = shape.sections.iter().any(|section| section.at_least);
+    let whole = shape.is_read_round();
     let mut lines = vec![match shape.mean_diameter {
-        Some(size) => size_line(words, size),
+        Some(size) if whole => size_line(words, "bore-line-size", size),
+        Some(size) => size_line(words, "bore-line-size-part", size),
         None => words.text("bore-line-size-unknown"),
     }];
     lines.extend(form_line(words, "bore-line-ovality", shape.greatest_ovality));
-    let roundness = if least { "bore-line-roundness-least" } else { "bore-line-roundness" };
+    let roundness = match (whole, least) {
+        (false, _) => "bore-line-roundness-part",
+        (true, true) => "bore-line-roundness-least",
+        (true, false) => "bore-line-roundness",
+    };
     lines.extend(form_line(words, roundness, shape.greatest_out_of_roundness));
+    lines.push(match limit_um {
+        Some(limit) => words.with("bore-line-limit", &[("limit", words.fine(limit).into())]),
+        None => words.text("bore-line-limit-unknown"),
+    });
     lines.extend(form_line(words, "bore-line-taper", shape.taper));
     lines.extend(shape.notes.iter().map(|note| note_line(words, note)));
     lines
@@ -23,7 +33,7 @@ pub fn bore_lines(words: &Words, shape: &BoreShape) -> Vec<String> {
 /// The sentence of a note. Lengths are rounded to what a gauge can show.
 pub fn note_line(words: &Words, note: &BoreNote) -> String {
     let shown = |name: &str, value: f64| match name {
-        "depth" => words.measured(value),
+        "depth" | "from" | "to" | "bore" | "cut" | "wall" => words.measured(value),
         "floor" | "shift" => words.fine(value),
         _ => words.rounded(value, 3),
     };
@@ -32,10 +42,10 @@ pub fn note_line(words: &Words, note: &BoreNote) -> String {
     words.with(&note.id, &args)
 }
 
-fn size_line(words: &Words, size: SizeMm) -> String {
+fn size_line(words: &Words, id: &str, size: SizeMm) -> String {
     let args =
         [("size", words.measured(size.value_mm).into()), ("expanded", words.fine(size.expanded_um).into())];
-    words.with("bore-line-size", &args)
+    words.with(id, &args)
 }
 
 fn form_line(words: &Words, id: &str, form: Option<FormUm>) -> Option<String> {

@@ -14,6 +14,7 @@ pub fn fit_lines(words: &Words, result: &FitResult) -> Vec<String> {
     lines.extend(result.clearance.iter().flat_map(|clearance| clearance_lines(words, clearance)));
     lines.push(words.with("fit-form", &[("form", fine(words, result.form_um))]));
     let advice = if result.light_alloy { "fit-advice-light-alloy" } else { "fit-advice-iron" };
+    lines.extend(holding_lines(words, result));
     lines.push(words.text(advice));
     for row in &result.advice {
         let condition = words.text(&format!("fit-advice-{}", row.condition));
@@ -48,6 +49,42 @@ fn seat_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
     lines.push(spread(words, number, "fit-pressure", &seat.pressure_mpa));
     lines.extend(seat.stress.iter().map(|stress| stress_line(words, stress)));
     lines.extend(assembly_lines(words, &seat.assembly));
+    lines
+}
+
+/// Which class holds the bare housing hot; where none does, what does. A sleeve's fit says that of itself.
+fn holding_lines(words: &Words, result: &FitResult) -> Vec<String> {
+    let holding = &result.holding;
+    if result.seats.iter().any(|seat| seat.seat == SeatId::SleeveInHousing) {
+        return Vec::new();
+    }
+    let class = ("class", FluentValue::from(holding.tightest.clone()));
+    let loosens = holding.tightest_may_loosen_c;
+    let Some(hottest) = holding.hottest_c else {
+        return match loosens {
+            Some(above) => {
+                vec![words.with("fit-holding-no-range", &[class, ("loosens", number(words, above))])]
+            }
+            None => vec![words.with("fit-holding-never", &[class])],
+        };
+    };
+    let celsius = ("celsius", number(words, hottest));
+    if !holding.classes.is_empty() {
+        let classes = ("classes", holding.classes.join(", ").into());
+        return vec![words.with("fit-holding-classes", &[celsius, classes])];
+    }
+    let above = ("loosens", number(words, loosens.unwrap_or(hottest)));
+    let mut lines = vec![words.with("fit-holding-none", &[celsius, class, above])];
+    let bore = holding.bare_bore_most_mm;
+    lines.extend(bore.map(|bore| words.with("fit-holding-bare", &[("bore", words.measured(bore).into())])));
+    lines.extend(holding.sleeve.iter().map(|sleeve| {
+        let args = [
+            ("material", FluentValue::from(sleeve.material.clone())),
+            ("grip", fine(words, sleeve.grip_um)),
+            ("bore", words.measured(sleeve.bore_most_mm).into()),
+        ];
+        words.with("fit-holding-sleeve", &args)
+    }));
     lines
 }
 
@@ -93,6 +130,8 @@ fn stress_line(words: &Words, stress: &StressStand) -> String {
         vec![("part", words.text(part_id(stress.part)).into()), ("material", stress.material.clone().into())];
     let Some(hoop) = stress.hoop_mpa else { return words.with("fit-stress-unknown", &args) };
     args.push(("hoop", number(words, hoop)));
+    args.push(("tresca", number(words, stress.tresca_mpa.unwrap_or_default())));
+    args.push(("mises", number(words, stress.mises_mpa.unwrap_or_default())));
     let (Some(limit), Some(used)) = (stress.yield_mpa, stress.used) else {
         return words.with("fit-stress-no-yield", &args);
     };

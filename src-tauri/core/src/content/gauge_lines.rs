@@ -2,8 +2,8 @@
 
 use crate::model::bench::GaugeLines;
 use crate::model::gauge::{
-    Bands, BudgetSource, GaugeDecision, GaugeMeaning, GaugeResult, LimitSource, Remedy, Trend, TrendShows,
-    Uncertainty,
+    Bands, BudgetSource, GaugeDecision, GaugeMeaning, GaugeResult, LimitSource, OtherLever, Remedy, Trend,
+    TrendShows, Uncertainty,
 };
 use crate::model::standing::Support;
 use crate::model::typed::LengthUnit;
@@ -36,6 +36,7 @@ fn measured(words: &Words, result: &GaugeResult) -> Vec<String> {
     if (result.ratio - 1.0).abs() > 1e-9 {
         lines.push(words.with("gauge-ratio", &[("ratio", words.rounded(result.ratio, 3).into())]));
     }
+    lines.extend(result.other_lever.as_ref().map(|other| other_line(words, other)));
     lines.push(match &result.uncertainty {
         Some(uncertainty) => interval(words, uncertainty),
         None => words.text("gauge-one-reading"),
@@ -47,6 +48,15 @@ fn measured(words: &Words, result: &GaugeResult) -> Vec<String> {
     lines.push(limit(words, result));
     lines.extend(result.bands.as_ref().map(|bands| bands_line(words, bands)));
     lines
+}
+
+fn other_line(words: &Words, other: &OtherLever) -> String {
+    let args = [
+        ("ratio", words.rounded(other.ratio, 3).into()),
+        ("mean", words.movement(other.mean_mm).into()),
+        ("decision", words.text(decision_id(other.decision)).into()),
+    ];
+    words.with("gauge-other-lever", &args)
 }
 
 fn mean(words: &Words, result: &GaugeResult) -> String {
@@ -111,6 +121,7 @@ fn gauge_remedy(words: &Words, remedy: &Remedy, unit: LengthUnit) -> String {
             gauge("gauge-remedy-finer-gauge", resolution_mm, mpe_mm, 0)
         }
         Remedy::AtBearing => words.text("gauge-remedy-at-bearing"),
+        Remedy::FindLever => words.text("gauge-remedy-find-lever"),
         Remedy::FinerGaugeMoreReadings { resolution_mm, mpe_mm, readings } => {
             gauge("gauge-remedy-finer-gauge-more-readings", resolution_mm, mpe_mm, readings)
         }
@@ -220,6 +231,7 @@ mod tests {
             (Remedy::MoreReadings { readings }, "7 readings"),
             (Remedy::FinerGauge { resolution_mm, mpe_mm }, "a 0.1 thou gauge"),
             (Remedy::AtBearing, "at the bearing"),
+            (Remedy::FindLever, "which bearing moves"),
             (Remedy::FinerGaugeMoreReadings { resolution_mm, mpe_mm, readings }, "at most 0.2 thou, and 7"),
             (Remedy::ReadAgain { readings: 3 }, "at least 3"),
             (Remedy::FindLimit, "clearance group"),

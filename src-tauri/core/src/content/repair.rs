@@ -44,8 +44,10 @@ pub struct BoreFigure {
     pub caption: String,
     /// The drawing in words.
     pub alt: String,
-    /// The wall, point by point, x to the right and y up.
-    pub wall: Vec<[f64; 2]>,
+    /// The wall in pieces, point by point, x to the right and y up; between two pieces nothing was read.
+    pub wall: Vec<Vec<[f64; 2]>>,
+    /// The wall is one piece all round: its last point joins its first.
+    pub whole: bool,
     /// Outer circle of the minimum zone, drawn the same way.
     pub zone_outer: Vec<[f64; 2]>,
     /// Its inner circle.

@@ -46,6 +46,10 @@ fn reason_id(reason: VerdictReason) -> &'static str {
     match reason {
         VerdictReason::Cracked => "verdict-why-cracked",
         VerdictReason::WallTooThin => "verdict-why-wall-too-thin",
+        VerdictReason::WallNotDecided => "verdict-why-wall-not-decided",
+        VerdictReason::SleeveTooSmall => "verdict-why-sleeve-too-small",
+        VerdictReason::SleeveLooseHot => "verdict-why-sleeve-loose-hot",
+        VerdictReason::SleeveTooTight => "verdict-why-sleeve-too-tight",
         VerdictReason::OutOfRound => "verdict-why-out-of-round",
         VerdictReason::RoundnessNotDecided => "verdict-why-roundness-not-decided",
         VerdictReason::RingTurned => "verdict-why-ring-turned",
@@ -61,10 +65,14 @@ fn gap_id(gap: BenchGap) -> &'static str {
         BenchGap::RingMarks => "verdict-gap-ring-marks",
         BenchGap::Diameter => "verdict-gap-diameter",
         BenchGap::Roundness => "verdict-gap-roundness",
+        BenchGap::Depths => "verdict-gap-depths",
         BenchGap::HotFit => "verdict-gap-hot-fit",
         BenchGap::Stress => "verdict-gap-stress",
         BenchGap::CleanUp => "verdict-gap-clean-up",
         BenchGap::WallLeft => "verdict-gap-wall-left",
+        BenchGap::Sleeve => "verdict-gap-sleeve",
+        BenchGap::SleeveHotFit => "verdict-gap-sleeve-hot-fit",
+        BenchGap::SleeveStress => "verdict-gap-sleeve-stress",
         BenchGap::WallLeast => "verdict-gap-wall-least",
     }
 }
@@ -88,6 +96,10 @@ mod tests {
                     reasons: vec![
                         VerdictReason::Cracked,
                         VerdictReason::WallTooThin,
+                        VerdictReason::WallNotDecided,
+                        VerdictReason::SleeveTooSmall,
+                        VerdictReason::SleeveLooseHot,
+                        VerdictReason::SleeveTooTight,
                         VerdictReason::OutOfRound,
                         VerdictReason::RoundnessNotDecided,
                         VerdictReason::RingTurned,
@@ -100,16 +112,20 @@ mod tests {
                         BenchGap::RingMarks,
                         BenchGap::Diameter,
                         BenchGap::Roundness,
+                        BenchGap::Depths,
                         BenchGap::HotFit,
                         BenchGap::Stress,
                         BenchGap::CleanUp,
                         BenchGap::WallLeft,
+                        BenchGap::Sleeve,
+                        BenchGap::SleeveHotFit,
+                        BenchGap::SleeveStress,
                         BenchGap::WallLeast,
                     ],
                     gates: vec!["heat".to_owned(), "refit".to_owned()],
                     closing_checks: vec![ClosingCheck::TurnsFreely],
                 };
-                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 13 } else { 12 });
+                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 17 } else { 16 });
             }
         }
     }

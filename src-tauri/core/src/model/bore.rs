@@ -89,6 +89,12 @@ pub struct BoreReadings {
     /// Thinnest wall round the bore as it is, if it was measured.
     #[serde(default)]
     pub wall_mm: Option<f64>,
+    /// How far that may be read off, either way; a calliper's usual error where it is not said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wall_error_mm: Option<f64>,
+    /// Width of the seat, from the face inwards: without it nobody knows how much of the seat was read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seat_width_mm: Option<f64>,
     /// By depth, from the face inwards.
     pub levels: Vec<BoreLevel>,
 }
@@ -140,12 +146,27 @@ pub struct BoreShape {
     pub greatest_ovality: Option<FormUm>,
     /// Greatest out-of-roundness (minimum zone) of any depth.
     pub greatest_out_of_roundness: Option<FormUm>,
+    /// Parts of the seat's width that no ring read all round stands for, from and to in mm from the face. None
+    /// where the width is not known.
+    pub unread_depths_mm: Option<Vec<[f64; 2]>>,
     /// By depth.
     pub sections: Vec<BoreSection>,
     /// Standard uncertainties of one reading, line by line.
     pub budget: Vec<BudgetLine>,
     /// What the method cannot see, and what was flagged.
     pub notes: Vec<BoreNote>,
+}
+
+impl BoreShape {
+    /// Every depth was read all round.
+    pub fn is_read_round(&self) -> bool {
+        self.sections.iter().all(|section| section.unread_deg.is_empty())
+    }
+
+    /// Rings read all round stand for the whole width of the seat.
+    pub fn is_read_through(&self) -> bool {
+        self.unread_depths_mm.as_ref().is_some_and(Vec::is_empty)
+    }
 }
 
 /// One line of the uncertainty budget of one reading.
@@ -166,15 +187,18 @@ pub struct BoreSection {
     pub depth_mm: f64,
     /// Number of readings.
     pub readings: usize,
-    /// Mean diameter: of the least-squares circle, or the mean of the diameters read.
+    /// Arcs that no reading stands for, from and to, counted up; `to` may pass 360. Empty: read all round.
+    pub unread_deg: Vec<[f64; 2]>,
+    /// Mean diameter: of the least-squares circle, or the mean of the diameters read; of the part that was read.
     pub mean_diameter: Option<SizeMm>,
     /// Greatest less smallest diameter of the fitted oval; none where an oval cannot be seen.
     pub ovality: Option<FormUm>,
-    /// Out-of-roundness about the least-squares circle; none with one angle.
+    /// Out-of-roundness about the least-squares circle; none with one angle, or where a part was not read.
     pub out_of_roundness_least_squares: Option<FormUm>,
-    /// Out-of-roundness by the minimum zone, the narrowest ring that holds every point; none with one angle.
+    /// Out-of-roundness by the minimum zone, the narrowest ring that holds every point; none with one angle, or
+    /// where half the ring or more was not read in one piece.
     pub out_of_roundness_minimum_zone: Option<FormUm>,
-    /// The method is blind to some shapes, so the real out-of-roundness is at least this.
+    /// The method is blind to some shapes, or a part was not read: the real out-of-roundness is at least this.
     pub at_least: bool,
     /// What a perfectly round bore would show on average by the instrument's errors alone; less than this
     /// is nothing found.
@@ -207,6 +231,8 @@ pub struct Lobe {
 pub struct BoreCircles {
     /// Least-squares circle.
     pub least_squares: CircleMm,
+    /// Expanded uncertainty of its centre, k = 2, across and up; it grows without bound as the arc read shrinks.
+    pub centre_expanded_um: [f64; 2],
     /// Outer circle of the minimum zone.
     pub zone_outer: CircleMm,
     /// Inner circle of the minimum zone, about the same centre.
@@ -232,7 +258,7 @@ pub struct CircleMm {
 }
 
 /// A polar plot with the deviation magnified: the mean or least-squares circle is the unit circle.
-/// Curves are closed by the screen; x to the right, y up, angle 0 to the right, and clockwise where the
+/// Curves are closed by the screen, except where a gap follows; x to the right, y up, angle 0 to the right, and clockwise where the
 /// readings count so.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -241,13 +267,30 @@ pub struct PolarPlot {
     pub magnification: f64,
     /// Every point, in order of angle.
     pub points: Vec<PlotPoint>,
-    /// The minimum zone's outer circle, drawn the same way; empty where it is not known.
+    /// The minimum zone's outer circle, drawn the same way; empty where it is not known of the whole ring.
     pub zone_outer: Vec<[f64; 2]>,
     /// Its inner circle.
     pub zone_inner: Vec<[f64; 2]>,
 }
 
 impl PolarPlot {
+    /// The wall as it was read, in pieces: where a gap follows a piece ends. One piece where it was read all round.
+    pub fn pieces(&self) -> Vec<Vec<[f64; 2]>> {
+        let after_gap = self.points.iter().position(|point| point.gap_follows).map_or(0, |at| at + 1);
+        let turned = self.points.iter().cycle().skip(after_gap).take(self.points.len());
+        let mut pieces: Vec<Vec<[f64; 2]>> = vec![Vec::new()];
+        for point in turned {
+            if let Some(piece) = pieces.last_mut() {
+                piece.push(point.at);
+            }
+            if point.gap_follows {
+                pieces.push(Vec::new());
+            }
+        }
+        pieces.retain(|piece| !piece.is_empty());
+        pieces
+    }
+
     /// The same plot at another magnification, so that two can be held side by side.
     pub fn magnified(&self, magnification: f64) -> Self {
         let share = magnification / self.magnification;
@@ -283,6 +326,8 @@ pub struct PlotPoint {
     pub flagged: bool,
     /// Drawn from the reading opposite or a third of a turn away, not read here.
     pub mirrored: bool,
+    /// Nothing was read between here and the next point: no wall is drawn there.
+    pub gap_follows: bool,
 }
 
 /// Which axis the skim is cut about.
@@ -297,7 +342,7 @@ pub enum SkimAxis {
 }
 
 /// What is asked of a skim plan.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct SkimAsk {
@@ -312,6 +357,12 @@ pub struct SkimAsk {
     /// Thinnest wall that may be left.
     #[serde(default)]
     pub wall_min_mm: Option<f64>,
+    /// How far the wall may be read off, either way; none takes what is noted with the readings.
+    #[serde(default)]
+    pub wall_error_mm: Option<f64>,
+    /// Bore that the new sleeve is pressed into: the cut goes on to it, and the wall is what that leaves.
+    #[serde(default)]
+    pub sleeve_bore_mm: Option<f64>,
 }
 
 /// A plan to skim a bore clean.
@@ -340,14 +391,30 @@ pub struct SkimPlan {
     pub passes_to_allow: usize,
     /// Each pass, the last one clean.
     pub passes: Vec<SkimPass>,
-    /// The method is blind to some shapes, so the cut is at least this.
+    /// The method is blind to some shapes, or a part was not read: the cut is at least this.
     pub at_least: bool,
+    /// The cut for the new sleeve; none where its bore was not given or the size is not known.
+    pub sleeve: Option<SleeveCut>,
     /// What follows.
     pub verdict: SkimVerdict,
     /// Last pass that surely leaves the wall asked for; none where no wall is known.
     pub last_safe_pass: Option<usize>,
     /// The verdict's sentence first, then what else is to be known.
     pub notes: Vec<BoreNote>,
+}
+
+/// The cut that makes room for a sleeve.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct SleeveCut {
+    /// Bore that the sleeve is pressed into.
+    pub bore_mm: f64,
+    /// Cut on the radius since the first touch, where the most is cut.
+    pub cut_mm: f64,
+    /// The bore is wide enough to have cleaned up by then, uncertainty included.
+    pub cleans_up: bool,
+    /// Thinnest wall left then, if the wall is known.
+    pub wall_left_mm: Option<f64>,
 }
 
 /// One pass.
@@ -362,7 +429,7 @@ pub struct SkimPass {
     pub diameter_mm: Option<f64>,
     /// Share of the ring touched so far, over all depths, 0 to 1.
     pub touched_share: f64,
-    /// The cutter has touched all round at every depth.
+    /// The cutter has touched all round at every depth, and every depth was read all round.
     pub clean: bool,
     /// Thinnest wall left, if the wall is known: the thinnest wall taken where most is cut.
     pub wall_left_mm: Option<f64>,
@@ -380,6 +447,8 @@ pub struct TouchedDepth {
     pub depth_mm: f64,
     /// Arcs about the axis of the cut, from and to, counted up; `to` may pass 360. A whole ring is `[0, 360]`.
     pub arcs_deg: Vec<[f64; 2]>,
+    /// Arcs that were not read, the same way: nobody knows what the cutter touches there.
+    pub unread_deg: Vec<[f64; 2]>,
 }
 
 /// What a skim plan comes to.
@@ -393,6 +462,8 @@ pub enum SkimVerdict {
     WallUnknown,
     /// It cleans up, but the wall left is within its uncertainty of the minimum.
     WallUndecided,
-    /// The wall would be too thin before it cleans up: stop and scrap.
+    /// The wall would be too thin before it cleans up or takes the sleeve: stop and scrap.
     Scrap,
+    /// A part of the bore was not read: whether it cleans up there cannot be said.
+    ReadInPart,
 }

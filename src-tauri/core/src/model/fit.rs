@@ -85,6 +85,40 @@ pub struct FitResult {
     pub light_alloy: bool,
     /// Classes by how the load stands, for iron and steel housings.
     pub advice: Vec<Advice>,
+    /// What holds this bearing in this housing when hot.
+    pub holding: Holding,
+}
+
+/// What holds a bearing in a bare housing up to the highest temperature in use.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Holding {
+    /// The highest temperature in use, Celsius; none where no range was given.
+    pub hottest_c: Option<f64>,
+    /// Tabled classes that are tight in every pair from 20 C up to it, loosest first.
+    pub classes: Vec<String>,
+    /// The tightest class tabled at this diameter.
+    pub tightest: String,
+    /// Above this temperature even its loosest pair is loose; none if it never is above 20 C, 20 if it is by then.
+    pub tightest_may_loosen_c: Option<f64>,
+    /// The largest bore that is tight at the highest temperature with the smallest bearing, the housing bare.
+    pub bare_bore_most_mm: Option<f64>,
+    /// A sleeve that holds.
+    pub sleeve: Option<HoldingSleeve>,
+}
+
+/// A sleeve of which the bearing is not let go.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct HoldingSleeve {
+    /// Its material.
+    pub material: String,
+    /// Grip in the housing at 20 C above which the thinnest sleeve is still tight at the highest temperature,
+    /// micrometres on the diameter.
+    pub grip_um: f64,
+    /// The largest bore of it, once pressed in, that is tight at the highest temperature with the smallest bearing: what
+    /// the housing lets go of the sleeve opens its bore again.
+    pub bore_most_mm: f64,
 }
 
 /// One seat.
@@ -115,7 +149,7 @@ pub struct SeatFit {
     pub loose_above_c: Option<f64>,
     /// Pressure between the parts at 20 C.
     pub pressure_mpa: Spread,
-    /// Stress at 20 C in the tightest pair.
+    /// Stress in the tightest pair at the temperature of the range, or 20 C, at which it is greatest.
     pub stress: Vec<StressStand>,
     /// How it goes together.
     pub assembly: Assembly,
@@ -198,7 +232,7 @@ pub struct AtTemperature {
     pub state: FitState,
 }
 
-/// Hoop stress in one part beside its yield.
+/// Stress in one part beside its yield.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct StressStand {
@@ -208,9 +242,13 @@ pub struct StressStand {
     pub material: String,
     /// Largest hoop stress, MPa; pulling above zero. None where the wall is not known.
     pub hoop_mpa: Option<f64>,
+    /// Largest equivalent stress by Tresca, MPa: the pressure counts beside the hoop. None where the wall is not known.
+    pub tresca_mpa: Option<f64>,
+    /// The same by von Mises, which is never more.
+    pub mises_mpa: Option<f64>,
     /// Yield, MPa; none where the material has none.
     pub yield_mpa: Option<f64>,
-    /// Share of the yield that is used; none where either is missing.
+    /// Share of the yield that is used, by Tresca; none where either is missing.
     pub used: Option<f64>,
 }
 

@@ -66,18 +66,34 @@ pub struct Instrument {
 pub enum Place {
     /// At the bearing itself.
     Bearing,
-    /// Elsewhere: places along the shaft in millimetres from any one zero.
+    /// Elsewhere: places along the shaft in millimetres from any one zero. Where a bearing of a rigid pair moves, the
+    /// shaft pivots about the other bearing of the pair and not about its far joint.
     Shaft {
         /// Where the shaft pivots.
         pivot_mm: Typed,
         /// Where the gauge touches.
         gauge_mm: Typed,
-        /// Where the bearing sits.
+        /// Where the bearing sits that moves.
         bearing_mm: Typed,
+        /// What it may be instead, where it is not known which bearing moves or what the shaft pivots about: then a
+        /// proof needs both.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        or: Option<Lever>,
         /// How far each distance from the pivot may be off, either way; the shipped figure if none is given.
         #[serde(default)]
         error_mm: Option<f64>,
     },
+}
+
+/// A bearing that moves and the place the shaft pivots about, in millimetres along the shaft.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Lever {
+    /// Where the shaft pivots.
+    pub pivot_mm: Typed,
+    /// Where the bearing sits that moves.
+    pub bearing_mm: Typed,
 }
 
 /// What is marked on a deep groove ball bearing.
@@ -132,8 +148,10 @@ pub struct GaugeResult {
     pub unit: LengthUnit,
     /// Every reading, in order; none is dropped.
     pub readings: Vec<ReadingStand>,
-    /// Movement at the bearing for each unit of movement at the gauge.
+    /// Movement at the bearing for each unit of movement at the gauge; of two possible levers the greater.
     pub ratio: f64,
+    /// What the other of two possible levers would make of the readings.
+    pub other_lever: Option<OtherLever>,
     /// Mean movement.
     pub mean_mm: f64,
     /// Standard deviation of the readings; none for one reading.
@@ -158,6 +176,18 @@ pub struct GaugeResult {
     pub chances: Option<Chances>,
     /// Trend with earlier visits; none without any.
     pub trend: Option<Trend>,
+}
+
+/// The same readings by the other possible lever, under which the bearing moves less.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct OtherLever {
+    /// Movement at the bearing for each unit of movement at the gauge.
+    pub ratio: f64,
+    /// Mean movement, millimetres.
+    pub mean_mm: f64,
+    /// What it alone would decide.
+    pub decision: GaugeDecision,
 }
 
 /// One reading.
@@ -344,6 +374,8 @@ pub enum Remedy {
     },
     /// Put the gauge at the bearing.
     AtBearing,
+    /// Find out which bearing moves and what the shaft pivots about.
+    FindLever,
     /// A finer gauge and more readings together.
     FinerGaugeMoreReadings {
         /// Its step, millimetres.

@@ -17,24 +17,52 @@ pub struct BenchFindings {
     /// Nominal diameter of the seat, millimetres.
     #[serde(default)]
     pub diameter_mm: Option<f64>,
-    /// Out-of-roundness or ovality of the seat, whichever is larger, micrometres.
+    /// Out-of-roundness of the seat, micrometres.
     #[serde(default)]
     pub roundness_um: Option<WithUncertainty>,
+    /// That is what was seen of it: the method is blind to some shapes, or a part was not read. Then it can prove
+    /// the seat out of round, and never round.
+    #[serde(default)]
+    pub roundness_at_least: bool,
+    /// Rings read all round stand for the whole width of the seat.
+    #[serde(default)]
+    pub read_through: bool,
     /// Interference of the new bearing in the seat as it is, the loosest pair at the highest temperature in use.
     #[serde(default)]
     pub hot_interference_um: Option<f64>,
     /// Share of the yield that the tightest pair uses, 0 to 1 and more.
     #[serde(default)]
     pub yield_share: Option<f64>,
-    /// Smallest cut on the diameter that cleans up all round and takes the sleeve, micrometres.
+    /// Smallest diameter of the seat about the axis of the cut, millimetres: where the cutter first touches.
+    #[serde(default)]
+    pub touch_mm: Option<f64>,
+    /// Smallest cut on the diameter that cleans up all round at every depth, micrometres.
     #[serde(default)]
     pub clean_up_um: Option<f64>,
-    /// Wall that is left after it, millimetres.
+    /// Thinnest wall as it was found, millimetres.
     #[serde(default)]
-    pub wall_left_mm: Option<f64>,
+    pub wall_mm: Option<WithUncertainty>,
+    /// The sleeve that will be fitted.
+    #[serde(default)]
+    pub sleeve: Option<SleeveFound>,
     /// Wall that has to be left, millimetres: the maker's figure or the machinist's.
     #[serde(default)]
     pub wall_least_mm: Option<f64>,
+}
+
+/// What is known of the sleeve that will be fitted.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct SleeveFound {
+    /// Bore of the housing that it is pressed into, millimetres.
+    pub bore_mm: f64,
+    /// Interference of the looser of its two seats, micrometres: the loosest pair over the temperatures in use.
+    #[serde(default)]
+    pub hot_interference_um: Option<f64>,
+    /// Share of the yield that the tightest pair uses in the part that bears most.
+    #[serde(default)]
+    pub yield_share: Option<f64>,
 }
 
 /// A value with its expanded uncertainty.
@@ -100,8 +128,16 @@ pub struct BenchVerdict {
 pub enum VerdictReason {
     /// The housing is cracked.
     Cracked,
-    /// Too little wall would be left.
+    /// Too little wall would be left once the sleeve has its room.
     WallTooThin,
+    /// Whether enough wall would be left is within the uncertainty of the wall.
+    WallNotDecided,
+    /// The sleeve's bore does not clean up.
+    SleeveTooSmall,
+    /// The sleeve, or the bearing in it, would be loose when hot.
+    SleeveLooseHot,
+    /// The sleeve would press a part too near its yield.
+    SleeveTooTight,
     /// The seat is proven out of round.
     OutOfRound,
     /// The seat is not proven round: its reading and its uncertainty straddle the limit.
@@ -127,16 +163,24 @@ pub enum BenchGap {
     RingMarks,
     /// Diameter of the seat.
     Diameter,
-    /// Roundness of the seat.
+    /// Roundness of the seat, all the way round.
     Roundness,
+    /// Depths of the seat at which nothing was read, or its width.
+    Depths,
     /// The fit when hot.
     HotFit,
     /// Stress of the fit.
     Stress,
     /// The cut that cleans up.
     CleanUp,
-    /// The wall that is left.
+    /// The wall as it is, well enough to say what is left.
     WallLeft,
+    /// The sleeve: its bore in the housing.
+    Sleeve,
+    /// A sleeve that holds hot.
+    SleeveHotFit,
+    /// A sleeve whose stress housing and sleeve bear.
+    SleeveStress,
     /// The wall that has to be left.
     WallLeast,
 }

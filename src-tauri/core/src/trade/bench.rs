@@ -53,6 +53,13 @@ impl BenchTables {
         self.grades.iter().find(|row| within(diameter_mm, row.over_mm, row.to_mm)).map(|row| row.it5_um)
     }
 
+    /// The limit for the form of a seat, micrometres: a share of IT5. Where the diameter was measured and not named a
+    /// worn seat must not pass for one of the next range, whose limit is wider: the smaller of the two counts.
+    pub fn form_limit_um(&self, diameter_mm: f64) -> Option<f64> {
+        let named = self.it5_um(diameter_mm - WORN_MM).into_iter().chain(self.it5_um(diameter_mm));
+        named.reduce(f64::min).map(|it5| it5 * self.settings.roundness_share_of_it5.value)
+    }
+
     /// The limits of a bearing's outside diameter.
     pub fn outside(&self, diameter_mm: f64) -> Option<&OutsideRow> {
         self.outsides.iter().find(|row| within(diameter_mm, row.over_mm, row.to_mm))
@@ -68,6 +75,10 @@ impl BenchTables {
         self.materials.iter().find(|row| row.id.eq_ignore_ascii_case(id.trim()))
     }
 }
+
+/// A seat that has worn by more than this, in mm on the diameter, is not taken for sound by anybody: common practice, no
+/// source.
+const WORN_MM: f64 = 0.5;
 
 /// Over the one, up to and including the other: 80 mm belongs to "over 50 up to 80".
 fn within(value: f64, over: f64, to: f64) -> bool {

@@ -17,7 +17,6 @@ bore-flagged = Der Messwert bei { $angle } Grad in { $depth } Tiefe passt nicht 
 bore-few-for-flagging = Bei weniger als { $fewest } Winkeln in einer Tiefe ist ein Fehler in einem Messwert nicht von der Form zu unterscheiden.
 bore-below-floor = In { $depth } Tiefe ist die Rundheitsabweichung nicht größer, als eine vollkommene Bohrung sie mit diesem Messgerät zeigen würde, etwa { $floor }. Um mehr zu sagen, braucht es ein feineres Messgerät.
 bore-repeatability-untried = Es gibt keine wiederholten Messwerte an einer Stelle, darum steckt die Streuung der Hand nicht in der Unsicherheit. Messen Sie eine Stelle zehnmal und geben Sie die Standardabweichung an.
-bore-no-limit = Steady kennt keine Grenze für die Form dieses Sitzes. Es entscheidet die Angabe des Herstellers oder die des Lagerherstellers.
 
 ## Messunsicherheitsbudget eines Messwerts
 
@@ -48,7 +47,7 @@ error-bore-empty-help = Schreiben Sie eine Kopfzeile, eine Zeile mit Spaltenname
 error-bore-no-header = Die Bohrungsdatei beginnt nicht mit ihrer Kopfzeile
 error-bore-no-header-help = Beginnen Sie die erste Zeile mit dem Wort bore, dann kind, unit, resolution und mpe, etwa bore,kind=two-point,unit=mm,resolution=0.001,mpe=0.004.
 error-bore-header-word = Ein Wort der Kopfzeile ist unbekannt, steht doppelt oder gehört nicht zu dieser Messart
-error-bore-header-word-help = Nehmen Sie kind, unit, resolution, mpe, repeatability, turn und wall; zero-diameter, zero und higher nur bei einer Messuhr (dial).
+error-bore-header-word-help = Nehmen Sie kind, unit, resolution, mpe, repeatability, turn, wall, wall-error und seat; zero-diameter, zero und higher nur bei einer Messuhr (dial).
 error-bore-header-missing = In der Kopfzeile fehlt ein Wort
 error-bore-header-missing-help = Geben Sie kind, unit, resolution und mpe an. Bei einer Messuhr (dial) auch zero-diameter, zero=set oder zero=nominal, und higher=wider oder higher=narrower.
 error-bore-kind-unknown = Diese Messart ist nicht bekannt

@@ -9,7 +9,7 @@ verdict-at-least-skim-and-sleeve = Neue Lager allein sind ausgeschlossen.
 verdict-at-least-replace-housing = Nichts Milderes ist möglich.
 
 verdict-why-cracked = Das Gehäuse ist gerissen.
-verdict-why-wall-too-thin = Es bliebe weniger Wand, als bleiben muss.
+verdict-why-wall-too-thin = Hat die Hülse ihren Platz, bliebe weniger Wand, als bleiben muss.
 verdict-why-out-of-round = Der Sitz ist erwiesen unrund.
 verdict-why-roundness-not-decided = Ob der Sitz rund ist, ist nicht entschieden: Messen Sie feiner.
 verdict-why-ring-turned = Der Ring hat sich in seinem Sitz gedreht.
@@ -25,7 +25,7 @@ verdict-gap-roundness = Rundheit des Sitzes, mit ihrer Unsicherheit
 verdict-gap-hot-fit = die Passung bei der höchsten Temperatur
 verdict-gap-stress = Spannung im Gehäuse durch die Passung
 verdict-gap-clean-up = der Schnitt, nach dem die Bohrung rundum sauber ist
-verdict-gap-wall-left = die Wand, die bleibt
+verdict-gap-wall-left = die Wand, wie sie ist, genau genug gemessen, um zu sagen, was bleibt
 verdict-gap-wall-least = die Wand, die bleiben muss
 
 verdict-gates = Bestätigen Sie vor der Arbeit die Freigaben für { $sets }.

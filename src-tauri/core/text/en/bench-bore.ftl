@@ -17,7 +17,6 @@ bore-flagged = The reading at { $angle } degrees, depth { $depth }, does not fit
 bore-few-for-flagging = With fewer than { $fewest } angles at a depth a slip in one reading cannot be told from shape.
 bore-below-floor = At depth { $depth } the out-of-roundness is no more than a perfect bore would show with this instrument, about { $floor }. A finer instrument is needed to say more.
 bore-repeatability-untried = No repeated readings of one spot were given, so the scatter of the hand is not in the uncertainty. Read one spot ten times and give the standard deviation.
-bore-no-limit = Steady knows no limit for the form of this seat. The maker's figure decides, or that of the bearing's maker.
 
 ## Budget of one reading
 
@@ -48,7 +47,7 @@ error-bore-empty-help = Write a header line, a line of column names, and one rea
 error-bore-no-header = The bore file does not start with its header
 error-bore-no-header-help = Start the first line with the word bore, then kind, unit, resolution and mpe, such as bore,kind=two-point,unit=mm,resolution=0.001,mpe=0.004.
 error-bore-header-word = A word of the header is not known, stands twice, or does not belong to this kind
-error-bore-header-word-help = Use kind, unit, resolution, mpe, repeatability, turn and wall; zero-diameter, zero and higher only for a dial.
+error-bore-header-word-help = Use kind, unit, resolution, mpe, repeatability, turn, wall, wall-error and seat; zero-diameter, zero and higher only for a dial.
 error-bore-header-missing = A word is missing from the header
 error-bore-header-missing-help = Give kind, unit, resolution and mpe. For a dial also zero-diameter, zero=set or zero=nominal, and higher=wider or higher=narrower.
 error-bore-kind-unknown = The kind of measurement is not known

@@ -9,7 +9,7 @@ verdict-at-least-skim-and-sleeve = New bearings alone are ruled out.
 verdict-at-least-replace-housing = Nothing milder is possible.
 
 verdict-why-cracked = The housing is cracked.
-verdict-why-wall-too-thin = Less wall would be left than has to be.
+verdict-why-wall-too-thin = Once the sleeve has its room, less wall would be left than has to be.
 verdict-why-out-of-round = The seat is proven out of round.
 verdict-why-roundness-not-decided = Whether the seat is round is not decided: measure it more finely.
 verdict-why-ring-turned = The ring has turned in its seat.
@@ -25,7 +25,7 @@ verdict-gap-roundness = roundness of the seat, with its uncertainty
 verdict-gap-hot-fit = the fit at the highest temperature
 verdict-gap-stress = stress of the housing by the fit
 verdict-gap-clean-up = the cut that cleans up all round
-verdict-gap-wall-left = the wall that is left
+verdict-gap-wall-left = the wall as it is, measured well enough to say what is left
 verdict-gap-wall-least = the wall that has to be left
 
 verdict-gates = Confirm before the work the gates of { $sets }.

@@ -17,7 +17,6 @@ bore-flagged = La lectura a { $angle } grados, { $depth } de profundidad, no enc
 bore-few-for-flagging = Con menos de { $fewest } ángulos en una profundidad, un error en una lectura no se distingue de la forma.
 bore-below-floor = A { $depth } de profundidad, la desviación de redondez no es mayor que la que daría un agujero perfecto con este instrumento, unos { $floor }. Para decir más hace falta un instrumento más fino.
 bore-repeatability-untried = No se dieron lecturas repetidas de un mismo punto, así que la dispersión de la mano no está en la incertidumbre. Lea un punto diez veces y dé la desviación típica.
-bore-no-limit = Steady no conoce ningún límite para la forma de este alojamiento. Decide el valor del fabricante del coche o el del fabricante del rodamiento.
 
 ## Balance de incertidumbre de una lectura
 
@@ -48,7 +47,7 @@ error-bore-empty-help = Escriba una línea de cabecera, una línea con los nombr
 error-bore-no-header = El archivo del agujero no empieza por su cabecera
 error-bore-no-header-help = Empiece la primera línea con la palabra bore y siga con kind, unit, resolution y mpe, por ejemplo bore,kind=two-point,unit=mm,resolution=0.001,mpe=0.004.
 error-bore-header-word = Una palabra de la cabecera no se conoce, está dos veces o no corresponde a esta forma de medir
-error-bore-header-word-help = Use kind, unit, resolution, mpe, repeatability, turn y wall; zero-diameter, zero y higher solo con un comparador.
+error-bore-header-word-help = Use kind, unit, resolution, mpe, repeatability, turn, wall, wall-error y seat; zero-diameter, zero y higher solo con un comparador.
 error-bore-header-missing = Falta una palabra en la cabecera
 error-bore-header-missing-help = Dé kind, unit, resolution y mpe. Con un comparador, también zero-diameter, zero=set o zero=nominal, y higher=wider o higher=narrower.
 error-bore-kind-unknown = No se conoce esa forma de medir

@@ -9,7 +9,7 @@ verdict-at-least-skim-and-sleeve = Quedan descartados los rodamientos nuevos por
 verdict-at-least-replace-housing = No es posible nada más leve.
 
 verdict-why-cracked = El soporte está agrietado.
-verdict-why-wall-too-thin = Quedaría menos pared de la que tiene que quedar.
+verdict-why-wall-too-thin = Con el casquillo en su sitio quedaría menos pared de la que tiene que quedar.
 verdict-why-out-of-round = Está demostrado que el alojamiento no es redondo.
 verdict-why-roundness-not-decided = No está decidido si el alojamiento es redondo: mídalo con más finura.
 verdict-why-ring-turned = El aro ha girado en su alojamiento.
@@ -25,7 +25,7 @@ verdict-gap-roundness = redondez del alojamiento, con su incertidumbre
 verdict-gap-hot-fit = el ajuste a la temperatura más alta
 verdict-gap-stress = tensión del soporte por el ajuste
 verdict-gap-clean-up = el corte que lo deja limpio todo alrededor
-verdict-gap-wall-left = la pared que queda
+verdict-gap-wall-left = la pared como está, medida con precisión bastante para decir qué queda
 verdict-gap-wall-least = la pared que tiene que quedar
 
 verdict-gates = Confirme antes del trabajo las condiciones de { $sets }.

@@ -17,7 +17,6 @@ bore-flagged = La lecture à { $angle } degrés, profondeur { $depth }, ne va pa
 bore-few-for-flagging = Avec moins de { $fewest } angles à une profondeur, une erreur dans une lecture ne se distingue pas de la forme.
 bore-below-floor = À la profondeur { $depth }, le défaut de circularité ne dépasse pas ce qu’un alésage parfait montrerait avec cet instrument, environ { $floor }. Il faut un instrument plus fin pour en dire plus.
 bore-repeatability-untried = Aucune lecture répétée d’un même endroit n’est donnée, la dispersion de la main n’est donc pas dans l’incertitude. Mesurez dix fois le même endroit et donnez l’écart type.
-bore-no-limit = Steady ne connaît pas de limite pour la forme de ce logement. La valeur du constructeur décide, ou celle du fabricant du roulement.
 
 ## Bilan d'une lecture
 
@@ -48,7 +47,7 @@ error-bore-empty-help = Écrivez une ligne d’en-tête, une ligne de noms de co
 error-bore-no-header = Le fichier d’alésage ne commence pas par son en-tête
 error-bore-no-header-help = Commencez la première ligne par le mot bore, puis kind, unit, resolution et mpe, comme bore,kind=two-point,unit=mm,resolution=0.001,mpe=0.004.
 error-bore-header-word = Un mot de l’en-tête est inconnu, figure deux fois ou ne va pas avec cette sorte de mesure
-error-bore-header-word-help = Utilisez kind, unit, resolution, mpe, repeatability, turn et wall ; zero-diameter, zero et higher seulement pour un comparateur.
+error-bore-header-word-help = Utilisez kind, unit, resolution, mpe, repeatability, turn, wall, wall-error et seat ; zero-diameter, zero et higher seulement pour un comparateur.
 error-bore-header-missing = Un mot manque dans l’en-tête
 error-bore-header-missing-help = Donnez kind, unit, resolution et mpe. Pour un comparateur, donnez aussi zero-diameter, zero=set ou zero=nominal, et higher=wider ou higher=narrower.
 error-bore-kind-unknown = Cette sorte de mesure est inconnue

@@ -9,7 +9,7 @@ verdict-at-least-skim-and-sleeve = Des roulements neufs seuls sont exclus.
 verdict-at-least-replace-housing = Rien de moins lourd n’est possible.
 
 verdict-why-cracked = Le palier est fissuré.
-verdict-why-wall-too-thin = Il resterait moins de paroi qu’il n’en faut.
+verdict-why-wall-too-thin = Une fois la bague logée, il resterait moins de paroi qu’il n’en faut.
 verdict-why-out-of-round = Il est prouvé que le logement n’est pas rond.
 verdict-why-roundness-not-decided = On ne sait pas encore si le logement est rond : mesurez-le plus finement.
 verdict-why-ring-turned = La bague a tourné dans son logement.
@@ -25,7 +25,7 @@ verdict-gap-roundness = circularité du logement, avec son incertitude
 verdict-gap-hot-fit = l’ajustement à la température la plus haute
 verdict-gap-stress = contrainte du palier due à l’ajustement
 verdict-gap-clean-up = la reprise qui blanchit tout autour
-verdict-gap-wall-left = la paroi qui reste
+verdict-gap-wall-left = la paroi telle qu’elle est, mesurée assez finement pour dire ce qui reste
 verdict-gap-wall-least = la paroi qui doit rester
 
 verdict-gates = Confirmez avant le travail les conditions pour { $sets }.

@@ -79,9 +79,13 @@ fn options_stand_in_any_order() {
         axis: Some(SkimAxis::Free),
         wall: Some("6mm".to_owned()),
         wall_min: Some("4".to_owned()),
+        wall_error: Some("0.05".to_owned()),
+        sleeve_bore: Some("75mm".to_owned()),
         json: false,
     };
-    check("skim b.csv --pass 0.001in --axis free --wall 6mm --wall-min=4", Command::Skim(skim));
+    let line =
+        "skim b.csv --pass 0.001in --axis free --wall 6mm --wall-min=4 --wall-error 0.05 --sleeve-bore 75mm";
+    check(line, Command::Skim(skim));
     let values = [("class", "N7"), ("temp", "-20..100")].map(|(name, value)| (name.into(), value.into()));
     let fit = || Command::Fit(Fit { values: Values(values.clone().into()), json: false });
     check("fit --class N7 --temp=-20..100", fit());

@@ -26,6 +26,9 @@ pub fn of_shape(shape: &BoreShape, notes: &[String], words: &Words) -> String {
 fn of_section(section: &BoreSection) -> String {
     let mut text = String::new();
     let _ = writeln!(text, "Depth {} mm, {} readings", Short(section.depth_mm), section.readings);
+    if !section.unread_deg.is_empty() {
+        let _ = writeln!(text, "  NOT READ         {} deg", arcs(&section.unread_deg));
+    }
     let _ = writeln!(text, "  Mean size        {}", size(section.mean_diameter));
     let _ = writeln!(text, "  Ovality          {}", form(section.ovality, false));
     let _ = writeln!(
@@ -86,12 +89,17 @@ fn of_pass(pass: &SkimPass) -> String {
         let _ = write!(text, "  wall {wall:.3} mm{enough}");
     }
     for depth in &pass.touched {
-        let arcs: Vec<String> =
-            depth.arcs_deg.iter().map(|[from, to]| format!("{from:.0}-{to:.0}")).collect();
-        let arcs = if arcs.is_empty() { "nothing".to_owned() } else { arcs.join(", ") };
-        let _ = write!(text, "\n            depth {} mm: {arcs}", Short(depth.depth_mm));
+        let touched = if depth.arcs_deg.is_empty() { "nothing".to_owned() } else { arcs(&depth.arcs_deg) };
+        let _ = write!(text, "\n            depth {} mm: {touched}", Short(depth.depth_mm));
+        if !depth.unread_deg.is_empty() {
+            let _ = write!(text, "; NOT READ {}", arcs(&depth.unread_deg));
+        }
     }
     text
+}
+
+fn arcs(arcs_deg: &[[f64; 2]]) -> String {
+    arcs_deg.iter().map(|[from, to]| format!("{from:.0}-{to:.0}")).collect::<Vec<_>>().join(", ")
 }
 
 fn with_notes(mut text: String, notes: &[String]) -> String {

@@ -63,8 +63,12 @@ fn instrument(readings: &BoreReadings) -> Result<(), BoreRefusal> {
     {
         return Err(BoreRefusal::Instrument);
     }
-    if readings.wall_mm.is_some_and(|wall| !wall.is_finite() || wall < 0.0) {
+    let walls = [readings.wall_mm, readings.wall_error_mm];
+    if walls.into_iter().flatten().any(|wall| !wall.is_finite() || wall < 0.0) {
         return Err(BoreRefusal::WallNegative);
+    }
+    if readings.seat_width_mm.is_some_and(|width| !PLAUSIBLE_MM.contains(&width)) {
+        return Err(BoreRefusal::SizeImplausible);
     }
     match (readings.kind, readings.zero_diameter_mm) {
         (BoreKind::Dial, None) => Err(BoreRefusal::HeaderMissing),

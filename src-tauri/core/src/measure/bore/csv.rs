@@ -71,8 +71,20 @@ struct Header {
     narrower: bool,
 }
 
-const WORDS: [&str; 10] =
-    ["kind", "unit", "resolution", "mpe", "repeatability", "zero-diameter", "zero", "higher", "turn", "wall"];
+const WORDS: [&str; 12] = [
+    "kind",
+    "unit",
+    "resolution",
+    "mpe",
+    "repeatability",
+    "zero-diameter",
+    "zero",
+    "higher",
+    "turn",
+    "wall",
+    "wall-error",
+    "seat",
+];
 
 fn header(cells: &[&str]) -> Result<Header, BoreRefusal> {
     let Some((&"bore", words)) = cells.split_first() else { return Err(BoreRefusal::NoHeader) };
@@ -127,6 +139,8 @@ fn header(cells: &[&str]) -> Result<Header, BoreRefusal> {
         zero_was_set: dial_choice("zero", "set", "nominal")?,
         clockwise: choice("turn", "clockwise", "counter-clockwise")?.unwrap_or_default(),
         wall_mm: length("wall")?,
+        wall_error_mm: length("wall-error")?,
+        seat_width_mm: length("seat")?,
         levels: Vec::new(),
     };
     Ok(Header { readings, unit, narrower: dial_choice("higher", "narrower", "wider")? })

@@ -49,6 +49,12 @@ impl Doubt {
         (self.mpe * self.mpe + self.scatter().powi(2) * variance).sqrt()
     }
 
+    /// Of a size that is fitted to readings, in which one reading's error has the variance `variance`. Over an
+    /// arc the error counts for more as each reading's own than as one that all share; the greater counts.
+    pub fn fitted(&self, variance: f64) -> f64 {
+        (self.mpe * self.mpe * variance.max(1.0) + self.scatter().powi(2) * variance).sqrt()
+    }
+
     /// Of a combination of readings whose squared weights add up to `squares`, each with its own error.
     pub fn form(&self, squares: f64) -> f64 {
         self.reading() * squares.max(0.0).sqrt()

@@ -51,11 +51,12 @@ pub enum BoreRefusal {
     TooManyPasses,
     NoDatum,
     CannotSeeOval,
+    ReadInPart,
 }
 
 impl BoreRefusal {
     /// Every refusal, for the test that each has its texts.
-    pub const ALL: [Self; 24] = [
+    pub const ALL: [Self; 25] = [
         Self::Empty,
         Self::NoHeader,
         Self::HeaderWord,
@@ -80,6 +81,7 @@ impl BoreRefusal {
         Self::TooManyPasses,
         Self::NoDatum,
         Self::CannotSeeOval,
+        Self::ReadInPart,
     ];
 
     /// Stable code; its sentences are the texts `error-CODE` and `error-CODE-help`.
@@ -109,6 +111,7 @@ impl BoreRefusal {
             Self::TooManyPasses => "bore-too-many-passes",
             Self::NoDatum => "bore-no-datum",
             Self::CannotSeeOval => "bore-cannot-see-oval",
+            Self::ReadInPart => "bore-read-in-part",
         }
     }
 }

@@ -2,12 +2,13 @@
 //! clean. Lengths are in mm inside.
 //!
 //! Read in this order: [`csv`] (the file) and [`check`] (what is refused), [`profile`] (readings to points),
-//! [`circle`], [`zone`] and [`harmonics`] (the shapes fitted), [`doubt`] (uncertainty), [`shape`] and
+//! [`coverage`] (what was read of the bore at all), [`circle`], [`zone`] and [`harmonics`] (the shapes fitted), [`doubt`] (uncertainty), [`shape`] and
 //! [`skim`] (the answers).
 
 pub mod arcs;
 pub mod check;
 pub mod circle;
+pub mod coverage;
 pub mod csv;
 pub mod doubt;
 pub mod enclosing;

@@ -8,10 +8,11 @@ use std::collections::BTreeMap;
 
 use crate::model::bore::{BoreKind, BoreNote, BoreReadings, BoreSection};
 
+use super::coverage::{span, widest};
 use super::outliers::FEWEST;
 
 /// Every note this module and [`skim`](super::skim) can make, for the test that each has its text.
-pub const IDS: [&str; 25] = [
+pub const IDS: [&str; 32] = [
     "bore-two-point-blind",
     "bore-three-point-blind",
     "bore-no-centre",
@@ -20,16 +21,23 @@ pub const IDS: [&str; 25] = [
     "bore-one-angle",
     "bore-lobes-beyond",
     "bore-gap",
+    "bore-part",
+    "bore-depths-unread",
+    "bore-seat-width-unknown",
     "bore-flagged",
     "bore-few-for-flagging",
     "bore-below-floor",
     "bore-repeatability-untried",
-    "bore-no-limit",
     "skim-verdict-skim",
     "skim-verdict-skim-ample",
     "skim-verdict-wall-unknown",
     "skim-verdict-wall-undecided",
     "skim-verdict-scrap",
+    "skim-verdict-read-in-part",
+    "skim-sleeve-unknown",
+    "skim-sleeve-too-small",
+    "skim-sleeve-wall",
+    "skim-sleeve-cut",
     "skim-at-least",
     "skim-between",
     "skim-flagged",
@@ -50,9 +58,13 @@ pub fn tenth(value: f64) -> f64 {
     (value * 10.0).round() / 10.0
 }
 
-/// The notes of a bore's shape, the blind spots first.
-pub fn notes(readings: &BoreReadings, sections: &[BoreSection]) -> Vec<BoreNote> {
-    let mut notes = Vec::new();
+/// The notes of a bore's shape, what was not read and the blind spots first.
+pub fn notes(
+    readings: &BoreReadings,
+    sections: &[BoreSection],
+    unread_mm: Option<&[[f64; 2]]>,
+) -> Vec<BoreNote> {
+    let mut notes: Vec<BoreNote> = sections.iter().filter_map(part).collect();
     match readings.kind {
         BoreKind::TwoPoint => notes.push(note("bore-two-point-blind", &[])),
         BoreKind::ThreePoint => notes.push(note("bore-three-point-blind", &[])),
@@ -64,6 +76,7 @@ pub fn notes(readings: &BoreReadings, sections: &[BoreSection]) -> Vec<BoreNote>
     if readings.kind == BoreKind::Dial && !readings.zero_was_set {
         notes.push(note("bore-size-unknown", &[]));
     }
+    notes.extend(depths(unread_mm));
     notes.extend(angles(sections));
     if sections.len() == 1 {
         notes.push(note("bore-one-depth", &[]));
@@ -74,8 +87,24 @@ pub fn notes(readings: &BoreReadings, sections: &[BoreSection]) -> Vec<BoreNote>
     if readings.instrument.repeatability_mm == 0.0 {
         notes.push(note("bore-repeatability-untried", &[]));
     }
-    notes.push(note("bore-no-limit", &[]));
     notes
+}
+
+/// How much of a section was read, where a part was not.
+fn part(section: &BoreSection) -> Option<BoreNote> {
+    let args = [
+        ("depth", section.depth_mm),
+        ("read", (360.0 - span(&section.unread_deg)).max(0.0).round()),
+        ("gap", widest(&section.unread_deg).round()),
+    ];
+    (!section.unread_deg.is_empty()).then(|| note("bore-part", &args))
+}
+
+/// Where along the seat no ring was read all round.
+fn depths(unread_mm: Option<&[[f64; 2]]>) -> Vec<BoreNote> {
+    let Some(unread) = unread_mm else { return vec![note("bore-seat-width-unknown", &[])] };
+    let stretch = |[from, to]: &[f64; 2]| note("bore-depths-unread", &[("from", *from), ("to", *to)]);
+    unread.iter().map(stretch).collect()
 }
 
 /// What the number of angles leaves out, by the depth that has it worst.
@@ -90,7 +119,8 @@ fn angles(sections: &[BoreSection]) -> Vec<BoreNote> {
     if sections.iter().any(|section| section.readings > 1 && section.readings < FEWEST) {
         notes.push(note("bore-few-for-flagging", &[("fewest", FEWEST as f64)]));
     }
-    let gap = sections.iter().map(|section| (gap_deg(section), section.depth_mm));
+    let whole = sections.iter().filter(|section| section.unread_deg.is_empty());
+    let gap = whole.map(|section| (gap_deg(section), section.depth_mm));
     if let Some((gap, depth)) = gap.max_by(|a, b| a.0.total_cmp(&b.0)) {
         notes.push(note("bore-gap", &[("gap", gap.round()), ("depth", depth)]));
     }
@@ -110,7 +140,7 @@ fn of_section(section: &BoreSection) -> Vec<BoreNote> {
     let mut notes: Vec<BoreNote> =
         flagged.map(|point| note("bore-flagged", &[depth, ("angle", tenth(point.angle_deg))])).collect();
     let found = section.out_of_roundness_minimum_zone;
-    if found.is_some_and(|found| found.value_um <= section.floor_um) {
+    if section.unread_deg.is_empty() && found.is_some_and(|found| found.value_um <= section.floor_um) {
         notes.push(note("bore-below-floor", &[depth, ("floor", tenth(section.floor_um))]));
     }
     notes

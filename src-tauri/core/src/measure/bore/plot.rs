@@ -3,6 +3,7 @@
 use crate::model::bore::{PlotPoint, PolarPlot};
 
 use super::circle::{Point, direction, distance};
+use super::coverage::is_gap;
 use super::profile::{Profile, angle_from};
 
 /// The greatest deviation is drawn at most this part of the radius.
@@ -43,9 +44,18 @@ pub fn plot(profile: &Profile, circles: &Circles, flagged: &[bool], clockwise: b
             at: draw(direction(circles.centre, point.at), deviation(point.at)),
             flagged: flagged.get(point.reading).copied().unwrap_or_default(),
             mirrored: point.mirrored,
+            gap_follows: false,
         })
         .collect();
     points.sort_by(|a, b| a.angle_deg.total_cmp(&b.angle_deg));
+    let next: Vec<f64> = points.iter().map(|point| point.angle_deg).collect();
+    let next = next.iter().skip(1).copied().chain(next.first().map(|first| first + 360.0));
+    for (point, next) in points.iter_mut().zip(next) {
+        point.gap_follows = is_gap(next - point.angle_deg);
+    }
+    if points.iter().any(|point| point.gap_follows) {
+        return PolarPlot { magnification, points, zone_outer: Vec::new(), zone_inner: Vec::new() };
+    }
     let ring = |radius: f64| {
         let toward = (0..DRAWN).map(|at| (std::f64::consts::TAU * at as f64 / DRAWN as f64).sin_cos());
         let at = |(sin, cos): (f64, f64)| {

@@ -1,9 +1,14 @@
 //! One cross-section: mean size, oval, out-of-roundness by least squares and by minimum zone, lobes.
+//!
+//! The narrowest ring about some of a wall's points is no wider than about all of them, so where a part was not read
+//! it still says how much out of round the bore is at the least. That holds while the points stand round the centre:
+//! past half a turn unread in one piece a centre far outside could make the ring narrower still, and nothing is said.
 
 use crate::model::bore::{BoreCircles, BoreReadings, BoreSection, CircleMm, Lobe, SizeMm};
 
 use super::circle::{Fit, Point, direction, distance, least_squares};
-use super::doubt::{Doubt, form, mean_range, size};
+use super::coverage::{unread_arcs, widest};
+use super::doubt::{COVERAGE, Doubt, form, mean_range, size};
 use super::fault::BoreRefusal;
 use super::harmonics::{MOST, Waves, fit};
 use super::outliers::flagged;
@@ -11,6 +16,9 @@ use super::plot::{Circles, plot};
 use super::profile::{Profile, angle_from, radius_share};
 use super::solve::dot;
 use super::zone::{Zone, minimum};
+
+/// With so much unread in one piece the points do not stand round any centre, in degrees.
+const HALF_TURN_DEG: f64 = 180.0;
 
 /// The shape of a cross-section.
 ///
@@ -33,7 +41,7 @@ fn seen(readings: &BoreReadings, profile: &Profile, doubt: &Doubt) -> Result<Bor
     let variance = fit.spread.get(2).and_then(|row| row.get(2)).copied().unwrap_or(1.0);
     let known = readings.zero_diameter_mm.is_none() || readings.zero_was_set;
     let shaped = Shaped {
-        mean: known.then(|| size(2.0 * fit.radius, 2.0 * doubt.mean(variance))),
+        mean: known.then(|| size(2.0 * fit.radius, 2.0 * doubt.fitted(variance))),
         least_squares: (spread, squares),
         zone: (zone.width(), weights),
         circles: Circles {
@@ -42,7 +50,7 @@ fn seen(readings: &BoreReadings, profile: &Profile, doubt: &Doubt) -> Result<Bor
             zone_centre: zone.centre,
             zone: [zone.outer, zone.inner],
         },
-        drawn: Some(circles(&points, &fit, &zone)),
+        drawn: Some(circles(&points, &fit, &zone, doubt)),
     };
     shaped.section(readings, profile, doubt, &angles, &deviations)
 }
@@ -63,15 +71,18 @@ fn range(points: &[Point], fit: &Fit, deviations: &[f64]) -> (f64, f64) {
     (high.0 - low.0, 2.0 - followed)
 }
 
-fn circles(points: &[Point], fit: &Fit, zone: &Zone) -> BoreCircles {
+fn circles(points: &[Point], fit: &Fit, zone: &Zone, doubt: &Doubt) -> BoreCircles {
     let circle = |centre: Point, radius_mm: f64| CircleMm { x_mm: centre[0], y_mm: centre[1], radius_mm };
     let contacts = |outer: bool| {
         let touching = zone.contacts.iter().filter(|contact| contact.outer == outer);
         let places = touching.filter_map(|contact| points.get(contact.point));
         places.map(|point| angle_from(zone.centre, *point).to_degrees()).collect()
     };
+    let variance = |axis: usize| fit.spread.get(axis).and_then(|row| row.get(axis)).copied().unwrap_or(1.0);
+    let expanded_um = |axis: usize| COVERAGE * doubt.form(variance(axis)) * 1000.0;
     BoreCircles {
         least_squares: circle(fit.centre, fit.radius),
+        centre_expanded_um: [expanded_um(0), expanded_um(1)],
         zone_outer: circle(zone.centre, zone.outer),
         zone_inner: circle(zone.centre, zone.inner),
         outer_contacts_deg: contacts(true),
@@ -121,25 +132,39 @@ impl Shaped {
         let waves = fit(angles, deviations, profile.fold, MOST).ok_or(BoreRefusal::NotRound)?;
         let roundness = |(value, squares): (f64, f64)| form(value, share * doubt.form(squares));
         let several = deviations.len() > 1;
+        let unread_deg = unread(profile, &self.circles);
+        let whole = unread_deg.is_empty();
+        let surrounded = widest(&unread_deg) < HALF_TURN_DEG;
+        let lobes = if whole { lobes(&waves, share * doubt.reading()) } else { Vec::new() };
         let flags = flagged(angles, deviations, profile.fold, share * doubt.reading());
         Ok(BoreSection {
             depth_mm: profile.depth_mm,
             readings: deviations.len(),
+            unread_deg,
             mean_diameter: self.mean,
             // Greatest less smallest diameter: twice the peak to valley of the radius.
             ovality: waves
                 .numbered(2)
+                .filter(|_| whole)
                 .map(|wave| form(4.0 * wave.amplitude, 4.0 * share * doubt.form(wave.variance))),
-            out_of_roundness_least_squares: several.then(|| roundness(self.least_squares)),
-            out_of_roundness_minimum_zone: several.then(|| roundness(self.zone)),
-            at_least: profile.fold > 1,
+            out_of_roundness_least_squares: (several && whole).then(|| roundness(self.least_squares)),
+            out_of_roundness_minimum_zone: (several && surrounded).then(|| roundness(self.zone)),
+            at_least: profile.fold > 1 || !whole,
             floor_um: mean_range(deviations.len()) * share * doubt.reading() * 1000.0,
-            lobes: lobes(&waves, share * doubt.reading()),
-            most_lobes: waves.fold * waves.pairs(),
+            lobes,
+            most_lobes: if whole { waves.fold * waves.pairs() } else { 0 },
             circles: self.drawn,
             plot: plot(profile, &self.circles, &flags, readings.clockwise),
         })
     }
+}
+
+/// Arcs of the drawn circle that no point stands for.
+fn unread(profile: &Profile, circles: &Circles) -> Vec<[f64; 2]> {
+    let angle = |point: &super::profile::ProfilePoint| angle_from(circles.centre, point.at).to_degrees();
+    let mut angles: Vec<f64> = profile.points.iter().map(angle).collect();
+    angles.sort_by(f64::total_cmp);
+    unread_arcs(&angles)
 }
 
 fn lobes(waves: &Waves, standard: f64) -> Vec<Lobe> {

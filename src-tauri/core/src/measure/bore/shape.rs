@@ -4,6 +4,7 @@ use crate::model::bore::{BoreReadings, BoreSection, BoreShape, FormUm, SizeMm};
 
 use super::check::check;
 use super::circle::least_squares;
+use super::coverage::unread_depths;
 use super::doubt::{Doubt, form, size};
 use super::fault::{BoreFault, BoreRefusal};
 use super::notes::notes;
@@ -23,6 +24,7 @@ pub fn shape(readings: &BoreReadings) -> Result<BoreShape, BoreFault> {
     let greatest = |which: fn(&BoreSection) -> Option<FormUm>| {
         sections.iter().filter_map(which).max_by(|a, b| a.value_um.total_cmp(&b.value_um))
     };
+    let unread_depths_mm = unread_depths(readings, &sections);
     Ok(BoreShape {
         kind: readings.kind,
         mean_diameter: mean(readings, &sections, &doubt),
@@ -31,21 +33,27 @@ pub fn shape(readings: &BoreReadings) -> Result<BoreShape, BoreFault> {
         greatest_ovality: greatest(|section| section.ovality),
         greatest_out_of_roundness: greatest(|section| section.out_of_roundness_minimum_zone),
         budget: doubt.lines(),
-        notes: notes(readings, &sections),
+        notes: notes(readings, &sections, unread_depths_mm.as_deref()),
+        unread_depths_mm,
         sections,
     })
 }
 
-/// Mean of the sections' mean diameters. The instrument's error is shared, so it does not shrink.
+/// Mean of the sections' mean diameters, each by how well it is known: depths that were read alike count alike, and
+/// one of which only an arc was read neither spoils the others nor makes them look better known. The instrument's
+/// error is shared, so it does not shrink.
 fn mean(readings: &BoreReadings, sections: &[BoreSection], doubt: &Doubt) -> Option<SizeMm> {
     let means = sections.iter().map(|section| section.mean_diameter).collect::<Option<Vec<SizeMm>>>()?;
-    let count = means.len() as f64;
-    let value = means.iter().map(|mean| mean.value_mm).sum::<f64>() / count;
     let on_diameter = 2.0 * radius_share(readings.kind);
     let shared = on_diameter * doubt.mpe;
-    let scatter: f64 = means.iter().map(|mean| standard(mean).powi(2) - shared * shared).sum();
-    Some(size(value, (shared * shared + scatter.max(0.0) / (count * count)).sqrt()))
+    let weight = |mean: &SizeMm| 1.0 / (standard(mean).powi(2) - shared * shared).max(LEAST_VARIANCE);
+    let known: f64 = means.iter().map(weight).sum();
+    let value = means.iter().map(|mean| weight(mean) * mean.value_mm).sum::<f64>() / known;
+    Some(size(value, (shared * shared + 1.0 / known).sqrt()))
 }
+
+/// No mean is known better than this beside the error that all share: a picometre, squared, in mm.
+const LEAST_VARIANCE: f64 = 1e-18;
 
 fn standard(size: &SizeMm) -> f64 {
     size.expanded_um / 1000.0 / super::doubt::COVERAGE

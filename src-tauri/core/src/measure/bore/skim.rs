@@ -2,14 +2,15 @@
 //! by pass, and what wall that leaves.
 //!
 //! The cut is a cylinder parallel to the datum axis. About the datum its radius is that of the farthest point;
-//! about a free axis it is the radius of the smallest circle that holds the points of every depth. Practice
-//! of skimming in passes of a thousandth of an inch until the cutter cleans up: common practice, no source.
+//! about a free axis it is the radius of the smallest circle that holds the points of every depth. A sleeve needs room
+//! of its own: where its bore is given the cut goes on to it, and the wall is what that leaves. Practice of skimming in passes of a thousandth of an inch until the cutter cleans up: common practice, no source.
 
 use crate::model::bore::{
-    BoreKind, BoreNote, BoreReadings, SkimAsk, SkimAxis, SkimPass, SkimPlan, SkimVerdict, TouchedDepth,
+    BoreKind, BoreNote, BoreReadings, SkimAsk, SkimAxis, SkimPass, SkimPlan, SkimVerdict, SleeveCut,
+    TouchedDepth,
 };
 
-use super::arcs::{RingPoint, TOUCH, share, touched};
+use super::arcs::{RingPoint, TOUCH, share, touched, unread};
 use super::check::check;
 use super::circle::{Point, algebraic, direction, distance};
 use super::doubt::{COVERAGE, Doubt, form, size};
@@ -25,6 +26,8 @@ const DEEPEST_PASS_MM: f64 = 2.0;
 const MOST_PASSES: f64 = 400.0;
 /// The wall allows so many times the passes to allow for, and so many more: nobody needs to be told where to stop.
 const AMPLE: [f64; 2] = [3.0, 20.0];
+/// A wall is taken with a calliper within this, either way, in mm, where nobody says how: common practice, no source.
+pub const WALL_ERROR_MM: f64 = 0.1;
 /// A datum farther from the bore's centre than this part of the radius is no axis of the bore.
 const DATUM_WITHIN: f64 = 0.25;
 
@@ -32,14 +35,20 @@ const DATUM_WITHIN: f64 = 0.25;
 ///
 /// # Errors
 /// Readings that [`check`] refuses; a three-point gauge, which cannot see an oval; a datum axis where the
-/// readings know none; a pass or wall that cannot be.
+/// readings know none; a free axis where only a part was read; a pass, wall or sleeve's bore that cannot be.
 pub fn skim(readings: &BoreReadings, ask: &SkimAsk) -> Result<SkimPlan, BoreFault> {
     check(readings).map_err(|(why, _)| why)?;
     let wall = checked_wall(readings, ask)?;
     let axis = chosen_axis(readings, ask)?;
     let profiles: Vec<Profile> = readings.levels.iter().map(|level| profile(readings, level)).collect();
     let cut = Cut::about(&profiles, axis)?;
-    let plan = Plan { readings, ask, wall, axis, cut: &cut, rings: rings(&profiles, cut.centre) };
+    let rings = rings(&profiles, cut.centre);
+    let whole = rings.iter().all(|(_, ring)| unread(ring).is_empty());
+    // The smallest circle that holds an arc is no bore.
+    if axis == SkimAxis::Free && !whole && readings.kind != BoreKind::TwoPoint {
+        return Err(BoreRefusal::ReadInPart.into());
+    }
+    let plan = Plan { readings, ask, wall, axis, cut: &cut, rings, whole };
     plan.write()
 }
 
@@ -48,7 +57,14 @@ fn checked_wall(readings: &BoreReadings, ask: &SkimAsk) -> Result<Option<f64>, B
         return Err(BoreRefusal::PassDepth);
     }
     let wall = ask.wall_mm.or(readings.wall_mm);
-    if [wall, ask.wall_min_mm].into_iter().flatten().any(|wall| !wall.is_finite() || wall < 0.0) {
+    if ask.sleeve_bore_mm.is_some_and(|bore| !(bore > 0.0 && bore.is_finite())) {
+        return Err(BoreRefusal::SizeImplausible);
+    }
+    if [wall, ask.wall_min_mm, ask.wall_error_mm]
+        .into_iter()
+        .flatten()
+        .any(|wall| !wall.is_finite() || wall < 0.0)
+    {
         return Err(BoreRefusal::WallNegative);
     }
     if ask.wall_min_mm.is_some() && wall.is_none() {
@@ -143,6 +159,8 @@ struct Plan<'a> {
     axis: SkimAxis,
     cut: &'a Cut,
     rings: Vec<(f64, Vec<RingPoint>)>,
+    /// Every depth was read all round.
+    whole: bool,
 }
 
 impl Plan<'_> {
@@ -156,9 +174,10 @@ impl Plan<'_> {
         if allowed > MOST_PASSES {
             return Err(BoreRefusal::TooManyPasses.into());
         }
-        let doubtful = COVERAGE * standard;
+        let doubtful = (COVERAGE * standard).hypot(self.wall_doubt());
+        let sleeve = self.sleeve(cut + COVERAGE * standard);
         let passes: Vec<SkimPass> = (1..=needed as usize).map(|number| self.pass(number, doubtful)).collect();
-        let (verdict, last_safe_pass) = self.verdict(&passes, doubtful);
+        let (verdict, last_safe_pass) = self.verdict(&passes, sleeve.as_ref(), doubtful);
         let seen = self.readings.kind != BoreKind::TwoPoint;
         let mut plan = SkimPlan {
             axis: self.axis,
@@ -174,7 +193,8 @@ impl Plan<'_> {
             passes_needed: needed as usize,
             passes_to_allow: allowed as usize,
             passes,
-            at_least: !seen,
+            at_least: !seen || !self.whole,
+            sleeve,
             verdict,
             last_safe_pass,
             notes: Vec::new(),
@@ -198,6 +218,7 @@ impl Plan<'_> {
         let depth = |(depth_mm, ring): &(f64, Vec<RingPoint>)| TouchedDepth {
             depth_mm: *depth_mm,
             arcs_deg: touched(ring, reach),
+            unread_deg: unread(ring),
         };
         let touched: Vec<TouchedDepth> = self.rings.iter().map(depth).collect();
         let wall_left = self.wall.map(|wall| wall - cut);
@@ -207,23 +228,50 @@ impl Plan<'_> {
             cut_um: cut * 1000.0,
             diameter_mm: self.size_known().then_some(2.0 * reach),
             touched_share: touched.iter().map(|it| share(&it.arcs_deg)).sum::<f64>() / touched.len() as f64,
-            clean: reach + TOUCH >= self.cut.clean,
+            clean: self.whole && reach + TOUCH >= self.cut.clean,
             wall_left_mm: wall_left,
             wall_enough: wall_left.zip(least).map(|(left, least)| left - doubtful >= least),
             touched,
         }
     }
 
-    /// The wall after the pass that cleans up, against the least asked for.
-    fn verdict(&self, passes: &[SkimPass], doubtful: f64) -> (SkimVerdict, Option<usize>) {
-        let left = passes.last().and_then(|pass| pass.wall_left_mm);
+    /// Expanded uncertainty of the wall, mm: its error may lie anywhere within its limits.
+    fn wall_doubt(&self) -> f64 {
+        if self.wall.is_none() {
+            return 0.0;
+        }
+        let error = self.ask.wall_error_mm.or(self.readings.wall_error_mm).unwrap_or(WALL_ERROR_MM);
+        COVERAGE * error / 3.0_f64.sqrt()
+    }
+
+    /// The cut for the sleeve, where its bore is given and the size of this one is known. `clean` is the cut that
+    /// surely cleans up.
+    fn sleeve(&self, clean: f64) -> Option<SleeveCut> {
+        let bore_mm = self.ask.sleeve_bore_mm.filter(|_| self.size_known())?;
+        let cut_mm = bore_mm / 2.0 - self.cut.touch;
+        let wall_left_mm = self.wall.map(|wall| wall - cut_mm.max(clean));
+        Some(SleeveCut { bore_mm, cut_mm, cleans_up: self.whole && cut_mm + TOUCH >= clean, wall_left_mm })
+    }
+
+    /// The wall after the pass that cleans up and after the sleeve's cut, against the least asked for.
+    fn verdict(
+        &self,
+        passes: &[SkimPass],
+        sleeve: Option<&SleeveCut>,
+        doubtful: f64,
+    ) -> (SkimVerdict, Option<usize>) {
+        let cleaned = passes.last().and_then(|pass| pass.wall_left_mm);
+        let left = sleeve.and_then(|sleeve| sleeve.wall_left_mm).into_iter().chain(cleaned).reduce(f64::min);
         let (Some(wall), Some(left), Some(least)) = (self.wall, left, self.ask.wall_min_mm) else {
             let gone = left.is_some_and(|left| left - doubtful <= 0.0);
-            return (if gone { SkimVerdict::Scrap } else { SkimVerdict::WallUnknown }, None);
+            let open = if self.whole { SkimVerdict::WallUnknown } else { SkimVerdict::ReadInPart };
+            return (if gone { SkimVerdict::Scrap } else { open }, None);
         };
         let room = (2.0 * (wall - doubtful - least + TOUCH) / self.ask.pass_diameter_mm).floor().max(0.0);
         let verdict = if left <= 0.0 || left + doubtful < least {
             SkimVerdict::Scrap
+        } else if !self.whole {
+            SkimVerdict::ReadInPart
         } else if left - doubtful < least {
             SkimVerdict::WallUndecided
         } else {
@@ -243,11 +291,13 @@ impl Plan<'_> {
             SkimVerdict::WallUnknown => "skim-verdict-wall-unknown",
             SkimVerdict::WallUndecided => "skim-verdict-wall-undecided",
             SkimVerdict::Scrap => "skim-verdict-scrap",
+            SkimVerdict::ReadInPart => "skim-verdict-read-in-part",
         };
         let mut notes = vec![note(id, &args)];
-        if plan.at_least {
+        if plan.shift_um.is_none() {
             notes.push(note("skim-at-least", &[]));
         }
+        notes.push(sleeve_note(plan.sleeve.as_ref()));
         match (plan.shift_um, self.axis) {
             (Some(shift), SkimAxis::Free) => notes.push(note("skim-axis-moves", &[("shift", tenth(shift))])),
             (None, _) => notes.push(note("skim-axis-unseen", &[])),
@@ -264,6 +314,19 @@ impl Plan<'_> {
         notes.push(note("skim-between", &[]));
         notes.push(note("skim-caution", &[]));
         Ok(notes)
+    }
+}
+
+/// What room the sleeve takes.
+fn sleeve_note(sleeve: Option<&SleeveCut>) -> BoreNote {
+    let Some(sleeve) = sleeve else { return note("skim-sleeve-unknown", &[]) };
+    let (bore, cut) = (("bore", sleeve.bore_mm), ("cut", sleeve.cut_mm));
+    if !sleeve.cleans_up {
+        return note("skim-sleeve-too-small", &[bore]);
+    }
+    match sleeve.wall_left_mm {
+        Some(wall) => note("skim-sleeve-wall", &[bore, cut, ("wall", wall)]),
+        None => note("skim-sleeve-cut", &[bore, cut]),
     }
 }
 

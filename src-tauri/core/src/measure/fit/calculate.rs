@@ -3,10 +3,11 @@
 use super::assembly::{TightestPair, assembly};
 use super::clearance::clearance;
 use super::fault::FitFault;
+use super::holding::holding;
 use super::lame::Ring;
 use super::read::{Checked, read};
 use super::sizes::interference;
-use super::stack::{Pressures, Stack};
+use super::stack::{Interference, Pressures, Stack};
 use super::thermal::{Fits, Pair, ROOM_C, loose_from, state, temperatures};
 use crate::model::fit::{
     Advice, AtTemperature, FitInput, FitResult, NotCounted, PartId, SeatFit, SeatId, SizeFrom, SizeStand,
@@ -23,7 +24,7 @@ pub fn calculate(input: &FitInput, tables: &BenchTables) -> Result<FitResult, Fi
     let checked = read(input, tables)?;
     let fits = fits(&checked, tables);
     let shown = temperatures(checked.temperature);
-    let it5 = tables.it5_um(checked.nominal).ok_or(FitFault::DiameterNotTabled)?;
+    let form_um = tables.form_limit_um(checked.nominal).ok_or(FitFault::DiameterNotTabled)?;
     let row = checked.bore.and_then(|bore| tables.clearance(bore));
     let least = tables.settings.operating_clearance_least_um.value;
     let mut seats = vec![bearing_seat(&checked, &fits, &shown, tables)];
@@ -32,7 +33,8 @@ pub fn calculate(input: &FitInput, tables: &BenchTables) -> Result<FitResult, Fi
         seats,
         clearance: row.map(|row| clearance(&fits, &shown, row, input.group, least)),
         not_counted: not_counted(input, &checked),
-        form_um: it5 * tables.settings.roundness_share_of_it5.value,
+        form_um,
+        holding: holding(&checked, tables)?,
         light_alloy: checked.housing.family == Family::LightAlloy,
         advice: tables
             .advice
@@ -42,7 +44,7 @@ pub fn calculate(input: &FitInput, tables: &BenchTables) -> Result<FitResult, Fi
     })
 }
 
-fn ring(inner_mm: f64, outer_mm: f64, material: &Material) -> Ring {
+pub(super) fn ring(inner_mm: f64, outer_mm: f64, material: &Material) -> Ring {
     Ring {
         inner: inner_mm / 2.0,
         outer: outer_mm / 2.0,
@@ -97,7 +99,7 @@ fn bearing_seat(checked: &Checked<'_>, fits: &Fits, shown: &[f64], tables: &Benc
     fit.hole_in_class = checked.seat_in_class;
     fit.may_loosen_above_c = loose_from(&least);
     fit.loose_above_c = loose_from(&most);
-    fit.stress = stress(checked, fits);
+    fit.stress = stress(checked, fits, shown);
     fit
 }
 
@@ -183,27 +185,46 @@ fn pressures(fits: &Fits, which: impl Fn(Pressures) -> f64) -> Spread {
     }
 }
 
-/// Stress of every part in the tightest pairs at 20 C.
-fn stress(checked: &Checked<'_>, fits: &Fits) -> Vec<StressStand> {
-    let tightest = Pair { bearing: fits.bearing.most, sleeve: fits.sleeve.most };
-    let at = fits.stack.pressures(fits.free(tightest, ROOM_C));
-    let stand = |part: PartId, material: &Material, hoop_mpa: Option<f64>| StressStand {
-        part,
-        material: material.id.clone(),
-        hoop_mpa,
-        yield_mpa: material.yield_mpa,
-        used: hoop_mpa.zip(material.yield_mpa).map(|(hoop, limit)| hoop.abs() / limit),
+/// Stress of every part in the tightest pairs, at the temperature at which it is greatest: a light alloy shrinks more
+/// than what sits in it, so that its hardest day is the coldest. Before the bearing is in, a sleeve is pressed by the
+/// housing alone, which can be worse for it.
+fn stress(checked: &Checked<'_>, fits: &Fits, shown: &[f64]) -> Vec<StressStand> {
+    let pairs = || {
+        let tightest = Pair { bearing: fits.bearing.most, sleeve: fits.sleeve.most };
+        let everywhere = shown.iter().copied().chain([ROOM_C]);
+        everywhere.flat_map(move |celsius| {
+            let free = fits.free(tightest, celsius);
+            let without_bearing = Interference { bearing: f64::NEG_INFINITY, ..free };
+            [free, without_bearing].map(|free| fits.stack.pressures(free))
+        })
     };
-    let ring = fits.stack.bearing.largest_hoop(0.0, at.bearing);
-    let mut parts = vec![stand(PartId::OuterRing, checked.bearing, Some(ring))];
-    let mut about_housing = at.bearing;
-    if let (Some(sleeve), Some(given)) = (fits.stack.sleeve, &checked.sleeve) {
-        let hoop = sleeve.largest_hoop(at.bearing, at.sleeve);
-        parts.push(stand(PartId::Sleeve, given.material, Some(hoop)));
-        about_housing = at.sleeve;
+    let stand = |part: PartId, material: &Material, ring: Option<Ring>, on: fn(Pressures) -> [f64; 2]| {
+        let worst = ring.and_then(|ring| {
+            let loads = pairs().map(on).map(|[within, without]| {
+                (ring.largest_hoop(within, without), ring.equivalent(within, without))
+            });
+            loads.max_by(|a, b| a.1.tresca.total_cmp(&b.1.tresca))
+        });
+        StressStand {
+            part,
+            material: material.id.clone(),
+            hoop_mpa: worst.map(|(hoop, _)| hoop),
+            tresca_mpa: worst.map(|(_, stress)| stress.tresca),
+            mises_mpa: worst.map(|(_, stress)| stress.mises),
+            yield_mpa: material.yield_mpa,
+            used: worst.zip(material.yield_mpa).map(|((_, stress), limit)| stress.tresca / limit),
+        }
+    };
+    let bearing = fits.stack.bearing;
+    let mut parts = vec![stand(PartId::OuterRing, checked.bearing, Some(bearing), |at| [0.0, at.bearing])];
+    let housing = checked.housing_outside.map(|_| fits.stack.housing);
+    match (fits.stack.sleeve, &checked.sleeve) {
+        (Some(ring), Some(given)) => {
+            parts.push(stand(PartId::Sleeve, given.material, Some(ring), |at| [at.bearing, at.sleeve]));
+            parts.push(stand(PartId::Housing, checked.housing, housing, |at| [at.sleeve, 0.0]));
+        }
+        _ => parts.push(stand(PartId::Housing, checked.housing, housing, |at| [at.bearing, 0.0])),
     }
-    let housing = checked.housing_outside.map(|_| fits.stack.housing.largest_hoop(about_housing, 0.0));
-    parts.push(stand(PartId::Housing, checked.housing, housing));
     parts
 }
 

@@ -17,6 +17,8 @@ pub enum FitFault {
     BoreNotMeasured,
     /// No such hole class in the table.
     UnknownClass,
+    /// The bore as measured is asked for, and only a part of it was read.
+    BoreReadInPart,
     /// The table has no row for this diameter.
     DiameterNotTabled,
     /// No clearance is tabled for this bore.
@@ -50,6 +52,7 @@ impl FitFault {
             Self::OutsideMissing => "bearing-outside-missing",
             Self::SeatMissing => "seat-missing",
             Self::BoreNotMeasured => "bore-not-measured",
+            Self::BoreReadInPart => "bore-size-in-part",
             Self::UnknownClass => "unknown-class",
             Self::DiameterNotTabled => "diameter-not-tabled",
             Self::BoreNotTabled => "bore-not-tabled",

@@ -16,6 +16,15 @@ pub struct Ring {
     pub poisson: f64,
 }
 
+/// Equivalent stresses, MPa.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Equivalent {
+    /// By Tresca.
+    pub tresca: f64,
+    /// By von Mises.
+    pub mises: f64,
+}
+
 impl Ring {
     /// Inner radius squared over outer radius squared.
     fn thinness(&self) -> f64 {
@@ -64,6 +73,19 @@ impl Ring {
         }
         let bore = self.hoop(within, without, self.inner);
         if bore.abs() >= rim.abs() { bore } else { rim }
+    }
+
+    /// Stress that a tensile test would have to show for the part to yield as it does here: the largest of every
+    /// radius, by Tresca (largest difference of two principal stresses) and by von Mises. The ends are free, so the
+    /// third principal stress is none. Both are largest at the bore, where the stresses that change with the radius
+    /// are. Rules: Boresi & Schmidt, chapter 4, from memory.
+    pub fn equivalent(&self, within: f64, without: f64) -> Equivalent {
+        let radius = if self.inner > 0.0 { self.inner } else { self.outer };
+        let (hoop, radial) = (self.hoop(within, without, radius), self.radial(within, without, radius));
+        Equivalent {
+            tresca: (hoop - radial).abs().max(hoop.abs()).max(radial.abs()),
+            mises: (hoop * hoop - hoop * radial + radial * radial).sqrt(),
+        }
     }
 
     fn parts(&self, within: f64, without: f64, radius: f64) -> (f64, f64) {

@@ -5,6 +5,7 @@ pub mod assembly;
 pub mod calculate;
 pub mod clearance;
 pub mod fault;
+pub mod holding;
 pub mod lame;
 pub mod read;
 pub mod sizes;

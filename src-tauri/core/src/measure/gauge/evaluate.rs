@@ -6,16 +6,60 @@ use super::fault::GaugeFault;
 use super::remedies::{Sought, remedies};
 use super::{decide, likelihood, meaning, read, risk, student, trend};
 use crate::model::gauge::{
-    Bands, Earlier, GaugeBudgetLine, GaugeDecision, GaugeInput, GaugeResult, ReadingStand, Remedy, Trend,
-    TrendPoint, Uncertainty,
+    Bands, Earlier, GaugeBudgetLine, GaugeDecision, GaugeInput, GaugeResult, Likelihood, OtherLever, Place,
+    ReadingStand, Remedy, Trend, TrendPoint, Uncertainty,
 };
 use crate::trade::bench::BenchTables;
 
-/// Judges readings.
+/// Judges readings. Where either of two levers may be the right one, both are worked out, the graver is shown, and
+/// nothing is proven that is not proven by both.
 ///
 /// # Errors
 /// What keeps them from being judged; nothing is dropped silently.
 pub fn evaluate(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult, GaugeFault> {
+    let first = by_one_lever(input, tables)?;
+    let Some(other) = by_other_lever(input) else { return Ok(first) };
+    let second = by_one_lever(&other, tables)?;
+    Ok(if first.ratio >= second.ratio { either(first, &second) } else { either(second, &first) })
+}
+
+/// The input with its other lever in the place of the first.
+fn by_other_lever(input: &GaugeInput) -> Option<GaugeInput> {
+    let Place::Shaft { gauge_mm, error_mm, or: Some(or), .. } = &input.place else { return None };
+    let (pivot_mm, bearing_mm) = (or.pivot_mm.clone(), or.bearing_mm.clone());
+    let place =
+        Place::Shaft { pivot_mm, gauge_mm: gauge_mm.clone(), bearing_mm, or: None, error_mm: *error_mm };
+    Some(GaugeInput { place, ..input.clone() })
+}
+
+/// What stands whichever of two levers is the right one. Neither is the likelier: the likelihoods are their means.
+fn either(graver: GaugeResult, milder: &GaugeResult) -> GaugeResult {
+    let agree = graver.decision == milder.decision;
+    let decision = if agree { graver.decision } else { GaugeDecision::NotDecided };
+    let mean = |a: f64, b: f64| 0.5 * (a + b);
+    let likelihood = graver.likelihood.zip(milder.likelihood).map(|(a, b)| Likelihood {
+        if_movement: mean(a.if_movement, b.if_movement),
+        if_none: mean(a.if_none, b.if_none),
+    });
+    let mut remedies = graver.remedies.clone();
+    if !agree {
+        remedies = vec![Remedy::FindLever, Remedy::AtBearing];
+    }
+    GaugeResult {
+        other_lever: Some(OtherLever {
+            ratio: milder.ratio,
+            mean_mm: milder.mean_mm,
+            decision: milder.decision,
+        }),
+        decision,
+        meaning: meaning::meaning(graver.support, decision),
+        remedies,
+        likelihood,
+        ..graver
+    }
+}
+
+fn by_one_lever(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult, GaugeFault> {
     let found = read::read(input, tables)?;
     let at = found.at;
     let settings = &tables.settings;
@@ -41,6 +85,7 @@ pub fn evaluate(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult,
         unit: input.unit,
         readings: stands(&found.readings, &at, settings.doubtful_score.value),
         ratio: at.ratio(),
+        other_lever: None,
         mean_mm: at.movement(),
         deviation_mm: at.deviation.map(|deviation| deviation * at.ratio()),
         uncertainty,

@@ -61,7 +61,7 @@ fn readings(input: &GaugeInput, tables: &BenchTables) -> Result<Vec<f64>, GaugeF
 }
 
 fn arms(place: &Place, usual_error: f64) -> Result<Option<Arms>, GaugeFault> {
-    let Place::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm } = place else { return Ok(None) };
+    let Place::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm, or: _ } = place else { return Ok(None) };
     let error = error_mm.unwrap_or(usual_error);
     let [pivot, gauge, bearing] = [pivot_mm, gauge_mm, bearing_mm].map(|typed| typed.number("mm"));
     let (pivot, gauge, bearing) = (pivot?, gauge?, bearing?);

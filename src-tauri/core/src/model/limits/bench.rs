@@ -3,7 +3,7 @@
 use super::super::bench::{BenchBody, HousingLook};
 use super::super::bore::{BoreInstrument, BoreLevel, BoreReading, BoreReadings};
 use super::super::fit::{FitInput, Measured, Sleeve};
-use super::super::gauge::{BearingMark, Earlier, GaugeInput, Instrument, Place};
+use super::super::gauge::{BearingMark, Earlier, GaugeInput, Instrument, Lever, Place};
 use super::super::typed::Typed;
 use super::check::{Checked, count, ensure, id, maybe_number, maybe_text, number, text};
 
@@ -62,10 +62,14 @@ fn gauge(input: &GaugeInput) -> Checked {
     typed("mpe", mpe)?;
     match place {
         Place::Bearing => {}
-        Place::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm } => {
+        Place::Shaft { pivot_mm, gauge_mm, bearing_mm, or, error_mm } => {
             typed("pivot_mm", pivot_mm)?;
             typed("gauge_mm", gauge_mm)?;
             typed("bearing_mm", bearing_mm)?;
+            if let Some(Lever { pivot_mm, bearing_mm }) = or {
+                typed("pivot_mm", pivot_mm)?;
+                typed("bearing_mm", bearing_mm)?;
+            }
             maybe_number("error_mm", *error_mm, &super::LENGTH_MM)?;
         }
     }
@@ -89,6 +93,8 @@ fn bore(bore: &BoreReadings) -> Checked {
         zero_was_set: _,
         clockwise: _,
         wall_mm,
+        wall_error_mm,
+        seat_width_mm,
         levels,
     } = bore;
     number("resolution_mm", *resolution_mm, &super::LENGTH_MM)?;
@@ -96,6 +102,8 @@ fn bore(bore: &BoreReadings) -> Checked {
     number("repeatability_mm", *repeatability_mm, &super::LENGTH_MM)?;
     maybe_number("zero_diameter_mm", *zero_diameter_mm, &super::LENGTH_MM)?;
     maybe_number("wall_mm", *wall_mm, &super::LENGTH_MM)?;
+    maybe_number("wall_error_mm", *wall_error_mm, &super::LENGTH_MM)?;
+    maybe_number("seat_width_mm", *seat_width_mm, &super::LENGTH_MM)?;
     count("levels", levels, super::BORE_DEPTHS)?;
     let readings: usize = levels.iter().map(|level| level.readings.len()).sum();
     ensure("readings", readings <= super::BORE_READINGS)?;
