@@ -211,12 +211,7 @@ fn largest_visit_is_taken_in_printed_backed_up_and_restored() {
             let made =
                 asked(&steady, json!({ "ask": "paper", "visit": VISIT, "paper": paper, "locale": "en" }));
             let Response::Paper(paper) = made else { panic!("no paper") };
-            assert!(
-                paper.base64.len() as u64 <= limits::PAPER_BYTES,
-                "{}: {}",
-                paper.name,
-                paper.base64.len()
-            );
+            assert!(paper.bytes <= limits::PAPER_BYTES, "{}: {} bytes", paper.name, paper.bytes);
         }
         asked(&steady, json!({ "ask": "history", "visit": VISIT }));
         let full = json!({ "ask": "leave-part", "visit": VISIT });
