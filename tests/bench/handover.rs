@@ -99,7 +99,7 @@ fn fill(data: &Path) {
             entries.push(entry);
             lines.push(line);
         };
-        add(EntryBody::Opened { intake: intake(number), knowledge: "1".to_owned(), by: by() });
+        add(EntryBody::Opened { intake: intake(number), knowledge: "1".to_owned(), rules: 1, by: by() });
         for shot in 0..PHOTOS {
             let mut full = photo.full.clone();
             for (place, digit) in format!("{:06}", number * PHOTOS + shot).bytes().enumerate() {

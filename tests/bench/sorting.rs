@@ -22,7 +22,7 @@ use super::{report, timed};
 
 pub fn measure() {
     let (trade, _) = load(&[]).unwrap();
-    let mut case = unanswered();
+    let mut case = unanswered(&trade);
     let steps: Vec<&StepRow> = trade
         .steps
         .iter()
@@ -67,15 +67,11 @@ pub fn measure() {
     report("learning from 10,000 outcomes", times);
 }
 
-fn unanswered() -> Case {
+fn unanswered(trade: &Trade) -> Case {
     Case {
-        support: Support::Rigid,
-        layout: "rigid-engine-speed".to_owned(),
         gearbox: Some(Gearbox::AutomatedClutch),
         idle_rpm: Some([700, 800]),
-        complaint_sounds: Vec::new(),
-        hands_on: Vec::new(),
-        answers: BTreeMap::new(),
+        ..Case::unanswered("rigid-engine-speed", Support::Rigid, trade.rules_for(None))
     }
 }
 
@@ -88,7 +84,7 @@ fn found(row: &StepRow) -> CaseAnswer {
         Form::AnyOf => AnswerValue::Any(all.collect()),
         Form::OneOf => AnswerValue::One(all.next_back().unwrap_or_else(|| row.answers[0].id.clone())),
     };
-    CaseAnswer { value, temperature: None, found: true, open: false, measured: None }
+    CaseAnswer { value, temperature: None, found: true, open: false, limited: false, measured: None }
 }
 
 fn outcomes(trade: &Trade, network: &Network) -> Vec<Outcome> {

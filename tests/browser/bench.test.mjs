@@ -168,7 +168,7 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await unfold("bench-notes");
   await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
   await id("bench-note-save").click();
-  for (const set of ["heat", "refit"]) await confirmBenchGates(set);
+  for (const set of ["heat", "press", "refit"]) await confirmBenchGates(set);
   await id("bench-complete").waitFor();
   await accessible("the bench with all its parts");
   const paper = page.waitForResponse((response) => response.url().includes("/file/"));

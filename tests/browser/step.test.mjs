@@ -117,6 +117,10 @@ test("an answer does not move the answers, and brings the photo into view", asyn
     for (const [step, value] of [["housing-look", "sound"], ["play-vertical", "none"], ["turn-by-hand", "smooth"], ["coupling-look", "sound"]]) {
       await at(visit, `step/${step}`);
       const place = () => phone.page.locator(".choices").boundingBox();
+      if (step === "turn-by-hand") {
+        await phone.id("free-yes").tap();
+        await phone.id(`answer-${value}`).waitFor();
+      }
       const { y } = await place();
       await phone.id(`answer-${value}`).tap();
       await chosen(`answer-${value}`);

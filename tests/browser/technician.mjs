@@ -13,6 +13,8 @@ export const FULL = {
   "idle-speed": 760,
   "idle-noise": "rattle",
   "idle-raise-effect": "less",
+  "clutch-pedal-effect": "same",
+  "selector-effect": "same",
   "misfire-evidence": "none",
   "air-leak-test": "none",
   "engagement-setting": "raised",
@@ -87,6 +89,8 @@ export function technician(hands, answers, pictured = () => true) {
 
   async function answer(step, value = answers[step]) {
     assert.ok(value !== undefined, `no answer was thought of for ${step}`);
+    // What is asked before an answer means anything.
+    for (const first of ["free-yes", "engine-warm"]) if (await hands.shown(first)) await hands.tap(first);
     if (typeof value === "number") {
       await hands.write("reading", String(value));
       await hands.tap("save-reading");

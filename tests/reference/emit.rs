@@ -47,13 +47,8 @@ fn main() {
 fn shipped() -> Network {
     let (trade, _) = load(&[]).unwrap();
     let case = Case {
-        support: Support::Rigid,
-        layout: "rigid-engine-speed".to_owned(),
         gearbox: Some(Gearbox::AutomatedClutch),
-        idle_rpm: None,
-        complaint_sounds: Vec::new(),
-        hands_on: Vec::new(),
-        answers: BTreeMap::new(),
+        ..Case::unanswered("rigid-engine-speed", Support::Rigid, trade.rules_for(None))
     };
     Network::of(&trade, &case)
 }

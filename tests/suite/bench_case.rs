@@ -35,7 +35,7 @@ fn demo_visit_goes_from_gauge_to_outcome() {
     let bench = &report["bench"];
     assert_eq!(bench["verdict"]["verdict"], "skim-and-sleeve", "{bench:#}");
     assert_eq!(bench["verdict"]["missing"], json!([]));
-    assert_eq!(bench["verdict"]["gates"], json!(["machining", "heat", "refit"]));
+    assert_eq!(bench["verdict"]["gates"], json!(["machining", "heat", "press", "refit"]));
     // What was confirmed and turned since is not asked for again.
     let asks = |line: &&str| line.contains("Confirm before") || line.contains("After assembly, check");
     assert_eq!(texts(&bench["lines"]).iter().filter(|line| asks(line)).count(), 0, "{:#}", bench["lines"]);

@@ -114,6 +114,7 @@ fn measured(up: (&str, Option<f64>), side: &str, buzz: bool) -> Case {
         temperature: None,
         found: value == "felt",
         open: false,
+        limited: false,
         measured: odds
             .map(|odds| Likelihood { if_movement: odds / (1.0 + odds), if_none: 1.0 / (1.0 + odds) }),
     };
@@ -124,14 +125,11 @@ fn measured(up: (&str, Option<f64>), side: &str, buzz: bool) -> Case {
     if buzz {
         answers.insert("neutral-2500-buzz".to_owned(), answer("felt", None));
     }
+    let rules = load(&[]).unwrap().0.rules_for(None);
     Case {
-        support: Support::Rigid,
-        layout: "rigid-engine-speed".to_owned(),
-        gearbox: None,
-        idle_rpm: None,
-        complaint_sounds: Vec::new(),
         hands_on: vec!["play-vertical".to_owned(), "play-lateral".to_owned()],
         answers,
+        ..Case::unanswered("rigid-engine-speed", Support::Rigid, rules)
     }
 }
 

@@ -91,18 +91,26 @@ pub fn case(layout: &str, answers: &str) -> Value {
     json!({ "vehicle": vehicle, "complaint": "it makes a noise", "answers": answers })
 }
 
-/// One `step=value`, with `@cold` or `@warm` behind it where wanted.
+/// Steps that take several answers.
+const SEVERAL: [&str; 4] = ["idle-noise", "housing-look", "support-look", "coupling-look"];
+
+/// One `step=value`. Behind it, where wanted: `@cold`, `@warm` or `@41.5` for the housing, `~free` or `~engine` for
+/// what the shaft was turned with, `~warm` or `~cold` for the engine.
 pub fn answer(text: &str) -> Value {
     let (step, value) = text.split_once('=').unwrap();
+    let (value, beside) = value.split_once('~').map_or((value, None), |(value, it)| (value, Some(it)));
     let (value, temperature) = value.split_once('@').map_or((value, None), |(value, at)| (value, Some(at)));
+    let temperature = temperature.map(|at| at.parse::<f64>().map_or(json!(at), |degrees| json!(degrees)));
+    let free = beside.filter(|it| ["free", "engine"].contains(it)).map(|it| it == "free");
+    let engine = beside.filter(|it| ["warm", "cold"].contains(it));
     let value = match value.parse::<f64>() {
         Ok(reading) => json!(reading),
-        Err(_) if ["idle-noise", "housing-look"].contains(&step) => {
+        Err(_) if SEVERAL.contains(&step.split(':').next().unwrap()) => {
             json!(value.split('+').collect::<Vec<_>>())
         }
         Err(_) => json!(value),
     };
-    json!({ "step": step, "value": value, "temperature": temperature })
+    json!({ "step": step, "value": value, "temperature": temperature, "free": free, "engine": engine })
 }
 
 /// Replays a case in a scratch folder and gives back its report.

@@ -7,6 +7,13 @@ use crate::bench_tools::{case, probability, report, standing_of};
 
 const RIGID: &str = "rigid-engine-speed";
 
+/// A case of a car whose maker gives a movement figure.
+fn figured(layout: &str, answers: &str) -> Value {
+    let mut case = case(layout, answers);
+    case["vehicle"]["maker_play_mm"] = json!(4.0);
+    case
+}
+
 /// What a case must come to.
 struct Expect<'a> {
     layout: &'a str,
@@ -85,7 +92,8 @@ fn buzz_and_vertical_play_condemn_the_seat() {
         ..ANY
     });
     assert_eq!(report["urgency"]["complete"], false);
-    assert_eq!(report["urgency"]["missing"], json!(["play-lateral", "turn-by-hand"]));
+    assert_eq!(report["urgency"]["missing"], json!(["play-lateral"]));
+    assert_eq!(report["urgency"]["limits"], json!(["housing-look", "turn-by-hand"]));
 }
 
 #[test]
@@ -150,14 +158,11 @@ fn unsure_and_not_tried_never_read_as_safe() {
 #[test]
 fn rubber_within_its_figure_is_no_bearing() {
     for seat in ["none", "within-figure"] {
-        let report = check(&Expect {
-            layout: "rubber-centre",
-            answers: &format!("play-vertical={seat} play-lateral=within-figure turn-by-hand=smooth"),
-            word: Some("NOTICE"),
-            bearing_at_most: 0.2,
-            ..ANY
-        });
+        let answers = format!("play-vertical={seat} play-lateral=within-figure turn-by-hand=smooth");
+        let report = report(&figured("rubber-centre", &answers));
+        assert_eq!(report["urgency"]["word"], "NOTICE", "{report:#}");
         assert_eq!(report["urgency"]["complete"], true);
+        assert!(report["bearing_probability"].as_f64().unwrap() <= 0.2);
     }
 }
 
@@ -175,7 +180,7 @@ fn rough_or_stiff_turning_without_play_leads_to_a_bearing() {
 
 #[test]
 fn rubber_play_is_a_warning() {
-    for play in ["felt", "beyond-figure", "unsure"] {
+    for play in ["felt", "knocks", "beyond-figure", "unsure"] {
         check(&Expect {
             layout: "rubber-centre",
             answers: &format!("play-vertical={play} play-lateral=none turn-by-hand=smooth"),
@@ -188,18 +193,24 @@ fn rubber_play_is_a_warning() {
 #[test]
 fn opened_tube_decides_where_nothing_can_be_gripped() {
     let tube = |answers: &str, word| check(&Expect { layout: "torque-tube", answers, word, ..ANY });
-    tube("neutral-2500-buzz=felt turn-by-hand=smooth", None);
+    tube("turn-by-hand=smooth", None);
+    tube("neutral-2500-buzz=felt turn-by-hand=smooth", Some("CAUTION"));
     tube("tube-open-check=felt", Some("DANGER"));
     tube("tube-open-check=unsure turn-by-hand=smooth", Some("WARNING"));
     tube("tube-open-check=none turn-by-hand=smooth", Some("NOTICE"));
 }
 
 #[test]
-fn missing_turn_holds_back_a_notice_only() {
+fn missing_turn_holds_back_nothing_and_is_named() {
     let plays = "play-vertical=none play-lateral=none";
-    let report = check(&Expect { answers: plays, ..ANY });
-    assert_eq!(report["urgency"]["missing"], json!(["turn-by-hand"]));
-    check(&Expect { answers: &format!("{plays} turn-by-hand=not-done"), ..ANY });
+    for turn in ["", " turn-by-hand=not-done", " turn-by-hand=smooth", " turn-by-hand=smooth~engine"] {
+        let report = check(&Expect { answers: &format!("{plays}{turn}"), word: Some("NOTICE"), ..ANY });
+        assert_eq!(report["urgency"]["limits"], json!(["housing-look", "turn-by-hand"]), "{turn}");
+        assert_eq!(report["urgency"]["complete"], true);
+    }
+    let free = format!("{plays} turn-by-hand=smooth~free housing-look=sound");
+    let report = check(&Expect { answers: &free, word: Some("NOTICE"), ..ANY });
+    assert_eq!(report["urgency"]["limits"], json!([]));
     check(&Expect { answers: &format!("{plays} misfire-evidence=code"), word: Some("CAUTION"), ..ANY });
     check(&Expect { answers: &format!("{plays} shaft-look=dented"), word: Some("WARNING"), ..ANY });
 }
@@ -210,6 +221,8 @@ fn danger_stands_without_the_hands_on_check() {
         "housing-look=cracked",
         "housing-look=marks+fastener-loose",
         "coupling-look=about-to-fail",
+        "coupling-look=bolt-loose",
+        "coupling-look=worn+bolt-missing",
         "shaft-look=fibre-damage",
         "running-stop=heavy-knock",
         "running-stop=strong-vibration",

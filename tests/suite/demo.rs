@@ -23,11 +23,17 @@ fn every_demo_visit_replays_to_its_rating() {
         ("06", Value::Null),
         ("07", json!("NOTICE")),
         ("08", json!("WARNING")),
-        ("09", Value::Null),
+        ("09", json!("CAUTION")),
         ("10", Value::Null),
         ("11", json!("WARNING")),
         ("12", json!("WARNING")),
         ("13", json!("DANGER")),
+        ("14", json!("NOTICE")),
+        ("15", json!("WARNING")),
+        ("16", json!("CAUTION")),
+        ("17", json!("DANGER")),
+        ("18", json!("CAUTION")),
+        ("19", json!("CAUTION")),
     ];
     let files = std::fs::read_dir(folder()).unwrap().flatten().map(|file| file.path());
     let mut cases: Vec<PathBuf> =

@@ -116,6 +116,8 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
         step: "play-vertical".to_owned(),
         value: AnswerValue::One("felt".to_owned()),
         temperature: None,
+        free: None,
+        engine: None,
         reason: None,
         supersedes: Vec::new(),
         by: "Robin Vale".to_owned(),

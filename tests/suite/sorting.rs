@@ -246,19 +246,17 @@ fn answered(answers: &[(&str, &str)]) -> Case {
         temperature: None,
         found: false,
         open: false,
+        limited: false,
         measured: None,
     };
     Case {
-        support: Support::Rigid,
-        layout: RIGID.to_owned(),
         gearbox: Some(Gearbox::AutomatedClutch),
         idle_rpm: Some([700, 800]),
-        complaint_sounds: Vec::new(),
-        hands_on: Vec::new(),
         answers: answers
             .iter()
             .map(|(step, text)| ((*step).to_owned(), answer(text)))
             .collect::<BTreeMap<_, _>>(),
+        ..Case::unanswered(RIGID, Support::Rigid, trade().rules_for(None))
     }
 }
 
@@ -283,6 +281,7 @@ fn gain_is_never_negative_and_zero_where_nothing_changes() {
                         temperature: None,
                         found: false,
                         open: false,
+                        limited: false,
                         measured: None,
                     };
                     case.answers.insert(row.id.clone(), answer);

@@ -21,14 +21,10 @@ const TAUGHT: usize = 120;
 const ASKED: usize = 12;
 
 fn kind() -> Case {
+    let rules = load(&[]).unwrap().0.rules_for(None);
     Case {
-        support: Support::Rigid,
-        layout: "rigid-engine-speed".to_owned(),
         gearbox: Some(Gearbox::AutomatedClutch),
-        idle_rpm: None,
-        complaint_sounds: Vec::new(),
-        hands_on: Vec::new(),
-        answers: BTreeMap::new(),
+        ..Case::unanswered("rigid-engine-speed", Support::Rigid, rules)
     }
 }
 

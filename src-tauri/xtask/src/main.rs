@@ -1,4 +1,4 @@
-//! Set-up, run, test, bench, papers, screens, fuzz, phones and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
+//! Set-up, run, test, bench, papers, screens, fuzz, phones, numbers and icons: `cargo xtask COMMAND`. Starts other programs and nothing else.
 //!
 //! Holds no checks of its own: tidy rules and stale bindings are ordinary tests of the suite. No
 //! dependency either, so that the first thing a newcomer waits for is small.
@@ -9,6 +9,7 @@ mod demo;
 mod fuzz;
 mod icons;
 mod node;
+mod numbers;
 mod papers;
 mod phones;
 mod results;
@@ -45,6 +46,8 @@ cargo xtask fuzz [TARGET...]
     Runs every fuzz target of tests/fuzz, or the named ones, for a minute each.
 cargo xtask phones
     Type-checks the app for Android and the core for iOS, and holds the phones' projects to what the code uses.
+cargo xtask numbers
+    Writes src-tauri/core/data/NUMBERS.md: every number of the data with its basis.
 cargo xtask icons
     Draws every icon size, the phones' too, from icons/steady.svg.";
 
@@ -59,6 +62,7 @@ fn main() -> ExitCode {
         Some((&"screens", rest)) => screens::run(rest),
         Some((&"fuzz", rest)) => fuzz::run(rest),
         Some((&"phones", [])) => phones::run(),
+        Some((&"numbers", [])) => numbers::run(),
         Some((&"icons", [])) => icons::run(),
         Some((&("help" | "--help" | "-h"), _)) | None => {
             say::line(HELP);

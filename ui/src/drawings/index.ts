@@ -3,6 +3,7 @@
 import type { Component } from 'svelte';
 import type { Support } from '../types/Support.ts';
 import AirLeak from './AirLeak.svelte';
+import ClutchPedal from './ClutchPedal.svelte';
 import Coupling from './Coupling.svelte';
 import Creep from './Creep.svelte';
 import EngagementReset from './EngagementReset.svelte';
@@ -18,8 +19,10 @@ import PlayLateral from './PlayLateral.svelte';
 import PlayVertical from './PlayVertical.svelte';
 import RoadSpeed from './RoadSpeed.svelte';
 import RunningStop from './RunningStop.svelte';
+import Selector from './Selector.svelte';
 import ShaftLook from './ShaftLook.svelte';
 import ShieldMounts from './ShieldMounts.svelte';
+import SupportLook from './SupportLook.svelte';
 import TubeOpen from './TubeOpen.svelte';
 import TurnByHand from './TurnByHand.svelte';
 
@@ -33,6 +36,8 @@ const plain: Record<string, Component> = {
   'idle-speed': IdleSpeed,
   'idle-noise': IdleNoise,
   'idle-raise-effect': IdleRaised,
+  'clutch-pedal-effect': ClutchPedal,
+  'selector-effect': Selector,
   'misfire-evidence': Misfire,
   'air-leak-test': AirLeak,
   'engagement-setting': EngagementSetting,
@@ -40,6 +45,7 @@ const plain: Record<string, Component> = {
   'running-stop': RunningStop,
   'creep-noise': Creep,
   'engagement-reset-effect': EngagementReset,
+  'support-look': SupportLook,
   'tube-open-check': TubeOpen,
   'play-far-end': FarEnd,
   'coupling-look': Coupling,

@@ -10,6 +10,7 @@ use crate::model::standing::Standing;
 use crate::model::visit::Intake;
 use crate::store::ledger::{Chain, next_entry};
 use crate::trade::Trade;
+use crate::walk::former;
 use crate::walk::record::{self, Record};
 
 use super::decide::{self, Scene};
@@ -32,8 +33,9 @@ pub(super) struct AtHand {
 }
 
 impl AtHand {
-    fn of(visit: &str, chain: Chain) -> Self {
-        let record = record::read(&chain.entries);
+    /// Reads a chain, steps of earlier versions under the names they have in this knowledge.
+    pub(super) fn of(trade: &Trade, visit: &str, chain: Chain) -> Self {
+        let record = former::named(trade, record::read(&chain.entries));
         Self { visit: visit.to_owned(), chain, record, standing: None }
     }
 
@@ -85,13 +87,13 @@ impl Inner {
     /// # Errors
     /// As [`Inner::standing`].
     pub(super) fn standing_beside(&mut self, visit: &str) -> Result<Standing, Fault> {
-        let beside = AtHand::of(visit, self.store.chain(visit)?);
+        let beside = AtHand::of(&self.trade, visit, self.store.chain(visit)?);
         Ok(beside.derived(&self.trade, &self.writer.device, &self.drawn)?)
     }
 
     fn take_in_hand(&mut self, visit: &str) -> Result<(), Fault> {
         if self.at_hand.as_ref().is_none_or(|at_hand| at_hand.visit != visit) {
-            self.at_hand = Some(AtHand::of(visit, self.store.chain(visit)?));
+            self.at_hand = Some(AtHand::of(&self.trade, visit, self.store.chain(visit)?));
         }
         Ok(())
     }
@@ -112,8 +114,9 @@ impl Inner {
         let by = self.technician(by)?;
         let visit = Uuid::now_v7().to_string();
         let knowledge = self.trade.version_for(&intake.vehicle.layout);
-        let body = EntryBody::Opened { intake, knowledge, by };
-        self.at_hand = Some(AtHand::of(&visit, Chain::default()));
+        let rules = self.trade.rules.version;
+        let body = EntryBody::Opened { intake, knowledge, rules, by };
+        self.at_hand = Some(AtHand::of(&self.trade, &visit, Chain::default()));
         self.write(&visit, body)
     }
 
@@ -157,7 +160,7 @@ impl Inner {
         let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
         let teaches = learning::teaches(&chain.entries, &entry);
         chain.entries.push(entry);
-        let mut at_hand = AtHand::of(visit, chain);
+        let mut at_hand = AtHand::of(&self.trade, visit, chain);
         let standing = Arc::new(at_hand.derived(&self.trade, &self.writer.device, &self.drawn)?);
         self.store.append(&[line], &list::card(&standing))?;
         at_hand.standing = Some(Arc::clone(&standing));

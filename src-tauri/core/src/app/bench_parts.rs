@@ -25,6 +25,7 @@ pub(super) fn parts(bench: &BenchRecord, verdict: &BenchVerdict, tables: &BenchT
         (BenchPartId::GatesHeat, true, confirmed("heat")),
         (BenchPartId::Finished, skimmed || replaced, read(BoreStage::Finished)),
         (BenchPartId::Fit, true, bench.fit.is_some()),
+        (BenchPartId::GatesPress, true, confirmed("press")),
         (BenchPartId::Ring, true, bench.turned_free),
         (BenchPartId::GatesRefit, true, confirmed("refit")),
         (BenchPartId::Notes, true, !bench.notes.is_empty()),

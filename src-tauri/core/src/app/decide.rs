@@ -1,17 +1,18 @@
 //! From a request that changes a visit to the entries it asks for, or a refusal. Pure: reads the
 //! visit's entries, writes nothing.
 
-use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::answer::{AnswerValue, Beside};
 use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
 use crate::model::limits;
+use crate::model::ids::answer;
 use crate::model::rating::Word;
 use crate::model::standing::{Lock, Standing};
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, StepRow};
-use crate::walk::applies;
 use crate::walk::record::{self, Record};
+use crate::walk::{applies, former};
 
 use super::derive::step_words;
 use super::fault::Refusal;
@@ -38,8 +39,8 @@ pub struct GivenAnswer {
     pub step: String,
     /// The answer.
     pub value: AnswerValue,
-    /// Cold or warm.
-    pub temperature: Option<Temperature>,
+    /// What is recorded beside it.
+    pub beside: Beside,
     /// Why it is milder.
     pub reason: Option<String>,
 }
@@ -50,24 +51,39 @@ pub struct GivenAnswer {
 /// The refusal that fits; see [`Refusal`].
 pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal> {
     let row = step_row(scene, &given.step)?;
-    let value = checked_value(row, given.value)?;
-    if let Some(lock) = &shown_lock(scene, &given.step)? {
+    let former = row.formerly.as_ref().filter(|former| former.step == given.step);
+    let value = former.map_or_else(|| given.value.clone(), |former| former::value(former, &given.value));
+    let value = checked_value(row, value)?;
+    if let Some(lock) = &shown_lock(scene, &row.id)? {
         return Err(lock_refusal(lock));
     }
     own_gates(scene, row)?;
-    let supersedes = scene.record.answers.get(&given.step);
+    figure_known(scene.record, &value)?;
+    let Beside { temperature, free, engine } = given.beside;
+    if temperature.is_some_and(|read| !read.is_plausible()) {
+        return Err(Refusal::TemperatureOutOfRange);
+    }
+    let supersedes = scene.record.answers.get(&row.id);
     let supersedes = supersedes.into_iter().flatten().map(|answer| answer.entry.clone()).collect();
     let reason = reason_given(given.reason)?;
     let body = EntryBody::Answered {
-        step: given.step.clone(),
+        step: row.id.clone(),
         value,
-        temperature: given.temperature.filter(|_| row.asks_temperature),
+        temperature: temperature.filter(|_| row.asks_temperature),
+        free: free.filter(|_| row.asks_free),
+        engine: engine.filter(|_| row.asks_engine),
         reason,
         supersedes,
         by: scene.by.to_owned(),
     };
-    needs_no_reason(scene, &given.step, &body)?;
+    needs_no_reason(scene, &row.id, &body)?;
     Ok(body)
+}
+
+/// Refuses "within the maker's figure" where no figure is written down.
+fn figure_known(record: &Record, value: &AnswerValue) -> Result<(), Refusal> {
+    let by_figure = value.has(answer::WITHIN_FIGURE) && record.intake.vehicle.maker_play_mm.is_none();
+    if by_figure { Err(Refusal::FigureMissing) } else { Ok(()) }
 }
 
 /// Refuses an answer behind gates that somebody else confirmed: whoever goes under the car or sits at the
@@ -96,19 +112,22 @@ fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(),
     if now != Some(Word::Danger) || step_words(scene.trade, scene.record).get(step) != Some(&Word::Danger) {
         return Ok(());
     }
-    let then = record::read_with(scene.entries, body.clone());
+    let then = former::named(scene.trade, record::read_with(scene.entries, body.clone()));
     let milder = step_words(scene.trade, &then).get(step) != Some(&Word::Danger);
     if milder { Err(Refusal::ReasonNeeded) } else { Ok(()) }
 }
 
 fn step_row<'t>(scene: Scene<'t>, step: &str) -> Result<&'t StepRow, Refusal> {
-    if !scene.trade.steps.iter().any(|row| row.id == step) {
+    let known =
+        |row: &StepRow| row.id == step || row.formerly.as_ref().is_some_and(|former| former.step == step);
+    if !scene.trade.steps.iter().any(known) {
         return Err(Refusal::UnknownStep);
     }
     let vehicle = &scene.record.intake.vehicle;
     let layout = scene.trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
     let rows = applies::steps(scene.trade, layout, vehicle.gearbox);
-    let row = rows.into_iter().find(|row| row.id == step).ok_or(Refusal::StepDoesNotApply)?;
+    let row = rows.into_iter().find(|row| row.id == step);
+    let row = row.or_else(|| former::step(scene.trade, layout, step)).ok_or(Refusal::StepDoesNotApply)?;
     if applies::hidden(row, scene.record) { Err(Refusal::StepHidden) } else { Ok(row) }
 }
 
@@ -202,7 +221,7 @@ pub fn check_step(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
 /// The refusal that fits.
 pub fn check_unlocked(scene: Scene<'_>, step: &str) -> Result<(), Refusal> {
     let row = step_row(scene, step)?;
-    match shown_lock(scene, step)? {
+    match shown_lock(scene, &row.id)? {
         Some(lock) => Err(lock_refusal(&lock)),
         None => own_gates(scene, row),
     }

@@ -7,6 +7,7 @@ use crate::model::bench::GaugeStand;
 use crate::model::case::Case;
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
 use crate::model::photo_of::PhotoOf;
+use crate::model::ids;
 use crate::model::rating::Word;
 use crate::model::standing::{
     AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow, Standing,
@@ -17,11 +18,11 @@ use crate::sorting::next::OpenStep;
 use crate::sorting::sort::{sort, sort_as_judged};
 use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
-use crate::trade::rows::{Form, Layout, StepRow};
+use crate::trade::rows::{Form, Layout, Speed, StepRow};
 use crate::urgency::rating;
 use crate::walk::bench::{self, BenchRecord, TEARDOWN};
 use crate::walk::record::{self, Record, StandingAnswer};
-use crate::walk::{applies, case, locks, order, position, undo, vin};
+use crate::walk::{applies, case, former, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
@@ -59,7 +60,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     play_gauge::count_in(&mut case, &gauges);
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, record);
-    let steps = steps(trade, record, (&case, &hands), &rows, danger.as_deref());
+    let steps = steps(trade, layout, record, (&case, &hands), &rows, danger.as_deref());
     let open = open_steps(&case, &rows, danger.is_some());
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     let urgency = rating::rate(&case, &sort_as_judged(trade, &case));
@@ -89,6 +90,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         receipt: receipt(record),
         ledger: ledger(visit),
         knowledge: trade.version_for(&layout.id),
+        opened_under: record.opened_under,
         technician: record.opened_by.clone(),
         intake: record.intake.clone(),
         steps,
@@ -133,6 +135,7 @@ pub fn step_words(trade: &Trade, record: &Record) -> BTreeMap<String, Word> {
 /// `case` is what counts, gauges included; `hands` is what was answered, and that is what is shown.
 fn steps(
     trade: &Trade,
+    layout: &Layout,
     record: &Record,
     (case, hands): (&Case, &Case),
     rows: &[&StepRow],
@@ -149,6 +152,9 @@ fn steps(
             station: row.station.clone(),
             form: form(row),
             asks_temperature: row.asks_temperature,
+            asks_free: row.asks_free && layout.speed == Speed::Engine,
+            asks_engine: row.asks_engine,
+            at_support: (row.each_support && layout.supports > 1).then(|| ids::support_number(&row.id)),
             wants_photo: row.pictured && counts.is_none_or(|answer| !answer.open),
             answered: answered(record, row, (case, hands), word),
             word,
@@ -164,8 +170,8 @@ fn steps(
 }
 
 fn form(row: &StepRow) -> AnswerForm {
-    let choices =
-        || row.answers.iter().map(|answer| Choice { id: answer.id.clone(), lone: answer.lone }).collect();
+    let offered = || row.answers.iter().filter(|answer| answer.offered);
+    let choices = || offered().map(|answer| Choice { id: answer.id.clone(), lone: answer.lone }).collect();
     match row.form {
         Form::OneOf => AnswerForm::OneOf { choices: choices() },
         Form::AnyOf => AnswerForm::AnyOf { choices: choices() },
@@ -189,12 +195,14 @@ fn answered(
     Some(Answered {
         value: counts.value.clone(),
         temperature: counts.temperature,
+        free: chosen.beside.free,
+        engine: chosen.beside.engine,
         reason: chosen.reason.clone(),
         by: chosen.by.clone(),
         at: chosen.at,
         disputed: standing.iter().any(|answer| answer.value != chosen.value),
         milder_needs_reason: word == Some(Word::Danger),
-        settled: case.answer(&row.id).is_some_and(|answer| case::settled(row, &answer.value, &record.intake)),
+        settled: case.answer(&row.id).is_some_and(|answer| case::settled(row, answer, &record.intake)),
     })
 }
 
@@ -242,19 +250,25 @@ fn stations(steps: &[StepStand]) -> Vec<StationStand> {
 }
 
 fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {
-    let falls =
-        |when: &crate::trade::rows::StepAnswers| when.any.iter().any(|choice| case.has(&when.step, choice));
+    let falls = |when: &crate::trade::rows::StepAnswers| {
+        case.at(&when.step).any(|(_, answer)| when.any.iter().any(|choice| answer.value.has(choice)))
+    };
     trade.road.iter().filter(|row| row.when.iter().any(falls)).map(|row| row.shown()).collect()
 }
 
 fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOffer> {
     let mut offer = undo::offer(visit.entries, visit.record, visit.device)?;
+    let now_called = |step: &String| former::step(trade, layout, step).map(|row| row.id.clone());
+    if let Some(now) = offer.step.as_ref().and_then(now_called) {
+        offer.step = Some(now);
+    }
     if let Some(step) = &offer.step {
         let now = rating::rate_steps(&case::case(trade, layout, visit.record)).get(step).copied();
         if now == Some(Word::Danger) {
             let withdrawn =
                 EntryBody::Withdrawn { entry: offer.entry.clone(), reason: None, by: String::new() };
-            let then = step_words(trade, &record::read_with(visit.entries, withdrawn)).get(step).copied();
+            let then = former::named(trade, record::read_with(visit.entries, withdrawn));
+            let then = step_words(trade, &then).get(step).copied();
             offer.needs_reason = then != now;
         }
     }

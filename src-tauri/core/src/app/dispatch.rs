@@ -1,6 +1,7 @@
 //! From a request to the function that answers it, room by room. `Inner::handle` names every request there is, so
 //! that a new one has to be given a room; the room's own function then calls what does it.
 
+use crate::model::answer::Beside;
 use crate::model::rating::Word;
 
 use super::decide::{self, GivenAnswer, GivenReceipt};
@@ -121,8 +122,9 @@ impl Inner {
             Request::LeavePart { visit } => {
                 self.change(&visit, by, |scene| decide::leave_part(scene).map(Some))
             }
-            Request::Answer { visit, step, value, temperature, reason } => {
-                let given = GivenAnswer { step, value, temperature, reason };
+            Request::Answer { visit, step, value, temperature, free, engine, reason } => {
+                let beside = Beside { temperature, free, engine };
+                let given = GivenAnswer { step, value, beside, reason };
                 self.change(&visit, by, |scene| decide::answer(scene, given).map(Some))
             }
             Request::Undo { visit, entry, reason } => {

@@ -6,13 +6,14 @@ use std::sync::Arc;
 
 use crate::model::case::Case;
 use crate::sorting::draws::Draws;
+use crate::sorting::network::Network;
 use crate::trade::Trade;
 
 /// A seed that is always the same: the interval in a finding must not change when it is opened again.
 const SEED: u64 = 20_261_125;
 
-/// A kind of car: layout and gearbox.
-type Kind = (String, Option<&'static str>);
+/// A kind of car: all that its network hangs on, and so the priors too.
+type Kind = (String, Option<&'static str>, Vec<u64>);
 
 /// Draws by kind: nothing else of a car changes its network.
 #[derive(Debug, Default, Clone)]
@@ -23,7 +24,8 @@ pub struct DrawnFor {
 impl DrawnFor {
     /// The draws of cars like this one.
     pub fn of(&self, trade: &Trade, case: &Case) -> Arc<Draws> {
-        let kind = (case.layout.clone(), case.gearbox.map(|gearbox| gearbox.id()));
+        let priors = Network::as_judged(trade, case).causes.into_iter().map(|cause| cause.prior.to_bits());
+        let kind = (case.layout.clone(), case.gearbox.map(|gearbox| gearbox.id()), priors.collect());
         let mut kept = self.kept.borrow_mut();
         Arc::clone(kept.entry(kind).or_insert_with(|| Arc::new(Draws::of(trade, case, SEED))))
     }

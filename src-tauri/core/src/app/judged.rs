@@ -3,8 +3,10 @@
 
 use crate::model::case::Case;
 use crate::model::entry::EntryBody;
+use crate::model::ids::step;
 use crate::model::outcome::{Outcome, OutcomeStand};
-use crate::model::rating::{Urgency, Word};
+use crate::model::rating::{Reason, Urgency, Word};
+use crate::model::rules::{self, Facts, Tells};
 use crate::model::standing::{NextCheck, Sorting, Standing};
 use crate::sorting::evidence;
 use crate::sorting::foresee::{answered, possible_answers};
@@ -22,8 +24,6 @@ use super::fault::Refusal;
 
 /// The decision that rests on the bearing suspicion alone.
 const RATING_JUDGEMENT: &str = "warning-or-caution";
-/// The rule that makes it.
-const RATING_RULE: &str = "bearing-likely";
 
 /// Fits the sorting to the rating: a decision that a rule has made is no judgement, and an open check that
 /// could still raise the rating is worth doing even where no other decision hangs on it.
@@ -34,10 +34,15 @@ pub fn add_decisions(
     urgency: &Urgency,
     sorting: &mut Sorting,
 ) {
-    let by_rule =
-        |reason: &crate::model::rating::Reason| reason.word >= Word::Warning && reason.rule != RATING_RULE;
-    if urgency.reasons.iter().any(by_rule) {
+    let by_rule = |reason: &Reason| reason.word >= Word::Warning && !reason.tells(Tells::Suspicion);
+    // Where noise alone is behind a suspicion, a rule holds it at CAUTION.
+    let held = |reason: &Reason| reason.tells(Tells::Suspicion) && reason.word < Word::Warning;
+    if urgency.reasons.iter().any(|reason| by_rule(reason) || held(reason)) {
         sorting.judgements.retain(|judgement| judgement.id != RATING_JUDGEMENT);
+    }
+    if let Some(check) = asked_by_rule(urgency, open, case) {
+        (sorting.next_check, sorting.no_check) = (Some(check), None);
+        return;
     }
     if sorting.next_check.is_some() {
         return;
@@ -47,6 +52,26 @@ pub fn add_decisions(
     if let Some(step) = quickest {
         let check = NextCheck { step: step.row.id.clone(), why: "next-rating".to_owned(), gain: 0.0 };
         (sorting.next_check, sorting.no_check) = (Some(check), None);
+    }
+}
+
+/// The check that a rule asks for once the hands-on check is done: the free turn for what could be drag; a second
+/// look and feel for a far end that was left unsure.
+fn asked_by_rule(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Option<NextCheck> {
+    if !urgency.complete || urgency.word > Some(Word::Caution) {
+        return None;
+    }
+    let fired = |facts: &Facts| urgency.reasons.iter().find(|reason| reason.rule == facts.id);
+    let check =
+        |step: &str, why: &str| Some(NextCheck { step: step.to_owned(), why: why.to_owned(), gain: 0.0 });
+    if let Some(step) = fired(&rules::DRAG_UNCHECKED).and_then(|reason| reason.steps.first()) {
+        return check(step, "next-free-turn");
+    }
+    fired(&rules::FAR_END_UNSURE)?;
+    let coupling = open.iter().find(|one| one.row.id == step::COUPLING_LOOK && !case.looked(&one.row.id));
+    match coupling {
+        Some(one) => check(&one.row.id, "next-far-end"),
+        None => check(step::PLAY_FAR_END, "next-unsure"),
     }
 }
 

@@ -61,7 +61,8 @@ pub(super) fn as_sorted(inner: &mut Inner, visit: &str, version: Option<&str>) -
     let layout = record.intake.vehicle.layout.clone();
     let trade = of_version(inner, &version, &layout)?;
     let device = inner.writer.device.clone();
-    let standing = inner.read(visit)?.derived(&trade, &device, &DrawnFor::default())?;
+    let chain = inner.read(visit)?.chain.clone();
+    let standing = AtHand::of(&trade, visit, chain).derived(&trade, &device, &DrawnFor::default())?;
     if standing.knowledge == version { Ok(Response::Visit(Arc::new(standing))) } else { Err(not_kept()) }
 }
 
@@ -79,13 +80,24 @@ fn recorded(entries: &[Entry]) -> Option<String> {
 /// `/`, in the order of their confirmation.
 fn of_version(inner: &Inner, version: &str, layout: &str) -> Result<Trade, Fault> {
     let (texts, outcomes) = version.split_once('/').unwrap_or((version, "0"));
-    let kept = inner.store.knowledge(texts)?.ok_or_else(not_kept)?;
-    let kept: Texts = serde_json::from_str(&kept).map_err(|fault| Fault::Internal(fault.to_string()))?;
-    let (mut trade, _) = kept.read().map_err(Fault::Internal)?;
+    let mut trade = match inner.store.knowledge(texts)? {
+        Some(kept) => {
+            let kept: Texts =
+                serde_json::from_str(&kept).map_err(|fault| Fault::Internal(fault.to_string()))?;
+            kept.read().map_err(Fault::Internal)?.0
+        }
+        None => earlier(texts).ok_or_else(not_kept)?,
+    };
     let count: usize = outcomes.parse().map_err(|_| not_kept())?;
     let taught = inner.store.outcomes_by_time()?.into_iter().filter(|outcome| outcome.layout == layout);
     trade.learned = learn(&trade, &taught.take(count).collect::<Vec<_>>());
     Ok(trade)
+}
+
+/// Knowledge that was shipped with earlier rules, which a device may never have sorted by.
+fn earlier(version: &str) -> Option<Trade> {
+    let read = Texts::earlier().into_iter().filter_map(|texts| texts.read().ok());
+    read.map(|(trade, _)| trade).find(|trade| trade.version == version)
 }
 
 fn not_kept() -> Fault {

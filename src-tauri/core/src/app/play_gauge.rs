@@ -7,7 +7,7 @@ use crate::model::answer::AnswerValue;
 use crate::model::bench::{GaugeGiven, GaugeStand};
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::gauge::{Direction, GaugeInput};
-use crate::model::ids::{answer, step};
+use crate::model::ids::{self, answer, step};
 use crate::model::standing::Support;
 use crate::model::typed::{LengthUnit, Typed};
 use crate::trade::bench::BenchTables;
@@ -17,7 +17,7 @@ use super::fault::{Fault, Refusal};
 
 /// The direction a gauge reads at a step; none where no gauge belongs.
 pub(super) fn direction(step: &str) -> Option<Direction> {
-    match step {
+    match ids::base(step) {
         step::PLAY_VERTICAL => Some(Direction::Vertical),
         step::PLAY_LATERAL => Some(Direction::Lateral),
         _ => None,
@@ -49,11 +49,11 @@ pub(super) fn count_in(case: &mut Case, gauges: &[GaugeStand]) {
             continue;
         }
         let temperature = case.answer(&gauge.step).and_then(|given| given.temperature);
-        let found = [answer::FELT, answer::BEYOND_FIGURE].contains(&now);
+        let found = [answer::FELT, answer::BEYOND_FIGURE, answer::KNOCKS].contains(&now);
         let value = AnswerValue::One(now.to_owned());
         let measured = gauge.result.likelihood;
-        case.answers
-            .insert(gauge.step.clone(), CaseAnswer { value, temperature, found, open: false, measured });
+        let answer = CaseAnswer { value, temperature, found, open: false, limited: false, measured };
+        case.answers.insert(gauge.step.clone(), answer);
     }
 }
 

@@ -16,12 +16,13 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use crate::content::{Reader, reason_text};
-use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::answer::{AnswerValue, EngineWarmth, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::limits;
 use crate::model::standing::{Standing, StepStand};
 use crate::model::visit::{Intake, Owner, Vehicle};
 use crate::photos::intake::MAX_BYTES;
+use crate::walk::{applies, former};
 use crate::words::Words;
 
 use super::decide::{is_open, set_of_gate};
@@ -111,6 +112,10 @@ struct AnswerItem {
     #[serde(default)]
     temperature: Option<Temperature>,
     #[serde(default)]
+    free: Option<bool>,
+    #[serde(default)]
+    engine: Option<EngineWarmth>,
+    #[serde(default)]
     reason: Option<String>,
     #[serde(default)]
     photo: Option<PathBuf>,
@@ -142,7 +147,8 @@ fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Fail
     if case.days_ago > 0 {
         stage.note(&visit, "times-set-back")?;
     }
-    let given: Vec<&Item> = case.answers.iter().collect();
+    let named = stage.named(case)?;
+    let given: Vec<&Item> = named.iter().collect();
     if given.iter().any(|item| matches!(item, Item::Gate(_))) {
         for item in given {
             stage.as_given(&visit, item)?;
@@ -188,6 +194,24 @@ impl Stage<'_> {
 
     fn act(&self, act: impl FnOnce(&mut Inner) -> Result<Response, Fault>) -> Result<Response, Failure> {
         self.steady.back(self.days_ago, act)
+    }
+
+    /// The case's items, steps of earlier versions under the names they have now.
+    fn named(&self, case: &Case) -> Result<Vec<Item>, Failure> {
+        let mut items = case.answers.clone();
+        let trade = &self.steady.lock()?.trade;
+        let Some(layout) = trade.layout(&case.vehicle.layout) else { return Ok(items) };
+        let applies = applies::steps(trade, layout, case.vehicle.gearbox);
+        for item in &mut items {
+            let Item::Answer(answer) = item else { continue };
+            let known = applies.iter().any(|row| row.id == answer.step);
+            let Some(row) = former::step(trade, layout, &answer.step).filter(|_| !known) else { continue };
+            if let Some(former) = &row.formerly {
+                answer.value = former::value(former, &answer.value);
+            }
+            answer.step.clone_from(&row.id);
+        }
+        Ok(items)
     }
 
     /// Says in the ledger what the replay arranged.
@@ -263,12 +287,14 @@ impl Stage<'_> {
     }
 
     fn answer(&self, visit: &str, item: &AnswerItem) -> Result<(), Failure> {
-        let AnswerItem { step, value, temperature, reason, .. } = item.clone();
+        let AnswerItem { step, value, temperature, free, engine, reason, .. } = item.clone();
         self.ask(Request::Answer {
             visit: visit.to_owned(),
             step: step.clone(),
             value,
             temperature,
+            free,
+            engine,
             reason,
         })?;
         match &item.photo {
@@ -349,9 +375,14 @@ fn refused(refusal: Refusal) -> Failure {
 fn report(standing: &Standing) -> Result<Value, Failure> {
     let words = Words::of("en").map_err(|fault| shown(&fault.into(), "en"))?;
     let (urgency, sorting) = (&standing.urgency, &standing.sorting);
-    let reasons = urgency.reasons.iter().map(
-        |reason| json!({ "rule": reason.rule, "text": reason_text(words, standing, reason, Reader::Trade) }),
-    );
+    let reasons = urgency.reasons.iter().map(|reason| {
+        json!({
+            "rule": reason.rule,
+            "word": reason.word,
+            "steps": reason.steps,
+            "text": reason_text(words, standing, reason, Reader::Trade),
+        })
+    });
     let causes = sorting.causes.iter().map(|cause| {
         json!({
             "id": cause.id,
@@ -372,6 +403,8 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
             "do_not_drive": urgency.do_not_drive,
             "complete": urgency.complete,
             "missing": urgency.missing,
+            "limits": urgency.limits,
+            "rules": urgency.rules,
             "reasons": reasons.collect::<Vec<_>>(),
         },
         "steps": steps.collect::<Vec<_>>(),

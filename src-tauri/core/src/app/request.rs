@@ -5,7 +5,7 @@ use base64::engine::general_purpose::STANDARD;
 use serde::de::Error as _;
 use serde::{Deserialize, Deserializer};
 
-use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::answer::{AnswerValue, EngineWarmth, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::bench_act::BenchAct;
 use crate::model::entry::{Decision, Order};
@@ -113,9 +113,15 @@ pub enum Request {
         step: String,
         /// The answer.
         value: AnswerValue,
-        /// Cold or warm, where the step asks.
+        /// How warm the housing was, where the step asks.
         #[serde(default)]
         temperature: Option<Temperature>,
+        /// Whether the shaft was free of the engine, where the step asks.
+        #[serde(default)]
+        free: Option<bool>,
+        /// How warm the engine was, where the step asks.
+        #[serde(default)]
+        engine: Option<EngineWarmth>,
         /// Why a DANGER answer is made milder.
         #[serde(default)]
         reason: Option<String>,

@@ -1,9 +1,10 @@
 //! Invented visits for the tests of this room, put together by hand: no rule ran over them.
 
-use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::answer::{AnswerValue, Temperature, Warmth};
 use crate::model::entry::{Decision, Order, PhotoRef};
 use crate::model::ids::step;
 use crate::model::rating::{Reason, Urgency, Word};
+use crate::model::rules::{ALL, VERSION};
 use crate::model::standing::{
     AnswerForm, Answered, CauseGroup, CauseStand, LedgerStand, PhotoStand, Position, ReceiptStand, Sorting,
     Standing, StepStand, Support,
@@ -15,36 +16,25 @@ use crate::model::visit::{Intake, Vehicle};
 pub const AT: Moment = Moment(1_795_599_000_000);
 
 /// Every rule, with the word it asks for.
-pub const RULES: [(&str, Word); 15] = [
-    ("movement-at-support", Word::Danger),
-    ("housing-broken", Word::Danger),
-    ("coupling-failing", Word::Danger),
-    ("shaft-fibre-damaged", Word::Danger),
-    ("running-stopped", Word::Danger),
-    ("rubber-play", Word::Warning),
-    ("turns-badly", Word::Warning),
-    ("shaft-damaged", Word::Warning),
-    ("far-end-play", Word::Warning),
-    ("play-unsure", Word::Warning),
-    ("bearing-likely", Word::Warning),
-    ("cause-likely", Word::Caution),
-    ("finding-unexplained", Word::Caution),
-    ("cold-check-buzz", Word::Caution),
-    ("no-bearing-action", Word::Notice),
-];
+pub fn every_rule() -> impl Iterator<Item = (&'static str, Word)> {
+    ALL.into_iter().map(|facts| (facts.id, facts.word))
+}
 
 /// Every cause.
-pub const CAUSES: [&str; 13] = [
+pub const CAUSES: [&str; 16] = [
     "loose-seat",
     "worn-bearing",
     "squeezed-bearing",
     "housing-damage",
     "torn-support-rubber",
     "low-idle",
+    "torsional-rattle",
     "early-engagement",
     "misfire",
     "coupling-or-joint",
     "shaft-damage",
+    "joint-angle-or-balance",
+    "wheel-or-tyre",
     "loose-shield-or-mount",
     "air-leak",
     "normal-character",
@@ -91,7 +81,9 @@ pub fn opened() -> Standing {
             do_not_drive: None,
             reasons: Vec::new(),
             complete: false,
-            missing: [step::PLAY_VERTICAL, step::PLAY_LATERAL, step::TURN_BY_HAND].map(str::to_owned).into(),
+            missing: [step::PLAY_VERTICAL, step::PLAY_LATERAL].map(str::to_owned).into(),
+            limits: [step::HOUSING_LOOK, step::TURN_BY_HAND].map(str::to_owned).into(),
+            rules: VERSION,
         },
         sorting: Sorting {
             causes: Vec::new(),
@@ -112,6 +104,7 @@ pub fn opened() -> Standing {
         undo: None,
         receipt: None,
         ledger: LedgerStand { entries: 3, head: "ab".repeat(32), broken_at: None },
+        opened_under: VERSION,
         knowledge: "demo".to_owned(),
         technician: "Kim Demo".to_owned(),
     }
@@ -145,6 +138,7 @@ pub fn checked() -> Standing {
     }
     standing.urgency.complete = true;
     standing.urgency.missing.clear();
+    standing.urgency.limits.clear();
     standing
 }
 
@@ -161,7 +155,9 @@ pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
     let settled = !open.iter().any(|choice| value.has(choice));
     step.answered = Some(Answered {
         value,
-        temperature: step.asks_temperature.then_some(Temperature::Warm),
+        temperature: step.asks_temperature.then_some(Temperature::Judged(Warmth::Warm)),
+        free: None,
+        engine: None,
         reason: None,
         by: "Kim Demo".to_owned(),
         at: AT,
@@ -238,6 +234,9 @@ fn step_stand(id: &str) -> StepStand {
         station: "support".to_owned(),
         form: AnswerForm::OneOf { choices: Vec::new() },
         asks_temperature: matches!(id, step::PLAY_VERTICAL | step::PLAY_LATERAL),
+        asks_free: id == step::TURN_BY_HAND,
+        asks_engine: id == step::IDLE_SPEED,
+        at_support: None,
         wants_photo: false,
         answered: None,
         word: None,

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use crate::model::answer::Temperature;
+use crate::model::answer::{EngineWarmth, Temperature, Warmth};
 use crate::model::gauge::GaugeDecision;
-use crate::model::ids::answer;
+use crate::model::ids::{self, answer};
 use crate::model::rating::Reason;
 use crate::model::standing::{Answered, CauseStand, Standing, StepStand, Weight};
 use crate::model::time::Moment;
@@ -196,7 +196,7 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     StepLine {
         step: step.id.clone(),
         title: said::step(words, &step.id),
-        how: words.text(&format!("step-{}-do", step.id)),
+        how: words.text(&format!("step-{}-do", ids::base(&step.id))),
         answer: answer_of(step, words),
         word: step.word.map(|word| word.id().to_owned()),
         label: words.text(&label),
@@ -231,13 +231,20 @@ fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<Stri
     let by = [("at", words.time(given.at).into()), ("by", given.by.as_str().into())];
     let mut lines = vec![words.with("detail-answered", &by)];
     if let Some(temperature) = given.temperature {
-        lines.push(words.text(match temperature {
-            Temperature::Cold => "detail-cold",
-            Temperature::Warm => "detail-warm",
-        }));
+        lines.push(match temperature {
+            Temperature::Judged(Warmth::Cold) => words.text("detail-cold"),
+            Temperature::Judged(Warmth::Warm) => words.text("detail-warm"),
+            Temperature::Celsius(degrees) => {
+                words.with("detail-degrees", &[("degrees", words.number(degrees).into())])
+            }
+        });
     } else if step.asks_temperature && !given.value.has(answer::NOT_DONE) {
         lines.push(words.text("detail-no-temperature"));
     }
+    lines.extend(given.free.map(|free| words.text(if free { "detail-free" } else { "detail-not-free" })));
+    lines.extend(given.engine.map(|engine| {
+        words.text(if engine == EngineWarmth::Warm { "detail-engine-warm" } else { "detail-engine-cold" })
+    }));
     if let Some(reason) = &given.reason {
         lines.push(words.with("detail-milder", &[("reason", reason.as_str().into())]));
     }

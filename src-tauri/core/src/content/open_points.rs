@@ -2,20 +2,14 @@
 //!
 //! It finds the points; the two papers word them, each for its reader.
 
-use crate::model::answer::Temperature;
 use crate::model::ids::{answer, step};
-use crate::model::rating::Reason;
+use crate::model::rules::Tells;
 use crate::model::standing::{Standing, StepStand};
 
 /// Answers that mean nobody looked.
-pub const OPEN_ANSWERS: [&str; 4] = [answer::NOT_DONE, "not-tried", "not-read", "unknown"];
+pub const OPEN_ANSWERS: [&str; 5] = [answer::NOT_DONE, answer::NOT_SEEN, "not-tried", "not-read", "unknown"];
 /// The steps at which somebody listens or feels for the noise.
 const LISTENING_STEPS: [&str; 3] = ["idle-noise", step::NEUTRAL_2500_BUZZ, "creep-noise"];
-/// The steps that decide.
-pub const HANDS_ON: [&str; 4] =
-    [step::PLAY_VERTICAL, step::PLAY_LATERAL, step::TUBE_OPEN_CHECK, step::TURN_BY_HAND];
-/// The rule that asks for a second feel with the housing warm.
-const COLD_CHECK: &str = "cold-check-buzz";
 
 /// Whether the noise showed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -33,6 +27,8 @@ pub enum Listening {
 pub enum OpenPoint<'a> {
     /// A hands-on step without a result.
     HandsOn(&'a str),
+    /// Another step of the support that says nothing.
+    Limit(&'a str),
     /// A step done and left unsure, which no gauge settled.
     Unsure(&'a str),
     /// A step at which two devices disagree.
@@ -73,6 +69,7 @@ pub fn listening(standing: &Standing) -> Listening {
 pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     let mut points: Vec<OpenPoint<'_>> =
         hands_on_missing(standing).into_iter().map(OpenPoint::HandsOn).collect();
+    points.extend(standing.urgency.limits.iter().map(|step| OpenPoint::Limit(step)));
     points
         .extend(which(standing, |step| has(step, answer::UNSURE) && !step.settled()).map(OpenPoint::Unsure));
     points.extend(
@@ -84,7 +81,9 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     if cold_check(standing) {
         points.push(OpenPoint::ColdCheck);
     }
-    let others: Vec<&str> = which(standing, without_result).filter(|id| !HANDS_ON.contains(id)).collect();
+    let urgency = &standing.urgency;
+    let named = |id: &&str| urgency.missing.iter().chain(&urgency.limits).any(|step| step == id);
+    let others: Vec<&str> = which(standing, without_result).filter(|id| !named(id)).collect();
     if !others.is_empty() {
         points.push(OpenPoint::Others(others));
     }
@@ -97,13 +96,9 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     points
 }
 
-/// The hands-on steps without a result, those the rating waits for first.
+/// The hands-on steps without a result.
 pub fn hands_on_missing(standing: &Standing) -> Vec<&str> {
-    let mut missing: Vec<&str> = standing.urgency.missing.iter().map(String::as_str).collect();
-    let open: Vec<&str> =
-        which(standing, without_result).filter(|id| HANDS_ON.contains(id) && !missing.contains(id)).collect();
-    missing.extend(open);
-    missing
+    standing.urgency.missing.iter().map(String::as_str).collect()
 }
 
 /// Whether an answer speaks of the maker's figure, though none was written down at intake.
@@ -112,22 +107,17 @@ fn figure_missing(standing: &Standing) -> bool {
     standing.intake.vehicle.maker_play_mm.is_none() && standing.steps.iter().any(by_figure)
 }
 
-/// Whether a buzz stands against a check that was only done cold.
+/// Whether something stands against a check that was only done cold.
 fn cold_check(standing: &Standing) -> bool {
-    let by_rule = |reason: &Reason| reason.rule == COLD_CHECK;
-    let buzz = said(standing, step::NEUTRAL_2500_BUZZ).is_some_and(|choices| choices.contains(&answer::FELT));
-    let cold_none = |step: &StepStand| {
-        step.asks_temperature
-            && has(step, answer::NONE)
-            && step.answered.as_ref().is_some_and(|it| it.temperature == Some(Temperature::Cold))
-    };
-    let moved = standing.steps.iter().any(|step| step.asks_temperature && has(step, answer::FELT));
-    standing.urgency.reasons.iter().any(by_rule) || (buzz && !moved && standing.steps.iter().any(cold_none))
+    standing.urgency.reasons.iter().any(|reason| reason.tells(Tells::Cold))
 }
 
 /// Whether nobody answered the step, or answered that nobody looked.
 pub fn without_result(step: &StepStand) -> bool {
-    step.answered.as_ref().is_none_or(|it| it.value.choices().into_iter().any(is_open))
+    step.answered.as_ref().is_none_or(|it| {
+        let choices = it.value.choices();
+        !choices.is_empty() && choices.into_iter().all(is_open)
+    })
 }
 
 fn is_open(choice: &str) -> bool {

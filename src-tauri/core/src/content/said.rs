@@ -1,16 +1,16 @@
 //! Ids in words: a step, an answer, a cause, and the reason behind a rating. Shared by both papers.
 
+use std::collections::BTreeSet;
+
 use crate::model::answer::AnswerValue;
+use crate::model::ids::{self, answer};
 use crate::model::rating::{Reason, Word};
-use crate::model::standing::Standing;
+use crate::model::rules::Tells;
+use crate::model::standing::{Standing, StepStand, Support};
 use crate::words::Words;
 
 use super::open_points::{Listening, listening};
 
-/// The rule whose sentence depends on whether anything was listened for.
-const NO_ACTION: &str = "no-bearing-action";
-/// The rule that names a cause.
-const CAUSE_LIKELY: &str = "cause-likely";
 /// The cause that can ruin the catalyst if the car is driven on.
 const MISFIRE: &str = "misfire";
 
@@ -25,7 +25,11 @@ pub enum Reader {
 
 /// A step's title.
 pub fn step(words: &Words, id: &str) -> String {
-    words.text(&format!("step-{id}"))
+    let title = words.text(&format!("step-{}", ids::base(id)));
+    match ids::support_number(id) {
+        1 => title,
+        number => words.with("step-at-support", &[("step", title.into()), ("number", number.into())]),
+    }
 }
 
 /// The titles of several steps, in a row.
@@ -71,10 +75,57 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
         ("cause", named.map(|id| cause(words, standing, id)).unwrap_or_default().into()),
         ("about", named.and_then(|id| words.find(&format!("cause-{id}-about"))).unwrap_or_default().into()),
     ];
-    match reader {
-        Reader::Trade => words.with(&format!("rule-{id}"), &args),
-        Reader::Owner => words.with(&format!("rule-{id}-owner"), &args),
+    let end = if reader == Reader::Trade { "" } else { "-owner" };
+    let mut sentences = vec![words.with(&format!("rule-{id}{end}"), &args)];
+    sentences.extend(at_support(standing, reason).map(|at| words.text(&format!("{at}{end}"))));
+    if reason.tells(Tells::NoAction) {
+        sentences.extend(limits(words, standing, reader));
     }
+    sentences.join(" ")
+}
+
+/// Which of several supports a reason is about, as the id of a text; none where it is about all of them, or where
+/// there is one.
+fn at_support(standing: &Standing, reason: &Reason) -> Option<String> {
+    let at = |id: &String| standing.steps.iter().find(|step| &step.id == id).and_then(|step| step.at_support);
+    let numbers: BTreeSet<u8> = reason.steps.iter().filter_map(at).collect();
+    let only = numbers.first().filter(|_| numbers.len() == 1)?;
+    Some(format!("reason-at-support-{only}"))
+}
+
+/// What a tube that is still closed leaves open; none where there is no such tube.
+pub fn closed_tube(words: &Words, standing: &Standing, reader: Reader) -> Option<String> {
+    let urgency = &standing.urgency;
+    let closed = standing.support == Support::Tube && !urgency.complete && urgency.rules > 1;
+    let end = if reader == Reader::Trade { "" } else { "-owner" };
+    let id = match urgency.word {
+        Some(_) => "limit-tube-closed",
+        None if urgency.reasons.is_empty() => "limit-tube-nothing",
+        None => return None,
+    };
+    closed.then(|| words.text(&format!("{id}{end}")))
+}
+
+/// What a rating without a finding is limited to, one sentence for each thing that was not looked at or judged by
+/// feel.
+fn limits(words: &Words, standing: &Standing, reader: Reader) -> Vec<String> {
+    let end = if reader == Reader::Trade { "" } else { "-owner" };
+    let mut sentences: Vec<String> = Vec::new();
+    let mut say = |id: String| {
+        let sentence = words.text(&format!("{id}{end}"));
+        if !sentences.contains(&sentence) {
+            sentences.push(sentence);
+        }
+    };
+    for step in &standing.urgency.limits {
+        say(format!("limit-{}", ids::base(step)));
+    }
+    let springy =
+        |step: &StepStand| step.answered.as_ref().is_some_and(|answered| answered.value.has(answer::SPRINGY));
+    if standing.steps.iter().any(springy) {
+        say("limit-no-figure".to_owned());
+    }
+    sentences
 }
 
 /// What could happen if the strongest reason is left alone; without a rating, that it cannot be said.
@@ -87,21 +138,41 @@ pub fn could_happen(words: &Words, standing: &Standing) -> String {
     }
 }
 
+/// The id of a reason's sentence.
 fn rule_text(standing: &Standing, reason: &Reason) -> String {
+    let rule = &reason.rule;
     if names_misfire(reason) {
-        return format!("{CAUSE_LIKELY}-{MISFIRE}");
+        return format!("{rule}-{MISFIRE}");
     }
+    if suspects(reason) {
+        return format!("{rule}-suspected");
+    }
+    if !reason.tells(Tells::NoAction) {
+        return rule.clone();
+    }
+    // The first rules asked for the turn by hand before they called anything good.
+    let played = match standing.support {
+        _ if standing.urgency.rules <= 1 => "",
+        Support::Absent => "-ends",
+        Support::Rigid | Support::Rubber | Support::Tube => "-play",
+    };
     match listening(standing) {
-        Listening::Silent if reason.rule == NO_ACTION => format!("{NO_ACTION}-not-reproduced"),
-        Listening::NotDone if reason.rule == NO_ACTION => format!("{NO_ACTION}-not-listened"),
-        _ => reason.rule.clone(),
+        Listening::Silent => format!("{rule}{played}-not-reproduced"),
+        Listening::NotDone => format!("{rule}{played}-not-listened"),
+        Listening::Heard => format!("{rule}{played}"),
     }
 }
 
 fn names_misfire(reason: &Reason) -> bool {
-    reason.rule == CAUSE_LIKELY && reason.cause.as_deref() == Some(MISFIRE)
+    reason.tells(Tells::Cause) && reason.cause.as_deref() == Some(MISFIRE)
+}
+
+/// The bearing is suspected, and no hand or eye found anything there.
+fn suspects(reason: &Reason) -> bool {
+    reason.tells(Tells::Suspicion) && reason.word < Word::Warning
 }
 
 fn choice(words: &Words, at: &str, id: &str) -> String {
+    let at = ids::base(at);
     words.find(&format!("answer-{at}-{id}")).unwrap_or_else(|| words.text(&format!("answer-{id}")))
 }

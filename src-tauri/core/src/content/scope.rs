@@ -10,9 +10,6 @@ use super::finding::{Scope, ScopeTier};
 use super::verdict_lines::verdict_lines;
 use super::write_finding::NAMED_FROM;
 
-/// Rules that rate the bearing, its seat or its housing from what hands or eyes found there.
-const ON_THE_BEARING: [&str; 4] = ["movement-at-support", "housing-broken", "turns-badly", "bearing-likely"];
-
 /// The scope; `bench` is its verdict once it recorded anything. Without a rating nothing is proposed: the
 /// hands-on check comes first.
 pub fn scope(
@@ -34,12 +31,13 @@ pub fn scope(
 
 /// Whether the bearing is what is rated, in a seat that the bench can judge: rubber is replaced, not bored.
 fn bearing_concerned(standing: &Standing) -> bool {
-    let rated = standing.urgency.word >= Some(Word::Caution) && standing.support != Support::Rubber;
+    let bored = ![Support::Rubber, Support::Absent].contains(&standing.support);
+    let rated = standing.urgency.word >= Some(Word::Caution) && bored;
     let is_bearing = |id: &String| {
         standing.sorting.causes.iter().any(|cause| cause.id == *id && cause.group == CauseGroup::Bearing)
     };
     let by_rule = standing.urgency.reasons.iter().any(|reason| {
-        ON_THE_BEARING.contains(&reason.rule.as_str()) || reason.cause.as_ref().is_some_and(is_bearing)
+        reason.facts().is_some_and(|facts| facts.on_bearing) || reason.cause.as_ref().is_some_and(is_bearing)
     });
     rated && (by_rule || standing.sorting.bearing_probability >= NAMED_FROM)
 }

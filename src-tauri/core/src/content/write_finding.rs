@@ -1,6 +1,8 @@
 //! Fills the service writer's finding from where a visit stands. Its tables are in `finding_lines`.
 
+use crate::model::ids;
 use crate::model::rating::Word;
+use crate::model::rules::LIKELY;
 use crate::model::standing::{CauseGroup, Standing};
 use crate::model::verdict::BenchVerdict;
 use crate::model::workshop::Workshop;
@@ -16,8 +18,8 @@ use super::parts::{band, labels, letterhead, signed};
 use super::said::{self, Reader};
 use super::scope::scope;
 
-/// Probability from which a cause is named in the ten-second answer; the same as the urgency's.
-pub const NAMED_FROM: f64 = 0.5;
+/// Probability from which a cause is named in the ten-second answer.
+pub const NAMED_FROM: f64 = LIKELY;
 
 /// What the finding says; `bench` is its verdict once it recorded anything. The same arguments give the same
 /// finding.
@@ -70,6 +72,7 @@ fn answer(standing: &Standing, words: &Words) -> Vec<String> {
             None => words.with("finding-sum-suspicion", &[("reason", reason.into())]),
         });
     }
+    sentences.extend(said::closed_tube(words, standing, Reader::Trade));
     sentences.push(sorted(standing, words));
     // Which steps those are stands beside it, under what to do next.
     if urgency.word.is_some() && !hands_on_missing(standing).is_empty() {
@@ -121,12 +124,19 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
         let args = [("step", said::step(words, &check.step).into()), ("why", words.text(&check.why).into())];
         lines.push(words.with("finding-next-check", &args));
     }
+    lines.extend(cause_next(standing, words));
     lines.extend((!rated).then_some(rule));
     lines.push(words.text(&format!("finding-next-{word}-owner")));
     if repair_ahead(standing) {
         lines.push(words.text("finding-next-maker"));
     }
     lines
+}
+
+/// What a trade does next about the likeliest cause, where it is likely and the trade knows.
+fn cause_next(standing: &Standing, words: &Words) -> Option<String> {
+    let top = standing.sorting.causes.first().filter(|cause| cause.probability >= NAMED_FROM)?;
+    words.find(&format!("cause-{}-next", top.id))
 }
 
 /// Whether a repair is likely to follow.
@@ -141,6 +151,10 @@ fn unknown(point: &OpenPoint<'_>, words: &Words) -> String {
     let at = |id: &str, step: &str| words.with(id, &[("step", said::step(words, step).into())]);
     match point {
         OpenPoint::HandsOn(step) => at("unknown-hands-on", step),
+        OpenPoint::Limit(step) => {
+            let lack = words.text(&format!("limit-{}", ids::base(step)));
+            words.with("unknown-limit", &[("step", said::step(words, step).into()), ("lack", lack.into())])
+        }
         OpenPoint::Unsure(step) => at("unknown-unsure", step),
         OpenPoint::Disputed(step) => at("unknown-disputed", step),
         OpenPoint::Others(steps) => words.with("unknown-open", &[("count", steps.len().into())]),

@@ -1,7 +1,9 @@
 //! Fills the owner's note from where a visit stands. The note as a message is in `short_text`.
 
 use crate::model::entry::Decision;
+use crate::model::ids;
 use crate::model::rating::Word;
+use crate::model::rules::Tells;
 use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
@@ -18,9 +20,6 @@ use super::write_finding::NAMED_FROM;
 
 /// Reasons the note spells out; it has one page.
 const REASONS_SHOWN: usize = 4;
-
-const MOVED: &str = "movement-at-support";
-const UNSURE: &str = "play-unsure";
 
 /// What the note says. The same standing, workshop and words give the same note and hash, signed or not.
 pub fn build_note(standing: &Standing, workshop: &Workshop, words: &Words) -> Note {
@@ -56,10 +55,10 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
     if standing.urgency.word.is_none() {
         sentences.push(words.text("note-found-unrated"));
     }
-    let moved = standing.urgency.reasons.iter().any(|reason| reason.rule == MOVED);
+    let moved = standing.urgency.reasons.iter().any(|reason| reason.tells(Tells::Moved));
     for reason in &standing.urgency.reasons {
         // Felt in one direction and unsure in the other would read as a contradiction without the directions.
-        if moved && reason.rule == UNSURE {
+        if moved && reason.tells(Tells::Unsure) {
             continue;
         }
         // Without a rating the sorting only raises suspicion: it must not name a part to the owner.
@@ -120,14 +119,17 @@ fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
     if more > 0 {
         sentences.push(words.with("note-found-more", &[("count", more.into())]));
     }
-    sentences.extend(rest_open(standing, words));
+    sentences
+        .extend(said::closed_tube(words, standing, Reader::Owner).or_else(|| rest_open(standing, words)));
     sentences.splice(0..0, repaired(standing, words));
     sentences
 }
 
 fn means(standing: &Standing, words: &Words) -> Vec<String> {
     let word = said::urgency_id(standing.urgency.word);
-    let mut sentences = vec![words.text("note-means-shaft"), words.text(&format!("note-means-{word}"))];
+    let shaft =
+        if standing.support == Support::Absent { "note-means-shaft-ends" } else { "note-means-shaft" };
+    let mut sentences = vec![words.text(shaft), words.text(&format!("note-means-{word}"))];
     sentences.extend(likely_cause(standing, words));
     sentences
 }
@@ -185,8 +187,9 @@ fn matters(point: &OpenPoint<'_>, standing: &Standing) -> bool {
 
 fn open_sentence(point: &OpenPoint<'_>, words: &Words) -> String {
     match point {
-        OpenPoint::HandsOn(step) => words.text(&format!("note-open-{step}")),
-        OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{step}")),
+        OpenPoint::HandsOn(step) => words.text(&format!("note-open-{}", ids::base(step))),
+        OpenPoint::Limit(step) => words.text(&format!("limit-{}-owner", ids::base(step))),
+        OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{}", ids::base(step))),
         OpenPoint::Disputed(_) => words.text("note-disputed"),
         OpenPoint::Others(steps) => words.with("note-open-others", &[("count", steps.len().into())]),
         OpenPoint::FigureMissing => words.text("note-figure"),
@@ -225,6 +228,7 @@ fn drawing(support: Support) -> &'static str {
         Support::Rigid => "rigid",
         Support::Rubber => "rubber",
         Support::Tube => "tube",
+        Support::Absent => "none",
     }
 }
 

@@ -231,7 +231,7 @@ fn open(at_least: Verdict, reasons: Vec<VerdictReason>, missing: Vec<BenchGap>) 
 /// Any of them presses or shrinks a ring in and puts parts back; only a skim cuts.
 fn gates(verdict: Verdict) -> &'static [&'static str] {
     match verdict {
-        Verdict::SkimAndSleeve => &["machining", "heat", "refit"],
-        Verdict::BearingsOnly | Verdict::ReplaceHousing => &["heat", "refit"],
+        Verdict::SkimAndSleeve => &["machining", "heat", "press", "refit"],
+        Verdict::BearingsOnly | Verdict::ReplaceHousing => &["heat", "press", "refit"],
     }
 }

@@ -36,13 +36,64 @@ impl AnswerValue {
     }
 }
 
-/// Whether the housing was cold or warm when play was felt: an aluminium seat opens when hot.
+/// How warm the housing was when play was felt: an aluminium seat opens when hot.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(untagged)]
+pub enum Temperature {
+    /// As the hand judged it.
+    Judged(Warmth),
+    /// As read, degrees Celsius.
+    Celsius(f64),
+}
+
+/// Cold or warm, as a hand judges it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
-pub enum Temperature {
+pub enum Warmth {
     /// Cold.
     Cold,
     /// At running warmth.
     Warm,
+}
+
+impl Temperature {
+    /// Whether it is warm, where degrees count as warm from `from_c` on.
+    pub fn is_warm(self, from_c: f64) -> bool {
+        match self {
+            Self::Judged(warmth) => warmth == Warmth::Warm,
+            Self::Celsius(degrees) => degrees >= from_c,
+        }
+    }
+
+    /// Whether it is a temperature that a housing in a workshop can have.
+    pub fn is_plausible(self) -> bool {
+        match self {
+            Self::Judged(_) => true,
+            Self::Celsius(degrees) => (-40.0..=150.0).contains(&degrees),
+        }
+    }
+}
+
+/// Whether the engine was at running warmth when its idle was read: a cold engine idles fast.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum EngineWarmth {
+    /// Warm.
+    Warm,
+    /// Cold.
+    Cold,
+}
+
+/// What is recorded beside an answer because the answer means little without it.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
+pub struct Beside {
+    /// How warm the housing was, where the step asks.
+    pub temperature: Option<Temperature>,
+    /// Whether the shaft was free of the engine when it was turned; none where nobody said.
+    pub free: Option<bool>,
+    /// How warm the engine was, where the step asks.
+    pub engine: Option<EngineWarmth>,
 }

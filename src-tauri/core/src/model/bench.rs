@@ -276,6 +276,8 @@ pub enum BenchPartId {
     Finished,
     /// The fit.
     Fit,
+    /// The gates before anything is pressed.
+    GatesPress,
     /// The ring turned by hand.
     Ring,
     /// The gates before the car stands on its wheels again.

@@ -5,7 +5,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::answer::{AnswerValue, Temperature};
+use super::answer::{AnswerValue, EngineWarmth, Temperature};
 use super::bench::BenchBody;
 use super::mark::Mark;
 use super::outcome::Outcome;
@@ -44,6 +44,9 @@ pub enum EntryBody {
         intake: Intake,
         /// Version of the shipped trade knowledge.
         knowledge: String,
+        /// Version of the rules; entries of the first do not name it.
+        #[serde(default = "first", skip_serializing_if = "is_first")]
+        rules: u32,
         /// Who opened the visit.
         by: String,
     },
@@ -83,9 +86,15 @@ pub enum EntryBody {
         step: String,
         /// The answer.
         value: AnswerValue,
-        /// Cold or warm, where the step asks.
+        /// How warm the housing was, where the step asks.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         temperature: Option<Temperature>,
+        /// Whether the shaft was free of the engine, where the step asks.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        free: Option<bool>,
+        /// How warm the engine was, where the step asks.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        engine: Option<EngineWarmth>,
         /// Why a DANGER answer was made milder.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         reason: Option<String>,
@@ -183,6 +192,16 @@ pub enum EntryBody {
         /// The receipt.
         receipt: Receipt,
     },
+}
+
+/// The version of the rules that entries of the first do not name.
+fn first() -> u32 {
+    1
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands the field over by reference")]
+fn is_first(rules: &u32) -> bool {
+    *rules == first()
 }
 
 impl EntryBody {

@@ -2,6 +2,24 @@
 //!
 //! Not a catalogue: the full lists live in `data/`. An id stands here only because a rule reads it.
 
+/// What stands between a step and the number of the support it is done at, from the second support on.
+const AT_SUPPORT: char = ':';
+
+/// The step whatever support it is done at: `play-vertical` of `play-vertical:2`.
+pub fn base(step: &str) -> &str {
+    step.split_once(AT_SUPPORT).map_or(step, |(base, _)| base)
+}
+
+/// The number of the support a step is done at, from 1.
+pub fn support_number(step: &str) -> u8 {
+    step.split_once(AT_SUPPORT).and_then(|(_, number)| number.parse().ok()).unwrap_or(1)
+}
+
+/// A step at a support, counted from 1.
+pub fn at_support(step: &str, number: u8) -> String {
+    if number <= 1 { step.to_owned() } else { format!("{step}{AT_SUPPORT}{number}") }
+}
+
 /// Steps of the hands-on check and the looks beside it.
 pub mod step {
     /// Movement up and down at the support.
@@ -16,6 +34,14 @@ pub mod step {
     pub const TURN_BY_HAND: &str = "turn-by-hand";
     /// The look at the housing.
     pub const HOUSING_LOOK: &str = "housing-look";
+    /// The look at a rubber support.
+    pub const SUPPORT_LOOK: &str = "support-look";
+    /// The look at what is around the shaft.
+    pub const SHIELD_AND_MOUNTS: &str = "shield-and-mounts";
+    /// What is heard at idle.
+    pub const IDLE_NOISE: &str = "idle-noise";
+    /// What the owner says of a vibration on the road.
+    pub const ROAD_SPEED_VIBRATION: &str = "road-speed-vibration";
     /// The look at the couplings.
     pub const COUPLING_LOOK: &str = "coupling-look";
     /// The look at the shaft.
@@ -40,8 +66,16 @@ pub mod answer {
     pub const NOT_DONE: &str = "not-done";
     /// Rubber support: within the maker's figure.
     pub const WITHIN_FIGURE: &str = "within-figure";
+    /// Rubber support: gives evenly and springs back; no figure is known.
+    pub const SPRINGY: &str = "springy";
+    /// Rubber support: moves until it reaches a stop.
+    pub const KNOCKS: &str = "knocks";
     /// Rubber support: beyond the maker's figure.
     pub const BEYOND_FIGURE: &str = "beyond-figure";
+    /// A part that could not be seen.
+    pub const NOT_SEEN: &str = "not-seen";
+    /// Turns smoothly.
+    pub const SMOOTH: &str = "smooth";
     /// Turns roughly.
     pub const ROUGH: &str = "rough";
     /// Resists turning.

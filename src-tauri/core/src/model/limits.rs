@@ -91,6 +91,8 @@ pub const WALL_MM: RangeInclusive<f64> = 0.1..=100.0;
 pub const RUN_OUT_MM: RangeInclusive<f64> = 0.0..=10.0;
 /// Angles of readings, degrees: ten turns either way.
 pub const ANGLE_DEG: RangeInclusive<f64> = -3_600.0..=3_600.0;
+/// From where on a maker calls a housing warm, degrees Celsius.
+pub const WARM_FROM_C: RangeInclusive<f64> = 0.0..=120.0;
 /// A maker's figure for the movement that is allowed, millimetres; above zero.
 pub const MAKER_PLAY_MM: RangeInclusive<f64> = 0.0..=50.0;
 /// A reading at a step, rpm. What a step itself allows is in `data/steps.toml`.

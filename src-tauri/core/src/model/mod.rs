@@ -19,6 +19,7 @@ pub mod mark;
 pub mod outcome;
 pub mod photo_of;
 pub mod rating;
+pub mod rules;
 pub mod standing;
 pub mod time;
 pub mod typed;

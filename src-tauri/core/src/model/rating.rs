@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::rules::{self, Facts, Tells};
+
 /// The signal words, mildest first, so that the derived order is the order of urgency.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -48,6 +50,18 @@ pub struct Reason {
     pub cause: Option<String>,
 }
 
+impl Reason {
+    /// What is known of its rule; none for one of another Steady.
+    pub fn facts(&self) -> Option<&'static Facts> {
+        rules::of(&self.rule)
+    }
+
+    /// Whether its rule says this.
+    pub fn tells(&self, tells: Tells) -> bool {
+        self.facts().is_some_and(|facts| facts.tells == tells)
+    }
+}
+
 /// The visit's urgency.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -58,8 +72,12 @@ pub struct Urgency {
     pub do_not_drive: Option<bool>,
     /// Every rule that fired, strongest first, in registry order within a word.
     pub reasons: Vec<Reason>,
-    /// Whether the play steps and `turn-by-hand` are answered.
+    /// Whether the steps that decide are answered: play in both directions, or the opened tube.
     pub complete: bool,
-    /// Hands-on steps without an answer.
+    /// Steps that decide and have no answer.
     pub missing: Vec<String>,
+    /// The support's other steps that say nothing: not looked at, not all seen, or turned with the engine.
+    pub limits: Vec<String>,
+    /// The version of the rules that gave it.
+    pub rules: u32,
 }

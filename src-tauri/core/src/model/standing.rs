@@ -5,7 +5,7 @@
 
 use serde::Serialize;
 
-use super::answer::{AnswerValue, Temperature};
+use super::answer::{AnswerValue, EngineWarmth, Temperature};
 use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::entry::{Decision, Order, PhotoRef};
@@ -65,6 +65,8 @@ pub struct Standing {
     pub receipt: Option<ReceiptStand>,
     /// The state of the chain.
     pub ledger: LedgerStand,
+    /// The version of the rules in force when the car came in; see [`Urgency::rules`] for those that rate it here.
+    pub opened_under: u32,
     /// Version of the trade knowledge that derived all this: the shipped files, and behind a `+` the
     /// workshop's own, and behind a `/` how many outcomes taught the numbers, where there are any.
     pub knowledge: String,
@@ -83,6 +85,9 @@ pub enum Support {
     Rubber,
     /// Inside a tube; cannot be gripped.
     Tube,
+    /// None: the shaft is carried by its ends alone.
+    #[serde(rename = "none")]
+    Absent,
 }
 
 /// What the check digit of a VIN says. Binding in North America alone.
@@ -245,8 +250,14 @@ pub struct StepStand {
     pub station: String,
     /// What kind of answer it takes.
     pub form: AnswerForm,
-    /// Play steps at a support record cold or warm.
+    /// Play steps at a support record how warm it was.
     pub asks_temperature: bool,
+    /// Turning by hand asks first whether the shaft is free of the engine.
+    pub asks_free: bool,
+    /// A reading of the idle asks how warm the engine was.
+    pub asks_engine: bool,
+    /// The support it is done at, from 1, where the shaft has several.
+    pub at_support: Option<u8>,
     /// A photo, or a reason for none, is still wanted or was given.
     pub wants_photo: bool,
     /// The answer that stands, if any.
@@ -318,8 +329,12 @@ pub struct Choice {
 pub struct Answered {
     /// The answer.
     pub value: AnswerValue,
-    /// Cold or warm, if recorded.
+    /// How warm the housing was, if recorded.
     pub temperature: Option<Temperature>,
+    /// Whether the shaft was free of the engine, if recorded.
+    pub free: Option<bool>,
+    /// How warm the engine was, if recorded.
+    pub engine: Option<EngineWarmth>,
     /// Why a DANGER answer was made milder, if this one did.
     pub reason: Option<String>,
     /// Who.

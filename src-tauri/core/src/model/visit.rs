@@ -58,6 +58,9 @@ pub struct Vehicle {
     /// Rubber supports: the maker's movement figure, millimetres, if known.
     #[serde(default)]
     pub maker_play_mm: Option<f64>,
+    /// From how many degrees Celsius on the maker calls the housing warm, if known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub warm_from_c: Option<f64>,
 }
 
 /// How the bearing sits in an aluminium housing.

@@ -2,9 +2,11 @@
 //! that decides nothing is left out.
 
 use crate::model::answer::AnswerValue;
-use crate::model::case::Case;
+use crate::model::case::{Case, CaseAnswer};
+use crate::model::ids;
 use crate::trade::Trade;
-use crate::trade::rows::{ReadingSign, SignRow, StepRow};
+use crate::trade::load::IDLE_SPREAD;
+use crate::trade::rows::{ReadingSign, SignRow, SoftAnswer, StepRow};
 
 use super::gauge_evidence;
 use super::network::Network;
@@ -49,19 +51,27 @@ impl Observation {
 
 /// The observations in a case, in sign order whatever the order of the answers.
 pub fn observations(trade: &Trade, network: &Network, case: &Case) -> Vec<Observation> {
-    let observe = |(index, row): (usize, &SignRow)| observe(row, index, case);
+    let spread = trade.number(IDLE_SPREAD);
+    let observe = |(index, row): (usize, &SignRow)| observe(row, index, spread, case);
     rows(trade, network).filter_map(observe).collect()
 }
 
 /// The signs that a step speaks of.
 pub fn concerned<'t>(trade: &'t Trade, network: &'t Network, step: &StepRow) -> Vec<(usize, &'t SignRow)> {
-    rows(trade, network).filter(|(_, row)| row.steps.contains(&step.id)).collect()
+    let base = ids::base(&step.id);
+    rows(trade, network).filter(|(_, row)| row.steps.iter().any(|step| step == base)).collect()
 }
 
 /// The observations with those of the concerned signs made anew, in sign order.
-pub fn again(observed: &[Observation], concerned: &[(usize, &SignRow)], with: &Case) -> Vec<Observation> {
+pub fn again(
+    trade: &Trade,
+    observed: &[Observation],
+    concerned: &[(usize, &SignRow)],
+    with: &Case,
+) -> Vec<Observation> {
+    let spread = trade.number(IDLE_SPREAD);
     let others = observed.iter().filter(|one| concerned.iter().all(|(sign, _)| *sign != one.sign)).copied();
-    let anew = concerned.iter().filter_map(|(sign, row)| observe(row, *sign, with));
+    let anew = concerned.iter().filter_map(|(sign, row)| observe(row, *sign, spread, with));
     let mut all: Vec<Observation> = others.chain(anew).collect();
     all.sort_by_key(|one| one.sign);
     all
@@ -76,67 +86,83 @@ pub fn rows<'t>(trade: &'t Trade, network: &'t Network) -> impl Iterator<Item = 
         .filter_map(|(index, sign)| trade.signs.get(sign.row).map(|row| (index, row)))
 }
 
-fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
+/// `spread` is how far around the edge of its range a reading is in doubt.
+fn observe(row: &SignRow, sign: usize, spread: f64, case: &Case) -> Option<Observation> {
     if let Some(reading) = row.reading {
-        return reading_observation(reading, row, sign, case);
+        return reading_observation((reading, spread), row, sign, case);
     }
     if gauge_evidence::is_measured(row, case) {
         return gauge_evidence::observe(row, sign, case);
     }
-    let answers: Vec<&AnswerValue> =
-        row.steps.iter().filter_map(|step| case.answer(step)).map(|answer| &answer.value).collect();
-    let holds =
-        |choices: &[String]| answers.iter().any(|value| choices.iter().any(|choice| value.has(choice)));
-    if holds(&row.present) {
+    let steps = row.steps_at(case.supports);
+    let answers: Vec<&CaseAnswer> = steps.iter().filter_map(|step| case.answer(step)).collect();
+    if answers.iter().any(|answer| shows(row, answer)) {
         return Some(Observation::present(sign));
     }
-    if let Some(soft) = row.soft.iter().find(|soft| answers.iter().any(|value| value.has(&soft.answer))) {
-        return Some(Observation { sign, if_present: soft.present, if_absent: soft.absent });
+    let all = answers.len() == steps.len()
+        && answers.iter().all(|answer| says_absent(row, answer) || softly(row, answer).is_some());
+    if !all {
+        return None;
     }
-    let says_absent = |value: &&AnswerValue| match value {
+    Some(match answers.iter().find_map(|answer| softly(row, answer)) {
+        Some(soft) => Observation { sign, if_present: soft.present, if_absent: soft.absent },
+        None => Observation::absent(sign),
+    })
+}
+
+/// Whether an answer says that the sign is not there.
+fn says_absent(row: &SignRow, answer: &CaseAnswer) -> bool {
+    match &answer.value {
+        _ if answer.limited || answer.open => false,
         AnswerValue::Any(_) => true,
         value => row.absent.iter().any(|choice| value.has(choice)),
-    };
-    let all = answers.len() == row.steps.len() && answers.iter().all(says_absent);
-    all.then(|| Observation::absent(sign))
+    }
+}
+
+/// What an answer says of the sign without deciding it.
+fn softly<'r>(row: &'r SignRow, answer: &CaseAnswer) -> Option<&'r SoftAnswer> {
+    row.soft.iter().find(|soft| !answer.limited && answer.value.has(&soft.answer))
+}
+
+/// Whether an answer shows the sign. Where something stood in its way only what was found counts.
+fn shows(row: &SignRow, answer: &CaseAnswer) -> bool {
+    (answer.found || !answer.limited) && row.present.iter().any(|choice| answer.value.has(choice))
 }
 
 /// The steps whose answers made the observation of this sign: where two directions are one sign and only
 /// one of them was felt, that one alone.
-pub fn speakers<'r>(row: &'r SignRow, case: &Case) -> Vec<&'r str> {
+pub fn speakers(row: &SignRow, case: &Case) -> Vec<String> {
     if gauge_evidence::is_measured(row, case) {
         return gauge_evidence::speakers(row, case);
     }
-    let saying = |choices: &[&String]| -> Vec<&'r str> {
-        let says = |step: &&String| {
-            let answer = case.answer(step);
-            answer.is_some_and(|answer| choices.iter().any(|choice| answer.value.has(choice)))
-        };
-        row.steps.iter().filter(says).map(String::as_str).collect()
+    let answered = |says: &dyn Fn(&CaseAnswer) -> bool| -> Vec<String> {
+        let steps = row.steps_at(case.supports).into_iter();
+        steps.filter(|step| case.answer(step).is_some_and(says)).collect()
     };
-    let present = saying(&row.present.iter().collect::<Vec<_>>());
+    let present = answered(&|answer| shows(row, answer));
     if !present.is_empty() {
         return present;
     }
-    let soft = saying(&row.soft.iter().map(|soft| &soft.answer).collect::<Vec<_>>());
-    if !soft.is_empty() {
-        return soft;
-    }
-    row.steps.iter().filter(|step| case.answer(step).is_some()).map(String::as_str).collect()
+    let soft = answered(&|answer| softly(row, answer).is_some());
+    if soft.is_empty() { answered(&|_| true) } else { soft }
 }
 
-/// Spread of an idle reading around the edge of the maker's range, rpm: workshop judgement.
-const IDLE_SPREAD_RPM: f64 = 25.0;
-
 /// A reading speaks by how far it is from the edge of the range, not by a cut-off: the log-odds of
-/// "below range" grow with the distance below the edge. Without a range it says nothing.
-fn reading_observation(reading: ReadingSign, row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
-    let ReadingSign::BelowRange = reading;
-    let rpm =
-        row.steps.iter().find_map(|step| case.answer(step)).and_then(|answer| answer.value.reading())?;
-    let [low, _] = case.idle_rpm?;
-    let below = (f64::from(low) - rpm) / IDLE_SPREAD_RPM;
-    let if_present = 1.0 / (1.0 + (-below).exp());
+/// "below range" grow with the distance below its edge, and those of "above range" with the distance above. Without a range it says nothing.
+fn reading_observation(
+    (reading, spread): (ReadingSign, f64),
+    row: &SignRow,
+    sign: usize,
+    case: &Case,
+) -> Option<Observation> {
+    let answer = row.steps.iter().find_map(|step| case.answer(step))?;
+    let rpm = answer.value.reading().filter(|_| !answer.limited)?;
+    let [low, high] = case.idle_rpm?.map(f64::from);
+    let beyond = match reading {
+        ReadingSign::BelowRange => low - rpm,
+        ReadingSign::AboveRange => rpm - high,
+    };
+    let if_present = 1.0 / (1.0 + (-beyond / spread).exp());
     Some(Observation {
         sign,
         if_present: if_present.clamp(1e-4, 1.0 - 1e-4),

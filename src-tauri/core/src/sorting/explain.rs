@@ -55,8 +55,8 @@ pub fn left_out(trade: &Trade, network: &Network, case: &Case, observed: &[Obser
             observed.iter().filter(|one| !signs.contains(&one.sign)).copied().collect();
         let mut steps: Vec<String> = Vec::new();
         for step in rows.iter().flat_map(|(_, row)| evidence::speakers(row, case)) {
-            if !steps.iter().any(|known| known == step) {
-                steps.push(step.to_owned());
+            if !steps.contains(&step) {
+                steps.push(step);
             }
         }
         LeftOut { steps, signs, posterior: posterior(network, &others) }

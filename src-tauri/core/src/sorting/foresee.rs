@@ -43,7 +43,7 @@ pub fn foresee(
         .into_iter()
         .map(|value| {
             answer(&mut with, step, value.clone());
-            let then = posterior(network, &evidence::again(observed, &concerned, &with));
+            let then = posterior(network, &evidence::again(trade, observed, &concerned, &with));
             let probability = (then.log_evidence - now.log_evidence).exp();
             Foreseen { value, probability, posterior: then }
         })
@@ -69,6 +69,7 @@ fn answer(case: &mut Case, step: &StepRow, value: AnswerValue) {
         temperature: None,
         found: reads == Some(Reads::Found),
         open: false,
+        limited: false,
         measured: None,
     };
     case.answers.insert(step.id.clone(), answer);
@@ -80,15 +81,18 @@ const READING_OFF_RPM: f64 = 100.0;
 /// The answers that decide something: each informative choice, or each single finding and none, or a
 /// reading on either side of the range.
 pub fn possible_answers(step: &StepRow, case: &Case) -> Vec<AnswerValue> {
-    let informative =
-        step.answers.iter().filter(|row| row.reads != Reads::Open && row.reads != Reads::Unsure);
+    let informative = step
+        .answers
+        .iter()
+        .filter(|row| row.offered && row.reads != Reads::Open && row.reads != Reads::Unsure);
     match step.form {
         Form::OneOf => informative.map(|row| AnswerValue::One(row.id.clone())).collect(),
         Form::AnyOf => informative.map(|row| AnswerValue::Any(vec![row.id.clone()])).collect(),
         Form::Reading => case
             .idle_rpm
-            .map(|[low, _]| {
-                [-1.0, 1.0].map(|side| AnswerValue::Reading(f64::from(low) + side * READING_OFF_RPM))
+            .map(|[low, high]| {
+                let (low, high) = (f64::from(low), f64::from(high));
+                [low - READING_OFF_RPM, (low + high) / 2.0, high + READING_OFF_RPM].map(AnswerValue::Reading)
             })
             .map_or(Vec::new(), Vec::from),
     }

@@ -18,7 +18,8 @@ const EVEN: Pair = (1.0, 1.0);
 
 /// Whether a gauge made the answer to one of a sign's steps.
 pub fn is_measured(row: &SignRow, case: &Case) -> bool {
-    row.steps.iter().filter_map(|step| case.answer(step)).any(|answer| answer.measured.is_some())
+    let steps = row.steps_at(case.supports);
+    steps.iter().filter_map(|step| case.answer(step)).any(|answer| answer.measured.is_some())
 }
 
 /// The observation, if anything is said of the sign.
@@ -29,14 +30,15 @@ pub fn observe(row: &SignRow, sign: usize, case: &Case) -> Option<Observation> {
 }
 
 /// The steps that are as loud as the loudest.
-pub fn speakers<'r>(row: &'r SignRow, case: &Case) -> Vec<&'r str> {
+pub fn speakers(row: &SignRow, case: &Case) -> Vec<String> {
     let loudest = odds(loudest(row, case));
-    let speaks = |step: &&String| odds(said(row, case.answer(step))) == loudest;
-    row.steps.iter().filter(speaks).map(String::as_str).collect()
+    let speaks = |step: &String| odds(said(row, case.answer(step))) == loudest;
+    row.steps_at(case.supports).into_iter().filter(speaks).collect()
 }
 
 fn loudest(row: &SignRow, case: &Case) -> Pair {
-    let pairs = row.steps.iter().map(|step| said(row, case.answer(step)));
+    let steps = row.steps_at(case.supports);
+    let pairs = steps.iter().map(|step| said(row, case.answer(step)));
     pairs.max_by(|a, b| odds(*a).total_cmp(&odds(*b))).unwrap_or(EVEN)
 }
 

@@ -4,7 +4,7 @@ use crate::model::case::Case;
 use crate::model::learned::{Beta, Taught};
 use crate::model::standing::CauseGroup;
 use crate::trade::Trade;
-use crate::trade::rows::{CauseRow, SignRow};
+use crate::trade::rows::{CauseRow, Link, PriorShift, SignRow, Speed};
 
 use super::number::Number;
 
@@ -106,13 +106,14 @@ impl<'t> Numbers<'t> {
     fn with(trade: &'t Trade, case: &Case, taught: Option<&Taught>) -> Self {
         let prior = |row: &CauseRow| {
             let taught = taught.and_then(|taught| taught.priors.get(&row.id)).copied();
-            taught.unwrap_or(Beta::judged(row.prior, row.weight))
+            shifted(taught.unwrap_or(Beta::judged(row.prior, row.weight)), row, case)
         };
+        let engine_speed = case.engine_speed;
         let causes: Vec<(&CauseRow, Beta)> =
             causes(trade, case).into_iter().map(|row| (row, prior(row))).collect();
         let applies = |row: &SignRow| row.supports.is_empty() || row.supports.contains(&case.support);
         let signs = trade.signs.iter().enumerate().filter(|(_, row)| applies(row));
-        let signs = signs.map(|(index, row)| sign(index, row, &causes, taught)).collect();
+        let signs = signs.map(|(index, row)| sign(index, row, (&causes, engine_speed), taught)).collect();
         Self { causes, signs }
     }
 
@@ -148,10 +149,34 @@ fn causes<'t>(trade: &'t Trade, case: &Case) -> Vec<&'t CauseRow> {
     trade.causes.iter().filter(exists).collect()
 }
 
-fn sign(index: usize, row: &SignRow, causes: &[(&CauseRow, Beta)], taught: Option<&Taught>) -> SignNumbers {
+/// A prior with its odds as they are on this car: how its bearing sits, what it has run, what is complained of.
+fn shifted(prior: Beta, row: &CauseRow, case: &Case) -> Beta {
+    let holds = |shift: &&PriorShift| {
+        (shift.layouts.is_empty() || shift.layouts.contains(&case.layout))
+            && (shift.seats.is_empty() || case.seat.is_some_and(|seat| shift.seats.contains(&seat)))
+            && shift.from_km.is_none_or(|from| case.odometer_km.is_some_and(|km| km >= from))
+            && (shift.sounds.is_empty()
+                || case.complaint_sounds.iter().any(|sound| shift.sounds.contains(sound)))
+    };
+    let odds: f64 = row.shifts.iter().filter(holds).map(|shift| shift.odds).product();
+    if odds == 1.0 {
+        return prior;
+    }
+    let now = odds * prior.a / prior.b;
+    Beta::judged(now / (1.0 + now), prior.a + prior.b)
+}
+
+/// `engine_speed`: the shaft turns while the car stands.
+fn sign(
+    index: usize,
+    row: &SignRow,
+    (causes, engine_speed): (&[(&CauseRow, Beta)], bool),
+    taught: Option<&Taught>,
+) -> SignNumbers {
     let taught = taught.and_then(|taught| taught.signs.get(&row.id));
+    let turns = |link: &&Link| link.speed.is_none_or(|speed| (speed == Speed::Engine) == engine_speed);
     let link = |cause: &CauseRow| {
-        let judged = row.links.iter().find(|link| link.cause == cause.id)?;
+        let judged = row.links.iter().find(|link| link.cause == cause.id && turns(link))?;
         let taught = taught.and_then(|sign| sign.links.get(&cause.id)).copied();
         Some(taught.unwrap_or(Beta::judged(judged.p, row.weight)))
     };

@@ -3,10 +3,10 @@
 
 use std::collections::BTreeSet;
 
-use crate::model::standing::CauseGroup;
+use crate::model::standing::{CauseGroup, Support};
 
-use super::load::Trade;
-use super::rows::{CauseRow, Form, Layout, SignRow, StepRow};
+use super::load::{MAX_SUPPORTS, NUMBERS, Trade};
+use super::rows::{CauseRow, Form, Layout, PriorShift, SignRow, StepRow};
 
 /// Checks everything that is shipped.
 ///
@@ -36,6 +36,12 @@ pub fn check_trade(trade: &Trade) -> Result<(), String> {
         }
     }
     trade.losses.check()?;
+    for row in &trade.rules.numbers {
+        basis("number", &row.id, &row.basis)?;
+    }
+    if let Some(missing) = NUMBERS.into_iter().find(|id| !(trade.number(id) > 0.0)) {
+        return Err(format!("rules: the number {missing} is missing or not above 0"));
+    }
     let mut seen = Trade { layouts: Vec::new(), ..trade.clone() };
     for layout in &trade.layouts {
         check_layout(&seen, layout)?;
@@ -56,6 +62,9 @@ pub fn check_layout(trade: &Trade, layout: &Layout) -> Result<(), String> {
     if trade.layout(&layout.id).is_some() {
         return Err("id: this layout exists already; choose another id".to_owned());
     }
+    if layout.supports > MAX_SUPPORTS || (layout.supports == 0) != (layout.support == Support::Absent) {
+        return Err(format!("supports: at most {MAX_SUPPORTS}, and 0 where nothing supports the shaft"));
+    }
     let unique: BTreeSet<&String> = layout.causes.iter().collect();
     if unique.len() != layout.causes.len() {
         return Err("causes: one is listed twice".to_owned());
@@ -65,7 +74,7 @@ pub fn check_layout(trade: &Trade, layout: &Layout) -> Result<(), String> {
     }
     let bearing =
         |id: &String| trade.causes.iter().any(|cause| &cause.id == id && cause.group == CauseGroup::Bearing);
-    if !layout.causes.iter().any(bearing) {
+    if layout.support != Support::Absent && !layout.causes.iter().any(bearing) {
         return Err("causes: at least one bearing cause is needed".to_owned());
     }
     Ok(())
@@ -110,6 +119,12 @@ fn check_causes(trade: &Trade) -> Result<(), String> {
 pub fn check_cause(cause: &CauseRow) -> Result<(), String> {
     basis("cause", &cause.id, &cause.basis)?;
     probability(&format!("cause {}: prior", cause.id), cause.prior)?;
+    for PriorShift { odds, basis: why, .. } in &cause.shifts {
+        basis("a shift of cause", &cause.id, why)?;
+        if !(*odds > 0.0 && *odds <= MAX_SHIFT) {
+            return Err(format!("cause {}: odds must be above 0 and at most {MAX_SHIFT}", cause.id));
+        }
+    }
     weight(&format!("cause {}", cause.id), cause.weight)
 }
 
@@ -161,6 +176,9 @@ fn check_answers(trade: &Trade, step: &str, answers: &[String]) -> Result<(), St
 fn basis(table: &str, id: &str, basis: &str) -> Result<(), String> {
     if basis.trim().is_empty() { Err(format!("{table} {id}: its basis is missing")) } else { Ok(()) }
 }
+
+/// The most a shift may multiply odds by: more would decide beforehand what checks are for.
+const MAX_SHIFT: f64 = 10.0;
 
 /// The most cars a judged number may stand for: more, and no workshop's outcomes would ever move it.
 const MAX_WEIGHT: f64 = 1_000.0;

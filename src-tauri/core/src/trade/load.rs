@@ -3,13 +3,21 @@
 use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
+use crate::model::case::Rules;
 use crate::model::hex;
+use crate::model::ids;
 use crate::model::learned::Learned;
+use crate::model::rules::LIKELY;
 
 use super::check::{check_layout, check_trade};
 use super::losses::Losses;
-use super::rows::{CauseRow, GateRow, Layout, RoadDataRow, SignRow, SoundRow, StepRow, WaiverRow};
+use super::rows::{
+    CauseRow, GateRow, Layout, NumberRow, RoadDataRow, RuleNumbers, SignRow, SoundRow, StepRow, WaiverRow,
+};
 use super::texts::{LAYOUT_FOLDER, Texts};
+
+/// The most supports a shaft may have: a three-piece shaft has two, and a workshop's own layout may have one more.
+pub const MAX_SUPPORTS: u8 = 3;
 
 /// Everything the trade knows, checked.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,6 +43,8 @@ pub struct Trade {
     pub road: Vec<RoadDataRow>,
     /// What mistakes cost, and the decisions that rest on it.
     pub losses: Losses,
+    /// The version of the rules, and the numbers they turn on.
+    pub rules: RuleNumbers,
     /// Outcomes a layout needs before they move its numbers.
     pub enough: u32,
     /// What confirmed outcomes have taught; nothing as loaded.
@@ -45,6 +55,20 @@ impl Trade {
     /// The layout with this id.
     pub fn layout(&self, id: &str) -> Option<&Layout> {
         self.layouts.iter().find(|layout| layout.id == id)
+    }
+
+    /// The rules that rate, with the numbers they turn on; `warm_from_c` is the maker's word on what is warm.
+    pub fn rules_for(&self, warm_from_c: Option<f64>) -> Rules {
+        Rules {
+            version: self.rules.version,
+            warm_from_c: warm_from_c.unwrap_or_else(|| self.number(WARM_FROM)),
+            likely: self.number(LIKELY_FROM),
+        }
+    }
+
+    /// A number that a rule or the sorting turns on; 0 for an unknown one, which the check refuses.
+    pub fn number(&self, id: &str) -> f64 {
+        self.rules.numbers.iter().find(|row| row.id == id).map_or(0.0, |row| row.value)
     }
 
     /// The version of all that sorts a car of this layout: [`Trade::version`], and behind a `/` how many
@@ -127,6 +151,48 @@ struct Tables {
     row: Vec<RoadDataRow>,
 }
 
+/// A housing counts as warm from here on, degrees Celsius.
+pub const WARM_FROM: &str = "warm-from";
+/// A cause is likely from this probability on.
+pub const LIKELY_FROM: &str = "likely-from";
+/// How far around the edge of the maker's range an idle reading is in doubt, rpm.
+pub const IDLE_SPREAD: &str = "idle-spread";
+/// The numbers that have to be there.
+pub const NUMBERS: [&str; 3] = [WARM_FROM, LIKELY_FROM, IDLE_SPREAD];
+
+/// What stood in the code when the files of the first rules had no table of numbers.
+fn first_rules() -> RuleNumbers {
+    let row = |id: &str, value: f64, unit: &str| NumberRow {
+        id: id.to_owned(),
+        value,
+        unit: unit.to_owned(),
+        about: String::new(),
+        basis: "workshop judgement, as the first rules had it".to_owned(),
+    };
+    // Nobody could record degrees then.
+    let numbers =
+        vec![row(WARM_FROM, 40.0, "°C"), row(LIKELY_FROM, LIKELY, ""), row(IDLE_SPREAD, 25.0, "rpm")];
+    RuleNumbers { version: 1, numbers }
+}
+
+/// Puts behind each run of steps that are done at each support the same steps for the further ones, as far as a
+/// layout has them.
+fn at_each_support(steps: Vec<StepRow>, supports: u8) -> Vec<StepRow> {
+    let mut all: Vec<StepRow> = Vec::new();
+    for run in steps.chunk_by(|a, b| a.each_support && b.each_support) {
+        all.extend_from_slice(run);
+        let repeated = run.first().is_some_and(|row| row.each_support);
+        for number in (2..=supports).filter(|_| repeated) {
+            all.extend(run.iter().map(|row| StepRow {
+                id: ids::at_support(&row.id, number),
+                support_number: number,
+                ..row.clone()
+            }));
+        }
+    }
+    all
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Learning {
@@ -142,17 +208,33 @@ struct Learning {
 pub(super) fn read_shipped(files: &[(String, String)]) -> Result<Trade, String> {
     let layouts = files.iter().filter(|(name, _)| name.starts_with(LAYOUT_FOLDER));
     let tables = |name: &str| read::<Tables>(files, name);
+    let layouts: Vec<Layout> =
+        layouts.map(|(name, _)| read::<Layout>(files, name)).collect::<Result<_, String>>()?;
+    let rules = if files.iter().any(|(name, _)| name == "rules") {
+        read::<RuleNumbers>(files, "rules")?
+    } else {
+        first_rules()
+    };
+    let steps = tables("steps")?.step;
+    let each_support = |sign: &SignRow| {
+        sign.steps.iter().all(|step| steps.iter().any(|row| &row.id == step && row.each_support))
+    };
+    let mut signs = tables("signs")?.sign;
+    for sign in &mut signs {
+        sign.each_support = each_support(sign);
+    }
     let trade = Trade {
         version: version(files),
-        layouts: layouts.map(|(name, _)| read::<Layout>(files, name)).collect::<Result<_, String>>()?,
-        steps: tables("steps")?.step,
+        layouts,
+        steps: at_each_support(steps, MAX_SUPPORTS),
         gates: tables("gates")?.gate,
         sounds: tables("complaints")?.sound,
         waivers: tables("waivers")?.waiver,
         causes: tables("causes")?.cause,
-        signs: tables("signs")?.sign,
+        signs,
         road: tables("road")?.row,
         losses: read(files, "losses")?,
+        rules,
         enough: read::<Learning>(files, "learning")?.enough,
         learned: Learned::default(),
     };

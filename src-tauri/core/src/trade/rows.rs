@@ -1,7 +1,10 @@
 //! The rows of `data/`, one struct a table. Numbers and ids only; the words are in `text/`.
 
+use std::collections::BTreeMap;
+
 use serde::Deserialize;
 
+use crate::model::ids;
 use crate::model::standing::{CauseGroup, RoadRow, Support};
 use crate::model::visit::{Gearbox, Seat};
 
@@ -44,6 +47,9 @@ pub struct Layout {
     pub support: Support,
     /// What turns the shaft.
     pub speed: Speed,
+    /// How many supports the shaft has; each has steps of its own.
+    #[serde(default = "one")]
+    pub supports: u8,
     /// Seats it can have.
     #[serde(default)]
     pub seats: Vec<Seat>,
@@ -76,6 +82,20 @@ pub struct AnswerRow {
     /// Excludes the other answers of an any-of step.
     #[serde(default)]
     pub lone: bool,
+    /// Whether a screen offers it; false for what only earlier visits hold.
+    #[serde(default = "yes")]
+    pub offered: bool,
+}
+
+/// A step that this one replaces: what earlier visits answered there is read as answered here.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Former {
+    /// The earlier step.
+    pub step: String,
+    /// Earlier answers with another name now.
+    #[serde(default)]
+    pub answers: BTreeMap<String, String>,
 }
 
 /// A step and answers, any of which will do.
@@ -146,9 +166,27 @@ pub struct StepRow {
     /// Part of the check that decides.
     #[serde(default)]
     pub hands_on: bool,
-    /// Records cold or warm.
+    /// Not part of it, but of the support: a rating names it where it says nothing.
+    #[serde(default)]
+    pub limits: bool,
+    /// Done once at each support of the shaft.
+    #[serde(default)]
+    pub each_support: bool,
+    /// The support it is done at, from 2 on, where it is the copy of a row for a further support; 0 otherwise.
+    #[serde(skip)]
+    pub support_number: u8,
+    /// Records how warm the housing was.
     #[serde(default)]
     pub asks_temperature: bool,
+    /// Asks whether the shaft is free of the engine, on shafts that turn with it.
+    #[serde(default)]
+    pub asks_free: bool,
+    /// Asks how warm the engine was.
+    #[serde(default)]
+    pub asks_engine: bool,
+    /// A step it replaces.
+    #[serde(default)]
+    pub formerly: Option<Former>,
     /// Something to go and check; false for what is only noted when it happens.
     #[serde(default = "yes")]
     pub recommended: bool,
@@ -165,6 +203,10 @@ pub struct StepRow {
 
 fn yes() -> bool {
     true
+}
+
+fn one() -> u8 {
+    1
 }
 
 impl StepRow {
@@ -235,9 +277,34 @@ pub struct CauseRow {
     pub gearboxes: Vec<Gearbox>,
     /// Probability before any check, between 0 and 1, both excluded.
     pub prior: f64,
+    /// What makes it more or less probable beforehand on some cars.
+    #[serde(default)]
+    pub shifts: Vec<PriorShift>,
     /// Cars' worth of experience behind it.
     pub weight: f64,
     /// Where the row comes from.
+    pub basis: String,
+}
+
+/// Cars on which a cause is more or less probable beforehand; every condition that is named has to hold.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PriorShift {
+    /// Layouts; empty: all.
+    #[serde(default)]
+    pub layouts: Vec<String>,
+    /// Seats; empty: all, known or not.
+    #[serde(default)]
+    pub seats: Vec<Seat>,
+    /// Cars that have run at least so many kilometres.
+    #[serde(default)]
+    pub from_km: Option<f64>,
+    /// Cars whose owner notices any of these sounds; empty: all.
+    #[serde(default)]
+    pub sounds: Vec<String>,
+    /// What the odds are multiplied by.
+    pub odds: f64,
+    /// Where the number comes from.
     pub basis: String,
 }
 
@@ -252,6 +319,9 @@ pub struct SignRow {
     /// Supports it applies to; empty: all.
     #[serde(default)]
     pub supports: Vec<Support>,
+    /// Its steps are done once at each support.
+    #[serde(skip)]
+    pub each_support: bool,
     /// For a reading: how it is turned into a likelihood.
     #[serde(default)]
     pub reading: Option<ReadingSign>,
@@ -280,6 +350,8 @@ pub struct SignRow {
 pub enum ReadingSign {
     /// How far the reading is below the maker's range.
     BelowRange,
+    /// How far it is above.
+    AboveRange,
 }
 
 /// An answer with its likelihood when the sign is present and when it is absent.
@@ -302,6 +374,49 @@ pub struct Link {
     pub cause: String,
     /// Probability that it alone brings the sign about.
     pub p: f64,
+    /// Shaft speed it needs: a shaft that stands still makes no noise.
+    #[serde(default)]
+    pub speed: Option<Speed>,
+    /// Where the number comes from, where the sign's own basis does not say it.
+    #[serde(default)]
+    pub basis: Option<String>,
+}
+
+impl SignRow {
+    /// Its steps on a shaft with so many supports.
+    pub fn steps_at(&self, supports: u8) -> Vec<String> {
+        let last = if self.each_support { supports.max(1) } else { 1 };
+        let numbers = 1..=last;
+        numbers.flat_map(|number| self.steps.iter().map(move |step| ids::at_support(step, number))).collect()
+    }
+}
+
+/// `rules.toml`: the version of the rules and the numbers they and the sorting turn on.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RuleNumbers {
+    /// The version of the rules that these files go with.
+    pub version: u32,
+    /// The numbers.
+    #[serde(rename = "number")]
+    pub numbers: Vec<NumberRow>,
+}
+
+/// A number that a rule or the sorting turns on.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct NumberRow {
+    /// Its id.
+    pub id: String,
+    /// Its value.
+    pub value: f64,
+    /// Its unit; empty for a probability.
+    #[serde(default)]
+    pub unit: String,
+    /// What turns on it.
+    pub about: String,
+    /// Where it comes from.
+    pub basis: String,
 }
 
 /// One row of `road.toml`.

@@ -10,9 +10,14 @@ use super::own;
 pub(super) const LAYOUT_FOLDER: &str = "layouts/";
 
 /// The shipped files, in the order that makes their version.
-const SHIPPED: [(&str, &str); 12] = [
+const SHIPPED: [(&str, &str); 18] = [
     ("layouts/rigid-engine-speed", include_str!("../../data/layouts/rigid-engine-speed.toml")),
+    ("layouts/rigid-output-speed", include_str!("../../data/layouts/rigid-output-speed.toml")),
     ("layouts/rubber-centre", include_str!("../../data/layouts/rubber-centre.toml")),
+    ("layouts/two-centres", include_str!("../../data/layouts/two-centres.toml")),
+    ("layouts/one-piece", include_str!("../../data/layouts/one-piece.toml")),
+    ("layouts/front-shaft", include_str!("../../data/layouts/front-shaft.toml")),
+    ("layouts/half-shaft", include_str!("../../data/layouts/half-shaft.toml")),
     ("layouts/torque-tube", include_str!("../../data/layouts/torque-tube.toml")),
     ("steps", include_str!("../../data/steps.toml")),
     ("gates", include_str!("../../data/gates.toml")),
@@ -23,7 +28,12 @@ const SHIPPED: [(&str, &str); 12] = [
     ("road", include_str!("../../data/road.toml")),
     ("losses", include_str!("../../data/losses.toml")),
     ("learning", include_str!("../../data/learning.toml")),
+    ("rules", include_str!("../../data/rules.toml")),
 ];
+
+/// What was shipped with the first rules, as it was kept under its version: visits that were rated by it can be
+/// read so on every device.
+const FIRST: &str = include_str!("../../data/earlier/rules-1.json");
 
 /// Files by name, each with its text.
 pub type Files = Vec<(String, String)>;
@@ -45,6 +55,11 @@ impl Texts {
     pub fn shipped() -> Self {
         let shipped = SHIPPED.map(|(name, text)| (name.to_owned(), text.to_owned())).to_vec();
         Self { shipped, ..Self::default() }
+    }
+
+    /// What was shipped with earlier rules, oldest first.
+    pub fn earlier() -> Vec<Self> {
+        [FIRST].into_iter().filter_map(|json| serde_json::from_str(json).ok()).collect()
     }
 
     /// Reads the knowledge. Gives back which of the workshop's own layout files, and which of its rows, were

@@ -1,18 +1,44 @@
-//! The bearing group is as likely as not or more, with no other finding allowed to talk it down.
+//! The bearing group is as likely as not or more; where something was felt or seen there, or left unsure, with no
+//! other finding allowed to talk it down.
+//!
+//! Sound and feel raise suspicion, only the hands-on check decides: where nothing was felt or seen at the bearing,
+//! the suspicion asks for CAUTION and for the check that would confirm it.
 
+use crate::model::case::{Case, CaseAnswer};
+use crate::model::ids::{answer, step};
 use crate::model::rating::Word;
+use crate::model::rules;
 
 use super::rule::{Hit, Look, Rule};
 
-/// The bearing group is as likely as not or more, with no other finding allowed to talk it down.
-pub const RULE: Rule = Rule { id: "bearing-likely", word: Word::Warning, look };
+/// See [`rules::BEARING_LIKELY`].
+pub const RULE: Rule = Rule { facts: &rules::BEARING_LIKELY, look };
 
-/// "As likely as not": one half.
-const LIKELY: f64 = 0.5;
+/// Where hands and eyes are at the bearing.
+const AT_THE_BEARING: [&str; 6] = [
+    step::PLAY_VERTICAL,
+    step::PLAY_LATERAL,
+    step::TUBE_OPEN_CHECK,
+    step::TURN_BY_HAND,
+    step::HOUSING_LOOK,
+    step::SUPPORT_LOOK,
+];
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
-    let likely = look
-        .sorting
-        .is_some_and(|sorting| sorting.bearing_probability >= LIKELY || sorting.bearing_unexcused >= LIKELY);
-    if likely { vec![Hit::default()] } else { Vec::new() }
+    let Some(sorting) = look.sorting else { return Vec::new() };
+    let from = look.case.rules.likely;
+    let confirmed = felt_or_seen(look.case);
+    // What explains a noise may explain it away; what was felt or seen it may not.
+    let unexcused = confirmed && sorting.bearing_unexcused >= from;
+    let milder = (!confirmed).then_some(Word::Caution);
+    if unexcused || sorting.bearing_probability >= from {
+        vec![Hit { milder, ..Hit::default() }]
+    } else {
+        Vec::new()
+    }
+}
+
+fn felt_or_seen(case: &Case) -> bool {
+    let says = |answer: &CaseAnswer| answer.found || answer.value.has(answer::UNSURE);
+    AT_THE_BEARING.iter().flat_map(|step| case.at(step)).any(|(_, answer)| says(answer))
 }

@@ -2,10 +2,10 @@
 
 use super::rule::{Hit, Look, Rule, hit_if_any};
 use crate::model::ids::step;
-use crate::model::rating::Word;
+use crate::model::rules;
 
-/// A coupling is about to fail.
-pub const RULE: Rule = Rule { id: "coupling-failing", word: Word::Danger, look };
+/// See [`rules::COUPLING_FAILING`].
+pub const RULE: Rule = Rule { facts: &rules::COUPLING_FAILING, look };
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
     hit_if_any(look.case, &[step::COUPLING_LOOK], &["about-to-fail"])

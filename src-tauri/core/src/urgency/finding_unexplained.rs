@@ -1,15 +1,14 @@
 //! Something was found that no stronger rule covers, unexplained noise included.
 
-use crate::model::rating::Word;
+use crate::model::rules;
 
 use super::rule::{Hit, Look, Rule};
 
-/// Something was found that no stronger rule covers, unexplained noise included.
-pub const RULE: Rule = Rule { id: "finding-unexplained", word: Word::Caution, look };
+/// See [`rules::FINDING_UNEXPLAINED`].
+pub const RULE: Rule = Rule { facts: &rules::FINDING_UNEXPLAINED, look };
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
     let uncovered = |step: &&String| !look.covered.contains(*step);
     let found = look.case.answers.iter().filter(|(_, answer)| answer.found).map(|(step, _)| step);
-    let steps: Vec<String> = found.filter(uncovered).cloned().collect();
-    if steps.is_empty() { Vec::new() } else { vec![Hit { steps, cause: None }] }
+    Hit::on(found.filter(uncovered).cloned().collect())
 }

@@ -2,11 +2,11 @@
 
 use super::rule::{Hit, Look, Rule, hit_if_any};
 use crate::model::ids::{answer, step};
-use crate::model::rating::Word;
+use crate::model::rules;
 use crate::model::standing::Support;
 
-/// Movement felt at a rigidly held bearing or in an opened tube: the shaft can flail.
-pub const RULE: Rule = Rule { id: "movement-at-support", word: Word::Danger, look };
+/// See [`rules::MOVEMENT_AT_SUPPORT`].
+pub const RULE: Rule = Rule { facts: &rules::MOVEMENT_AT_SUPPORT, look };
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
     if look.case.support == Support::Rubber {

@@ -2,15 +2,12 @@
 
 use super::rule::{Hit, Look, Rule, hit_if_any};
 use crate::model::ids::{answer, step};
-use crate::model::rating::Word;
+use crate::model::rules;
 
-/// Movement at the support could not be decided; unsure never reads as safe.
-pub const RULE: Rule = Rule { id: "play-unsure", word: Word::Warning, look };
+/// See [`rules::PLAY_UNSURE`].
+pub const RULE: Rule = Rule { facts: &rules::PLAY_UNSURE, look };
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
-    hit_if_any(
-        look.case,
-        &[step::PLAY_VERTICAL, step::PLAY_LATERAL, step::TUBE_OPEN_CHECK],
-        &[answer::UNSURE],
-    )
+    let steps = [step::PLAY_VERTICAL, step::PLAY_LATERAL, step::TUBE_OPEN_CHECK];
+    hit_if_any(look.case, &steps, &[answer::UNSURE])
 }

@@ -4,49 +4,54 @@ use std::collections::BTreeMap;
 
 use crate::model::answer::AnswerValue;
 use crate::model::case::Case;
-use crate::model::ids::step;
 use crate::model::rating::{Reason, Urgency, Word};
-use crate::model::standing::Sorting;
+use crate::model::standing::{Sorting, Support};
 
-use super::RULES;
-use super::rule::Look;
+use super::rule::{Look, Rule};
+use super::{RULES, first};
 
 /// The visit's urgency.
 pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     let reasons = reasons(case, Some(sorting));
     let missing: Vec<String> = case.hands_on.iter().filter(|step| !case.looked(step)).cloned().collect();
-    let word = word(&reasons, &missing);
+    let word = if is_first(case) { first::word } else { word }(case, &reasons, &missing);
     Urgency {
         word,
         do_not_drive: word.map(|word| word == Word::Danger),
         complete: missing.is_empty(),
         reasons,
         missing,
+        limits: case.limits.iter().filter(|step| !case.settles(step)).cloned().collect(),
+        rules: case.rules.version,
     }
 }
 
-/// The strongest word, unless the hands-on check is open. DANGER stands whatever is missing; a turn by
-/// hand alone may be missing where the rating is stronger than NOTICE anyway.
-fn word(reasons: &[Reason], missing: &[String]) -> Option<Word> {
+fn is_first(case: &Case) -> bool {
+    case.rules.version <= 1
+}
+
+/// The strongest word, unless the hands-on check is open. DANGER stands whatever is missing. A tube takes an hour to
+/// open: until then what was found from outside is rated, and nothing found from outside rates nothing.
+fn word(case: &Case, reasons: &[Reason], missing: &[String]) -> Option<Word> {
     let strongest = reasons.iter().map(|reason| reason.word).max();
     if strongest == Some(Word::Danger) || missing.is_empty() {
         return strongest;
     }
-    let only_turn = missing.iter().all(|step| step == step::TURN_BY_HAND);
-    strongest.filter(|word| only_turn && *word > Word::Notice)
+    strongest.filter(|word| case.support == Support::Tube && *word > Word::Notice)
 }
 
 fn reasons(case: &Case, sorting: Option<&Sorting>) -> Vec<Reason> {
+    let rules: &[&Rule] = if is_first(case) { &first::RULES } else { &RULES };
     let mut reasons: Vec<Reason> = Vec::new();
-    for rule in RULES {
-        let covered: Vec<String> = reasons
-            .iter()
-            .filter(|reason| reason.word > rule.word)
-            .flat_map(|reason| reason.steps.clone())
-            .collect();
-        let stronger = reasons.iter().any(|reason| reason.word > rule.word);
+    for rule in rules {
+        let stronger = |reason: &&Reason| reason.word > rule.facts.word;
+        let covered: Vec<String> =
+            reasons.iter().filter(stronger).flat_map(|reason| reason.steps.clone()).collect();
+        let stronger = reasons.iter().any(|reason| reason.word > rule.facts.word);
         reasons.extend(rule.reasons(&Look { case, sorting, covered: &covered, stronger }));
     }
+    // A rule may ask for a milder word than its own; the strongest comes first all the same.
+    reasons.sort_by_key(|reason| std::cmp::Reverse(reason.word));
     reasons
 }
 
@@ -56,7 +61,8 @@ pub fn rate_steps(case: &Case) -> BTreeMap<String, Word> {
     let mut words: BTreeMap<String, Word> = case
         .answers
         .iter()
-        .filter(|(_, answer)| !answer.open && !judges_nothing(case, &answer.value))
+        .filter(|(_, answer)| answer.found || !answer.open && !answer.limited)
+        .filter(|(_, answer)| !judges_nothing(case, &answer.value))
         .map(|(step, _)| (step.clone(), Word::Notice))
         .collect();
     for reason in reasons(case, None) {

@@ -1,15 +1,14 @@
 //! What a rule is, and the helpers that most rules need.
 
-use crate::model::case::Case;
+use crate::model::case::{Case, CaseAnswer};
 use crate::model::rating::{Reason, Word};
+use crate::model::rules::Facts;
 use crate::model::standing::Sorting;
 
-/// One rule: a stable id, the signal word it asks for, and the function that looks.
+/// One rule: what is known of it, and the function that looks.
 pub struct Rule {
-    /// Stable id; its sentence is the text `rule-ID`.
-    pub id: &'static str,
-    /// The word it asks for.
-    pub word: Word,
+    /// Its id, its word, what it speaks of.
+    pub facts: &'static Facts,
     /// Looks at a case. `covered` lists the steps that stronger rules rest on.
     pub look: fn(&Look<'_>) -> Vec<Hit>,
 }
@@ -33,14 +32,23 @@ pub struct Hit {
     pub steps: Vec<String>,
     /// The cause it names.
     pub cause: Option<String>,
+    /// A milder word than the rule's own.
+    pub milder: Option<Word>,
+}
+
+impl Hit {
+    /// Rests on these steps; nothing where there are none.
+    pub fn on(steps: Vec<String>) -> Vec<Self> {
+        if steps.is_empty() { Vec::new() } else { vec![Self { steps, ..Self::default() }] }
+    }
 }
 
 impl Rule {
     /// Runs the rule and names its reasons.
     pub fn reasons(&self, look: &Look<'_>) -> Vec<Reason> {
         let reason = |hit: Hit| Reason {
-            rule: self.id.to_owned(),
-            word: self.word,
+            rule: self.facts.id.to_owned(),
+            word: hit.milder.unwrap_or(self.facts.word),
             steps: hit.steps,
             cause: hit.cause,
         };
@@ -48,9 +56,18 @@ impl Rule {
     }
 }
 
-/// One hit for those of the given steps whose answer holds one of these choices; none if no step does.
+/// One hit for those of the given steps, at any support, whose answer holds one of these choices.
 pub fn hit_if_any(case: &Case, steps: &[&str], choices: &[&str]) -> Vec<Hit> {
-    let found: Vec<String> =
-        steps.iter().filter(|step| case.has_any(step, choices)).map(|step| (*step).to_owned()).collect();
-    if found.is_empty() { Vec::new() } else { vec![Hit { steps: found, cause: None }] }
+    hit_where(case, steps, |answer| holds(answer, choices))
+}
+
+/// One hit for those of the given steps, at any support, whose answer is one that is wanted.
+pub fn hit_where(case: &Case, steps: &[&str], wanted: impl Fn(&CaseAnswer) -> bool) -> Vec<Hit> {
+    let found = steps.iter().flat_map(|step| case.at(step)).filter(|(_, answer)| wanted(answer));
+    Hit::on(found.map(|(step, _)| step.to_owned()).collect())
+}
+
+/// Whether an answer holds one of these choices.
+pub fn holds(answer: &CaseAnswer, choices: &[&str]) -> bool {
+    choices.iter().any(|choice| answer.value.has(choice))
 }

@@ -2,10 +2,10 @@
 
 use super::rule::{Hit, Look, Rule, hit_if_any};
 use crate::model::ids::step;
-use crate::model::rating::Word;
+use crate::model::rules;
 
-/// A fibre shaft is damaged: it can burst without further warning.
-pub const RULE: Rule = Rule { id: "shaft-fibre-damaged", word: Word::Danger, look };
+/// See [`rules::SHAFT_FIBRE_DAMAGED`].
+pub const RULE: Rule = Rule { facts: &rules::SHAFT_FIBRE_DAMAGED, look };
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
     hit_if_any(look.case, &[step::SHAFT_LOOK], &["fibre-damage"])

@@ -1,12 +1,14 @@
-//! The bearing turns roughly or resists when turned by hand.
+//! The bearing turns roughly or resists when turned by hand. Resistance of a shaft that turns the engine is the
+//! engine's, and no finding.
 
-use super::rule::{Hit, Look, Rule, hit_if_any};
+use super::rule::{Hit, Look, Rule, hit_where, holds};
 use crate::model::ids::{answer, step};
-use crate::model::rating::Word;
+use crate::model::rules;
 
-/// The bearing turns roughly or resists when turned by hand.
-pub const RULE: Rule = Rule { id: "turns-badly", word: Word::Warning, look };
+/// See [`rules::TURNS_BADLY`].
+pub const RULE: Rule = Rule { facts: &rules::TURNS_BADLY, look };
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
-    hit_if_any(look.case, &[step::TURN_BY_HAND], &[answer::ROUGH, answer::RESISTS])
+    let badly = [answer::ROUGH, answer::RESISTS];
+    hit_where(look.case, &[step::TURN_BY_HAND], |answer| answer.found && holds(answer, &badly))
 }

@@ -12,6 +12,7 @@ pub fn steps<'t>(trade: &'t Trade, layout: &Layout, gearbox: Option<Gearbox>) ->
     let fits = |step: &&StepRow| {
         (step.supports.is_empty() || step.supports.contains(&layout.support))
             && step.speed.is_none_or(|speed| speed == layout.speed)
+            && step.support_number <= layout.supports.max(1)
             && gearbox_fits(&step.gearboxes, gearbox)
     };
     trade.steps.iter().filter(fits).collect()

@@ -4,6 +4,7 @@
 pub mod applies;
 pub mod bench;
 pub mod case;
+pub mod former;
 pub mod locks;
 pub mod order;
 pub mod position;

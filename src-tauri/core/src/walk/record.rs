@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet, HashSet};
 
-use crate::model::answer::{AnswerValue, Temperature};
+use crate::model::answer::{AnswerValue, Beside};
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::mark::{self, Mark};
@@ -19,6 +19,8 @@ pub struct Record {
     pub intake: Intake,
     /// Who opened the visit.
     pub opened_by: String,
+    /// The version of the rules then; 0 before the visit is opened.
+    pub opened_under: u32,
     /// When it was opened.
     pub opened_at: Option<Moment>,
     /// When the latest entry was written.
@@ -60,8 +62,8 @@ pub struct StandingAnswer {
     pub entry: String,
     /// The answer.
     pub value: AnswerValue,
-    /// Cold or warm.
-    pub temperature: Option<Temperature>,
+    /// What was recorded beside it.
+    pub beside: Beside,
     /// Why a DANGER answer was made milder.
     pub reason: Option<String>,
     /// Who.
@@ -127,8 +129,9 @@ impl Record {
         let tells_owner_more = !beside;
         self.after_receipt |= tells_owner_more && self.receipt.is_some();
         match &entry.body {
-            EntryBody::Opened { intake, by, .. } => {
+            EntryBody::Opened { intake, by, rules, .. } => {
                 self.intake = intake.clone();
+                self.opened_under = *rules;
                 self.opened_by.clone_from(by);
                 self.opened_at = Some(entry.at);
             }
@@ -197,11 +200,13 @@ impl Record {
     }
 
     fn answer(&mut self, step: &str, entry: &Entry) {
-        let EntryBody::Answered { value, temperature, reason, by, .. } = &entry.body else { return };
+        let EntryBody::Answered { value, temperature, free, engine, reason, by, .. } = &entry.body else {
+            return;
+        };
         self.answers.entry(step.to_owned()).or_default().push(StandingAnswer {
             entry: entry.hash.clone(),
             value: value.clone(),
-            temperature: *temperature,
+            beside: Beside { temperature: *temperature, free: *free, engine: *engine },
             reason: reason.clone(),
             by: by.clone(),
             at: entry.at,

@@ -26,8 +26,8 @@ macro_rules! files {
 macro_rules! locale {
     ($tag:literal) => {
         files!($tag: "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-hold" "bench-read" "bench-run-out"
-            "bench-verdict" "causes" "devices" "drawings" "errors" "gates" "handover" "limits" "papers" "photos"
-            "repair" "road" "rules" "signals" "sorting" "steps" "vin"
+            "bench-verdict" "causes" "devices" "drawings" "driveline" "errors" "gates" "handover" "limits" "papers"
+            "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"
             "workshop")
     };
 }

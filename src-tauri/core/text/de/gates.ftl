@@ -2,7 +2,7 @@
 ### gates-SATZ-why sagt, warum er die halbe Minute wert ist.
 
 gates-running = Bevor der Motor läuft
-gates-running-why = Eine drehende Welle greift Stoff und zieht einen Menschen hinein. Daran sind Mechaniker gestorben.
+gates-running-why = Eine drehende Welle greift Stoff und zieht einen Menschen hinein. Daran sind Mechaniker gestorben. Nur unterwiesene, befugte Personen; Ihre örtlichen Regeln gehen vor.
 gate-wheels-on-floor = Alle Räder stehen auf dem Boden, nicht auf der Hebebühne.
 gate-brake-and-chocks = Die Feststellbremse ist angezogen und die Räder sind verkeilt.
 gate-neutral-or-park = Das Getriebe steht in Leerlauf oder P.
@@ -12,23 +12,27 @@ gate-fumes-out = Das Abgas wird nach draußen geführt, oder die Tore sind offen
 gate-clothing-secured = Lose Kleidung, Bänder und Haare sind zurückgebunden.
 
 gates-creep = Bevor das Auto kriechen darf
-gates-creep-why = Ein kriechendes Auto spürt nicht, wer davor steht.
+gates-creep-why = Ein kriechendes Auto hält nicht an, wenn jemand davor steht. Nur unterwiesene, befugte Personen; Ihre örtlichen Regeln gehen vor.
 gate-creep-wheels-on-floor = Alle Räder stehen auf dem Boden, nicht auf der Hebebühne.
 gate-creep-chocks-out = Die Keile sind weg und der Weg voraus ist frei.
 gate-creep-foot-over-brake = Der Fahrer sitzt auf dem Sitz, den Fuß über der Bremse.
+gate-creep-gear-selected = Fahrstufe oder erster Gang ist bei getretener Bremse eingelegt.
+gate-creep-distance = Zehn Meter davor und fünf dahinter sind frei und bleiben frei.
 gate-creep-nobody-around = Niemand ist vor, hinter oder unter dem Auto.
 gate-creep-fumes-out = Das Abgas wird nach draußen geführt, oder die Tore sind offen.
 
 gates-lift = Bevor jemand unter das Auto geht
-gates-lift-why = Ein Auto, das abrutscht, oder eine Welle, die dreht, warnt nicht vorher.
+gates-lift-why = Ein Auto, das abrutscht, oder eine Welle, die dreht, warnt nicht vorher. Nur unterwiesene, befugte Personen; Ihre örtlichen Regeln gehen vor.
 gate-nobody-in-car = Niemand ist im Auto.
 gate-engine-off = Der Motor ist aus und der Schlüssel oder Funkschlüssel weit weg. Start-Stopp, Fernstart und Hybrid „bereit“ sind aus.
 gate-shaft-still = Die Welle steht still.
 gate-lift-rated = Die Hebebühne trägt dieses Auto, und ihre Arme stehen an den Aufnahmepunkten des Herstellers.
+gate-lift-inspected = Die Prüfung der Hebebühne ist gültig, und an ihr ist nichts beschädigt.
+gate-not-alone = Jemand in Rufweite weiß, dass Sie unter dem Auto sind.
 gate-air-suspension = Eine Luftfederung, falls verbaut, ist im Wagenhebermodus oder abgestützt.
 gate-shaken-low = Am Auto wurde in geringer Höhe gerüttelt, und es stand fest.
 gate-locks-engaged = Die Hebebühne ruht auf ihren Sperren, oder die Böcke stehen.
-gate-platform-chocked = Auf einer Fahrbahnbühne sind die Räder verkeilt, bevor der Leerlauf gewählt wird.
-gate-heat-judged = Die Hitze von Auspuff und Welle wurde ohne Berühren beurteilt.
+gate-platform-chocked = Auf einer Fahrbahnbühne sind die Räder vor dem Leerlauf verkeilt. Auf zwei Säulen hängen sie frei und können drehen: niemand berührt sie.
+gate-heat-judged = Auspuff und Welle wurden ohne Berühren auf Hitze geprüft (Infrarotthermometer).
 gate-eyes-covered = Der Augenschutz ist auf.
 gate-high-voltage-untouched = Orange Hochvoltkabel bleiben unberührt: Das ist Arbeit für Fachkundige.

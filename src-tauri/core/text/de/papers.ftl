@@ -45,7 +45,7 @@ finding-heading-cautions = Vorbehalte
 finding-heading-signed = Empfang der Kundeninfo
 
 finding-sum-danger = GEFAHR: Fahren Sie dieses Auto nicht.
-finding-sum-warning = WARNUNG: Bewegen Sie dieses Auto nur zur Reparatur.
+finding-sum-warning = WARNUNG: nicht fahren. Auf einem Abschleppwagen zur Reparatur bringen lassen.
 finding-sum-repaired = Seither repariert: Nach dem Zusammenbau ließ sich der Ring von Hand frei drehen. Die Einstufung sagt, was vorher gefunden wurde.
 finding-sum-caution = VORSICHT: Vereinbaren Sie die Reparatur.
 finding-sum-notice = HINWEIS: Am Lager ist nichts zu tun.
@@ -57,12 +57,12 @@ finding-sum-no-cause = Keine Ursache sticht heraus. Mindestens eine Ursache am L
 finding-sum-nothing-yet = Noch wurde nichts eingetragen, darum sind die Ursachen nicht sortiert.
 finding-cause-share = { $cause } ({ $percent })
 
-finding-next-danger = Nicht fahren, keine Probefahrt, Motor nicht mehr laufen lassen. Muss es fort, lassen Sie es aufladen.
+finding-next-danger = Nicht fahren, keine Probefahrt, Motor nicht mehr starten. Mit ausgeschaltetem Motor auf einem Abschleppwagen abtransportieren, nicht auf den Antriebsrädern schleppen.
 finding-next-danger-owner = Sagen Sie es dem Kunden heute, und lassen Sie den Empfang der Kundeninfo unterschreiben.
-finding-next-warning = Geben Sie das Auto nicht zum normalen Gebrauch heraus. Bewegen Sie es nur zum Ort der Reparatur.
+finding-next-warning = Nicht zum Fahren herausgeben. Auf einem Abschleppwagen zur Reparatur bringen lassen, Motor aus, nicht auf den Antriebsrädern geschleppt.
 finding-next-repaired = Vor der Übergabe noch einmal von Hand nach Bewegung fühlen, kalt und warm. Bis dahin gilt die Einstufung oben.
 finding-next-warning-owner = Geben Sie dem Kunden die Kundeninfo, und bieten Sie die Reparatur an.
-finding-next-caution = Vereinbaren Sie die Reparatur, und bieten Sie an, was gefunden wurde.
+finding-next-caution = Reparatur einplanen, und machen Sie ein Angebot für das Gefundene.
 finding-next-caution-owner = Geben Sie dem Kunden die Kundeninfo. Bitten Sie ihn zu kommen, wenn Geräusch oder Vibration zunimmt.
 finding-next-notice = Bieten Sie keine Arbeit am Lager an.
 finding-next-notice-owner = Geben Sie dem Kunden die Kundeninfo. Bitten Sie ihn zu kommen, wenn das Geräusch wiederkehrt oder sich ändert.
@@ -176,7 +176,7 @@ note-found-more = { $count ->
 
 note-means-shaft = Die Kardanwelle bringt die Kraft vom Motor zu den Rädern. Ein Lager hält die Welle ruhig.
 note-means-danger = Das ist unsere höchste Stufe. Das Auto darf nicht fahren.
-note-means-warning = Das ist unsere zweite Stufe von oben. Das Auto soll nur noch zur Reparatur fahren.
+note-means-warning = Das ist unsere zweite Stufe von oben. Das Auto darf nicht gefahren werden.
 note-means-caution = Etwas muss repariert oder genau angesehen werden. Schieben Sie es nicht auf.
 note-means-notice = Wir sehen keinen Grund, jetzt am Lager zu arbeiten.
 note-means-unrated = Es gibt noch keine Stufe. Ein Geräusch kann auf einen Fehler deuten, doch nur die Prüfung von Hand klärt es.
@@ -200,8 +200,8 @@ note-could-cold-check-buzz = Löst sich das Lager, wenn es heiß wird, kann die 
 note-could-no-bearing-action = Das Geräusch kann wieder kommen. Jedes Teil kann mit der Zeit verschleißen.
 note-could-unrated = Das wissen wir noch nicht. Ist das Lager lose, kann sich die Welle beim Fahren lösen.
 
-note-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Lassen Sie es hier, oder lassen Sie es aufladen. Fragen Sie uns, was die Reparatur kostet.
-note-now-warning = Nehmen Sie das Auto nicht für Ihre täglichen Wege. Fahren Sie es nur zur Reparatur, am besten auf einem Lkw. Halten Sie sofort an, wenn es klopft oder rüttelt.
+note-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Starten Sie den Motor nicht. Lassen Sie es hier, oder lassen Sie es auf einem Abschleppwagen abtransportieren. Fragen Sie uns, was die Reparatur kostet.
+note-now-warning = Fahren Sie das Auto nicht. Lassen Sie es auf einem Abschleppwagen zur Reparatur bringen, mit Motor aus. Es darf nicht auf den Antriebsrädern geschleppt werden.
 note-now-caution = Machen Sie einen Termin für die Reparatur. Wird es lauter, oder rüttelt das Auto, halten Sie an und rufen Sie uns an.
 note-now-notice = Am Lager ist jetzt nichts zu tun. Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
 note-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen. Wenn es klopft oder rüttelt, halten Sie an und rufen Sie uns an.
@@ -237,8 +237,8 @@ note-foot = Info für den Kunden. Sie gilt für das, was geprüft wurde, so wie 
 
 short-head = { $vehicle }, { $date }: { $label }. { $headline }.
 short-head-nameless = Ihr Auto, { $date }: { $label }. { $headline }.
-short-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Lassen Sie es hier, oder lassen Sie es aufladen.
-short-now-warning = Fahren Sie es nur zur Reparatur, am besten auf einem Lkw.
+short-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Starten Sie den Motor nicht. Lassen Sie es hier oder auf einem Abschleppwagen abtransportieren.
+short-now-warning = Fahren Sie das Auto nicht. Nur auf einem Abschleppwagen, Motor aus, nicht auf den Antriebsrädern geschleppt.
 short-now-caution = Wird es lauter, oder rüttelt das Auto, halten Sie an und rufen Sie uns an.
 short-now-notice = Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
 short-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen.

@@ -7,21 +7,21 @@ rule-housing-broken-owner = Das Teil, das das Lager hält, ist gerissen, oder ei
 rule-coupling-failing = Ein Gelenk oder eine Gelenkscheibe der Welle steht kurz vor dem Bruch.
 rule-coupling-failing-owner = Ein Gelenk an der Welle ist kurz vor dem Bruch.
 rule-shaft-fibre-damaged = Die Faser der Welle ist beschädigt.
-rule-shaft-fibre-damaged-owner = Die Welle ist aus Faser, und die Faser ist verletzt. Sie kann ohne Zeichen brechen.
+rule-shaft-fibre-damaged-owner = Die Faserwelle ist beschädigt. Sie kann ohne Vorwarnung brechen.
 rule-running-stopped = Der Motor musste wegen harten Klopfens oder starker Vibration abgestellt werden.
 rule-running-stopped-owner = Wir mussten den Motor abstellen, weil es hart klopfte oder stark rüttelte.
 
-rule-rubber-play = Die Gummilagerung gibt mehr nach, als der Hersteller erlaubt, oder es wurde Bewegung gespürt und keine Angabe ist bekannt.
+rule-rubber-play = Das Gummilager schlägt an oder gibt mehr nach, als der Hersteller erlaubt, oder es wurde Bewegung gefühlt.
 rule-rubber-play-owner = Das Lager bewegt sich in seinem Gummiring. Es bewegt sich mehr als erlaubt, oder wir wissen nicht, wie viel erlaubt ist.
 rule-turns-badly = Die Welle läuft von Hand rau oder geht schwer.
 rule-turns-badly-owner = Die Welle dreht sich von Hand nicht frei.
 rule-shaft-damaged = Die Welle ist eingedellt, oder ein Wuchtgewicht fehlt.
 rule-shaft-damaged-owner = Die Welle hat eine Delle, oder ein kleines Gewicht fehlt, das sie rund laufen lässt.
-rule-far-end-play = Am Wellenende wurde Bewegung gespürt, oder sie war nicht auszuschließen.
-rule-far-end-play-owner = Die Welle kann an ihrem Ende lose sein.
+rule-far-end-play = Am fernen Ende der Welle wurde Spiel quer zur Welle oder ein Schlag gefühlt.
+rule-far-end-play-owner = Die Welle ist am fernen Ende lose.
 rule-play-unsure = Bewegung an der Lagerung war nicht auszuschließen: Geprüft wurde, aber es blieb unsicher.
 rule-play-unsure-owner = Wir haben am Lager nach Bewegung gefühlt. Wir können sie nicht ausschließen.
-rule-bearing-likely = Alle Antworten zusammen machen eine Ursache am Lager mindestens so wahrscheinlich wie nicht.
+rule-bearing-likely = Am Lager wurde etwas gefühlt, gesehen oder blieb unsicher, und die Zeichen für sich genommen machen einen Schaden dort zu mindestens 50 % wahrscheinlich.
 rule-bearing-likely-owner = Was bisher gefunden wurde, deutet auf das Lager.
 
 rule-cause-likely = Wahrscheinliche Ursache: { $cause }.
@@ -30,8 +30,8 @@ rule-cause-likely-misfire = Wahrscheinliche Ursache: { $cause }. Unverbrannter K
 rule-cause-likely-misfire-owner = Der Fehler ist wohl dieser: { $about } Das kann ein teures Teil im Auspuff zerstören.
 rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
 rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
-rule-cold-check-buzz = Ein Brummen wurde gespürt oder beanstandet, und bei kaltem Gehäuse oder ohne Angabe der Wärme war keine Bewegung zu spüren. Ein Sitz aus Aluminium öffnet sich warm: warm noch einmal fühlen.
-rule-cold-check-buzz-owner = Es brummt. Wir haben am kalten Teil nach Bewegung gefühlt, doch heiß kann es lose werden.
+rule-cold-check-buzz = Ein Brummen, Klopfen oder Vibrieren wurde gefühlt oder beanstandet, und Spiel wurde nur bei kaltem Gehäuse oder ohne Angabe der Wärme verneint. Kalt entlastet nichts: Ein Sitz kann heiß lose werden. Warm noch einmal fühlen.
+rule-cold-check-buzz-owner = Es brummt, klopft oder rüttelt. Wir haben das Teil nur kalt geprüft, es kann aber heiß lose werden.
 
 rule-no-bearing-action = Beide Spielprüfungen sind gut, die Welle läuft glatt, und sonst wurde nichts gefunden.
 rule-no-bearing-action-owner = Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.

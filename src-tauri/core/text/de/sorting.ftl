@@ -14,7 +14,7 @@ judgement-warning-or-caution = Das Auto zurückhalten, oder es bis zur Reparatur
 judgement-bearing-now-or-watch = Das Lager jetzt reparieren, oder es beobachten?
 judgement-repair-now-or-watch = Diese Ursache jetzt reparieren, oder sie beobachten?
 
-course-hold-back = Nur noch zur Reparatur bewegen
+course-hold-back = Nicht fahren, bis es repariert ist
 course-drive-until-repair = Bis zur Reparatur fahren lassen
 course-repair-now = Jetzt reparieren
 course-watch = Beobachten

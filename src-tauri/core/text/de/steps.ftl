@@ -3,10 +3,10 @@
 
 step-road-speed-vibration = Vibration auf der Straße
 step-road-speed-vibration-do = Fragen Sie den Kunden: Wächst eine Vibration mit dem Tempo?
-step-road-speed-vibration-watch = Keine Probefahrt, um es herauszufinden. Zuerst müssen beide Spielprüfungen ohne Bewegung sein, Gelenke und Welle in Ordnung.
+step-road-speed-vibration-watch = Keine Probefahrt, um es herauszufinden. Probefahrt erst, wenn beide Spielprüfungen „Keine Bewegung“ zeigen und Gelenke und Welle in Ordnung sind.
 
 step-idle-speed = Leerlaufdrehzahl
-step-idle-speed-do = Motor beruhigen lassen. Drehzahlmesser oder Diagnosegerät ablesen. U/min eingeben.
+step-idle-speed-do = Motor beruhigen lassen. Angeben, ob er warm ist: Kalt läuft er schneller. Drehzahlmesser oder Diagnosegerät ablesen. U/min eingeben.
 step-idle-speed-watch = Bleiben Sie auf dem Sitz. Niemand an Welle und Räder lassen. Die Vorschrift des Herstellers geht vor.
 
 step-idle-noise = Geräusch im Leerlauf
@@ -50,31 +50,31 @@ step-housing-look-do = Gehäuse rundum ausleuchten. Nach Rissen, lockeren Schrau
 step-housing-look-watch = Heißer Auspuff daneben. Nicht an das Gehäuse hängen. Orange Kabel nicht berühren. Die Vorschrift des Herstellers geht vor.
 
 step-play-vertical = Spiel auf und ab
-step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Die Welle gegen das Gehäuse beobachten, nicht das Gehäuse auf seinen Haltern.
-step-play-vertical-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Auf heiße Teile und die Herstellervorschrift achten.
+step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen, sind es die Halter.
+step-play-vertical-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-play-lateral = Spiel hin und her
-step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Die Welle gegen das Gehäuse beobachten, nicht das Gehäuse auf seinen Haltern.
-step-play-lateral-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Auf heiße Teile und die Herstellervorschrift achten.
+step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen, sind es die Halter.
+step-play-lateral-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-tube-open-check = Lager im geöffneten Rohr
 step-tube-open-check-do = Rohr nach Herstellervorschrift öffnen. An jedem Lager mit den Händen nach Bewegung fühlen. Eingeben, was Sie gefühlt haben.
-step-tube-open-check-watch = Schwere Teile kommen frei. Vor dem Lösen abstützen, und die Herstellervorschrift genau befolgen.
+step-tube-open-check-watch = Hochvolt an Bord: zuerst durch Fachkundige freischalten lassen. Schwere Teile kommen frei. Vor dem Lösen abstützen, und die Herstellervorschrift genau befolgen.
 
 step-play-far-end = Spiel am Wellenende
-step-play-far-end-do = Welle an ihrem Ende greifen. Auf und ab drücken, dann hin und her. Das Gelenk beobachten.
+step-play-far-end-do = Welle an ihrem Ende greifen. Auf und ab drücken, dann hin und her. Das Gelenk beobachten. Längs gleiten ist an Verschiebegelenk oder Schiebestück normal.
 step-play-far-end-watch = Nur mit den Händen. Finger aus dem Gelenk: Es klemmt. Die Vorschrift des Herstellers geht vor.
 
 step-turn-by-hand = Welle von Hand drehen
-step-turn-by-hand-do = Leerlauf nach Herstellerangabe einlegen. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Stufen durch die Kompression zählen nicht.
-step-turn-by-hand-watch = Der Motor kann mitdrehen: nach Herstellervorschrift trennen, sonst „nicht gemacht“ eingeben. Räder vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach zurück in P oder einen Gang.
+step-turn-by-hand-do = Zuerst angeben, ob die Welle frei vom Motor ist. Leerlauf nach Herstellerangabe einlegen. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Gleichmäßige Stufen sind die Kompression: sie zählen nicht.
+step-turn-by-hand-watch = Abstand zu den Rädern: Frei hängend können sie drehen, da gibt es nichts zu verkeilen. Auf einer Fahrbahnbühne vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach P oder Gang nach Herstellerangabe.
 
 step-coupling-look = Gelenke und Gelenkscheiben ansehen
-step-coupling-look-do = Jedes Gelenk ausleuchten. Nach Rissen, zerrissenem Gummi, lockeren Schrauben, Verschleiß suchen. Das Schlimmste eingeben.
+step-coupling-look-do = Jede Kupplung und jedes Gelenk ausleuchten. Nach Rissen, zerrissenem Gummi oder Manschetten, losen oder fehlenden Schrauben, Verschleiß suchen. Alles antippen, was Sie sehen.
 step-coupling-look-watch = Augen schützen: Rost und Schmutz fallen. Keine Finger zwischen die Arme eines Gelenks. Die Vorschrift des Herstellers geht vor.
 
 step-shaft-look = Welle ansehen
-step-shaft-look-do = An der ganzen Welle entlangsehen. Nach Dellen, Knicken, ausgefranster Faser, blankem Fleck eines Gewichts suchen.
+step-shaft-look-do = An der Welle entlangsehen, so weit sie zu sehen ist. Nach Dellen, Knicken, ausgefranster Faser, blankem Fleck eines Gewichts suchen.
 step-shaft-look-watch = Gebrochene Faser schneidet und sticht: Handschuhe an, nicht darüberstreichen. Der Motor darf die Welle nicht drehen. Die Vorschrift des Herstellers geht vor.
 
 step-shield-and-mounts = Bleche und Aggregatelager

@@ -6,7 +6,7 @@ verdict-replace-housing = Replace the housing.
 verdict-open = No verdict yet: something that decides it was not measured.
 verdict-at-least-bearings-only = Every outcome is still possible.
 verdict-at-least-skim-and-sleeve = New bearings alone are ruled out.
-verdict-at-least-replace-housing = Nothing milder is possible.
+verdict-at-least-replace-housing = A smaller repair is ruled out.
 
 verdict-why-cracked = The housing is cracked.
 verdict-why-wall-too-thin = Once the sleeve has its room, less wall would be left than has to be.
@@ -28,7 +28,7 @@ verdict-gap-clean-up = the cut that cleans up all round
 verdict-gap-wall-left = the wall as it is, measured well enough to say what is left
 verdict-gap-wall-least = the wall that has to be left
 
-verdict-gates = Confirm before the work the gates of { $sets }.
+verdict-gates = Before this work, confirm the checks for { $sets }.
 verdict-gates-machining = the cut
 verdict-gates-heat = heating and chilling
 verdict-gates-refit = refitting
@@ -37,29 +37,40 @@ closing-turns-freely = After assembly, check that the ring turns freely by hand,
 
 ## Gates. gates-SET names the set, gates-SET-why says why it is worth the half minute.
 gates-teardown = Before anything heavy comes off
-gates-teardown-why = A car on two posts tips when its weight moves. Engine and gearbox drop when their mounts go.
+gates-teardown-why = A car on two posts tips when its weight moves. Engine and gearbox drop when their mounts go. Trained and authorised people only; your local rules come first.
 gate-teardown-lift-gates-hold = Everything confirmed before going under still holds: locks, stands, engine off, key away.
 gate-teardown-stands-and-straps = Stands are set and the car is strapped to the lift.
 gate-teardown-engine-and-gearbox-held = Engine and gearbox are held from beneath before their mounts are loosened.
 gate-teardown-shaft-marked = The shaft's position is marked at both ends.
 gate-teardown-maker-procedure = The maker's procedure for taking it down is at hand and followed.
+gate-teardown-high-voltage = High voltage, if fitted, was isolated by qualified people before a tube or shaft comes out.
 
 gates-heat = Before anything is heated or chilled
-gates-heat-why = Heat ruins seals and tempers unseen; cold media burn skin and take the air away.
+gates-heat-why = Heat ruins seals and softens alloy without showing it. Dry ice and liquid nitrogen burn skin and displace oxygen. Trained and authorised people only; your local rules come first.
 gate-heat-limits-known = The limits of seals, grease and housing are known, and a thermometer is on the part.
 gate-heat-no-flame = No flame: oven, hot plate or hot air, even all round.
-gate-heat-cold-ventilated = Cold media are used only where air moves freely.
+gate-heat-cold-ventilated = Sealed bearings go into a freezer, down to -40 °C and no colder. Colder media are used only where the maker allows them and air moves freely: they displace oxygen.
 gate-heat-gloves = Gloves for heat and cold are on, eyes are covered.
 
 gates-machining = Before the cutter turns
-gates-machining-why = Light-alloy swarf flies and cuts, and a turning spindle catches cloth.
+gates-machining-why = Light-alloy swarf flies and cuts, magnesium swarf burns, and a turning spindle catches cloth. Trained and authorised people only; your local rules come first.
 gate-machining-clamped = The housing is clamped on its datum and cannot shift.
-gate-machining-swarf-guarded = Swarf is guarded, and bearings and oilways are covered.
+gate-machining-swarf-guarded = Guards are closed, and bearings and oilways are covered. Magnesium: sharp tools, no water, a class D extinguisher at hand.
 gate-machining-eyes-covered = Eye protection is on.
-gate-machining-sleeves-tied = Loose clothing, cords and hair are tied back.
+gate-machining-sleeves-tied = No gloves at the spindle. Loose clothing, cords and hair are tied back.
+gate-machining-spindle-stopped = The spindle stands still before anything is measured.
 
 gates-refit = Before the car goes back on its wheels
-gates-refit-why = What was loosened is what comes loose.
+gates-refit-why = Fasteners that were undone are the ones that come loose. Trained and authorised people only; your local rules come first.
 gate-refit-new-fasteners = Fasteners that the maker wants new are new.
 gate-refit-maker-torque = Every one is at the maker's torque, in the maker's order.
 gate-refit-turns-freely = The shaft turns freely by hand.
+gate-refit-running-gates = Before the first start the conditions for a running engine are confirmed again.
+
+gates-press = Before anything is pressed
+gates-press-why = A part that lets go under the press flies like a shot. Trained and authorised people only; your local rules come first.
+gate-press-ring-fitted = The press bears only on the ring that is being fitted.
+gate-press-housing-supported = The housing is supported square, right under the seat.
+gate-press-guarded = The press is guarded, nobody stands in line with it, and no hammer is used.
+gate-press-force = Pressing stops when the force goes above what was worked out.
+verdict-gates-press = pressing in

@@ -2,7 +2,7 @@
 ### gates-SET-why says why it is worth the half minute.
 
 gates-running = Before the engine runs
-gates-running-why = A turning shaft catches cloth and pulls a person in. It has killed mechanics.
+gates-running-why = A turning shaft catches cloth and pulls a person in. It has killed mechanics. Trained and authorised people only; your local rules come first.
 gate-wheels-on-floor = All wheels stand on the floor, not on the lift.
 gate-brake-and-chocks = The parking brake is set and the wheels are chocked.
 gate-neutral-or-park = The gearbox is in neutral or park.
@@ -12,23 +12,27 @@ gate-fumes-out = The exhaust is led outside, or the bay doors are open.
 gate-clothing-secured = Loose clothing, cords and hair are tied back.
 
 gates-creep = Before the car may creep
-gates-creep-why = A creeping car does not feel who stands in front of it.
+gates-creep-why = A creeping car will not stop for a person. Trained and authorised people only; your local rules come first.
 gate-creep-wheels-on-floor = All wheels stand on the floor, not on the lift.
 gate-creep-chocks-out = The chocks are out and the way ahead is clear.
 gate-creep-foot-over-brake = The driver sits in the seat with a foot over the brake.
+gate-creep-gear-selected = Drive or first gear is selected with the brake held.
+gate-creep-distance = Ten metres ahead and five behind are clear and stay clear.
 gate-creep-nobody-around = Nobody is ahead of the car, behind it or beneath it.
 gate-creep-fumes-out = The exhaust is led outside, or the bay doors are open.
 
 gates-lift = Before anybody goes under
-gates-lift-why = A car that slips, or a shaft that turns, gives no warning.
+gates-lift-why = A car that slips, or a shaft that turns, gives no warning. Trained and authorised people only; your local rules come first.
 gate-nobody-in-car = Nobody is in the car.
 gate-engine-off = The engine is off and the key or fob is far away. Start-stop, remote start and hybrid "ready" are off.
 gate-shaft-still = The shaft stands still.
 gate-lift-rated = The lift is rated for this car, and its arms are at the maker's lifting points.
+gate-lift-inspected = The lift's inspection is in date, and nothing on it is damaged.
+gate-not-alone = Somebody within call knows that you are under the car.
 gate-air-suspension = Air suspension, if fitted, is in jack mode or propped.
 gate-shaken-low = The car was shaken while still low, and it sat firm.
 gate-locks-engaged = The lift rests on its locks, or the stands are set.
-gate-platform-chocked = On a platform lift, the wheels are chocked before neutral is chosen.
-gate-heat-judged = The heat of exhaust and shaft was judged without touching.
+gate-platform-chocked = On a platform lift, the wheels are chocked before neutral. On a two-post lift they hang free and may turn: nobody touches them.
+gate-heat-judged = Exhaust and shaft were checked for heat without touching (infrared thermometer).
 gate-eyes-covered = Eye protection is on.
 gate-high-voltage-untouched = Orange high-voltage cables stay untouched: that work is for qualified people.

@@ -45,7 +45,7 @@ finding-heading-cautions = Cautions
 finding-heading-signed = Receipt of the owner's note
 
 finding-sum-danger = DANGER: do not drive this car.
-finding-sum-warning = WARNING: move this car only to be repaired.
+finding-sum-warning = WARNING: not to be driven. Have it taken for repair on a recovery truck.
 finding-sum-repaired = Repaired since: after assembly the ring turned freely by hand. The rating tells what was found before.
 finding-sum-caution = CAUTION: book the repair.
 finding-sum-notice = NOTICE: no bearing action is needed.
@@ -57,16 +57,16 @@ finding-sum-no-cause = No single cause stands out. At least one bearing cause: {
 finding-sum-nothing-yet = Nothing was recorded yet, so the causes are not sorted.
 finding-cause-share = { $cause } ({ $percent })
 
-finding-next-danger = Do not drive it, do not road-test it, do not run the engine again. If it must move, have it carried.
+finding-next-danger = Do not drive it, do not road-test it, do not start the engine again. Load it on a recovery truck with the engine off; do not tow it on its driven wheels.
 finding-next-danger-owner = Tell the owner today, and have them sign that they received the note.
-finding-next-warning = Do not hand it back for normal use. Move it only to where it is repaired.
+finding-next-warning = Do not hand it back to be driven. Have it taken for repair on a recovery truck, engine off, not towed on its driven wheels.
 finding-next-repaired = Feel for play by hand again, cold and warm, before the car is handed back. Until then the rating above stands.
 finding-next-warning-owner = Give the owner the note, and quote the repair.
-finding-next-caution = Book the repair, and quote what was found.
+finding-next-caution = Book the repair, and quote for the faults found.
 finding-next-caution-owner = Give the owner the note. Ask for the car back if noise or vibration grows.
 finding-next-notice = Quote no bearing work.
 finding-next-notice-owner = Give the owner the note. Ask for the car back if the noise returns or changes.
-finding-next-unrated = Give no all-clear and condemn nothing: sound and feel only raise suspicion.
+finding-next-unrated = Do not pass it and do not condemn it: noise and vibration prove nothing.
 finding-next-unrated-owner = Quote a repair only after the hands-on check.
 finding-next-finish = Finish the check: { $steps }.
 finding-next-check = Next check: { $step }. { $why }
@@ -125,7 +125,7 @@ photo-alt = Photo taken at the step "{ $step }". Recorded answer: { $answer }.
 photo-none = No photo: { $reason }
 
 unknown-hands-on = { $step }: not done. Only the hands-on check decides.
-unknown-unsure = { $step }: done, and left unsure. Unsure never reads as good.
+unknown-unsure = { $step }: result unsure, treated as not passed.
 unknown-disputed = { $step }: two devices recorded different answers.
 unknown-open = { $count ->
     [one] One other step was not checked.
@@ -176,7 +176,7 @@ note-found-more = { $count ->
 
 note-means-shaft = The prop shaft brings the engine's power to the wheels. A bearing holds the shaft steady.
 note-means-danger = This is our highest rating. The car must not be driven.
-note-means-warning = This is our second highest rating. The car should move only to be fixed.
+note-means-warning = This is our second highest rating. The car must not be driven.
 note-means-caution = Something needs a repair or a closer look. Do not put it off.
 note-means-notice = We found no reason to work on the bearing now.
 note-means-unrated = There is no rating yet. A sound can hint at a fault, but only a check by hand can decide.
@@ -200,14 +200,14 @@ note-could-cold-check-buzz = If the bearing works loose when hot, the shaft can 
 note-could-no-bearing-action = The noise may come back. Any part can wear with time.
 note-could-unrated = We cannot say yet. If the bearing is loose, the shaft can come loose while you drive.
 
-note-now-danger = Do not drive the car, not even home. Leave it here, or have it carried on a truck. Ask us for a price to fix it.
-note-now-warning = Do not use the car for your daily trips. Move it only to get it fixed, and best on a truck. Stop at once if it knocks or shakes.
+note-now-danger = Do not drive the car, not even home. Do not start the engine. Leave it here, or have it taken on a recovery truck. Ask us for a price to fix it.
+note-now-warning = Do not drive the car. Have it taken for repair on a recovery truck, with the engine off. It must not be towed on its driven wheels.
 note-now-caution = Book the repair. If the noise grows, or if the car starts to shake, stop and call us.
 note-now-notice = There is no bearing work to do now. Come back if the noise comes back or sounds different.
 note-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car. If it knocks or shakes, stop and call us.
 note-now-repaired = Ask us if the car may be driven again. Do not drive it until we say so. If it knocks or shakes, stop and call us.
 
-note-open-none = We left no part of this check open. We looked only at the parts named in our finding.
+note-open-none = We finished every part of this check. We looked only at the parts named in our finding.
 note-open-play-vertical = We have not felt if the shaft moves up and down.
 note-open-play-lateral = We have not felt if the shaft moves from side to side.
 note-open-tube-open-check = We have not opened the tube to feel the bearings in it.
@@ -223,9 +223,9 @@ note-open-others = { $count ->
 }
 note-figure = The maker says how much it may move. We did not write that number down.
 note-cold = We felt for movement with the part cold. It may be loose when it is hot.
-note-not-reproduced = The noise did not show while we ran the engine, so it was not reproduced.
+note-not-reproduced = We ran the engine and did not hear the noise.
 note-not-listened = We did not run the engine to listen, so the noise was not reproduced.
-note-ledger = Our record of this check has a gap. Ask the workshop about it.
+note-ledger = Our record of this check may be incomplete or have been changed. Ask the workshop about it.
 
 note-ask-technician = Ask the workshop that gave you this note. Name on the check: { $technician }.
 note-ask-workshop = Ask the workshop that gave you this note.
@@ -237,8 +237,8 @@ note-foot = Note for the owner. It covers what was checked, as it was on that da
 
 short-head = { $vehicle }, { $date }: { $label }. { $headline }.
 short-head-nameless = Your car, { $date }: { $label }. { $headline }.
-short-now-danger = Do not drive the car, not even home. Leave it here, or have it carried on a truck.
-short-now-warning = Move it only to get it fixed, and best on a truck.
+short-now-danger = Do not drive the car, not even home. Do not start the engine. Leave it here, or have it taken on a recovery truck.
+short-now-warning = Do not drive the car. Have it taken on a recovery truck, engine off, not towed on its driven wheels.
 short-now-caution = If the noise grows, or if the car starts to shake, stop and call us.
 short-now-notice = Come back if the noise comes back or sounds different.
 short-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car.

@@ -7,21 +7,21 @@ rule-housing-broken-owner = The part that holds the bearing is cracked, or a bol
 rule-coupling-failing = A coupling of the shaft is about to fail.
 rule-coupling-failing-owner = A joint on the shaft is close to breaking.
 rule-shaft-fibre-damaged = The fibre of the shaft is damaged.
-rule-shaft-fibre-damaged-owner = The shaft is made of fibre, and the fibre is hurt. It can break with no sign.
+rule-shaft-fibre-damaged-owner = The fibre shaft is damaged. It can break without warning.
 rule-running-stopped = The engine had to be stopped because of a heavy knock or strong vibration.
 rule-running-stopped-owner = We had to stop the engine because of a heavy knock or a strong shake.
 
-rule-rubber-play = The rubber support gives more than the maker allows, or movement was felt and no figure is known.
+rule-rubber-play = The rubber support reaches a stop or gives more than the maker allows, or movement was felt.
 rule-rubber-play-owner = The bearing moves in its rubber ring. It moves more than allowed, or we do not know how much is allowed.
 rule-turns-badly = The shaft turns rough or resists by hand.
 rule-turns-badly-owner = The shaft does not turn freely by hand.
 rule-shaft-damaged = The shaft is dented, or a balance weight is missing.
 rule-shaft-damaged-owner = The shaft has a dent, or a small weight that keeps it in balance is gone.
-rule-far-end-play = Movement at the far end of the shaft was felt or could not be ruled out.
-rule-far-end-play-owner = The shaft may be loose at its far end.
+rule-far-end-play = Movement across the shaft, or a clunk, was felt at its far end.
+rule-far-end-play-owner = The shaft is loose at its far end.
 rule-play-unsure = Movement at the support could not be ruled out: the check was done and left unsure.
 rule-play-unsure-owner = We felt for movement at the bearing and could not rule it out.
-rule-bearing-likely = Taken together, the answers make a bearing cause as likely as not, or more.
+rule-bearing-likely = Something was felt, seen or left unsure at the bearing, and the signs taken by themselves make a fault there at least 50 % likely.
 rule-bearing-likely-owner = What was found so far points to the bearing.
 
 rule-cause-likely = Likely cause: { $cause }.
@@ -30,8 +30,8 @@ rule-cause-likely-misfire = Likely cause: { $cause }. Unburnt fuel from a misfir
 rule-cause-likely-misfire-owner = A likely fault: { $about } A misfire can ruin a costly part of the exhaust.
 rule-finding-unexplained = Something was heard, felt or seen that no other reason explains. Look closer before you hand the car back.
 rule-finding-unexplained-owner = There is something, told to us or found by us, that needs a closer look.
-rule-cold-check-buzz = A buzz was felt or is complained of, and no movement was felt with the housing cold or its warmth not recorded. An aluminium seat opens when hot: feel again warm.
-rule-cold-check-buzz-owner = There is a buzz. We felt for movement with the part cold, but it can work loose when hot.
+rule-cold-check-buzz = A buzz, knock or vibration was felt or is complained of, and no movement was felt with the housing cold or its warmth not recorded. Cold clears nothing: a seat can loosen when hot. Feel again warm.
+rule-cold-check-buzz-owner = There is a buzz, a knock or a shake. We felt for movement with the part cold, but it can work loose when hot.
 
 rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and nothing else was found.
 rule-no-bearing-action-owner = We felt the bearing by hand and found no fault there.

@@ -13,7 +13,7 @@ judgement-warning-or-caution = Hold the car back, or let it drive until the repa
 judgement-bearing-now-or-watch = Repair the bearing now, or watch it?
 judgement-repair-now-or-watch = Repair this cause now, or watch it?
 
-course-hold-back = Move it only to be repaired
+course-hold-back = Not to be driven until it is repaired
 course-drive-until-repair = Let it drive until the repair
 course-repair-now = Repair now
 course-watch = Watch it

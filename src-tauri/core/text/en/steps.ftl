@@ -3,10 +3,10 @@
 
 step-road-speed-vibration = Vibration on the road
 step-road-speed-vibration-do = Ask the owner. Does a vibration grow with road speed?
-step-road-speed-vibration-watch = No road test to find out. First both play checks must be none, and coupling and shaft sound.
+step-road-speed-vibration-watch = No road test to find out. Road-test only after both play checks read No movement, and coupling and shaft are sound.
 
 step-idle-speed = Idle speed
-step-idle-speed-do = Let the engine settle. Read the rev counter or the scan tool. Enter the rpm.
+step-idle-speed-do = Let the engine settle. Say if it is warm: a cold engine idles fast. Read the rev counter or the scan tool. Enter the rpm.
 step-idle-speed-watch = Stay in the seat. Keep everybody away from the shaft and the wheels. The maker's procedure comes first.
 
 step-idle-noise = Noise at idle
@@ -50,33 +50,33 @@ step-housing-look-do = Light the housing all round. Look for cracks, loose faste
 step-housing-look-watch = Hot exhaust close by. Do not hang on the housing. Leave orange cables alone. The maker's procedure comes first.
 
 step-play-vertical = Play up and down
-step-play-vertical-do = Grip the shaft close to the bearing. Push it up, let it down. Watch the shaft against the housing, not the housing on its mounts.
-step-play-vertical-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Respect hot parts and the maker's procedure.
+step-play-vertical-do = Grip the shaft close to the bearing. Push it up, let it down. Watch the gap between shaft and housing. If both move together, that is the mounts.
+step-play-vertical-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Keep clear of hot parts. Follow the maker's procedure.
 
 step-play-lateral = Play side to side
-step-play-lateral-do = Grip the shaft close to the bearing. Push left, pull right. Watch the shaft against the housing, not the housing on its mounts.
-step-play-lateral-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Respect hot parts and the maker's procedure.
+step-play-lateral-do = Grip the shaft close to the bearing. Push left, pull right. Watch the gap between shaft and housing. If both move together, that is the mounts.
+step-play-lateral-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Keep clear of hot parts. Follow the maker's procedure.
 
 step-tube-open-check = Bearings in the opened tube
 step-tube-open-check-do = Open the tube by the maker's procedure. Feel for movement at each bearing with your hands. Enter what you felt.
-step-tube-open-check-watch = Heavy parts come free. Prop them before you undo anything, and follow the maker's procedure to the letter.
+step-tube-open-check-watch = High voltage on board: isolated by qualified people first. Heavy parts come free. Prop them before you undo anything, and follow the maker's procedure to the letter.
 
 step-play-far-end = Play at the far end
-step-play-far-end-do = Grip the shaft at its far end. Push up and down, then side to side. Watch the joint.
+step-play-far-end-do = Grip the shaft at its far end. Push up and down, then side to side. Watch the joint. Sliding along the shaft is normal at a plunge joint or slip yoke.
 step-play-far-end-watch = Hands only. Keep fingers out of the joint: it pinches. The maker's procedure comes first.
 
 step-turn-by-hand = Turn the shaft by hand
-step-turn-by-hand-do = Go to neutral as the maker says. Turn the shaft slowly, one full turn. Feel for roughness or drag. Humps from engine compression are not drag.
-step-turn-by-hand-watch = It may turn the engine: isolate it by the maker's procedure, else enter not done. Chock the wheels before neutral. Fingers clear of joints. Afterwards back to park or gear.
+step-turn-by-hand-do = Say first if the shaft is free of the engine. Go to neutral as the maker says. Turn the shaft slowly, one full turn. Feel for roughness or drag. Regular bumps are engine compression: do not count them.
+step-turn-by-hand-watch = Keep clear of the wheels: hanging free they may turn, and there is nothing to chock. On a platform, chock them before neutral. Fingers clear of joints. Then back to park or gear, as the maker says.
 
 step-coupling-look = Look at the couplings
-step-coupling-look-do = Light each coupling. Look for cracks, torn rubber, loose bolts, wear. Enter the worst you see.
-step-coupling-look-watch = Eyes covered: rust and grit fall. Do not put fingers between the arms of a joint. The maker's procedure comes first.
+step-coupling-look-do = Light each coupling and joint. Look for cracks, torn rubber or boots, loose or missing bolts, wear. Tap everything you see.
+step-coupling-look-watch = Wear eye protection: rust and grit fall. Do not put fingers between the arms of a joint. The maker's procedure comes first.
 
 step-shaft-look = Look at the shaft
-step-shaft-look-do = Look along the whole shaft. Seek dents, bends, frayed fibre, a bright spot where a weight was.
-step-shaft-look-watch = Broken fibre cuts and stings: gloves on, do not stroke it. The shaft must not be turned by the engine. The maker's procedure comes first.
+step-shaft-look-do = Look along the shaft as far as it can be seen. Look for dents, bends, frayed fibre, a bright spot where a weight was.
+step-shaft-look-watch = Broken fibre cuts and stings: gloves on, do not run your hand along it. The shaft must not be turned by the engine. The maker's procedure comes first.
 
 step-shield-and-mounts = Shields and mounts
-step-shield-and-mounts-do = Press every heat shield near the shaft. Look at the engine and gearbox mounts. Seek rub marks.
+step-shield-and-mounts-do = Press every heat shield near the shaft. Look at the engine and gearbox mounts. Look for rub marks.
 step-shield-and-mounts-watch = Shield edges cut and may be hot. Do not lever on a mount that carries load. The maker's procedure comes first.

@@ -6,7 +6,7 @@ verdict-replace-housing = Cambiar el soporte.
 verdict-open = Aún sin veredicto: no se midió algo que lo decide.
 verdict-at-least-bearings-only = Todos los resultados son aún posibles.
 verdict-at-least-skim-and-sleeve = Quedan descartados los rodamientos nuevos por sí solos.
-verdict-at-least-replace-housing = No es posible nada más leve.
+verdict-at-least-replace-housing = Una reparación menor queda descartada.
 
 verdict-why-cracked = El soporte está agrietado.
 verdict-why-wall-too-thin = Con el casquillo en su sitio quedaría menos pared de la que tiene que quedar.
@@ -37,29 +37,40 @@ closing-turns-freely = Tras el montaje, compruebe que el aro gira libre a mano, 
 
 ## Condiciones. gates-GRUPO nombra el grupo, gates-GRUPO-why dice por qué vale ese medio minuto.
 gates-teardown = Antes de quitar nada pesado
-gates-teardown-why = Un coche en un elevador de dos columnas vuelca si se mueve su peso. Motor y cambio caen al soltar sus soportes.
+gates-teardown-why = Un coche en un elevador de dos columnas vuelca si se mueve su peso. Motor y cambio caen al soltar sus soportes. Solo personas formadas y autorizadas; primero, sus normas locales.
 gate-teardown-lift-gates-hold = Todo lo confirmado antes de pasar debajo sigue valiendo: trinquetes, borriquetas, motor parado, llave lejos.
 gate-teardown-stands-and-straps = Las borriquetas están puestas y el coche está atado al elevador.
 gate-teardown-engine-and-gearbox-held = Motor y cambio están sujetos desde abajo antes de aflojar sus soportes.
-gate-teardown-shaft-marked = La posición del eje está marcada en los dos extremos.
+gate-teardown-shaft-marked = La posición del árbol está marcada en los dos extremos.
 gate-teardown-maker-procedure = El procedimiento de desmontaje del fabricante está a mano y se sigue.
+gate-teardown-high-voltage = La alta tensión, si la hay, la aisló personal cualificado antes de sacar un tubo o un árbol.
 
 gates-heat = Antes de calentar o enfriar nada
-gates-heat-why = El calor estropea retenes y el temple sin que se vea; los medios fríos queman la piel y quitan el aire.
+gates-heat-why = El calor estropea retenes y ablanda la aleación sin que se vea. El hielo seco y el nitrógeno líquido queman la piel y desplazan el oxígeno. Solo personas formadas y autorizadas; primero, sus normas locales.
 gate-heat-limits-known = Se conocen los límites de retenes, grasa y soporte, y hay un termómetro en la pieza.
 gate-heat-no-flame = Sin llama: horno, placa o aire caliente, por igual todo alrededor.
-gate-heat-cold-ventilated = Los medios fríos se usan solo donde el aire circula libremente.
+gate-heat-cold-ventilated = Los rodamientos sellados van al congelador, hasta -40 °C y no más frío. Medios más fríos, solo si el fabricante los permite y el aire circula: desplazan el oxígeno.
 gate-heat-gloves = Los guantes para calor y frío están puestos, los ojos protegidos.
 
 gates-machining = Antes de que gire la cuchilla
-gates-machining-why = La viruta de aleación ligera vuela y corta, y un husillo que gira atrapa la ropa.
+gates-machining-why = La viruta de aleación ligera vuela y corta, la de magnesio arde, y un husillo que gira atrapa la ropa. Solo personas formadas y autorizadas; primero, sus normas locales.
 gate-machining-clamped = El soporte está sujeto por su referencia y no puede moverse.
-gate-machining-swarf-guarded = Hay protección contra la viruta, y rodamientos y conductos de aceite están tapados.
+gate-machining-swarf-guarded = Las protecciones están cerradas, y rodamientos y conductos de aceite, tapados. Magnesio: herramientas afiladas, sin agua, extintor de clase D a mano.
 gate-machining-eyes-covered = La protección ocular está puesta.
-gate-machining-sleeves-tied = La ropa suelta, los cordones y el pelo están recogidos.
+gate-machining-sleeves-tied = Sin guantes en el husillo. La ropa suelta, los cordones y el pelo están recogidos.
+gate-machining-spindle-stopped = El husillo está parado antes de medir nada.
 
 gates-refit = Antes de que el coche vuelva a sus ruedas
-gates-refit-why = Lo que se aflojó es lo que se suelta.
+gates-refit-why = Las fijaciones que se soltaron son las que se sueltan. Solo personas formadas y autorizadas; primero, sus normas locales.
 gate-refit-new-fasteners = Los tornillos y tuercas que el fabricante quiere nuevos son nuevos.
 gate-refit-maker-torque = Todos están al par del fabricante, en el orden del fabricante.
-gate-refit-turns-freely = El eje gira libre a mano.
+gate-refit-turns-freely = El árbol gira libre a mano.
+gate-refit-running-gates = Antes del primer arranque se confirman de nuevo las condiciones para el motor en marcha.
+
+gates-press = Antes de prensar nada
+gates-press-why = Una pieza que cede bajo la prensa sale como un disparo. Solo personas formadas y autorizadas; primero, sus normas locales.
+gate-press-ring-fitted = La prensa apoya solo en el aro que se monta.
+gate-press-housing-supported = El alojamiento está apoyado a escuadra, justo bajo el asiento.
+gate-press-guarded = La prensa está protegida, nadie está en su línea y no se usa martillo.
+gate-press-force = Se deja de prensar si la fuerza pasa de la calculada.
+verdict-gates-press = el prensado

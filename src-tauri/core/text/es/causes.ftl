@@ -1,7 +1,7 @@
 ### Causas: el nombre (cause-ID) y una frase sencilla para el cliente (-about).
 
 cause-loose-seat = Rodamiento suelto en su alojamiento
-cause-loose-seat-about = El rodamiento ya no está bien sujeto, y por eso el eje puede moverse.
+cause-loose-seat-about = El rodamiento ya no está bien sujeto, y por eso el árbol puede moverse.
 cause-worn-bearing = Rodamiento desgastado
 cause-worn-bearing-about = El rodamiento está gastado y ya no gira suave.
 cause-squeezed-bearing = Rodamiento apretado
@@ -9,19 +9,19 @@ cause-squeezed-bearing-about = El soporte no es redondo y aprieta el rodamiento,
 cause-housing-damage = Soporte del rodamiento dañado
 cause-housing-damage-about = La pieza que sujeta el rodamiento tiene una grieta o está floja.
 cause-torn-support-rubber = Goma del soporte rota
-cause-torn-support-rubber-about = El aro de goma que sujeta el rodamiento está roto o cansado.
+cause-torn-support-rubber-about = El anillo de goma que sujeta el rodamiento está rasgado o sin elasticidad.
 cause-low-idle = Ralentí demasiado bajo
 cause-low-idle-about = El motor gira muy lento al ralentí, y eso hace vibrar la transmisión.
 cause-early-engagement = El embrague acopla demasiado pronto
 cause-early-engagement-about = El embrague agarra cuando no toca, y eso hace vibrar la transmisión.
 cause-misfire = Fallo de encendido
 cause-misfire-about = Uno o más cilindros del motor fallan.
-cause-coupling-or-joint = Acoplamiento o junta desgastados
-cause-coupling-or-joint-about = Una junta que une el eje con la pieza de al lado está gastada.
-cause-shaft-damage = Eje dañado
-cause-shaft-damage-about = El eje tiene un golpe, está doblado o gira mal.
+cause-coupling-or-joint = Acoplamiento o articulación desgastados
+cause-coupling-or-joint-about = Una articulación que une el árbol con la pieza de al lado está gastada.
+cause-shaft-damage = Árbol dañado
+cause-shaft-damage-about = El árbol tiene un golpe, está doblado o gira mal.
 cause-loose-shield-or-mount = Chapa o soporte flojos
-cause-loose-shield-or-mount-about = Una chapa o un soporte cerca del eje está flojo o roza.
+cause-loose-shield-or-mount-about = Una chapa o un soporte cerca del árbol está flojo o roza.
 cause-air-leak = Toma de aire en el motor
 cause-air-leak-about = Al motor le entra aire por donde no debe, y eso silba.
 cause-normal-character = Ninguna de estas causas

@@ -52,7 +52,7 @@ ui-versions = Versión { $version }, saber técnico { $knowledge }
 
 ## Recepción.
 ui-intake = Recepción
-ui-layout = Cómo lleva el coche su eje
+ui-layout = Cómo lleva el coche su árbol
 ui-layout-needed = Elija una. Todo lo demás puede esperar.
 ui-support-rigid = Sujeto rígido: a mano no se permite movimiento.
 ui-support-rubber = En un aro de goma: que ceda algo es normal.
@@ -90,7 +90,7 @@ ui-to-visits = A la lista de visitas
 ui-to-intake = { $name }. Abrir la recepción
 ui-to-result = { $word }. Abrir el resultado
 ui-live-rating = Calificación de la visita: { $word }
-ui-shaft-line = Estaciones a lo largo del eje
+ui-shaft-line = Estaciones a lo largo del árbol
 ui-station = { $name }: { $settled } de { $steps } comprobados{ $open ->
     [0] {""}
    *[other] , { $open } sin decidir
@@ -297,7 +297,7 @@ ui-gauge-reading = Lectura { $at }
 ui-gauge-more = Una lectura más
 ui-gauge-place = Dónde está el comparador
 ui-gauge-at-bearing = En el rodamiento
-ui-gauge-on-shaft = En otro lugar del eje
+ui-gauge-on-shaft = En otro lugar del árbol
 ui-lever = Qué rodamiento se mueve y alrededor de qué se inclina el árbol
 ui-lever-near = De una pareja, se mueve el rodamiento más cercano al comparador
 ui-lever-far = De una pareja, se mueve el rodamiento más lejano al comparador
@@ -346,7 +346,7 @@ ui-bench-skim = Plan de repaso y pasadas
 ui-bench-finished = Agujero terminado
 ui-bench-fit = Ajuste
 ui-bench-ring = Tras el montaje: girar el aro a mano
-ui-bench-ring-about = Gire a mano el eje en su rodamiento, despacio, una vuelta entera. Debe girar libre: un rodamiento prensado en un alojamiento ovalado gira duro y dura poco.
+ui-bench-ring-about = Gire a mano el árbol en su rodamiento, despacio, una vuelta entera. Debe girar libre: un rodamiento prensado en un alojamiento ovalado gira duro y dura poco.
 ui-bench-notes = Tornillería y pares de apriete
 ui-bench-notes-about = Tornillería nueva, al par del fabricante. Escriba qué se usó y de dónde viene el valor.
 ui-bench-note = Nota

@@ -7,7 +7,7 @@ word-caution = PRECAUCIÓN
 word-notice = AVISO
 word-unrated = AÚN SIN COMPROBAR
 headline-danger = NO CONDUZCA
-headline-warning = Muévalo solo para repararlo
+headline-warning = No conducir: solo en grúa
 headline-caution = Pida cita para reparar
 headline-notice = El rodamiento no necesita nada
 headline-unrated = La prueba a mano sigue abierta
@@ -23,17 +23,17 @@ likelihood-exceptionally-unlikely = Excepcionalmente improbable
 
 station-seat = Asiento del conductor
 station-support = Soporte
-station-shaft = Eje
-station-far-end = Extremo del eje
-station-around = Alrededor del eje
+station-shaft = Árbol
+station-far-end = Extremo del árbol
+station-around = Alrededor del árbol
 station-account = Relato del cliente
 
 layout-rigid-engine-speed = Soporte rígido, régimen del motor
-layout-rigid-engine-speed-about = Un eje del motor a un cambio situado atrás. Gira con el motor aunque el coche esté parado. A mano no se permite ningún movimiento.
+layout-rigid-engine-speed-about = Un árbol del motor a un cambio situado atrás. Gira con el motor aunque el coche esté parado. A mano no se permite ningún movimiento.
 layout-rubber-centre = Soporte central de goma
-layout-rubber-centre-about = Eje de dos piezas tras el cambio, con su rodamiento central en un aro de goma. Que ceda algo es normal; el límite es el valor del fabricante.
+layout-rubber-centre-about = Árbol de dos piezas tras el cambio, con su rodamiento central en un aro de goma. Que ceda algo es normal; el límite es el valor del fabricante.
 layout-torque-tube = Tubo de empuje
-layout-torque-tube-about = Eje a régimen del motor dentro de un tubo, sobre varios rodamientos. No se puede agarrar hasta abrir el tubo según el fabricante.
+layout-torque-tube-about = Árbol a régimen del motor dentro de un tubo, sobre varios rodamientos. No se puede agarrar hasta abrir el tubo según el fabricante.
 
 seat-bare = Alojamiento de aluminio sin casquillo
 seat-sleeved = Alojamiento con casquillo de acero

@@ -13,7 +13,7 @@ judgement-warning-or-caution = ¿Retener el coche o dejarlo circular hasta la re
 judgement-bearing-now-or-watch = ¿Reparar ya el rodamiento o vigilarlo?
 judgement-repair-now-or-watch = ¿Reparar ya esta causa o vigilarla?
 
-course-hold-back = Moverlo solo para repararlo
+course-hold-back = No conducirlo hasta repararlo
 course-drive-until-repair = Dejarlo circular hasta la reparación
 course-repair-now = Reparar ya
 course-watch = Vigilarlo

@@ -3,11 +3,11 @@
 
 step-road-speed-vibration = Vibración en carretera
 step-road-speed-vibration-do = Pregunte al cliente. ¿Crece una vibración con la velocidad?
-step-road-speed-vibration-watch = Sin prueba en carretera para averiguarlo. Antes, las dos pruebas de holgura deben dar sin movimiento, y acoplamiento y eje estar bien.
+step-road-speed-vibration-watch = Sin prueba en carretera para averiguarlo. Solo se prueba cuando las dos pruebas de holgura dan sin movimiento y acoplamiento y árbol están bien.
 
 step-idle-speed = Régimen de ralentí
-step-idle-speed-do = Deje que el motor se estabilice. Lea el cuentarrevoluciones o el equipo de diagnóstico. Anote las rpm.
-step-idle-speed-watch = Quédese en el asiento. Que nadie se acerque al eje ni a las ruedas. El procedimiento del fabricante va primero.
+step-idle-speed-do = Deje que el motor se estabilice. Diga si está caliente: en frío gira más deprisa. Lea el cuentarrevoluciones o el equipo de diagnóstico. Anote las rpm.
+step-idle-speed-watch = Quédese en el asiento. Que nadie se acerque al árbol ni a las ruedas. El procedimiento del fabricante va primero.
 
 step-idle-noise = Ruido al ralentí
 step-idle-noise-do = Escuche desde el asiento. Toque cada ruido que oiga. Lo que no toque cuenta como no oído.
@@ -31,7 +31,7 @@ step-engagement-setting-watch = Solo lectura. Cambiar el ajuste aquí puede move
 
 step-neutral-2500-buzz = Zumbido hacia 2500 rpm
 step-neutral-2500-buzz-do = En punto muerto, suba el motor despacio hasta unas 2500 rpm. Manténgalo menos de diez segundos. Note el piso bajo los pies.
-step-neutral-2500-buzz-watch = El eje gira con el motor aunque el coche esté parado. Si hay golpeteo o vibración fuerte, pare el motor ya. El procedimiento del fabricante va primero.
+step-neutral-2500-buzz-watch = El árbol gira con el motor aunque el coche esté parado. Si hay golpeteo o vibración fuerte, pare el motor ya. El procedimiento del fabricante va primero.
 
 step-running-stop = Prueba en marcha interrumpida
 step-running-stop-do = Diga si tuvo que parar el motor. Si fue así, diga por qué.
@@ -50,33 +50,33 @@ step-housing-look-do = Ilumine el soporte todo alrededor. Busque grietas, tornil
 step-housing-look-watch = El escape caliente está cerca. No se cuelgue del soporte. No toque los cables naranjas. El procedimiento del fabricante va primero.
 
 step-play-vertical = Holgura arriba y abajo
-step-play-vertical-do = Agarre el eje cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el eje contra el soporte, no el soporte en sus anclajes.
-step-play-vertical-watch = Solo las manos, sin palanca. Dedos lejos de juntas y bordes. Cuidado con las piezas calientes y siga el procedimiento del fabricante.
+step-play-vertical-do = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el hueco entre árbol y soporte. Si se mueven juntos, son los anclajes.
+step-play-vertical-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
 step-play-lateral = Holgura de lado a lado
-step-play-lateral-do = Agarre el eje cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el eje contra el soporte, no el soporte en sus anclajes.
-step-play-lateral-watch = Solo las manos, sin palanca. Dedos lejos de juntas y bordes. Cuidado con las piezas calientes y siga el procedimiento del fabricante.
+step-play-lateral-do = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el hueco entre árbol y soporte. Si se mueven juntos, son los anclajes.
+step-play-lateral-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
 step-tube-open-check = Rodamientos en el tubo abierto
 step-tube-open-check-do = Abra el tubo según el fabricante. Busque movimiento con las manos en cada rodamiento. Anote lo que note.
-step-tube-open-check-watch = Quedan sueltas piezas pesadas. Apuntálelas antes de soltar nada y siga al pie de la letra el procedimiento del fabricante.
+step-tube-open-check-watch = Alta tensión a bordo: primero la aísla personal cualificado. Quedan sueltas piezas pesadas. Apuntálelas antes de soltar nada y siga al pie de la letra el procedimiento del fabricante.
 
 step-play-far-end = Holgura en el extremo
-step-play-far-end-do = Agarre el eje por su extremo. Empuje arriba y abajo, luego de lado a lado. Mire la junta.
-step-play-far-end-watch = Solo las manos. Dedos fuera de la junta: pellizca. El procedimiento del fabricante va primero.
+step-play-far-end-do = Agarre el árbol por su extremo. Empuje arriba y abajo, luego de lado a lado. Mire la articulación. Deslizarse a lo largo es normal en una junta deslizante.
+step-play-far-end-watch = Solo las manos. Dedos fuera de la articulación: pellizca. El procedimiento del fabricante va primero.
 
-step-turn-by-hand = Girar el eje a mano
-step-turn-by-hand-do = Ponga punto muerto como dice el fabricante. Gire el eje despacio, una vuelta entera. Note si va áspero o frenado. Los topes de la compresión del motor no cuentan.
-step-turn-by-hand-watch = Puede girar el motor: aíslelo según el fabricante; si no, anote no hecho. Calce las ruedas antes del punto muerto. Dedos lejos de las juntas. Después vuelva a P o a una marcha.
+step-turn-by-hand = Girar el árbol a mano
+step-turn-by-hand-do = Diga primero si el árbol está libre del motor. Ponga punto muerto como dice el fabricante. Gire el árbol despacio, una vuelta entera. Note si va áspero o frenado. Los topes regulares son la compresión: no cuentan.
+step-turn-by-hand-watch = Lejos de las ruedas: colgadas pueden girar y no hay nada que calzar. En plataforma, cálcelas antes del punto muerto. Dedos lejos de las articulaciones. Después, P o una marcha, como diga el fabricante.
 
 step-coupling-look = Mirar los acoplamientos
-step-coupling-look-do = Ilumine cada acoplamiento. Busque grietas, goma rota, tornillos flojos, desgaste. Anote lo peor que vea.
-step-coupling-look-watch = Ojos protegidos: cae óxido y suciedad. No meta los dedos entre los brazos de una junta. El procedimiento del fabricante va primero.
+step-coupling-look-do = Ilumine cada acoplamiento y articulación. Busque grietas, goma o fuelles rotos, tornillos flojos o que falten, desgaste. Toque todo lo que vea.
+step-coupling-look-watch = Ojos protegidos: cae óxido y suciedad. No meta los dedos entre los brazos de una articulación. El procedimiento del fabricante va primero.
 
-step-shaft-look = Mirar el eje
-step-shaft-look-do = Recorra con la vista todo el eje. Busque golpes, dobleces, fibra deshilachada, una mancha clara donde iba un contrapeso.
-step-shaft-look-watch = La fibra rota corta y pincha: guantes puestos, no la acaricie. El motor no debe girar el eje. El procedimiento del fabricante va primero.
+step-shaft-look = Mirar el árbol
+step-shaft-look-do = Recorra con la vista el árbol hasta donde se vea. Busque golpes, dobleces, fibra deshilachada, una mancha clara donde iba un contrapeso.
+step-shaft-look-watch = La fibra rota corta y pincha: guantes puestos, no pase la mano. El motor no debe girar el árbol. El procedimiento del fabricante va primero.
 
 step-shield-and-mounts = Chapas y soportes
-step-shield-and-mounts-do = Apriete cada chapa térmica cerca del eje. Mire los soportes de motor y cambio. Busque marcas de roce.
+step-shield-and-mounts-do = Apriete cada chapa térmica cerca del árbol. Mire los soportes de motor y cambio. Busque marcas de roce.
 step-shield-and-mounts-watch = Los bordes de las chapas cortan y pueden quemar. No haga palanca en un soporte con carga. El procedimiento del fabricante va primero.

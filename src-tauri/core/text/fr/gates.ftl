@@ -2,7 +2,7 @@
 ### gates-GROUPE-why dit pourquoi cela vaut une demi-minute.
 
 gates-running = Avant de lancer le moteur
-gates-running-why = Un arbre qui tourne prend le tissu et entraîne la personne. Des mécaniciens en sont morts.
+gates-running-why = Un arbre qui tourne prend le tissu et entraîne la personne. Des mécaniciens en sont morts. Personnes formées et autorisées seulement ; vos règles locales passent avant.
 gate-wheels-on-floor = Toutes les roues sont au sol, pas sur le pont élévateur.
 gate-brake-and-chocks = Le frein de stationnement est serré et les roues sont calées.
 gate-neutral-or-park = La boîte est au point mort ou sur P.
@@ -12,23 +12,27 @@ gate-fumes-out = L’échappement est mené dehors, ou les portes de l’atelier
 gate-clothing-secured = Vêtements amples, cordons et cheveux sont attachés.
 
 gates-creep = Avant de laisser avancer la voiture
-gates-creep-why = Une voiture qui avance seule ne sent pas qui est devant elle.
+gates-creep-why = Une voiture qui avance seule ne s’arrête pour personne. Personnes formées et autorisées seulement ; vos règles locales passent avant.
 gate-creep-wheels-on-floor = Toutes les roues sont au sol, pas sur le pont élévateur.
 gate-creep-chocks-out = Les cales sont enlevées et la voie est libre devant.
 gate-creep-foot-over-brake = Le conducteur est assis, le pied au-dessus du frein.
+gate-creep-gear-selected = La marche ou la première est engagée, frein tenu.
+gate-creep-distance = Dix mètres devant et cinq derrière sont libres et le restent.
 gate-creep-nobody-around = Personne n’est devant la voiture, derrière ou dessous.
 gate-creep-fumes-out = L’échappement est mené dehors, ou les portes de l’atelier sont ouvertes.
 
 gates-lift = Avant que quelqu’un passe dessous
-gates-lift-why = Une voiture qui glisse ou un arbre qui tourne ne prévient pas.
+gates-lift-why = Une voiture qui glisse ou un arbre qui tourne ne prévient pas. Personnes formées et autorisées seulement ; vos règles locales passent avant.
 gate-nobody-in-car = Personne n’est dans la voiture.
 gate-engine-off = Le moteur est arrêté et la clé ou le badge est loin. L’arrêt-démarrage, le démarrage à distance et le mode hybride « prêt » sont coupés.
 gate-shaft-still = L’arbre est immobile.
 gate-lift-rated = Le pont élévateur supporte cette voiture, et ses bras sont aux points de levage du constructeur.
+gate-lift-inspected = Le contrôle du pont est à jour, et rien n’y est abîmé.
+gate-not-alone = Quelqu’un à portée de voix sait que vous êtes sous la voiture.
 gate-air-suspension = La suspension pneumatique, s’il y en a une, est en mode cric ou étayée.
 gate-shaken-low = La voiture a été secouée à faible hauteur, et elle tenait bien.
 gate-locks-engaged = Le pont repose sur ses verrous, ou les chandelles sont en place.
-gate-platform-chocked = Sur un pont à plateaux, les roues sont calées avant de mettre le point mort.
-gate-heat-judged = La chaleur de l’échappement et de l’arbre a été jugée sans toucher.
+gate-platform-chocked = Sur un pont à plateaux, les roues sont calées avant le point mort. Sur deux colonnes elles pendent et peuvent tourner : personne n’y touche.
+gate-heat-judged = La chaleur de l’échappement et de l’arbre a été contrôlée sans toucher (thermomètre infrarouge).
 gate-eyes-covered = La protection des yeux est mise.
 gate-high-voltage-untouched = On ne touche pas aux câbles orange haute tension : c’est un travail pour personnes habilitées.

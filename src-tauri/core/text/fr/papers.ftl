@@ -45,7 +45,7 @@ finding-heading-cautions = Réserves
 finding-heading-signed = Reçu de la note du client
 
 finding-sum-danger = DANGER : ne roulez pas avec cette voiture.
-finding-sum-warning = AVERTISSEMENT : déplacez cette voiture uniquement pour la réparer.
+finding-sum-warning = AVERTISSEMENT : ne pas rouler. À faire transporter sur une dépanneuse pour réparation.
 finding-sum-repaired = Réparé depuis : après le remontage, la bague tournait librement à la main. Le classement dit ce qui avait été trouvé avant.
 finding-sum-caution = ATTENTION : prenez rendez-vous pour réparer.
 finding-sum-notice = AVIS : rien à faire au roulement.
@@ -57,9 +57,9 @@ finding-sum-no-cause = Aucune cause ne se détache. Au moins une cause au roulem
 finding-sum-nothing-yet = Rien n’a encore été noté, les causes ne sont donc pas triées.
 finding-cause-share = { $cause } ({ $percent })
 
-finding-next-danger = Ne pas rouler, pas d’essai sur route, ne plus lancer le moteur. S’il faut la déplacer, faites-la porter.
+finding-next-danger = Ne pas rouler, pas d’essai sur route, ne plus démarrer le moteur. La charger sur une dépanneuse moteur coupé ; ne pas la remorquer sur ses roues motrices.
 finding-next-danger-owner = Dites-le au client aujourd’hui, et faites-lui signer qu’il a reçu la note.
-finding-next-warning = Ne la rendez pas pour un usage normal. Déplacez-la seulement vers le lieu de réparation.
+finding-next-warning = Ne la rendez pas pour rouler. Faites-la transporter sur une dépanneuse pour réparation, moteur coupé, sans la remorquer sur ses roues motrices.
 finding-next-repaired = Avant de rendre la voiture, cherchez de nouveau du jeu à la main, à froid et à chaud. Jusque-là, le classement ci-dessus reste.
 finding-next-warning-owner = Donnez la note au client, et chiffrez la réparation.
 finding-next-caution = Fixez la réparation, et chiffrez ce qui a été trouvé.
@@ -176,7 +176,7 @@ note-found-more = { $count ->
 
 note-means-shaft = L’arbre porte la force du moteur aux roues. Un roulement le tient bien en place.
 note-means-danger = C’est notre plus haut degré. Il ne faut pas rouler avec la voiture.
-note-means-warning = C’est notre deuxième degré. La voiture ne doit bouger que pour être réparée.
+note-means-warning = C’est notre deuxième degré. La voiture ne doit pas rouler.
 note-means-caution = Il y a quelque chose à réparer ou à voir de plus près. N’attendez pas.
 note-means-notice = Nous n’avons pas de raison de toucher au roulement maintenant.
 note-means-unrated = Il n’y a pas encore de degré. Un bruit peut faire penser à une panne, mais seul un contrôle à la main peut le dire.
@@ -200,8 +200,8 @@ note-could-cold-check-buzz = Si le roulement prend du jeu à chaud, l’arbre pe
 note-could-no-bearing-action = Le bruit peut revenir. Toute pièce peut s’user avec le temps.
 note-could-unrated = Nous ne le savons pas encore. Si le roulement a du jeu, l’arbre peut se détacher en route.
 
-note-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Laissez-la ici, ou faites-la porter par un camion. Demandez-nous le prix pour réparer.
-note-now-warning = Ne prenez plus la voiture chaque jour. Ne roulez que pour aller réparer, et mieux, sur un camion. Arrêtez-vous tout de suite si elle cogne ou tremble.
+note-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse. Demandez-nous le prix pour réparer.
+note-now-warning = Ne roulez pas avec la voiture. Faites-la transporter sur une dépanneuse, moteur coupé. Elle ne doit pas être remorquée sur ses roues motrices.
 note-now-caution = Prenez rendez-vous pour réparer. Si le bruit grandit, ou si la voiture tremble, arrêtez-vous et appelez-nous.
 note-now-notice = Il n’y a rien à faire au roulement maintenant. Revenez si le bruit revient ou change.
 note-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler. Si elle cogne ou tremble, arrêtez-vous et appelez-nous.
@@ -237,8 +237,8 @@ note-foot = Note pour le client. Elle porte sur ce qui a été contrôlé, tel q
 
 short-head = { $vehicle }, { $date } : { $label }. { $headline }.
 short-head-nameless = Votre voiture, { $date } : { $label }. { $headline }.
-short-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Laissez-la ici, ou faites-la porter par un camion.
-short-now-warning = Ne roulez que pour aller réparer, et mieux, sur un camion.
+short-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse.
+short-now-warning = Ne roulez pas avec la voiture. Dépanneuse seulement, moteur coupé, pas remorquée sur ses roues motrices.
 short-now-caution = Si le bruit grandit, ou si la voiture tremble, arrêtez-vous et appelez-nous.
 short-now-notice = Revenez si le bruit revient ou change.
 short-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler.

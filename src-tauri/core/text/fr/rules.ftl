@@ -11,17 +11,17 @@ rule-shaft-fibre-damaged-owner = L’arbre est en fibre, et la fibre est abîmé
 rule-running-stopped = Il a fallu arrêter le moteur à cause d’un fort cognement ou d’une forte vibration.
 rule-running-stopped-owner = Nous avons dû arrêter le moteur, car il cognait ou tremblait très fort.
 
-rule-rubber-play = Le palier en caoutchouc cède plus que le constructeur ne le permet, ou un mouvement a été senti et aucune valeur n’est connue.
+rule-rubber-play = Le palier en caoutchouc arrive en butée ou cède plus que le constructeur ne permet, ou un mouvement a été senti.
 rule-rubber-play-owner = Le roulement bouge dans son anneau de caoutchouc. Il bouge plus que permis, ou nous ne savons pas ce qui est permis.
 rule-turns-badly = À la main, l’arbre tourne avec des accrocs ou résiste.
 rule-turns-badly-owner = L’arbre ne tourne pas librement à la main.
 rule-shaft-damaged = L’arbre est enfoncé, ou une masse d’équilibrage est absente.
 rule-shaft-damaged-owner = L’arbre a un choc, ou il a perdu une petite masse qui le fait tourner rond.
-rule-far-end-play = Un mouvement a été senti à l’extrémité de l’arbre, ou n’a pas pu être exclu.
-rule-far-end-play-owner = L’arbre a peut-être du jeu au bout.
+rule-far-end-play = Un mouvement en travers, ou un choc, a été senti au bout de l’arbre.
+rule-far-end-play-owner = L’arbre a du jeu à son bout.
 rule-play-unsure = Un mouvement au palier n’a pas pu être exclu : le contrôle a été fait et reste incertain.
 rule-play-unsure-owner = Nous avons cherché du jeu au roulement. Nous ne pouvons pas dire qu’il n’y en a pas.
-rule-bearing-likely = Prises ensemble, les réponses rendent une cause au roulement au moins aussi probable qu’improbable.
+rule-bearing-likely = Au roulement, quelque chose a été senti, vu ou laissé incertain, et les signes à eux seuls y rendent un défaut probable à 50 % au moins.
 rule-bearing-likely-owner = Ce que nous avons trouvé fait penser au roulement.
 
 rule-cause-likely = Cause probable : { $cause }.
@@ -30,8 +30,8 @@ rule-cause-likely-misfire = Cause probable : { $cause }. Le carburant non brûl
 rule-cause-likely-misfire-owner = La panne est sans doute celle-ci : { $about } Cela peut abîmer une pièce chère du pot.
 rule-finding-unexplained = On a entendu, senti ou vu quelque chose qu’aucune autre raison n’explique. Regardez de plus près avant de rendre la voiture.
 rule-finding-unexplained-owner = Il y a quelque chose, dit par vous ou vu par nous, qu’il faut voir de plus près.
-rule-cold-check-buzz = Un bourdonnement a été senti ou signalé, et aucun mouvement n’a été senti avec le palier froid ou sans noter sa chaleur. Un logement en aluminium s’ouvre à chaud : sentir de nouveau à chaud.
-rule-cold-check-buzz-owner = Cela bourdonne. Nous avons cherché du jeu à froid, mais il peut en venir à chaud.
+rule-cold-check-buzz = Un bourdonnement, un cognement ou une vibration a été senti ou signalé, et le jeu n’a été écarté qu’à froid ou sans noter la température. Le froid n’écarte rien : un logement peut se desserrer à chaud. Recommencez à chaud.
+rule-cold-check-buzz-owner = Il y a un bourdonnement, un cognement ou une vibration. Nous avons contrôlé la pièce à froid, mais elle peut se desserrer à chaud.
 
 rule-no-bearing-action = Les deux contrôles du jeu sont bons, l’arbre tourne sans accroc, et rien d’autre n’a été trouvé.
 rule-no-bearing-action-owner = Nous avons senti le roulement à la main, et là nous n’avons pas vu de panne.

@@ -13,7 +13,7 @@ judgement-warning-or-caution = Retenir la voiture, ou la laisser rouler jusqu’
 judgement-bearing-now-or-watch = Réparer le roulement maintenant, ou le surveiller ?
 judgement-repair-now-or-watch = Réparer cette cause maintenant, ou la surveiller ?
 
-course-hold-back = La déplacer seulement pour la réparer
+course-hold-back = Ne pas rouler avant réparation
 course-drive-until-repair = La laisser rouler jusqu’à la réparation
 course-repair-now = Réparer maintenant
 course-watch = Surveiller

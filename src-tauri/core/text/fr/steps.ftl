@@ -3,10 +3,10 @@
 
 step-road-speed-vibration = Vibration sur route
 step-road-speed-vibration-do = Demandez au client. Une vibration augmente-t-elle avec la vitesse ?
-step-road-speed-vibration-watch = Pas d’essai sur route pour le savoir. D’abord, les deux contrôles du jeu doivent être sans mouvement, joints et arbre en bon état.
+step-road-speed-vibration-watch = Pas d’essai sur route pour le savoir. Essai seulement quand les deux contrôles du jeu sont sans mouvement, et joints et arbre en bon état.
 
 step-idle-speed = Régime de ralenti
-step-idle-speed-do = Laissez le moteur se stabiliser. Lisez le compte-tours ou l’outil de diagnostic. Entrez les tr/min.
+step-idle-speed-do = Laissez le moteur se stabiliser. Dites s’il est chaud : froid, il tourne plus vite. Lisez le compte-tours ou l’outil de diagnostic. Entrez les tr/min.
 step-idle-speed-watch = Restez sur le siège. Tenez tout le monde loin de l’arbre et des roues. Le mode opératoire du constructeur passe d’abord.
 
 step-idle-noise = Bruit au ralenti
@@ -50,32 +50,32 @@ step-housing-look-do = Éclairez le palier tout autour. Cherchez fissures, vis d
 step-housing-look-watch = Échappement chaud tout près. Ne vous suspendez pas au palier. Ne touchez pas les câbles orange. Le mode opératoire du constructeur passe d’abord.
 
 step-play-vertical = Jeu de haut en bas
-step-play-vertical-do = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez l’arbre contre le palier, pas le palier sur ses supports.
-step-play-vertical-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Attention aux pièces chaudes, et suivez le mode opératoire du constructeur.
+step-play-vertical-do = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, ce sont les supports.
+step-play-vertical-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Restez loin des pièces chaudes. Suivez le mode opératoire du constructeur.
 
 step-play-lateral = Jeu d’un côté à l’autre
-step-play-lateral-do = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez l’arbre contre le palier, pas le palier sur ses supports.
-step-play-lateral-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Attention aux pièces chaudes, et suivez le mode opératoire du constructeur.
+step-play-lateral-do = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, ce sont les supports.
+step-play-lateral-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Restez loin des pièces chaudes. Suivez le mode opératoire du constructeur.
 
 step-tube-open-check = Roulements dans le tube ouvert
 step-tube-open-check-do = Ouvrez le tube selon le constructeur. Cherchez à la main un mouvement à chaque roulement. Entrez ce que vous sentez.
-step-tube-open-check-watch = De lourdes pièces se libèrent. Étayez-les avant de rien défaire, et suivez le mode opératoire du constructeur à la lettre.
+step-tube-open-check-watch = Haute tension à bord : d’abord isolée par des personnes habilitées. De lourdes pièces se libèrent. Étayez-les avant de rien défaire, et suivez le mode opératoire du constructeur à la lettre.
 
 step-play-far-end = Jeu à l’extrémité
-step-play-far-end-do = Saisissez l’arbre par son extrémité. Poussez de haut en bas, puis d’un côté à l’autre. Regardez le joint.
+step-play-far-end-do = Saisissez l’arbre par son extrémité. Poussez de haut en bas, puis d’un côté à l’autre. Regardez le joint. Coulisser en long est normal à un joint coulissant.
 step-play-far-end-watch = Les mains seules. Doigts hors du joint : il pince. Le mode opératoire du constructeur passe d’abord.
 
 step-turn-by-hand = Tourner l’arbre à la main
-step-turn-by-hand-do = Mettez le point mort comme le dit le constructeur. Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Les bosses de la compression ne comptent pas.
-step-turn-by-hand-watch = Le moteur peut tourner avec : isolez-le selon le constructeur, sinon entrez « pas fait ». Calez les roues avant le point mort. Doigts loin des joints. Ensuite, retour sur P ou en prise.
+step-turn-by-hand-do = Dites d’abord si l’arbre est libre du moteur. Mettez le point mort comme le dit le constructeur. Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Des bosses régulières sont la compression : elles ne comptent pas.
+step-turn-by-hand-watch = Loin des roues : suspendues, elles peuvent tourner, et il n’y a rien à caler. Sur un pont à plateaux, calez-les avant le point mort. Doigts loin des joints. Ensuite, P ou en prise, comme le dit le constructeur.
 
 step-coupling-look = Regarder les joints et flectors
-step-coupling-look-do = Éclairez chaque joint. Cherchez fissures, caoutchouc déchiré, vis desserrées, usure. Entrez le pire que vous voyez.
+step-coupling-look-do = Éclairez chaque accouplement et chaque joint. Cherchez fissures, caoutchouc ou soufflets déchirés, vis desserrées ou absentes, usure. Touchez tout ce que vous voyez.
 step-coupling-look-watch = Yeux protégés : rouille et saleté tombent. Pas de doigts entre les bras d’un joint. Le mode opératoire du constructeur passe d’abord.
 
 step-shaft-look = Regarder l’arbre
-step-shaft-look-do = Regardez tout le long de l’arbre. Cherchez chocs, plis, fibre effilochée, une tache claire à la place d’une masse.
-step-shaft-look-watch = La fibre cassée coupe et pique : gants mis, ne la caressez pas. Le moteur ne doit pas tourner l’arbre. Le mode opératoire du constructeur passe d’abord.
+step-shaft-look-do = Regardez l’arbre aussi loin qu’il se voit. Cherchez chocs, plis, fibre effilochée, une tache claire à la place d’une masse.
+step-shaft-look-watch = La fibre cassée coupe et pique : gants mis, n’y passez pas la main. Le moteur ne doit pas tourner l’arbre. Le mode opératoire du constructeur passe d’abord.
 
 step-shield-and-mounts = Écrans et supports
 step-shield-and-mounts-do = Appuyez sur chaque écran thermique près de l’arbre. Regardez les supports du moteur et de la boîte. Cherchez des traces de frottement.

@@ -23,7 +23,7 @@ use crate::store::merge::{MergeFault, Merging, Origin};
 use crate::store::staging::Staging;
 use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::Trade;
-use crate::walk::record;
+use crate::walk::{former, record};
 
 /// One piece of a handover file that a screen sends.
 pub fn take_piece(inner: &Inner, upload: &str, index: u32, piece: &[u8]) -> Result<Response, Fault> {
@@ -167,7 +167,7 @@ pub fn take_in(
         return Ok(0);
     }
     let (entries, broken_at) = (&plan.chain.entries, plan.chain.broken_at);
-    let record = &record::read(entries);
+    let record = &former::named(place.trade, record::read(entries));
     let stands = derive::Visit { id: visit, entries, record, broken_at, device: place.device };
     let other = |fault: Fault| TakeFault::Other(fault);
     let standing =

@@ -6,7 +6,7 @@ use crate::model::rating::Word;
 use crate::model::standing::RepairStage;
 use crate::words::Words;
 
-use super::super::example::{CAUSES, RULES, choose, likely, opened, rated, unanswer};
+use super::super::example::{CAUSES, choose, every_rule, likely, opened, rated, unanswer};
 use super::super::note::Note;
 use super::super::write_note::build_note;
 use super::counts::{Counts, counts};
@@ -128,7 +128,7 @@ fn every_note(words: &Words) -> Vec<(String, Note)> {
         unrated.repair = Some(RepairStage::TurnsFree);
         notes
             .push((format!("unrated, {cause}, repaired"), build_note(&unrated, &Workshop::default(), words)));
-        for (rule, word) in RULES {
+        for (rule, word) in every_rule() {
             let mut standing = rated(rule, word, cause);
             notes.push((format!("{rule}, {cause}"), build_note(&standing, &Workshop::default(), words)));
             standing.repair = Some(RepairStage::TurnsFree);
@@ -141,7 +141,7 @@ fn every_note(words: &Words) -> Vec<(String, Note)> {
             choose(&mut standing, "play-far-end", "unsure");
             if word == Word::Danger {
                 unanswer(&mut standing, "turn-by-hand");
-                standing.urgency.missing.push("turn-by-hand".to_owned());
+                standing.urgency.limits.push("turn-by-hand".to_owned());
             }
             notes.push((
                 format!("{rule}, {cause}, checks open"),

@@ -8,11 +8,10 @@ use crate::model::standing::Support;
 pub fn meaning(support: Support, decision: GaugeDecision) -> GaugeMeaning {
     match (support, decision) {
         (Support::Rubber, GaugeDecision::Proven) => GaugeMeaning::BeyondFigure,
-        (Support::Rigid | Support::Tube, GaugeDecision::Proven) => GaugeMeaning::Felt,
+        (Support::Rigid | Support::Tube | Support::Absent, GaugeDecision::Proven) => GaugeMeaning::Felt,
         (_, GaugeDecision::NoneProven) => GaugeMeaning::SettlesUnsure,
-        (_, GaugeDecision::NotDecided) | (Support::Rigid | Support::Tube, GaugeDecision::Compare) => {
-            GaugeMeaning::Unsure
-        }
+        (_, GaugeDecision::NotDecided)
+        | (Support::Rigid | Support::Tube | Support::Absent, GaugeDecision::Compare) => GaugeMeaning::Unsure,
         (Support::Rubber, GaugeDecision::Compare) => GaugeMeaning::Silent,
     }
 }
@@ -21,7 +20,7 @@ pub fn meaning(support: Support, decision: GaugeDecision) -> GaugeMeaning {
 /// proof of none settles an `unsure`. A hand-felt movement stands whatever the gauge says, and a check that hands have
 /// not done stays open unless the gauge proves movement.
 pub fn counts(hand: &str, gauge: GaugeMeaning) -> &str {
-    if hand == answer::FELT {
+    if [answer::FELT, answer::KNOCKS].contains(&hand) {
         return hand;
     }
     match gauge {

@@ -1,6 +1,6 @@
 //! An entry against its bounds. Every field is named: one that is added does not compile until it has its own.
 
-use super::super::answer::AnswerValue;
+use super::super::answer::{AnswerValue, Temperature};
 use super::super::entry::{EntryBody, PhotoRef, Receipt};
 use super::super::mark;
 use super::super::outcome::Outcome;
@@ -16,7 +16,7 @@ use super::{bench, check};
 /// The first field found beyond its bound.
 pub fn check(body: &EntryBody) -> Checked {
     match body {
-        EntryBody::Opened { intake: taken, knowledge, by } => {
+        EntryBody::Opened { intake: taken, knowledge, rules: _, by } => {
             intake(taken)?;
             id("knowledge", knowledge)?;
             name(by)
@@ -35,8 +35,9 @@ pub fn check(body: &EntryBody) -> Checked {
             id("set", set)?;
             name(by)
         }
-        EntryBody::Answered { step, value, temperature: _, reason, supersedes, by } => {
+        EntryBody::Answered { step, value, temperature, free: _, engine: _, reason, supersedes, by } => {
             id("step", step)?;
+            ensure("temperature", temperature.is_none_or(Temperature::is_plausible))?;
             answer(value)?;
             maybe_text("reason", reason.as_ref(), super::REASON)?;
             count("supersedes", supersedes, super::SUPERSEDED)?;
@@ -124,6 +125,7 @@ fn vehicle(vehicle: &Vehicle) -> Checked {
         idle_rpm,
         odometer,
         maker_play_mm,
+        warm_from_c,
     } = vehicle;
     id("layout", layout)?;
     text("label", label, super::LINE)?;
@@ -139,7 +141,8 @@ fn vehicle(vehicle: &Vehicle) -> Checked {
         number("odometer", value, &super::ODOMETER)?;
     }
     maybe_number("maker_play_mm", *maker_play_mm, &super::MAKER_PLAY_MM)?;
-    ensure("maker_play_mm", maker_play_mm.is_none_or(|figure| figure > 0.0))
+    ensure("maker_play_mm", maker_play_mm.is_none_or(|figure| figure > 0.0))?;
+    maybe_number("warm_from_c", *warm_from_c, &super::WARM_FROM_C)
 }
 
 fn answer(value: &AnswerValue) -> Checked {

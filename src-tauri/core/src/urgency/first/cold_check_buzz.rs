@@ -1,14 +1,13 @@
-//! A buzz with no movement felt on a cold housing: an aluminium seat opens when hot, so cold `none` does not clear it.
+//! A buzz with no movement felt on a cold rigid housing.
 
-use super::rule::{Hit, Look, Rule};
-use crate::model::answer::Temperature;
+use super::super::rule::{Hit, Look, Rule};
 use crate::model::case::Case;
 use crate::model::ids::{answer, step};
-use crate::model::rating::Word;
+use crate::model::rules;
 use crate::model::standing::Support;
 
-/// A buzz with no movement felt on a cold housing: an aluminium seat opens when hot, so cold `none` does not clear it.
-pub const RULE: Rule = Rule { id: "cold-check-buzz", word: Word::Caution, look };
+/// See [`rules::COLD_CHECK`].
+pub const RULE: Rule = Rule { facts: &rules::COLD_CHECK, look };
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
     let buzz = look.case.has(step::NEUTRAL_2500_BUZZ, answer::FELT)
@@ -23,8 +22,9 @@ fn look(look: &Look<'_>) -> Vec<Hit> {
     }
 }
 
-/// A `none` felt cold, or with no temperature recorded: a missing answer is taken as cold.
 fn none_but_not_warm(case: &Case, step: &str) -> bool {
-    case.has(step, answer::NONE)
-        && case.answer(step).is_some_and(|answer| answer.temperature != Some(Temperature::Warm))
+    let warm = |answer: &crate::model::case::CaseAnswer| {
+        answer.temperature.is_some_and(|read| read.is_warm(case.rules.warm_from_c))
+    };
+    case.has(step, answer::NONE) && case.answer(step).is_some_and(|answer| !warm(answer))
 }

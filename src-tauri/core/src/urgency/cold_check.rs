@@ -1,0 +1,40 @@
+//! Buzz, knock or vibration, felt or complained of, and no movement felt on a housing that was not warm: a seat can
+//! open when hot and rubber softens, so cold clears nothing. Without a temperature it is taken as cold.
+
+use super::rule::{Hit, Look, Rule, holds};
+use crate::model::case::{Case, CaseAnswer};
+use crate::model::ids::{answer, step};
+use crate::model::rules;
+
+/// See [`rules::COLD_CHECK`].
+pub const RULE: Rule = Rule { facts: &rules::COLD_CHECK, look };
+
+/// What no cold check clears, as an owner notices it.
+const SOUNDS: [&str; 3] = ["buzz", "knock", "vibration"];
+/// The same as it is noticed at a step.
+const FELT: [(&str, &str); 4] = [
+    (step::NEUTRAL_2500_BUZZ, answer::FELT),
+    (step::IDLE_NOISE, "knock"),
+    (step::ROAD_SPEED_VIBRATION, "grows-with-speed"),
+    (step::RUNNING_STOP, "heavy-knock"),
+];
+/// The steps that are felt cold or warm.
+const SUPPORT: [&str; 2] = [step::PLAY_VERTICAL, step::PLAY_LATERAL];
+
+fn look(look: &Look<'_>) -> Vec<Hit> {
+    let case = look.case;
+    let noticed = FELT.iter().any(|(step, choice)| case.has(step, choice))
+        || case.complaint_sounds.iter().any(|sound| SOUNDS.contains(&sound.as_str()));
+    let felt = || SUPPORT.iter().flat_map(|step| case.at(step));
+    let moved = felt().any(|(_, answer)| answer.found);
+    let cold: Vec<String> = felt()
+        .filter(|(_, answer)| clear_but_not_warm(case, answer))
+        .map(|(step, _)| step.to_owned())
+        .collect();
+    if noticed && !moved { Hit::on(cold) } else { Vec::new() }
+}
+
+fn clear_but_not_warm(case: &Case, felt: &CaseAnswer) -> bool {
+    let clear = holds(felt, &[answer::NONE, answer::WITHIN_FIGURE, answer::SPRINGY]);
+    clear && !felt.temperature.is_some_and(|read| read.is_warm(case.rules.warm_from_c))
+}

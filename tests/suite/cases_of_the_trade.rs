@@ -1,0 +1,262 @@
+//! The cases that a driveline specialist asks for first: a clean car is cleared, noise alone condemns none, and what
+//! was not looked at is named. Probabilities are bounds: workshop judgement, `common practice, no source`.
+
+use serde_json::{Value, json};
+
+use crate::bench_tools::{case, code, probability, report, scratch};
+
+const PLAYS: &str = "play-vertical=none play-lateral=none";
+const RIGID: &str = "rigid-engine-speed";
+const RUBBER: &str = "rubber-centre";
+
+fn word(report: &Value) -> &str {
+    report["urgency"]["word"].as_str().unwrap_or("none")
+}
+
+fn has(list: &Value, id: &str) -> bool {
+    list.as_array().unwrap().iter().any(|row| row == id || row["rule"] == id)
+}
+
+#[track_caller]
+fn rated(layout: &str, answers: &str, expected: &str) -> Value {
+    let report = report(&case(layout, answers));
+    assert_eq!(word(&report), expected, "{answers}: {report:#}");
+    report
+}
+
+/// All texts of the reasons in one.
+fn said(report: &Value) -> String {
+    let reasons = report["urgency"]["reasons"].as_array().unwrap();
+    reasons.iter().map(|reason| reason["text"].as_str().unwrap()).collect::<Vec<_>>().join(" ")
+}
+
+#[test]
+fn a_clean_car_whose_shaft_turns_the_engine_is_cleared_as_far_as_was_looked() {
+    let mut case = case(RIGID, &format!("{PLAYS} turn-by-hand=smooth~engine idle-noise=none"));
+    case["vehicle"]["gearbox"] = json!("manual");
+    let report = report(&case);
+    assert_eq!(word(&report), "NOTICE", "{report:#}");
+    assert!(has(&report["urgency"]["limits"], "turn-by-hand"));
+    assert_eq!(report["urgency"]["do_not_drive"], false);
+    assert!(
+        said(&report).contains("Limited to play; drag of the bearing was not checked."),
+        "{}",
+        said(&report)
+    );
+}
+
+#[test]
+fn a_hiss_with_a_leak_found_is_the_leak() {
+    let report = rated(RIGID, &format!("{PLAYS} idle-noise=hiss air-leak-test=leak-found"), "CAUTION");
+    assert_eq!(report["causes"][0]["id"], "air-leak");
+    assert!(probability(&report, "air-leak") >= 0.9);
+}
+
+#[test]
+fn a_hiss_without_a_free_turn_asks_for_it() {
+    for turn in ["smooth~engine", "resists~engine", "not-done"] {
+        let answers = format!("{PLAYS} idle-noise=hiss air-leak-test=none turn-by-hand={turn}");
+        let report = rated(RIGID, &answers, "CAUTION");
+        assert_eq!(report["next_check"]["step"], "turn-by-hand", "{turn}");
+        assert!(has(&report["urgency"]["reasons"], "drag-unchecked"));
+    }
+}
+
+#[test]
+fn idle_noises_do_not_speak_for_a_bearing_that_stands_still() {
+    let mut case = case(
+        RUBBER,
+        "play-vertical=within-figure play-lateral=within-figure idle-noise=whine+hiss air-leak-test=leak-found",
+    );
+    case["vehicle"]["maker_play_mm"] = json!(4.0);
+    let report = report(&case);
+    assert_eq!(word(&report), "CAUTION", "{report:#}");
+    assert!(report["bearing_probability"].as_f64().unwrap() <= 0.1, "{report:#}");
+}
+
+#[test]
+fn springy_rubber_is_no_finding_and_says_how_it_was_judged() {
+    let answers = "play-vertical=springy play-lateral=springy support-look=sound turn-by-hand=smooth~free";
+    let report = rated(RUBBER, answers, "NOTICE");
+    assert!(said(&report).contains("No figure known, judged by feel."), "{}", said(&report));
+    assert_eq!(report["urgency"]["limits"], json!([]));
+}
+
+#[test]
+fn looks_of_a_rubber_support_have_their_own_words() {
+    for (look, expected) in [
+        ("torn-through", "DANGER"),
+        ("bracket-cracked", "DANGER"),
+        ("fastener-loose", "DANGER"),
+        ("crazed+torn-through", "DANGER"),
+        ("torn", "WARNING"),
+        ("off-centre", "CAUTION"),
+        ("oil-soaked", "CAUTION"),
+        ("crazed", "CAUTION"),
+        ("grease-or-dust", "CAUTION"),
+        ("sound", "NOTICE"),
+        ("not-seen", "NOTICE"),
+    ] {
+        let report = rated(RUBBER, &format!("{PLAYS} support-look={look} turn-by-hand=smooth"), expected);
+        let open = look == "not-seen";
+        assert_eq!(
+            report["urgency"]["limits"],
+            if open { json!(["support-look"]) } else { json!([]) },
+            "{look}"
+        );
+    }
+}
+
+#[test]
+fn couplings_bolts_boots_and_mounts_count() {
+    for (found, expected, road) in [
+        ("coupling-look=bolt-missing", "DANGER", "bolts"),
+        ("coupling-look=worn+bolt-loose", "DANGER", "bolts"),
+        ("coupling-look=boot-torn", "CAUTION", "boot"),
+        ("coupling-look=joint-stiff", "CAUTION", "coupling"),
+        ("shield-and-mounts=mount-broken", "WARNING", "mount"),
+        ("shield-and-mounts=touches-fibre", "WARNING", ""),
+        ("shaft-look=not-seen", "NOTICE", ""),
+    ] {
+        rated(RIGID, &format!("{PLAYS} turn-by-hand=smooth~free {found}"), expected);
+        let standing = crate::bench_tools::standing_of(&case(RIGID, &format!("{PLAYS} {found}")));
+        let rows: Vec<&str> = standing.road_rows.iter().map(|row| row.id.as_str()).collect();
+        assert!(road.is_empty() || rows.contains(&road), "{found}: {rows:?}");
+    }
+}
+
+#[test]
+fn a_shaft_slides_at_its_far_end_and_must_not_clunk() {
+    let far = |answer: &str, expected| rated(RIGID, &format!("{PLAYS} play-far-end={answer}"), expected);
+    far("slides", "NOTICE");
+    far("felt", "WARNING");
+    let unsure = far("unsure", "CAUTION");
+    assert_eq!(unsure["next_check"]["step"], "coupling-look");
+    let looked = far("unsure coupling-look=sound", "CAUTION");
+    assert_eq!(looked["next_check"]["step"], "play-far-end");
+}
+
+#[test]
+fn an_idle_rattle_is_the_gears_or_the_idle() {
+    let heard = format!("{PLAYS} idle-speed=750~warm idle-noise=rattle idle-raise-effect=gone");
+    let mut manual = case(RIGID, &heard);
+    manual["vehicle"]["gearbox"] = json!("manual");
+    let report = report(&manual);
+    let first = report["causes"][0]["id"].as_str().unwrap();
+    assert!(["torsional-rattle", "low-idle"].contains(&first), "{report:#}");
+    assert!(report["causes"][0]["probability"].as_f64().unwrap() <= 0.8);
+    let mut pedal = case(RIGID, &format!("{heard} clutch-pedal-effect=gone"));
+    pedal["vehicle"]["gearbox"] = json!("manual");
+    let report = crate::bench_tools::report(&pedal);
+    assert_eq!(report["causes"][0]["id"], "torsional-rattle", "{report:#}");
+    assert!(probability(&report, "torsional-rattle") >= 0.7);
+}
+
+#[test]
+fn a_fast_idle_of_a_cold_engine_decides_nothing() {
+    let low_idle = |answers: &str| probability(&report(&case(RIGID, answers)), "low-idle");
+    let unread = low_idle("idle-noise=rattle");
+    assert_eq!(low_idle("idle-noise=rattle idle-speed=750~cold"), unread);
+    assert!(low_idle("idle-noise=rattle idle-speed=750~warm") < unread, "warm, it speaks against it");
+    assert!(low_idle("idle-noise=rattle idle-speed=560~cold") > unread, "slow though cold");
+    rated(RIGID, &format!("{PLAYS} idle-speed=1100~cold"), "NOTICE");
+    rated(RIGID, &format!("{PLAYS} idle-speed=1100~warm"), "CAUTION");
+}
+
+#[test]
+fn cold_clears_nothing() {
+    for (complaint, at, expected) in [
+        ("a knock now and then", "@cold", "CAUTION"),
+        ("a knock now and then", "", "CAUTION"),
+        ("a knock now and then", "@warm", "NOTICE"),
+        ("a knock now and then", "@45", "NOTICE"),
+        ("a knock now and then", "@30", "CAUTION"),
+        ("it vibrates", "@cold", "CAUTION"),
+        ("a buzz", "@cold", "CAUTION"),
+        ("it rattles", "@cold", "NOTICE"),
+    ] {
+        let mut case = case(
+            RIGID,
+            &format!("play-vertical=none{at} play-lateral=none{at} idle-noise=none turn-by-hand=smooth~free"),
+        );
+        case["complaint"] = json!(complaint);
+        assert_eq!(word(&report(&case)), expected, "{complaint} {at}");
+    }
+    rated(RIGID, "play-vertical=none@cold play-lateral=none@warm idle-noise=knock", "CAUTION");
+}
+
+#[test]
+fn what_counts_as_warm_is_the_makers_word() {
+    let mut case = case(RIGID, "play-vertical=none@45 play-lateral=none@45");
+    case["complaint"] = json!("a buzz");
+    assert_eq!(word(&report(&case)), "NOTICE");
+    case["vehicle"]["warm_from_c"] = json!(60.0);
+    assert_eq!(word(&report(&case)), "CAUTION");
+}
+
+#[test]
+fn a_vibration_with_road_speed_is_a_wheel_first() {
+    for layout in [RIGID, RUBBER, "one-piece", "half-shaft"] {
+        let plays = if layout == "one-piece" { "" } else { PLAYS };
+        let answers = format!(
+            "{plays} road-speed-vibration=grows-with-speed coupling-look=sound play-far-end=none shaft-look=sound"
+        );
+        let report = rated(layout, &answers, "CAUTION");
+        assert_eq!(report["causes"][0]["id"], "wheel-or-tyre", "{layout}: {report:#}");
+    }
+}
+
+#[test]
+fn of_two_supports_the_one_that_moved_is_named() {
+    let answers = "play-vertical=none play-lateral=none play-vertical:2=felt play-lateral:2=none";
+    let report = rated("two-centres", answers, "WARNING");
+    let reason = &report["urgency"]["reasons"][0];
+    assert_eq!((&reason["rule"], &reason["steps"]), (&json!("rubber-play"), &json!(["play-vertical:2"])));
+    assert!(reason["text"].as_str().unwrap().contains("At the second support."), "{reason}");
+    let one = rated("two-centres", PLAYS, "none");
+    assert_eq!(one["urgency"]["missing"], json!(["play-vertical:2", "play-lateral:2"]));
+    let both = rated("two-centres", &answers.replace("felt", "none"), "NOTICE");
+    let limits = json!(["support-look", "support-look:2", "turn-by-hand", "turn-by-hand:2"]);
+    assert_eq!(both["urgency"]["limits"], limits);
+}
+
+#[test]
+fn a_closed_tube_is_rated_from_outside_and_never_cleared() {
+    let tube = |answers: &str, expected| rated("torque-tube", answers, expected);
+    let nothing = tube("idle-noise=none turn-by-hand=smooth~free housing-look=sound", "none");
+    assert_eq!(nothing["urgency"]["missing"], json!(["tube-open-check"]));
+    tube("idle-noise=knock+hiss+whine", "CAUTION");
+    tube("shaft-look=dented", "WARNING");
+}
+
+#[test]
+fn within_a_figure_that_nobody_wrote_down_is_refused() {
+    let (_folder, steady) = scratch();
+    let replayed = steady_core::app::replay::replay(
+        &steady,
+        &case(RUBBER, "play-vertical=within-figure").to_string(),
+        std::path::Path::new("."),
+    );
+    let failure = replayed.unwrap_err();
+    assert_eq!(failure.code, "figure-missing");
+    assert!(failure.help.contains("springy"), "{}", failure.help);
+    let unknown = json!({ "ask": "look", "visit": "none" });
+    assert_eq!(code(&steady, unknown), "unknown-visit", "nothing was recorded");
+}
+
+#[test]
+fn degrees_that_no_workshop_has_are_refused() {
+    let (_folder, steady) = scratch();
+    let hot = case(RIGID, "play-vertical=none@400").to_string();
+    let failure = steady_core::app::replay::replay(&steady, &hot, std::path::Path::new(".")).unwrap_err();
+    assert_eq!(failure.code, "temperature-out-of-range");
+}
+
+/// What a case file of the first rules says of a rubber support is read under the names of today.
+#[test]
+fn earlier_case_files_stay_readable() {
+    let report = rated(RUBBER, "housing-look=cracked play-vertical=felt", "DANGER");
+    assert!(has(&report["urgency"]["reasons"], "support-broken"), "{report:#}");
+    assert_eq!(report["steps"][0]["step"], "support-look");
+    assert_eq!(report["steps"][0]["value"], json!(["bracket-cracked"]));
+}
