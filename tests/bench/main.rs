@@ -94,6 +94,8 @@ fn answer(visit: &str, turn: usize) -> Request {
         step: "road-speed-vibration".to_owned(),
         value: AnswerValue::One(["none", "grows-with-speed"][turn % 2].to_owned()),
         temperature: None,
+        free: None,
+        engine: None,
         reason: None,
     }
 }

@@ -29,6 +29,8 @@ fn main() {
                 step: "road-speed-vibration".to_owned(),
                 value,
                 temperature: None,
+                free: None,
+                engine: None,
                 reason: None,
             })
             .unwrap();

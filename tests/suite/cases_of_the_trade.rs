@@ -185,6 +185,71 @@ fn cold_clears_nothing() {
     rated(RIGID, "play-vertical=none@cold play-lateral=none@warm idle-noise=knock", "CAUTION");
 }
 
+/// The obvious answer to a buzz with no play is a loose shield; felt cold, the seat is not out of it.
+#[test]
+fn play_felt_cold_leaves_a_loose_seat_in_the_sorting() {
+    let seat = |at: &str| {
+        let answers = format!("neutral-2500-buzz=felt play-vertical=none@{at} play-lateral=none@{at}");
+        probability(&report(&case(RIGID, &answers)), "loose-seat")
+    };
+    assert!(seat("cold") >= 0.3, "{}", seat("cold"));
+    assert!(seat("cold") > seat("warm") && seat("warm") < 0.1);
+}
+
+/// Each of these has an obvious answer, and it is another one.
+#[test]
+fn the_obvious_answer_is_not_always_the_one() {
+    for (layout, answers, first) in [
+        // A knock at idle in neutral is not the centre bearing of a shaft that stands still.
+        (RUBBER, "play-vertical=none play-lateral=none idle-noise=knock", "normal-character"),
+        // A vibration with springy rubber is a wheel before it is the rubber.
+        (
+            RUBBER,
+            "play-vertical=springy play-lateral=springy road-speed-vibration=grows-with-speed",
+            "wheel-or-tyre",
+        ),
+        // A hiss with a warm idle that runs high is a leak, tested for or not.
+        (RIGID, "play-vertical=none play-lateral=none idle-noise=hiss idle-speed=950~warm", "air-leak"),
+        // A rattle that goes when the idle is raised is a misfire where one was read.
+        (
+            RIGID,
+            "idle-noise=rattle+pops idle-raise-effect=gone misfire-evidence=counts idle-speed=720",
+            "misfire",
+        ),
+        // Play with a rough turn and a whine is the bearing, not its seat.
+        (RIGID, "play-vertical=felt turn-by-hand=rough idle-noise=whine", "worn-bearing"),
+        // Rough turning without a noise is the bearing all the same.
+        (
+            RIGID,
+            "play-vertical=none play-lateral=none turn-by-hand=rough~free idle-noise=none",
+            "worn-bearing",
+        ),
+        // A vibration where a joint is stiff is the joint.
+        (
+            "one-piece",
+            "play-far-end=none road-speed-vibration=grows-with-speed coupling-look=joint-stiff",
+            "coupling-or-joint",
+        ),
+        // A buzz with a shield that touches is the shield.
+        (
+            RIGID,
+            "play-vertical=none@warm play-lateral=none@warm neutral-2500-buzz=felt shield-and-mounts=touching",
+            "loose-shield-or-mount",
+        ),
+        // A torn ring speaks for itself, whatever the hand felt.
+        (RUBBER, "support-look=torn play-vertical=none play-lateral=none", "torn-support-rubber"),
+        // A rattle that the pedal stops is the gears, though the idle was raised with the same effect.
+        (
+            RIGID,
+            "idle-noise=rattle idle-speed=750 idle-raise-effect=gone selector-effect=gone",
+            "torsional-rattle",
+        ),
+    ] {
+        let report = report(&case(layout, answers));
+        assert_eq!(report["causes"][0]["id"], first, "{layout}: {answers}: {report:#}");
+    }
+}
+
 #[test]
 fn what_counts_as_warm_is_the_makers_word() {
     let mut case = case(RIGID, "play-vertical=none@45 play-lateral=none@45");

@@ -1,8 +1,6 @@
 //! Three hundred synthetic workshops whose truth is known: each learns from its own outcomes, and then says
 //! probabilities that come true as often as they say.
 
-use std::collections::BTreeMap;
-
 use steady_core::model::case::Case;
 use steady_core::model::outcome::Outcome;
 use steady_core::model::standing::Support;

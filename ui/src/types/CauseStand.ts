@@ -32,6 +32,10 @@ interval: Interval | null,
  */
 before: number, 
 /**
+ * Where that comes from, in the data's own words: of the cause itself, then of each shift on this car.
+ */
+basis: Array<string>, 
+/**
  * What the answers weigh jointly beyond their single weights, decibans: the log-odds of `before`,
  * every weight of `for` and `against`, and this add up to the log-odds of `probability`.
  */

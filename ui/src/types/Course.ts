@@ -15,4 +15,8 @@ loss: string,
 /**
  * Expected loss, minutes: what the mistake costs times how probable it is.
  */
-expected: number, };
+expected: number, 
+/**
+ * Where the cost of the mistake comes from, in the data's own words.
+ */
+basis: string, };

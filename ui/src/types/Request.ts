@@ -2,6 +2,7 @@
 import type { AnswerValue } from "./AnswerValue";
 import type { BenchAct } from "./BenchAct";
 import type { Decision } from "./Decision";
+import type { EngineWarmth } from "./EngineWarmth";
 import type { GaugeGiven } from "./GaugeGiven";
 import type { Intake } from "./Intake";
 import type { Mark } from "./Mark";
@@ -108,9 +109,17 @@ step: string,
  */
 value: AnswerValue, 
 /**
- * Cold or warm, where the step asks.
+ * How warm the housing was, where the step asks.
  */
 temperature: Temperature | null, 
+/**
+ * Whether the shaft was free of the engine, where the step asks.
+ */
+free: boolean | null, 
+/**
+ * How warm the engine was, where the step asks.
+ */
+engine: EngineWarmth | null, 
 /**
  * Why a DANGER answer is made milder.
  */

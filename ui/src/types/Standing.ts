@@ -116,6 +116,10 @@ receipt: ReceiptStand | null,
  */
 ledger: LedgerStand, 
 /**
+ * The version of the rules in force when the car came in; see [`Urgency::rules`] for those that rate it here.
+ */
+opened_under: number, 
+/**
  * Version of the trade knowledge that derived all this: the shipped files, and behind a `+` the
  * workshop's own, and behind a `/` how many outcomes taught the numbers, where there are any.
  */

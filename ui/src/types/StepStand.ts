@@ -26,9 +26,21 @@ station: string,
  */
 form: AnswerForm, 
 /**
- * Play steps at a support record cold or warm.
+ * Play steps at a support record how warm it was.
  */
 asks_temperature: boolean, 
+/**
+ * Turning by hand asks first whether the shaft is free of the engine.
+ */
+asks_free: boolean, 
+/**
+ * A reading of the idle asks how warm the engine was.
+ */
+asks_engine: boolean, 
+/**
+ * The support it is done at, from 1, where the shaft has several.
+ */
+at_support: number | null, 
 /**
  * A photo, or a reason for none, is still wanted or was given.
  */

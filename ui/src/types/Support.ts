@@ -3,4 +3,4 @@
 /**
  * What holds the bearing at the support.
  */
-export type Support = "rigid" | "rubber" | "tube";
+export type Support = "rigid" | "rubber" | "tube" | "none";

@@ -19,10 +19,18 @@ do_not_drive: boolean | null,
  */
 reasons: Array<Reason>, 
 /**
- * Whether the play steps and `turn-by-hand` are answered.
+ * Whether the steps that decide are answered: play in both directions, or the opened tube.
  */
 complete: boolean, 
 /**
- * Hands-on steps without an answer.
+ * Steps that decide and have no answer.
  */
-missing: Array<string>, };
+missing: Array<string>, 
+/**
+ * The support's other steps that say nothing: not looked at, not all seen, or turned with the engine.
+ */
+limits: Array<string>, 
+/**
+ * The version of the rules that gave it.
+ */
+rules: number, };

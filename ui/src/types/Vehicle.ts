@@ -46,4 +46,8 @@ odometer: Odometer | null,
 /**
  * Rubber supports: the maker's movement figure, millimetres, if known.
  */
-maker_play_mm: number | null, };
+maker_play_mm: number | null, 
+/**
+ * From how many degrees Celsius on the maker calls the housing warm, if known.
+ */
+warm_from_c?: number | null, };

@@ -206,6 +206,7 @@ pub fn likely(id: &str, probability: f64) -> CauseStand {
         probability,
         interval: None,
         before: probability,
+        basis: Vec::new(),
         together: 0.0,
         likelihood: "likely".to_owned(),
         speaks_for: Vec::new(),

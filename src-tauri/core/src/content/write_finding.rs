@@ -46,7 +46,7 @@ pub fn build_finding(
         causes: causes(standing, words),
         said: beside_the_sorting(standing, words),
         unknown: open_points(standing).iter().map(|point| unknown(point, words)).collect(),
-        road: standing.road_rows.iter().map(|row| words.text(&format!("road-{}", row.id))).collect(),
+        road: road(standing, words),
         cautions: ["scope", "sorting", "maker", "quote"]
             .map(|id| words.text(&format!("caution-{id}")))
             .into(),
@@ -131,6 +131,14 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
         lines.push(words.text("finding-next-maker"));
     }
     lines
+}
+
+/// The rows of roadworthiness law, and behind them where their wording is from.
+fn road(standing: &Standing, words: &Words) -> Vec<String> {
+    let rows: Vec<String> =
+        standing.road_rows.iter().map(|row| words.text(&format!("road-{}", row.id))).collect();
+    let source = (!rows.is_empty()).then(|| words.text("road-source"));
+    rows.into_iter().chain(source).collect()
 }
 
 /// What a trade does next about the likeliest cause, where it is likely and the trade knows.

@@ -70,4 +70,6 @@ pub struct Course {
     pub loss: String,
     /// Expected loss, minutes: what the mistake costs times how probable it is.
     pub expected: f64,
+    /// Where the cost of the mistake comes from, in the data's own words.
+    pub basis: String,
 }

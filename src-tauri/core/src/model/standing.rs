@@ -401,6 +401,8 @@ pub struct CauseStand {
     pub interval: Option<Interval>,
     /// Probability before any answer, 0 to 1.
     pub before: f64,
+    /// Where that comes from, in the data's own words: of the cause itself, then of each shift on this car.
+    pub basis: Vec<String>,
     /// What the answers weigh jointly beyond their single weights, decibans: the log-odds of `before`,
     /// every weight of `for` and `against`, and this add up to the log-odds of `probability`.
     pub together: f64,

@@ -19,6 +19,8 @@ pub struct Decision<'t> {
     act_loss: f64,
     /// Lost by waiting with one, minutes.
     wait_loss: f64,
+    act_basis: &'t str,
+    wait_basis: &'t str,
 }
 
 /// Every decision of this car.
@@ -36,6 +38,8 @@ pub fn decisions<'t>(trade: &'t Trade, network: &Network) -> Vec<Decision<'t>> {
             cause,
             act_loss: losses.minutes(&row.act_loss),
             wait_loss: losses.minutes(&row.wait_loss),
+            act_basis: losses.basis(&row.act_loss),
+            wait_basis: losses.basis(&row.wait_loss),
         }));
     }
     decisions
@@ -89,6 +93,7 @@ fn judgement(decision: &Decision<'_>, cause: Option<String>, probability: f64) -
         id: id.to_owned(),
         loss: loss.to_owned(),
         expected: decision.loss(acts, probability),
+        basis: if acts { decision.act_basis } else { decision.wait_basis }.to_owned(),
     };
     Judgement {
         id: row.id.clone(),

@@ -1,7 +1,7 @@
 //! From answers to evidence: what each answer says of each sign, as a pair of likelihoods. An answer
 //! that decides nothing is left out.
 
-use crate::model::answer::AnswerValue;
+use crate::model::answer::{AnswerValue, Temperature};
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::ids;
 use crate::trade::Trade;
@@ -104,8 +104,13 @@ fn observe(row: &SignRow, sign: usize, spread: f64, case: &Case) -> Option<Obser
     if !all {
         return None;
     }
-    Some(match answers.iter().find_map(|answer| softly(row, answer)) {
-        Some(soft) => Observation { sign, if_present: soft.present, if_absent: soft.absent },
+    if let Some(soft) = answers.iter().find_map(|answer| softly(row, answer)) {
+        return Some(Observation { sign, if_present: soft.present, if_absent: soft.absent });
+    }
+    let warm = |read: &Temperature| read.is_warm(case.rules.warm_from_c);
+    let felt_cold = answers.iter().any(|answer| answer.temperature.is_some_and(|read| !warm(&read)));
+    Some(match row.cold.as_ref().filter(|_| felt_cold) {
+        Some(cold) => Observation { sign, if_present: cold.present, if_absent: cold.absent },
         None => Observation::absent(sign),
     })
 }

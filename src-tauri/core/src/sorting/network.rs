@@ -149,8 +149,18 @@ fn causes<'t>(trade: &'t Trade, case: &Case) -> Vec<&'t CauseRow> {
     trade.causes.iter().filter(exists).collect()
 }
 
-/// A prior with its odds as they are on this car: how its bearing sits, what it has run, what is complained of.
+/// A prior with its odds as they are on this car.
 fn shifted(prior: Beta, row: &CauseRow, case: &Case) -> Beta {
+    let odds: f64 = shifts(row, case).map(|shift| shift.odds).product();
+    if odds == 1.0 {
+        return prior;
+    }
+    let now = odds * prior.a / prior.b;
+    Beta::judged(now / (1.0 + now), prior.a + prior.b)
+}
+
+/// What shifts a cause on this car: how its bearing sits, what it has run, what is complained of.
+pub fn shifts<'r>(row: &'r CauseRow, case: &Case) -> impl Iterator<Item = &'r PriorShift> {
     let holds = |shift: &&PriorShift| {
         (shift.layouts.is_empty() || shift.layouts.contains(&case.layout))
             && (shift.seats.is_empty() || case.seat.is_some_and(|seat| shift.seats.contains(&seat)))
@@ -158,12 +168,7 @@ fn shifted(prior: Beta, row: &CauseRow, case: &Case) -> Beta {
             && (shift.sounds.is_empty()
                 || case.complaint_sounds.iter().any(|sound| shift.sounds.contains(sound)))
     };
-    let odds: f64 = row.shifts.iter().filter(holds).map(|shift| shift.odds).product();
-    if odds == 1.0 {
-        return prior;
-    }
-    let now = odds * prior.a / prior.b;
-    Beta::judged(now / (1.0 + now), prior.a + prior.b)
+    row.shifts.iter().filter(holds).collect::<Vec<_>>().into_iter()
 }
 
 /// `engine_speed`: the shaft turns while the car stands.

@@ -12,7 +12,7 @@ use super::evidence::{self, Observation};
 use super::explain::{self, Account};
 use super::foresee::foresee;
 use super::likelihood;
-use super::network::Network;
+use super::network::{self, Network};
 use super::next::{self, OpenStep, Outlook};
 use super::posterior::{Posterior, posterior};
 use super::surprise::surprise;
@@ -40,7 +40,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
     let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
     let suspicion = suspicion(&Network::as_judged(trade, case), &observed);
     Sorting {
-        causes: named(trade, causes(&network, &all, accounts, intervals)),
+        causes: named(trade, case, causes(&network, &all, accounts, intervals)),
         bearing_probability: 1.0 - all.no_bearing,
         bearing_unexcused: suspicion,
         no_check: next.as_ref().err().map(|why| (*why).to_owned()),
@@ -106,10 +106,13 @@ fn causes(
     causes
 }
 
-/// The causes with the names that a workshop gave its own.
-fn named(trade: &Trade, mut causes: Vec<CauseStand>) -> Vec<CauseStand> {
+/// The causes with the names that a workshop gave its own, and with where their numbers come from.
+fn named(trade: &Trade, case: &Case, mut causes: Vec<CauseStand>) -> Vec<CauseStand> {
     for cause in &mut causes {
-        cause.own_name = trade.causes.iter().find(|row| row.id == cause.id).and_then(|row| row.name.clone());
+        let Some(row) = trade.causes.iter().find(|row| row.id == cause.id) else { continue };
+        cause.own_name.clone_from(&row.name);
+        let shifts = network::shifts(row, case).map(|shift| shift.basis.clone());
+        cause.basis = std::iter::once(row.basis.clone()).chain(shifts).collect();
     }
     causes
 }
@@ -129,6 +132,7 @@ fn stand(
         probability,
         interval,
         before,
+        basis: Vec::new(),
         together,
         likelihood,
         speaks_for,

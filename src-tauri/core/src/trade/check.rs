@@ -155,6 +155,11 @@ pub fn check_sign(trade: &Trade, sign: &SignRow) -> Result<(), String> {
             check_answers(trade, step, answers)?;
         }
     }
+    if let Some(cold) = &sign.cold {
+        basis("the cold of sign", &sign.id, &cold.basis)?;
+        probability(&format!("{name}: cold"), cold.present)?;
+        probability(&format!("{name}: cold"), cold.absent)?;
+    }
     for soft in &sign.soft {
         probability(&format!("{name}: soft"), soft.present)?;
         probability(&format!("{name}: soft"), soft.absent)?;

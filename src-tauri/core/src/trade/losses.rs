@@ -69,6 +69,11 @@ impl Losses {
         self.losses.iter().find(|loss| loss.id == id).map_or(0.0, |loss| loss.minutes)
     }
 
+    /// Where a loss comes from; empty for an unknown one.
+    pub fn basis(&self, id: &str) -> &str {
+        self.losses.iter().find(|loss| loss.id == id).map_or("", |loss| loss.basis.as_str())
+    }
+
     /// What a hazard of one costs, minutes.
     pub fn hazard(&self) -> f64 {
         self.minutes(HAZARD)

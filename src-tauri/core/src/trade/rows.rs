@@ -334,6 +334,9 @@ pub struct SignRow {
     /// Answers that do not decide it, with their likelihoods.
     #[serde(default)]
     pub soft: Vec<SoftAnswer>,
+    /// What "not there" weighs where it was felt cold.
+    #[serde(default)]
+    pub cold: Option<Cold>,
     /// Probability of the sign without any linked cause.
     pub leak: f64,
     /// Cars' worth of experience behind each number.
@@ -364,6 +367,18 @@ pub struct SoftAnswer {
     pub present: f64,
     /// P(answer | sign absent).
     pub absent: f64,
+}
+
+/// The likelihoods of "not there" felt on a cold housing.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Cold {
+    /// P(not there when felt cold | sign present).
+    pub present: f64,
+    /// P(not there when felt cold | sign absent).
+    pub absent: f64,
+    /// Where the numbers come from.
+    pub basis: String,
 }
 
 /// A cause that brings a sign about.

@@ -13,7 +13,7 @@ gauge-doubtful = { $count ->
  } weit von den anderen. Sehen Sie noch einmal nach Messuhr und Halter; gezählt wurde trotzdem alles.
 
 gauge-limit-maker = Grenze: { $limit }, die Angabe des Herstellers.
-gauge-limit-internal-clearance = Grenze: { $limit }, die größte Lagerluft eines solchen Lagers vor dem Einbau. Das ist niemandes amtliche Grenze; die Angabe des Herstellers geht vor.
+gauge-limit-internal-clearance = Vergleichsmaß: { $limit }, die größte Lagerluft eines solchen Lagers vor dem Einbau. Keine amtliche Grenze; die Angabe des Herstellers geht vor.
 gauge-limit-none = Keine Grenze ist bekannt: vergleichen, nicht urteilen.
 gauge-bands = Bis { $pass } erwiesen innerhalb der Grenze, über { $fail } erwiesen darüber.
 gauge-bands-no-pass = Mit dieser Messuhr lässt sich nichts innerhalb der Grenze erweisen; über { $fail } erwiesen darüber.

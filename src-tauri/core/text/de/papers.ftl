@@ -201,7 +201,7 @@ note-could-no-bearing-action = Das Geräusch kann wieder kommen. Jedes Teil kann
 note-could-unrated = Das wissen wir noch nicht. Ist das Lager lose, kann sich die Welle beim Fahren lösen.
 
 note-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Starten Sie den Motor nicht. Lassen Sie es hier, oder lassen Sie es auf einem Abschleppwagen abtransportieren. Fragen Sie uns, was die Reparatur kostet.
-note-now-warning = Fahren Sie das Auto nicht. Lassen Sie es auf einem Abschleppwagen zur Reparatur bringen, mit Motor aus. Es darf nicht auf den Antriebsrädern geschleppt werden.
+note-now-warning = Fahren Sie das Auto nicht. Lassen Sie es auf einem Abschleppwagen zur Reparatur bringen, Motor aus. Es darf nicht auf den Antriebsrädern geschleppt werden.
 note-now-caution = Machen Sie einen Termin für die Reparatur. Wird es lauter, oder rüttelt das Auto, halten Sie an und rufen Sie uns an.
 note-now-notice = Am Lager ist jetzt nichts zu tun. Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
 note-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen. Wenn es klopft oder rüttelt, halten Sie an und rufen Sie uns an.

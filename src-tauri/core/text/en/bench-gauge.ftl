@@ -13,7 +13,7 @@ gauge-doubtful = { $count ->
  } far from the others. Look again at gauge and arm; it was counted all the same.
 
 gauge-limit-maker = Limit: { $limit }, the maker's figure.
-gauge-limit-internal-clearance = Limit: { $limit }, the largest internal clearance of such a bearing before it is fitted. Nobody's official limit; the maker's figure goes first.
+gauge-limit-internal-clearance = Yardstick: { $limit }, the largest internal clearance of such a bearing before it is fitted. Not an official limit; the maker's figure goes first.
 gauge-limit-none = No limit is known: compare, do not judge.
 gauge-bands = Proven within the limit up to { $pass }, proven beyond it above { $fail }.
 gauge-bands-no-pass = With this gauge nothing can be proven within the limit; proven beyond it above { $fail }.

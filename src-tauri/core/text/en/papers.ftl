@@ -201,7 +201,7 @@ note-could-no-bearing-action = The noise may come back. Any part can wear with t
 note-could-unrated = We cannot say yet. If the bearing is loose, the shaft can come loose while you drive.
 
 note-now-danger = Do not drive the car, not even home. Do not start the engine. Leave it here, or have it taken on a recovery truck. Ask us for a price to fix it.
-note-now-warning = Do not drive the car. Have it taken for repair on a recovery truck, with the engine off. It must not be towed on its driven wheels.
+note-now-warning = Do not drive the car. Have it taken for repair on a recovery truck, engine off. It must not be towed on its driven wheels.
 note-now-caution = Book the repair. If the noise grows, or if the car starts to shake, stop and call us.
 note-now-notice = There is no bearing work to do now. Come back if the noise comes back or sounds different.
 note-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car. If it knocks or shakes, stop and call us.

@@ -13,7 +13,7 @@ gauge-doubtful = { $count ->
  } lejos de las demás. Revise el comparador y su brazo; se contó de todos modos.
 
 gauge-limit-maker = Límite: { $limit }, el valor del fabricante.
-gauge-limit-internal-clearance = Límite: { $limit }, el mayor juego interno de un rodamiento así antes de montarlo. No es un límite oficial de nadie; el valor del fabricante va primero.
+gauge-limit-internal-clearance = Medida de referencia: { $limit }, el mayor juego interno de un rodamiento así antes de montarlo. No es un límite oficial; el valor del fabricante va primero.
 gauge-limit-none = No se conoce ningún límite: compare, no juzgue.
 gauge-bands = Demostrado dentro del límite hasta { $pass }, demostrado fuera por encima de { $fail }.
 gauge-bands-no-pass = Con este comparador no se puede demostrar nada dentro del límite; demostrado fuera por encima de { $fail }.

@@ -201,7 +201,7 @@ note-could-no-bearing-action = El ruido puede volver. Toda pieza se gasta con el
 note-could-unrated = Aún no lo sabemos. Si el rodamiento está flojo, el árbol se puede soltar en marcha.
 
 note-now-danger = No conduzca el coche, ni siquiera a casa. No arranque el motor. Déjelo aquí o haga que lo lleve una grúa. Pídanos precio para el arreglo.
-note-now-warning = No conduzca el coche. Que lo lleve una grúa al taller, con el motor parado. No se debe remolcar sobre las ruedas motrices.
+note-now-warning = No conduzca el coche. Que lo lleve una grúa al taller, motor parado. No se debe remolcar sobre las ruedas motrices.
 note-now-caution = Pida cita para el arreglo. Si el ruido crece o el coche tiembla, pare y llámenos.
 note-now-notice = Ahora no hay nada que hacer en el rodamiento. Vuelva si el ruido vuelve o suena de otro modo.
 note-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podemos decir si puede conducir el coche. Si da golpes o tiembla, pare y llámenos.

@@ -13,7 +13,7 @@ gauge-doubtful = { $count ->
  } loin des autres. Regardez de nouveau le comparateur et son bras ; tout a été compté quand même.
 
 gauge-limit-maker = Limite : { $limit }, la valeur du constructeur.
-gauge-limit-internal-clearance = Limite : { $limit }, le plus grand jeu interne d’un tel roulement avant montage. Ce n’est la limite officielle de personne ; la valeur du constructeur passe d’abord.
+gauge-limit-internal-clearance = Repère : { $limit }, le plus grand jeu interne d’un tel roulement avant montage. Pas une limite officielle ; la valeur du constructeur passe d’abord.
 gauge-limit-none = Aucune limite n’est connue : comparez, ne jugez pas.
 gauge-bands = Prouvé dans la limite jusqu’à { $pass }, prouvé hors limite au-dessus de { $fail }.
 gauge-bands-no-pass = Avec ce comparateur, rien ne peut être prouvé dans la limite ; prouvé hors limite au-dessus de { $fail }.
