@@ -1,7 +1,5 @@
 //! The sorting: what a screen needs after an answer, at its worst, and learning from many outcomes.
 
-use std::collections::BTreeMap;
-
 use steady_core::model::answer::AnswerValue;
 use steady_core::model::case::{Case, CaseAnswer};
 use steady_core::model::outcome::Outcome;

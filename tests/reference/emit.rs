@@ -2,7 +2,6 @@
 
 #![expect(clippy::unwrap_used, clippy::print_stdout, reason = "a reference run may fail loudly")]
 
-use std::collections::BTreeMap;
 use std::time::Instant;
 
 use serde_json::{Value, json};

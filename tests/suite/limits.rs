@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
-use steady_core::model::answer::{AnswerValue, Temperature};
+use steady_core::model::answer::{AnswerValue, EngineWarmth, Temperature, Warmth};
 use steady_core::model::bench::{BenchBody, BoreStage, Contact, HousingLook, RingTurn};
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
 use steady_core::model::entry::{Decision, EntryBody, Order, PhotoRef, Receipt};
@@ -46,6 +46,7 @@ fn intake() -> Intake {
             idle_rpm: Some([700, 800]),
             odometer: Some(Odometer { value: 120_000, unit: DistanceUnit::Km }),
             maker_play_mm: Some(0.4),
+            warm_from_c: Some(45.0),
         },
         complaint: "It rattles.".to_owned(),
         complaint_sounds: vec!["rattle".to_owned()],
@@ -113,7 +114,9 @@ fn examples() -> Vec<EntryBody> {
     let answered = |value: AnswerValue| EntryBody::Answered {
         step: step(),
         value,
-        temperature: Some(Temperature::Warm),
+        temperature: Some(Temperature::Judged(Warmth::Warm)),
+        free: Some(true),
+        engine: Some(EngineWarmth::Warm),
         reason: Some("looked again".to_owned()),
         supersedes: vec![hash()],
         by: by(),
@@ -168,7 +171,7 @@ fn examples() -> Vec<EntryBody> {
         BenchBody::Noted { text: "45 Nm".to_owned() },
     ];
     let mut bodies = vec![
-        EntryBody::Opened { intake: intake(), knowledge: "1".to_owned(), by: by() },
+        EntryBody::Opened { intake: intake(), knowledge: "1".to_owned(), rules: 2, by: by() },
         EntryBody::Amended { intake: intake(), by: by() },
         EntryBody::OrderChosen { order: Order::RunningFirst, by: by() },
         EntryBody::GateConfirmed { set: "lift".to_owned(), gate: "engine-off".to_owned(), by: by() },

@@ -4,12 +4,15 @@
 use serde_json::{Value, json};
 use steady_core::model::answer::AnswerValue;
 use steady_core::model::entry::{Entry, EntryBody, PhotoRef};
+use steady_core::model::photo_of::PhotoOf;
 use steady_core::model::rating::Word;
 use steady_core::model::time::Moment;
+use steady_core::signing::key::DeviceKey;
+use steady_core::signing::line::Writer;
 use steady_core::store::ledger::next_entry;
 use steady_core::trade::load;
 use steady_core::trade::texts::Texts;
-use steady_core::walk::{case, former};
+use steady_core::walk::{case, former, record};
 
 use crate::bench_tools::{ask, case as case_of, scratch};
 
@@ -28,10 +31,11 @@ fn first_entries() -> Vec<Entry> {
         answered("coupling-look", json!("worn")),
         answered("play-vertical", json!("felt")),
     ];
+    let writer = Writer::of(DeviceKey::from_seed(&[7; 32]));
     let mut entries: Vec<Entry> = Vec::new();
     for (at, body) in bodies.into_iter().enumerate() {
         let body: EntryBody = serde_json::from_value(body).unwrap();
-        let entry = next_entry(&entries, "visit", "device", Moment(at as i64), body);
+        let (entry, _) = next_entry(&entries, "visit", &writer, Moment(at as i64), body);
         entries.push(entry);
     }
     entries
@@ -47,10 +51,10 @@ fn entries_of_the_first_rules_name_no_version_and_are_of_version_1() {
 #[test]
 fn answers_of_the_first_rules_are_read_under_the_names_of_today() {
     let trade = load(&[]).unwrap().0;
-    let record = former::record(&trade, &first_entries());
+    let record = former::named(&trade, record::read(&first_entries()));
     assert_eq!(record.opened_under, 1);
     let photo = |step: &str| -> Vec<&str> {
-        let kept = record.photos.get(step).into_iter().flatten();
+        let kept = record.photos.get(&PhotoOf::Step(step.to_owned())).into_iter().flatten();
         kept.map(|(PhotoRef { sha256, .. }, _)| sha256.as_str()).collect()
     };
     assert_eq!((photo("support-look"), photo("housing-look")), (vec!["ab"], vec![]));

@@ -3,8 +3,8 @@
 
 use crate::model::answer::{AnswerValue, Beside};
 use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
-use crate::model::limits;
 use crate::model::ids::answer;
+use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{Lock, Standing};
 use crate::model::time::Moment;

@@ -6,8 +6,8 @@ use std::collections::BTreeMap;
 use crate::model::bench::GaugeStand;
 use crate::model::case::Case;
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
-use crate::model::photo_of::PhotoOf;
 use crate::model::ids;
+use crate::model::photo_of::PhotoOf;
 use crate::model::rating::Word;
 use crate::model::standing::{
     AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow, Standing,
