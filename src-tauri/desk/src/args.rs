@@ -62,6 +62,8 @@ pub enum Command {
     Outcome(Outcome),
     /// Sort a visit again by the knowledge it was sorted by, or by another version that sorted here
     Sorted(Sorted),
+    /// Print what others made and is built in, and its licences
+    Notices,
     /// Print the completions of these commands for a shell
     Completions {
         /// The shell

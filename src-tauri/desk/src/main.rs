@@ -64,5 +64,6 @@ fn run(command: Command) -> Result<(), Failure> {
             Ok(())
         }
         Command::Manual { folder } => manual::pages(&folder),
+        Command::Notices => serve::notices(),
     }
 }

@@ -60,6 +60,19 @@ pub fn run(how: &Serve) -> Result<(), Failure> {
     runtime.map_err(|_| fault::internal())?.block_on(serve(steady, &doorway, how))
 }
 
+/// Prints what others made and its licences, as they came with the screens.
+pub fn notices() -> Result<(), Failure> {
+    let text = files::notices().ok_or_else(|| {
+        fault::failure(
+            "no-notices",
+            "this program was built without the screens, and the notices come with them",
+            files::HOW_TO_BUILD,
+        )
+    })?;
+    say::line(text);
+    Ok(())
+}
+
 async fn serve(steady: Steady, doorway: &Doorway, how: &Serve) -> Result<(), Failure> {
     let listener = listen(doorway, how.port).await.map_err(|e| port_taken(&e))?;
     let port = listener.local_addr().map_err(|e| port_taken(&e))?.port();

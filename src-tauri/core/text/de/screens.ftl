@@ -49,6 +49,9 @@ ui-theme-system = Gerät
 ui-theme-dark = Dunkel
 ui-theme-daylight = Tageslicht
 ui-versions = Version { $version }, Fachwissen { $knowledge }
+ui-notices = Was andere gemacht haben, mit Lizenzen
+ui-notices-about = Nennt jeden Teil von Steady, den andere gemacht haben, dann deren Lizenzen, auf Englisch.
+ui-notices-none = Die Liste fehlt in dieser Fassung.
 
 ## Annahme.
 ui-intake = Annahme

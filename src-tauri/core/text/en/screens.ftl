@@ -49,6 +49,9 @@ ui-theme-system = Device
 ui-theme-dark = Dark
 ui-theme-daylight = Daylight
 ui-versions = Version { $version }, trade knowledge { $knowledge }
+ui-notices = What others made, and its licences
+ui-notices-about = Lists every part of Steady that others made, then their licences, in English.
+ui-notices-none = The list is not in this build.
 
 ## Intake.
 ui-intake = Intake

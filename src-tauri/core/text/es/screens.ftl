@@ -49,6 +49,9 @@ ui-theme-system = Aparato
 ui-theme-dark = Oscuro
 ui-theme-daylight = Luz de día
 ui-versions = Versión { $version }, saber técnico { $knowledge }
+ui-notices = Lo que hicieron otros, con sus licencias
+ui-notices-about = Nombra cada parte de Steady que hicieron otros y después sus licencias, en inglés.
+ui-notices-none = La lista no está en esta versión.
 
 ## Recepción.
 ui-intake = Recepción

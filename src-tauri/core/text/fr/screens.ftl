@@ -49,6 +49,9 @@ ui-theme-system = Appareil
 ui-theme-dark = Sombre
 ui-theme-daylight = Plein jour
 ui-versions = Version { $version }, savoir technique { $knowledge }
+ui-notices = Ce que d’autres ont fait, et ses licences
+ui-notices-about = Nomme chaque partie de Steady que d’autres ont faite, puis leurs licences, en anglais.
+ui-notices-none = La liste n’est pas dans cette version.
 
 ## Réception.
 ui-intake = Réception

@@ -22,6 +22,12 @@ pub fn is_empty() -> bool {
     FILES.is_empty()
 }
 
+/// What others made and its licences; none where the UI was not built.
+pub fn notices() -> Option<&'static str> {
+    let (_, bytes) = FILES.iter().find(|(name, _)| *name == "/notices.txt")?;
+    std::str::from_utf8(bytes).ok()
+}
+
 /// The file at an address.
 pub fn reply(path: &str) -> Reply {
     let address = match path {
