@@ -76,16 +76,64 @@ fn rows_that_are_no_readings_are_refused_with_their_line() {
     rows_refused("0,0,72.01\n0,60,\n0,120,72.0\n", BoreRefusal::CellCount, 4);
     rows_refused("0,0,72.01\n0,60,inf\n", BoreRefusal::NotANumber, 4);
     rows_refused("0,0,72,013\n", BoreRefusal::DecimalComma, 3);
-    refused(
-        "bore;kind=two-point;unit=mm;resolution=0.001;mpe=0.003\ndepth_mm;angle_deg;diameter\n0;0;72,013\n",
-        BoreRefusal::DecimalComma,
-        3,
-    );
     rows_refused("0,0,72.01,good\n", BoreRefusal::CellCount, 3);
     rows_refused("0,0,72.01\n0,60,2.835in\n0,120,72.0\n", BoreRefusal::MixedUnits, 4);
     rows_refused("0,0,72.01\n0,60,2.835\n0,120,72.0\n", BoreRefusal::MixedUnits, 4);
     rows_refused("0,0,7201\n0,60,7202\n0,120,7200\n", BoreRefusal::SizeImplausible, 3);
     rows_refused("0,0,-72\n0,60,-72\n0,120,-72\n", BoreRefusal::SizeImplausible, 3);
+}
+
+/// Twelve diameters under a header, as a spreadsheet of another language writes them.
+fn commas(header: &str, mark: &str, value: impl Fn(u32) -> String) -> String {
+    let rows: String = (0..12).map(|at| format!("3{mark}{}{mark}{}\n", at * 15, value(at))).collect();
+    format!("{}\n{}\n{rows}", header.replace(';', mark), "depth_mm;angle_deg;diameter".replace(';', mark))
+}
+
+#[test]
+fn decimal_commas_are_read_where_they_can_be_nothing_else() {
+    let head = "bore;kind=two-point;unit=mm;resolution=0,001;mpe=0.003;wall=6,4";
+    let point = |at: u32| format!("72.0{:02}", at + 10);
+    let expected = read(&commas(&head.replace(',', "."), ";", point)).unwrap();
+    for mark in [";", "\t"] {
+        let found = read(&commas(head, mark, |at| point(at).replace('.', ","))).unwrap();
+        assert_eq!(found, expected, "{mark:?}");
+        // In mm 72,013 is no 72013: that is no seat.
+        let bare = head.replace("0,001", "0.001").replace("6,4", "6.4");
+        assert_eq!(read(&commas(&bare, mark, |at| point(at).replace('.', ","))).unwrap(), expected);
+    }
+}
+
+#[test]
+fn file_that_can_be_read_two_ways_is_refused_with_both_readings() {
+    let refused = |text: &str, why: BoreRefusal, line: usize, both: [&str; 2]| {
+        let fault = read(text).unwrap_err();
+        assert_eq!((fault.why, fault.line), (why, Some(line)), "{text}");
+        assert_eq!(fault.readings, Some(both.map(str::to_owned)));
+        let message = shape_of(text, words()).unwrap_err().message;
+        assert!(both.iter().all(|one| message.contains(one)), "{message}");
+    };
+    // 72,013 um is a seat where the comma parts thousands, and is 0.072 mm where it is a decimal comma.
+    let head = "bore;kind=two-point;unit=um;resolution=1;mpe=3";
+    let text = commas(head, ";", |at| format!("72,0{:02}", at + 10));
+    refused(&text, BoreRefusal::TwoReadings, 3, ["72.010", "72010"]);
+    // Deviations of 1.234 um and of 1.234 mm are both to be had.
+    let dial = "bore;kind=dial;unit=um;resolution=0.1;mpe=1;zero-diameter=72mm;zero=set;higher=wider\nangle_deg;reading\n";
+    let rows: String = (0..12).map(|at| format!("{};1,{:03}\n", at * 30, 200 + at)).collect();
+    refused(&format!("{dial}{rows}"), BoreRefusal::TwoReadings, 3, ["1.200", "1200"]);
+    // One that can be nothing else settles the file.
+    let settled = format!("{dial}{}", rows.replace("1,211", "1,21"));
+    assert!(read(&settled).is_ok(), "{:?}", read(&settled));
+    // Where commas part cells too, the row can be read either way.
+    let rows = format!("{HEAD}{COLUMNS}0,0,72,013\n");
+    refused(&rows, BoreRefusal::DecimalComma, 3, ["0 | 0 | 72.013", "0.0 | 72 | 013"]);
+    refused_number("1.234,5");
+}
+
+/// Both signs in one number are neither.
+fn refused_number(cell: &str) {
+    let head = "bore;kind=two-point;unit=um;resolution=1;mpe=3";
+    let fault = read(&commas(head, ";", |_| cell.to_owned())).unwrap_err();
+    assert_eq!((fault.line, fault.readings), (Some(3), None));
 }
 
 #[test]

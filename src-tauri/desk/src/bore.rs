@@ -4,7 +4,6 @@
 
 mod lines;
 
-use std::fs;
 use std::path::Path;
 
 use serde::Serialize;
@@ -15,7 +14,7 @@ use steady_core::model::bore::{BoreNote, SkimAsk};
 use steady_core::words::Words;
 
 use crate::args::{File, Skim};
-use crate::{fault, say};
+use crate::{fault, input, say};
 
 /// 100,000 readings are a few megabytes; a larger file is some other file.
 const LARGEST_FILE: u64 = steady_core::model::limits::BORE_FILE_BYTES;
@@ -74,9 +73,5 @@ fn read(path: &Path) -> Result<String, Failure> {
             "Name a text file that exists and that you may read, saved as CSV in UTF-8.",
         )
     };
-    let length = fs::metadata(path).map_err(|error| unreadable(&fault::cause(&error)))?.len();
-    if length > LARGEST_FILE {
-        return Err(unreadable("larger than any bore's readings"));
-    }
-    fs::read_to_string(path).map_err(|error| unreadable(&fault::cause(&error)))
+    input::text(path, LARGEST_FILE).map_err(|what| unreadable(&what))
 }

@@ -10,6 +10,7 @@ mod fit;
 mod gauge;
 mod handover;
 mod house;
+mod input;
 mod manual;
 mod outcome;
 mod replay;

@@ -42,9 +42,5 @@ pub fn sentence(note: &BoreNote, words: &Words) -> String {
 }
 
 fn refused(fault: BoreFault, words: &Words) -> Failure {
-    let failure = Fault::from(fault).shown(words);
-    let Some(line) = fault.line else { return failure };
-    let args = [("phrase", failure.message.as_str().into()), ("line", words.number(line as f64).into())];
-    let message = words.with("bore-at-line", &args);
-    Failure { message, ..failure }
+    Fault::from(fault).shown(words)
 }

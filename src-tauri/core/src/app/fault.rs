@@ -232,6 +232,14 @@ impl Fault {
     pub fn shown(&self, words: &Words) -> Failure {
         let code = self.code();
         let message = words.text(&format!("error-{code}"));
+        if let Self::Bore(fault) = self {
+            let message = bore_message(fault, message, words);
+            return Failure {
+                message,
+                code: code.to_owned(),
+                help: words.text(&format!("error-{code}-help")),
+            };
+        }
         let part = if let Self::Handover(fault) = self { fault.part() } else { None };
         Failure {
             code: code.to_owned(),
@@ -239,6 +247,21 @@ impl Fault {
             help: words.text(&format!("error-{code}-help")),
         }
     }
+}
+
+/// What was refused of a bore, with both readings where there are two, and its line where there is one.
+fn bore_message(fault: &BoreFault, phrase: String, words: &Words) -> String {
+    let phrase = match &fault.readings {
+        Some([one, other]) => {
+            let args =
+                [("phrase", phrase.into()), ("one", one.clone().into()), ("other", other.clone().into())];
+            words.with("bore-read-two-ways", &args)
+        }
+        None => phrase,
+    };
+    let Some(line) = fault.line else { return phrase };
+    let args = [("phrase", phrase.into()), ("line", words.number(line as f64).into())];
+    words.with("bore-at-line", &args)
 }
 
 fn store_code(fault: &StoreFault) -> &'static str {

@@ -16,3 +16,7 @@ error-bore-read-in-part = Die Bohrung wurde nur zum Teil gemessen
 error-bore-read-in-part-help = Eine freie Achse braucht Messwerte rundum, mindestens alle 30 Grad, in jeder Tiefe. Messen Sie weiter, oder planen Sie um die Bezugsachse.
 error-bore-size-in-part = Die Bohrung wurde nur zum Teil gemessen, ihr Maß ist also nicht bekannt
 error-bore-size-in-part-help = Messen Sie sie rundum, mindestens alle 30 Grad, oder geben Sie das Maß als Zahl an.
+
+bore-read-two-ways = { $phrase }: „{ $one }“ oder „{ $other }“
+error-bore-two-readings = Eine Zahl kann auf zwei Arten gelesen werden
+error-bore-two-readings-help = Schreiben Sie sie in jeder Zeile mit Dezimalpunkt und ohne Tausendergruppen. In einer Tabellenkalkulation nehmen Sie die Gruppen vor dem Speichern heraus.

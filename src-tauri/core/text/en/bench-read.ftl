@@ -16,3 +16,7 @@ error-bore-read-in-part = The bore was read only in part
 error-bore-read-in-part-help = A free axis needs readings all round, at every 30 degrees or closer, at every depth. Read on, or plan about the datum.
 error-bore-size-in-part = The bore was read only in part, so its size is not known
 error-bore-size-in-part-help = Read it all round, at every 30 degrees or closer, or give the size as a number.
+
+bore-read-two-ways = { $phrase }: “{ $one }” or “{ $other }”
+error-bore-two-readings = A number can be read two ways
+error-bore-two-readings-help = Write it with a decimal point and without groups of thousands, in every line. In a spreadsheet take the groups out before you save.

@@ -16,3 +16,7 @@ error-bore-read-in-part = Solo se midió una parte del agujero
 error-bore-read-in-part-help = Un eje libre necesita lecturas todo alrededor, al menos cada 30 grados, en cada profundidad. Siga midiendo o planifique alrededor de la referencia.
 error-bore-size-in-part = Solo se midió una parte del agujero, así que no se conoce su medida
 error-bore-size-in-part-help = Mídalo todo alrededor, al menos cada 30 grados, o dé la medida como número.
+
+bore-read-two-ways = { $phrase }: «{ $one }» o «{ $other }»
+error-bore-two-readings = Un número puede leerse de dos maneras
+error-bore-two-readings-help = Escríbalo en cada línea con punto decimal y sin grupos de millares. En una hoja de cálculo, quite los grupos antes de guardar.

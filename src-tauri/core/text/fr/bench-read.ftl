@@ -16,3 +16,7 @@ error-bore-read-in-part = L’alésage n’a été mesuré qu’en partie
 error-bore-read-in-part-help = Un axe libre demande des mesures tout autour, au moins tous les 30 degrés, à chaque profondeur. Continuez à mesurer, ou planifiez autour de la référence.
 error-bore-size-in-part = L’alésage n’a été mesuré qu’en partie : sa cote n’est pas connue
 error-bore-size-in-part-help = Mesurez-le tout autour, au moins tous les 30 degrés, ou donnez la cote comme nombre.
+
+bore-read-two-ways = { $phrase } : « { $one } » ou « { $other } »
+error-bore-two-readings = Un nombre peut être lu de deux façons
+error-bore-two-readings-help = Écrivez-le à chaque ligne avec un point décimal et sans groupes de milliers. Dans un tableur, retirez les groupes avant d’enregistrer.

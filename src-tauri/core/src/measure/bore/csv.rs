@@ -6,8 +6,8 @@
 //! 4,0,72.031
 //! ```
 //!
-//! Cells are parted by commas, semicolons or tabs; numbers have a decimal point. Lines that start with `#`
-//! and empty lines are left out. README.md lists the header's words.
+//! Cells are parted by commas, semicolons or tabs; numbers have a decimal point, or a decimal comma where semicolons
+//! or tabs part the cells. Lines that start with `#` and empty lines are left out. README.md lists the header's words.
 
 use std::collections::BTreeMap;
 
@@ -15,32 +15,65 @@ use crate::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreR
 use crate::model::limits;
 
 use super::check::{Place, check};
+use super::comma::{Comma, Seen, plain, seen};
 use super::fault::{BoreFault, BoreRefusal};
 use super::unit::{Unit, is_number, length_mm, number};
 
 /// Reads a bore file and checks it.
 ///
 /// # Errors
-/// What is wrong, with its line.
+/// What is wrong, with its line; with both readings where the file can be read in two ways.
 pub fn read(text: &str) -> Result<BoreReadings, BoreFault> {
     if text.len() as u64 > limits::BORE_FILE_BYTES {
         return Err(BoreRefusal::TooManyReadings.into());
     }
-    let mut lines = text
+    let lines: Vec<(&str, usize)> = text
         .trim_start_matches('\u{feff}')
         .lines()
         .zip(1..)
         .map(|(line, at)| (line.trim(), at))
-        .filter(|(line, _)| !is_blank(line) && !line.starts_with('#'));
-    let (first, at) = lines.next().ok_or(BoreRefusal::Empty)?;
+        .filter(|(line, _)| !is_blank(line) && !line.starts_with('#'))
+        .collect();
+    let (first, _) = lines.first().ok_or(BoreRefusal::Empty)?;
     let mark = mark_of(first);
-    let header = header(&cells(first, mark)).map_err(|why| BoreFault::at(why, at))?;
+    if mark == ',' {
+        return read_as(&lines, mark, Comma::Cells);
+    }
+    match seen(numbers(&lines, mark)) {
+        Seen::None | Seen::Decimal => read_as(&lines, mark, Comma::Decimal),
+        Seen::Either(cell, line) if read_as(&lines, mark, Comma::Thousands).is_ok() => {
+            let readings = [Comma::Decimal, Comma::Thousands].map(|comma| plain(cell, comma).into_owned());
+            Err(BoreFault::two_readings(BoreRefusal::TwoReadings, line, readings))
+        }
+        Seen::Either(..) => read_as(&lines, mark, Comma::Decimal),
+    }
+}
+
+/// Every cell in which a number may stand, with its line: behind the words of the header, and in the rows.
+fn numbers<'t>(lines: &'t [(&'t str, usize)], mark: char) -> impl Iterator<Item = (&'t str, usize)> {
+    let value = |cell: &'t str| cell.split_once('=').map_or(cell, |(_, value)| value.trim());
+    let of_line = move |numbered: &'t (&'t str, usize)| {
+        let (line, at) = *numbered;
+        cells(line, mark).into_iter().map(move |cell| (value(cell), at))
+    };
+    lines.iter().flat_map(of_line)
+}
+
+fn read_as(lines: &[(&str, usize)], mark: char, comma: Comma) -> Result<BoreReadings, BoreFault> {
+    let mut lines = lines.iter().copied();
+    let (first, at) = lines.next().ok_or(BoreRefusal::Empty)?;
+    let header = header(&cells(first, mark), comma).map_err(|why| BoreFault::at(why, at))?;
     let (names, at) = lines.next().ok_or(BoreRefusal::Empty)?;
     let columns = columns(header.readings.kind, &cells(names, mark)).map_err(|why| BoreFault::at(why, at))?;
     let mut rows = Vec::new();
     for (line, at) in lines {
-        let (depth, reading) =
-            row(&header, &columns, &cells(line, mark)).map_err(|why| BoreFault::at(why, at))?;
+        let cells = cells(line, mark);
+        if let Some(readings) = too_many(&cells, columns.count).filter(|_| comma == Comma::Cells) {
+            return Err(BoreFault::two_readings(BoreRefusal::DecimalComma, at, readings));
+        }
+        let cells: Vec<_> = cells.into_iter().map(|cell| plain(cell, comma)).collect();
+        let cells: Vec<&str> = cells.iter().map(AsRef::as_ref).collect();
+        let (depth, reading) = row(&header, &columns, &cells).map_err(|why| BoreFault::at(why, at))?;
         rows.push(Row { depth, reading, line: at });
     }
     if rows.is_empty() {
@@ -62,6 +95,23 @@ fn mark_of(header: &str) -> char {
 fn cells(line: &str, mark: char) -> Vec<&str> {
     let ends = |letter: char| letter == mark || letter.is_whitespace();
     line.trim_end_matches(ends).split(mark).map(|cell| cell.trim().trim_matches('"').trim()).collect()
+}
+
+/// Two ways to read a row with more numbers than columns, where commas part cells: the last or the first two cells
+/// may be one number with a decimal comma. None where it has no more, or a cell is no number.
+fn too_many(cells: &[&str], columns: usize) -> Option<[String; 2]> {
+    if cells.len() <= columns || !cells.iter().all(|cell| is_number(cell)) {
+        return None;
+    }
+    let joined = |at: usize| {
+        let pieces = cells.iter().enumerate().map(|(place, cell)| match place {
+            0 => (*cell).to_owned(),
+            _ if place == at => format!(".{cell}"),
+            _ => format!(" | {cell}"),
+        });
+        pieces.collect::<String>()
+    };
+    Some([joined(cells.len() - 1), joined(1)])
 }
 
 struct Header {
@@ -86,7 +136,7 @@ const WORDS: [&str; 12] = [
     "seat",
 ];
 
-fn header(cells: &[&str]) -> Result<Header, BoreRefusal> {
+fn header(cells: &[&str], comma: Comma) -> Result<Header, BoreRefusal> {
     let Some((&"bore", words)) = cells.split_first() else { return Err(BoreRefusal::NoHeader) };
     let mut said = BTreeMap::new();
     for word in words {
@@ -109,7 +159,7 @@ fn header(cells: &[&str]) -> Result<Header, BoreRefusal> {
         _ => return Err(BoreRefusal::KindUnknown),
     };
     let unit = Unit::named(asked("unit")?).ok_or(BoreRefusal::UnitUnknown)?;
-    let length = |name: &str| said.get(name).map(|value| length_mm(value, unit)).transpose();
+    let length = |name: &str| said.get(name).map(|value| length_mm(&plain(value, comma), unit)).transpose();
     let needed = |name: &str| length(name)?.ok_or(BoreRefusal::HeaderMissing);
     let instrument = BoreInstrument {
         resolution_mm: needed("resolution")?,
@@ -175,9 +225,6 @@ fn columns(kind: BoreKind, names: &[&str]) -> Result<Columns, BoreRefusal> {
 }
 
 fn row(header: &Header, columns: &Columns, cells: &[&str]) -> Result<(f64, BoreReading), BoreRefusal> {
-    if cells.len() > columns.count && cells.iter().all(|cell| is_number(cell)) {
-        return Err(BoreRefusal::DecimalComma);
-    }
     if cells.len() != columns.count {
         return Err(BoreRefusal::CellCount);
     }
@@ -218,6 +265,6 @@ fn gathered(mut readings: BoreReadings, mut rows: Vec<Row>) -> Result<BoreReadin
         }
     }
     let line = |place: Option<Place>| lines.get(place?.0)?.get(place?.1).copied();
-    check(&readings).map_err(|(why, place)| BoreFault { why, line: line(place) })?;
+    check(&readings).map_err(|(why, place)| BoreFault { why, line: line(place), readings: None })?;
     Ok(readings)
 }

@@ -1,25 +1,32 @@
 //! Why a bore's readings, or what was asked of them, were refused.
 
 /// A refusal, with the line of the file where there is one.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[error("{}", self.why.code())]
 pub struct BoreFault {
     /// Why.
     pub why: BoreRefusal,
     /// Line of the file, counted from 1.
     pub line: Option<usize>,
+    /// The two ways in which what stands there can be read, where that is why.
+    pub readings: Option<[String; 2]>,
 }
 
 impl BoreFault {
+    /// What stands at a line can be read in two ways.
+    pub fn two_readings(why: BoreRefusal, line: usize, readings: [String; 2]) -> Self {
+        Self { why, line: Some(line), readings: Some(readings) }
+    }
+
     /// A refusal at a line.
     pub fn at(why: BoreRefusal, line: usize) -> Self {
-        Self { why, line: Some(line) }
+        Self { why, line: Some(line), readings: None }
     }
 }
 
 impl From<BoreRefusal> for BoreFault {
     fn from(why: BoreRefusal) -> Self {
-        Self { why, line: None }
+        Self { why, line: None, readings: None }
     }
 }
 
@@ -52,11 +59,12 @@ pub enum BoreRefusal {
     NoDatum,
     CannotSeeOval,
     ReadInPart,
+    TwoReadings,
 }
 
 impl BoreRefusal {
     /// Every refusal, for the test that each has its texts.
-    pub const ALL: [Self; 25] = [
+    pub const ALL: [Self; 26] = [
         Self::Empty,
         Self::NoHeader,
         Self::HeaderWord,
@@ -82,6 +90,7 @@ impl BoreRefusal {
         Self::NoDatum,
         Self::CannotSeeOval,
         Self::ReadInPart,
+        Self::TwoReadings,
     ];
 
     /// Stable code; its sentences are the texts `error-CODE` and `error-CODE-help`.
@@ -112,6 +121,7 @@ impl BoreRefusal {
             Self::NoDatum => "bore-no-datum",
             Self::CannotSeeOval => "bore-cannot-see-oval",
             Self::ReadInPart => "bore-read-in-part",
+            Self::TwoReadings => "bore-two-readings",
         }
     }
 }

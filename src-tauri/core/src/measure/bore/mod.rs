@@ -8,6 +8,7 @@
 pub mod arcs;
 pub mod check;
 pub mod circle;
+pub mod comma;
 pub mod coverage;
 pub mod csv;
 pub mod doubt;
