@@ -54,6 +54,9 @@ fn apart(here: &RingPoint, next: &RingPoint) -> f64 {
 
 /// Neighbours with nothing known between them: the place of each and of the next.
 fn gaps(ring: &[RingPoint]) -> Vec<(usize, usize)> {
+    if ring.len() == 1 {
+        return vec![(0, 0)];
+    }
     let next = |at: usize| if at + 1 < ring.len() { at + 1 } else { 0 };
     let pairs = ring.iter().enumerate().zip(ring.iter().cycle().skip(1));
     pairs.filter(|((_, here), after)| is_gap(apart(here, after))).map(|((at, _), _)| (at, next(at))).collect()
