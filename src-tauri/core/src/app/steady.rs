@@ -2,7 +2,6 @@
 //!
 //! What a request does is found in `dispatch`; the visit at hand and how an entry is written, in `at_hand`.
 
-use std::fs::File;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, RwLock};
@@ -12,6 +11,7 @@ use crate::model::workshop::Workshop;
 use crate::signing::key::DeviceKey;
 use crate::signing::line::Writer;
 use crate::store::open::{Store, open};
+use crate::store::outgoing::OutgoingFile;
 use crate::store::photo_files::PhotoSize;
 use crate::trade::Trade;
 use crate::words::Words;
@@ -146,7 +146,7 @@ impl Steady {
     ///
     /// # Errors
     /// `upload-unknown`.
-    pub fn outgoing(&self, file: &str) -> Result<File, Failure> {
+    pub fn outgoing(&self, file: &str) -> Result<OutgoingFile, Failure> {
         self.with(|inner| Ok(inner.store.taken_out(file)?))
     }
 

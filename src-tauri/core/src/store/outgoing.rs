@@ -11,6 +11,9 @@ use super::fault::StoreFault;
 use super::open::Store;
 use super::private;
 
+/// A file on its way out, to be read from its beginning.
+pub type OutgoingFile = File;
+
 /// As many files wait at once: a person has made one and looks at it while another is made.
 const KEPT: usize = 4;
 
@@ -53,7 +56,7 @@ impl Store {
     ///
     /// # Errors
     /// [`StoreFault::UploadUnknown`] if there is none, or none any longer.
-    pub fn taken_out(&self, id: &str) -> Result<File, StoreFault> {
+    pub fn taken_out(&self, id: &str) -> Result<OutgoingFile, StoreFault> {
         let id = Uuid::try_parse(id).map_err(|_| StoreFault::UploadUnknown)?;
         File::open(self.outgoing_path(&id.simple().to_string())).map_err(|_| StoreFault::UploadUnknown)
     }
