@@ -1,4 +1,5 @@
-//! The window of Lanczos over three pixels, as a filter for shrinking.
+//! A filter for shrinking pictures: each new pixel is a mean of those within three pixels' reach, weighted by
+//! Lanczos's window.
 //!
 //! Each band needs its weights anew, two sines each, and those of a mathematics library were a tenth of all work on a
 //! photo. One sine by a short polynomial gives the same weights to far below what pixels of a byte can tell.
@@ -7,12 +8,13 @@ use std::f64::consts::{FRAC_PI_2, PI};
 
 use fast_image_resize::{Filter, FilterType};
 
+/// How far the window reaches to either side, in pixels of the shrunk picture.
 const SUPPORT: f64 = 3.0;
-/// Each power's factor over the one before it, the highest first.
+/// The cosine's series: the factor of each term over the one before it, the highest power first.
 const SERIES: [f64; 8] =
     [1.0 / 240.0, 1.0 / 182.0, 1.0 / 132.0, 1.0 / 90.0, 1.0 / 56.0, 1.0 / 30.0, 1.0 / 12.0, 1.0 / 2.0];
 
-/// The filter.
+/// The window as `fast_image_resize` takes it; its own of the same name where it takes none.
 pub fn filter() -> FilterType {
     Filter::new("Lanczos over three pixels", weight, SUPPORT).map_or(FilterType::Lanczos3, FilterType::Custom)
 }
@@ -23,7 +25,7 @@ fn weight(x: f64) -> f64 {
     if third >= PI {
         return 0.0;
     }
-    // Nearer than that the weight is one to seven places.
+    // So near the middle the weight is 1 to seven places; a sine that is 1e-12 off would show there.
     if third < 1e-4 {
         return 1.0;
     }
@@ -32,7 +34,7 @@ fn weight(x: f64) -> f64 {
     square * (3.0 - 4.0 * square) / (SUPPORT * third * third)
 }
 
-/// Of an angle from 0 to pi: the cosine's series around its middle, to 1e-12.
+/// Sine of an angle from 0 to pi, to 1e-12: the cosine's series about pi / 2, the middle of that range.
 fn sine(angle: f64) -> f64 {
     let square = (angle - FRAC_PI_2) * (angle - FRAC_PI_2);
     SERIES.into_iter().fold(1.0, |rest, part| 1.0 - square * rest * part)

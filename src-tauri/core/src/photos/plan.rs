@@ -6,7 +6,7 @@ use image::metadata::Orientation;
 
 use super::decode::Decoded;
 
-/// About how much of the picture a band is made from, in rows or columns.
+/// About how many rows or columns of the picture each band is made from.
 const BAND_FROM: u32 = 96;
 
 /// How a picture is to come out.
@@ -25,20 +25,20 @@ pub struct Wanted {
 pub struct Plan {
     /// What stands it upright.
     pub orientation: Orientation,
-    /// Columns become rows.
+    /// It lies on its side: columns of the file become rows of the upright picture.
     pub turned: bool,
-    /// The first row comes from the far end.
+    /// The first upright row comes from the far end of the file's picture.
     reversed: bool,
-    /// Width in the picture's own frame, shrunk.
+    /// Width as it lies in the file, shrunk, pixels.
     pub across: u32,
-    /// Height in it, shrunk.
+    /// Height as it lies in the file, shrunk, pixels.
     pub down: u32,
     /// Rows of a band.
     step: u32,
 }
 
 impl Plan {
-    /// Plans a picture.
+    /// How a decoded picture becomes the one that is wanted.
     pub fn new(picture: &Decoded, wanted: Wanted) -> Self {
         let longest = picture.width.max(picture.height);
         let scaled = |length: u32| {

@@ -21,11 +21,11 @@ pub struct Doubt {
     pub repeatability: f64,
 }
 
-/// Coverage factor.
+/// Coverage factor: two standard uncertainties span about 95 %.
 pub const COVERAGE: f64 = 2.0;
 
 impl Doubt {
-    /// Of an instrument.
+    /// The standard uncertainties that an instrument's description stands for.
     pub fn of(it: &BoreInstrument) -> Self {
         Self {
             resolution: it.resolution_mm / 12.0_f64.sqrt(),
@@ -34,33 +34,36 @@ impl Doubt {
         }
     }
 
-    /// What differs from reading to reading even when the error of the instrument does not.
+    /// Resolution and repeatability together, mm: what differs from reading to reading even where the instrument
+    /// errs by the same amount each time.
     pub fn scatter(&self) -> f64 {
         self.resolution.hypot(self.repeatability)
     }
 
-    /// Of one reading, all in.
+    /// Standard uncertainty of one reading, mm: scatter and permissible error together.
     pub fn reading(&self) -> f64 {
         self.scatter().hypot(self.mpe)
     }
 
-    /// Of a mean in which one reading's scatter has the variance `variance`, the error being shared.
+    /// Standard uncertainty of a mean, mm. `variance` is that of the mean where one reading scatters with variance
+    /// 1; the permissible error does not average out, since all readings may share it.
     pub fn mean(&self, variance: f64) -> f64 {
         (self.mpe * self.mpe + self.scatter().powi(2) * variance).sqrt()
     }
 
-    /// Of a size that is fitted to readings, in which one reading's error has the variance `variance`. Over an
+    /// Standard uncertainty of a size that is fitted to readings, mm; `variance` as for [`Doubt::mean`]. Over an
     /// arc the error counts for more as each reading's own than as one that all share; the greater counts.
     pub fn fitted(&self, variance: f64) -> f64 {
         (self.mpe * self.mpe * variance.max(1.0) + self.scatter().powi(2) * variance).sqrt()
     }
 
-    /// Of a combination of readings whose squared weights add up to `squares`, each with its own error.
+    /// Standard uncertainty of a form, mm: a sum of readings with weights whose squares add up to `squares`, each
+    /// reading erring by itself.
     pub fn form(&self, squares: f64) -> f64 {
         self.reading() * squares.max(0.0).sqrt()
     }
 
-    /// The budget of one reading.
+    /// The budget of one reading, a line for each source and one for all together.
     pub fn lines(&self) -> Vec<BudgetLine> {
         let line = |id: &str, mm: f64| BudgetLine { id: id.to_owned(), standard_um: mm * 1000.0 };
         vec![

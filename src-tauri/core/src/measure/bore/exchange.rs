@@ -12,7 +12,7 @@ use super::solve::solve;
 /// A point that holds the ring open, and how much of it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Contact {
-    /// Which point.
+    /// Its place among the points, from 0.
     pub point: usize,
     /// It touches the outer circle; else the inner one.
     pub outer: bool,
@@ -21,14 +21,14 @@ pub struct Contact {
     pub weight: f64,
 }
 
-/// The linear ring.
+/// The narrowest ring for distances that are linear in the centre's step.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Ring {
     /// Step from the centre that the distances were taken about.
     pub step: [f64; 2],
     /// Its width: what the step would make of the ring if distances were linear.
     pub width: f64,
-    /// The four contacts.
+    /// The four points that keep it from being narrower.
     pub contacts: [Contact; 4],
 }
 

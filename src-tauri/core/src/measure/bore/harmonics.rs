@@ -6,7 +6,7 @@
 
 use super::solve::{dot, inverse};
 
-/// A fitted profile.
+/// A profile as a constant and a sum of waves, fitted by least squares.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Waves {
     /// Constant, then cosine and sine of each wave number, in order.
@@ -20,7 +20,7 @@ pub struct Waves {
 /// One wave of a profile.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Wave {
-    /// Waves round the bore.
+    /// How often it goes up and down in one turn.
     pub number: usize,
     /// Half of peak to valley, in the unit of the readings.
     pub amplitude: f64,
@@ -30,7 +30,7 @@ pub struct Wave {
     pub crest: f64,
 }
 
-/// Most pairs that are fitted.
+/// Most pairs of cosine and sine that are fitted.
 pub const MOST: usize = 15;
 const WORST_VARIANCE: f64 = 25.0;
 
@@ -80,7 +80,7 @@ pub fn terms_at(angle: f64, fold: usize, pairs: usize) -> Vec<f64> {
 }
 
 impl Waves {
-    /// Number of pairs fitted.
+    /// How many pairs of cosine and sine the angles allowed.
     pub fn pairs(&self) -> usize {
         self.terms.len() / 2
     }
@@ -90,7 +90,7 @@ impl Waves {
         dot(&self.terms, &terms_at(angle, self.fold, self.pairs()))
     }
 
-    /// Every wave.
+    /// Every wave that was fitted, the longest first.
     pub fn waves(&self) -> Vec<Wave> {
         (1..=self.pairs()).filter_map(|pair| self.wave(pair)).collect()
     }

@@ -7,10 +7,10 @@ use crate::model::bore::{BoreKind, BoreLevel, BoreReading, BoreReadings};
 
 use super::circle::{Point, direction, distance};
 
-/// A cross-section.
+/// The points of the wall at one depth.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Profile {
-    /// Distance from the face.
+    /// Depth of the section from the face.
     pub depth_mm: f64,
     /// How often one reading shows round the bore: 1, 2 or 3. Waves of other multiples are not seen.
     pub fold: usize,
@@ -18,12 +18,12 @@ pub struct Profile {
     pub points: Vec<ProfilePoint>,
 }
 
-/// A point of a cross-section.
+/// A point of the wall, and the reading that puts it there.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ProfilePoint {
     /// Where it is; about the gauge's own middle where the axis is not seen.
     pub at: Point,
-    /// The reading it comes from.
+    /// Place of that reading in its level, from 0.
     pub reading: usize,
     /// It stands for the reading but was not touched at this angle by the first contact.
     pub mirrored: bool,
@@ -46,7 +46,7 @@ pub fn radius_share(kind: BoreKind) -> f64 {
     }
 }
 
-/// The cross-section at one depth.
+/// Turns the readings of one depth into points: as many for each reading as its contacts stand for.
 pub fn profile(readings: &BoreReadings, level: &BoreLevel) -> Profile {
     let fold = fold(readings.kind);
     let zero = readings.zero_diameter_mm.unwrap_or_default() / 2.0;

@@ -20,12 +20,12 @@ use std::f64::consts::FRAC_1_SQRT_2;
 use super::circle::{Point, direction, distance, toward};
 use super::zone::Zone;
 
-/// What the search found.
+/// Whether a zone is the narrowest there is.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Verdict {
     /// No centre in the box is better by more than this, in mm.
     Proven(f64),
-    /// This one is better.
+    /// A ring about this centre is narrower.
     Narrower(Point),
 }
 

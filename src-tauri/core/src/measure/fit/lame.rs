@@ -3,7 +3,7 @@
 //! Source: Boresi & Schmidt, Advanced Mechanics of Materials, 6th ed., chapter 11, second-hand. Lengths in
 //! millimetres, stresses in MPa; pressing is below zero.
 
-/// A ring.
+/// An elastic ring: the bearing's outer ring, a sleeve, or the housing about the seat.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ring {
     /// Inner radius, millimetres; 0 for a solid one.
@@ -12,16 +12,16 @@ pub struct Ring {
     pub outer: f64,
     /// Young's modulus, MPa.
     pub modulus: f64,
-    /// Poisson's ratio.
+    /// Poisson's ratio: how much it thins for what it stretches.
     pub poisson: f64,
 }
 
 /// Equivalent stresses, MPa.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Equivalent {
-    /// By Tresca.
+    /// By Tresca, the greatest shear: never below the other.
     pub tresca: f64,
-    /// By von Mises.
+    /// By von Mises, the energy of distortion.
     pub mises: f64,
 }
 
@@ -37,29 +37,29 @@ impl Ring {
         self.inner / self.modulus * ((1.0 + q) / (1.0 - q) + self.poisson)
     }
 
-    /// How far the rim shrinks for each MPa without.
+    /// How far the rim shrinks for each MPa without, millimetres on the radius.
     pub fn rim_by_outer(&self) -> f64 {
         let q = self.thinness();
         self.outer / self.modulus * ((1.0 + q) / (1.0 - q) - self.poisson)
     }
 
-    /// How far the bore shrinks for each MPa without.
+    /// How far the bore shrinks for each MPa without, millimetres on the radius.
     pub fn bore_by_outer(&self) -> f64 {
         2.0 * self.inner / self.modulus / (1.0 - self.thinness())
     }
 
-    /// How far the rim grows for each MPa within.
+    /// How far the rim grows for each MPa within, millimetres on the radius.
     pub fn rim_by_inner(&self) -> f64 {
         2.0 * self.outer * self.thinness() / self.modulus / (1.0 - self.thinness())
     }
 
-    /// Hoop stress at a radius.
+    /// Hoop stress at a radius, MPa, under these pressures within and without, MPa.
     pub fn hoop(&self, within: f64, without: f64, radius: f64) -> f64 {
         let (even, curved) = self.parts(within, without, radius);
         even + curved
     }
 
-    /// Radial stress at a radius.
+    /// Radial stress at a radius, MPa, under these pressures within and without, MPa.
     pub fn radial(&self, within: f64, without: f64, radius: f64) -> f64 {
         let (even, curved) = self.parts(within, without, radius);
         even - curved

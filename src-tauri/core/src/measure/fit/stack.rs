@@ -9,30 +9,30 @@ pub struct Stack {
     pub bearing: Ring,
     /// The sleeve, if there is one.
     pub sleeve: Option<Ring>,
-    /// The housing.
+    /// The housing's wall about the seat.
     pub housing: Ring,
 }
 
 /// Interference on the diameter, millimetres, of parts that are free of one another.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Interference {
-    /// Of the bearing in sleeve or housing.
+    /// By how much the bearing is larger than the seat that takes it, sleeve or housing.
     pub bearing: f64,
-    /// Of the sleeve in the housing; of no account without a sleeve.
+    /// By how much the sleeve is larger than the housing's bore; without a sleeve it is not read.
     pub sleeve: f64,
 }
 
 /// Pressures, MPa, never below zero: loose parts do not pull.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pressures {
-    /// About the bearing.
+    /// Between the bearing and what is about it.
     pub bearing: f64,
-    /// About the sleeve; 0 without a sleeve.
+    /// Between sleeve and housing; 0 without a sleeve.
     pub sleeve: f64,
 }
 
 impl Stack {
-    /// The pressures for an interference.
+    /// The pressures that parts of this interference press each other with.
     pub fn pressures(&self, free: Interference) -> Pressures {
         let Some(sleeve) = self.sleeve else {
             let give = self.housing.bore_by_inner() + self.bearing.rim_by_outer();

@@ -12,7 +12,7 @@ const HOTTEST_C: f64 = 250.0;
 /// The fits of one bearing with what they need to be followed over temperature. Millimetres on the diameter.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Fits {
-    /// The rings.
+    /// The rings about the bearing.
     pub stack: Stack,
     /// Diameter of the bearing's seat.
     pub bearing_mm: f64,
@@ -28,12 +28,12 @@ pub struct Fits {
     pub sleeve_growth: f64,
 }
 
-/// One pair of interferences at 20 C.
+/// The interferences of one bearing and one sleeve at 20 C, millimetres on the diameter.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pair {
-    /// Of the bearing, the sleeve in its place.
+    /// That of the bearing, the sleeve in its place.
     pub bearing: f64,
-    /// Of the sleeve.
+    /// That of the sleeve in the housing.
     pub sleeve: f64,
 }
 
@@ -49,7 +49,7 @@ impl Fits {
         ]
     }
 
-    /// The pair of means.
+    /// The pair in the middle: both means.
     pub fn middle(&self) -> Pair {
         Pair { bearing: self.bearing.mean, sleeve: self.sleeve.mean }
     }

@@ -15,9 +15,9 @@ pub struct AtWork {
     pub deviation: Option<f64>,
     /// Number of readings.
     pub readings: u32,
-    /// Smallest step.
+    /// Smallest step that the gauge shows.
     pub resolution: f64,
-    /// Maximum permissible error.
+    /// How far it may read off, either way.
     pub mpe: f64,
     /// How far the gauge may stand out of line with the movement, degrees.
     pub tilt_deg: f64,
@@ -28,9 +28,9 @@ pub struct AtWork {
 /// Distances from the pivot, millimetres, all above zero.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Arms {
-    /// To the gauge.
+    /// From the pivot to where the gauge touches.
     pub gauge: f64,
-    /// To the bearing.
+    /// From the pivot to the bearing.
     pub bearing: f64,
     /// How far each may be off, either way.
     pub error: f64,

@@ -11,16 +11,16 @@ pub struct Contribution {
     pub dof: Option<f64>,
 }
 
-/// Independent contributions taken together.
+/// A standard uncertainty and how well it is known.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Combined {
-    /// Combined standard uncertainty.
+    /// Root of the sum of the contributions' squares, in their unit.
     pub standard: f64,
     /// Effective degrees of freedom by Welch-Satterthwaite; `None` is unlimited.
     pub dof: Option<f64>,
 }
 
-/// Takes independent contributions together.
+/// Combines contributions that are independent of each other.
 pub fn combine(contributions: &[Contribution]) -> Combined {
     let variance: f64 = contributions.iter().map(|one| one.size.powi(2)).sum();
     let spent: f64 = contributions.iter().filter_map(|one| one.dof.map(|dof| one.size.powi(4) / dof)).sum();

@@ -11,12 +11,12 @@ pub fn guard(combined: &Combined, least: f64) -> f64 {
     least.max(student::quantile(0.95, combined.whole_dof())) * combined.standard
 }
 
-/// Where the decision changes.
+/// The means at which the decision changes, a guard band to either side of the limit; all in the limit's unit.
 pub fn bands(limit: f64, guard: f64) -> Bands {
     Bands { guard_mm: guard, none_up_to_mm: limit - guard, proven_above_mm: limit + guard }
 }
 
-/// The decision for a mean.
+/// What a mean proves: movement beyond the limit, none beyond it, or neither.
 pub fn decide(mean: f64, bands: &Bands) -> GaugeDecision {
     if mean > bands.proven_above_mm {
         GaugeDecision::Proven

@@ -10,7 +10,7 @@ use crate::model::gauge::{Trend, TrendPoint, TrendShows};
 
 const DAYS_A_YEAR: f64 = 365.25;
 
-/// A weighted straight line.
+/// A straight line fitted with weights of one over the variance.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Line {
     /// Value at x = 0.
