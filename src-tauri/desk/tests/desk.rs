@@ -14,7 +14,7 @@
 #[path = "desk/support.rs"]
 mod support;
 
-#[cfg(test)]
+#[cfg(all(test, unix))]
 #[path = "desk/account.rs"]
 mod account;
 

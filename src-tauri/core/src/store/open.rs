@@ -49,7 +49,6 @@ const SUSPECT: &str = "suspect";
 pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
     private::folder(&folder.join("photos")).map_err(StoreFault::Unwritable)?;
     let lock = FolderLock::take(folder)?;
-    private::mend(folder);
     let (connection, set_aside) = match connect(folder) {
         Err(StoreFault::Damaged) => {
             let aside = set_aside(folder, now)?;
@@ -57,6 +56,8 @@ pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
         }
         other => (other?, None),
     };
+    // SQLite makes its files as readable as others are; later ones, like the log, are as closed as the database.
+    private::mend(folder);
     let store = Store { connection, folder: folder.to_owned(), lock: Arc::new(lock) };
     store.clear_uploads();
     store.clear_outgoing();
@@ -69,12 +70,8 @@ pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
 fn connect(folder: &Path) -> Result<Connection, StoreFault> {
     let flags =
         OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-    let database = folder.join(DATABASE);
-    if !database.exists() {
-        // SQLite would make it readable to others, and its log and index like it.
-        private::create(&database).map_err(StoreFault::Unwritable)?;
-    }
-    let mut connection = Connection::open_with_flags(database, flags).map_err(StoreFault::sql("open"))?;
+    let mut connection =
+        Connection::open_with_flags(folder.join(DATABASE), flags).map_err(StoreFault::sql("open"))?;
     prepare(&connection).map_err(StoreFault::sql("prepare"))?;
     if folder.join(SUSPECT).exists() {
         look_closely(&connection, folder)?;

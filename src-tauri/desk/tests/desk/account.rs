@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
+use std::time::Duration;
 
 use tempfile::TempDir;
 
@@ -20,20 +21,17 @@ fn everything(folder: &Path) -> Vec<PathBuf> {
     found
 }
 
-#[cfg(unix)]
 fn mode(path: &Path) -> u32 {
     use std::os::unix::fs::PermissionsExt as _;
     fs::metadata(path).expect("a file").permissions().mode() & 0o777
 }
 
-#[cfg(unix)]
 fn set_mode(path: &Path, mode: u32) {
     use std::os::unix::fs::PermissionsExt as _;
     fs::set_permissions(path, fs::Permissions::from_mode(mode)).expect("its mode is set");
 }
 
 /// Whether an account without rights gets at a file; none where this one cannot become it.
-#[cfg(unix)]
 fn another_reads(path: &Path) -> Option<bool> {
     let other = |words: &[&str]| {
         let mut command = Command::new("setpriv");
@@ -46,14 +44,12 @@ fn another_reads(path: &Path) -> Option<bool> {
 }
 
 /// A folder that other accounts may look into, as most are that lie above a data folder.
-#[cfg(unix)]
 fn open_folder() -> TempDir {
     let folder = tempfile::tempdir().expect("a temporary folder");
     set_mode(folder.path(), 0o755);
     folder
 }
 
-#[cfg(unix)]
 #[test]
 fn data_folder_is_closed_and_one_that_stood_open_is_mended() {
     let around = open_folder();
@@ -94,8 +90,11 @@ fn key_is_on_no_command_line_and_in_no_file_that_others_read() {
     set_mode(&tools.join("xdg-open"), 0o755);
     let path = format!("{}:{}", tools.display(), std::env::var("PATH").expect("a path"));
     let desk = Desk::start_with(&[], &[("PATH", &path), ("STEADY_OPENED", opened.to_str().unwrap())]);
-    while !opened.exists() {
-        std::thread::yield_now();
+    for _ in 0..6_000 {
+        if opened.exists() {
+            break;
+        }
+        std::thread::sleep(Duration::from_millis(10));
     }
     let words = fs::read_to_string(&opened).expect("what the opener was given");
     assert!(!words.contains(&desk.key), "the key is on the opener's command line");
