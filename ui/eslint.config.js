@@ -17,7 +17,7 @@ export default ts.config(
       'no-console': 'error',
       // TypeScript knows every name.
       'no-undef': 'off',
-      '@typescript-eslint/no-unused-vars': ['error', { varsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': ['error', { varsIgnorePattern: '^_', argsIgnorePattern: '^_' }],
       // What is not watched on purpose (fingers on the glass, texts put together once) is a plain map.
       'svelte/prefer-svelte-reactivity': 'off',
       // Blanks at the edge of a text stand in braces, or the layout would eat them.

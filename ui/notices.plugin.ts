@@ -44,7 +44,9 @@ export function notices(top: string): Plugin {
     generateBundle(_, bundle) {
       const modules = Object.values(bundle).flatMap((file) => (file.type === 'chunk' ? file.moduleIds : []));
       const parts = [...crates(root), ...packages(modules), ...fonts(root)];
-      parts.sort((one, other) => one.name.localeCompare(other.name, 'en') || one.version.localeCompare(other.version, 'en'));
+      parts.sort(
+        (one, other) => one.name.localeCompare(other.name, 'en') || one.version.localeCompare(other.version, 'en'),
+      );
       this.emitFile({ type: 'asset', fileName: 'notices.txt', source: text(parts) });
       const folder = join(root, 'target/sbom');
       mkdirSync(folder, { recursive: true });
@@ -58,7 +60,12 @@ function crates(root: string): Part[] {
   const host = () => /^host: (.+)$/m.exec(execFileSync('rustc', ['-vV'], { encoding: 'utf8' }))?.[1] ?? '';
   const target = process.env.STEADY_TARGET ?? host();
   const words = ['metadata', '--locked', '--format-version', '1', '--filter-platform', target];
-  const told = execFileSync('cargo', words, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 28, stdio: ['ignore', 'pipe', 'inherit'] });
+  const told = execFileSync('cargo', words, {
+    cwd: root,
+    encoding: 'utf8',
+    maxBuffer: 1 << 28,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   const { packages, resolve: tree } = JSON.parse(told) as Metadata;
   const built = new Set<string>();
   const open = packages.filter(({ name, source }) => source === null && PROGRAMS.includes(name)).map(({ id }) => id);
@@ -82,10 +89,23 @@ function crates(root: string): Part[] {
 
 /** The npm packages that the page's modules are of. */
 function packages(modules: string[]): Part[] {
-  const folders = new Set(modules.map((id) => /^\0?(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1]).filter((folder) => folder !== undefined));
+  const folders = new Set(
+    modules
+      .map((id) => /^\0?(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1])
+      .filter((folder) => folder !== undefined),
+  );
   return [...folders].map((folder) => {
-    const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Record<string, string>;
-    return { name: name ?? '', version: version ?? '', licence: license ?? '', purl: `pkg:npm/${(name ?? '').replace('@', '%40')}@${version ?? ''}`, folder };
+    const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Record<
+      string,
+      string
+    >;
+    return {
+      name: name ?? '',
+      version: version ?? '',
+      licence: license ?? '',
+      purl: `pkg:npm/${(name ?? '').replace('@', '%40')}@${version ?? ''}`,
+      folder,
+    };
   });
 }
 
@@ -112,14 +132,23 @@ const named = ({ name, version }: Part): string => `${name} ${version}`.trim();
 function licences({ folder }: Part): string[] {
   if (!existsSync(folder)) return [];
   const names = readdirSync(folder, { withFileTypes: true }).filter((file) => file.isFile() && LICENCE.test(file.name));
-  return names.map(({ name }) => readFileSync(join(folder, name), 'utf8').replace(/\r\n?/g, '\n').trim()).filter((found) => found !== '');
+  return names
+    .map(({ name }) => readFileSync(join(folder, name), 'utf8').replace(/\r\n?/g, '\n').trim())
+    .filter((found) => found !== '');
 }
 
 function sbom(root: string, parts: Part[]): unknown {
   const version = /^version = "(.+)"$/m.exec(readFileSync(join(root, 'Cargo.toml'), 'utf8'))?.[1] ?? '';
   const components = parts
     .filter(({ purl }) => purl !== '')
-    .map(({ name, version: of, licence, purl }) => ({ type: 'library', 'bom-ref': purl, name, version: of, purl, licenses: [{ expression: licence.replaceAll('/', ' OR ') }] }));
+    .map(({ name, version: of, licence, purl }) => ({
+      type: 'library',
+      'bom-ref': purl,
+      name,
+      version: of,
+      purl,
+      licenses: [{ expression: licence.replaceAll('/', ' OR ') }],
+    }));
   return {
     bomFormat: 'CycloneDX',
     specVersion: '1.5',

@@ -3,5 +3,9 @@ export default {
   printWidth: 120,
   singleQuote: true,
   plugins: ['prettier-plugin-svelte'],
-  overrides: [{ files: '*.svelte', options: { parser: 'svelte' } }],
+  overrides: [
+    { files: '*.svelte', options: { parser: 'svelte' } },
+    // Style sheets quote as CSS itself does.
+    { files: '*.css', options: { singleQuote: false } },
+  ],
 };

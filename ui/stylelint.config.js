@@ -15,7 +15,8 @@ export default {
     'no-descending-specificity': null,
     'color-hex-length': 'long',
     'value-keyword-case': ['lower', { camelCaseSvgKeywords: true, ignoreProperties: ['--face'] }],
-    'property-no-vendor-prefix': [true, { ignoreProperties: ['text-size-adjust'] }],
+    // iOS knows the size of text by its own name alone.
+    'property-no-vendor-prefix': null,
     'length-zero-no-unit': [true, { ignoreFunctions: ['calc', 'clamp', 'max', 'min', 'env', 'var'] }],
     'declaration-block-single-line-max-declarations': null,
     'selector-pseudo-class-no-unknown': [true, { ignorePseudoClasses: ['global'] }],

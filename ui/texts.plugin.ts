@@ -7,15 +7,27 @@ import type { Plugin } from 'vite';
 
 const FALLBACK = 'en';
 /** Messages that only the core says, on paper and in its answers. */
-const CORE_ONLY = /^(?:(?:finding|note|repair|unknown|caution|signed|field|detail|month|bore|fit|gauge|verdict)-|rule-[a-z-]+-owner )/;
+const CORE_ONLY =
+  /^(?:(?:finding|note|repair|unknown|caution|signed|field|detail|month|bore|fit|gauge|verdict)-|rule-[a-z-]+-owner )/;
 const OWN_NAME = 'ui-language-name';
 
 export function texts(folder: string): Plugin {
   const top = resolve(folder);
   const tags = readdirSync(top).sort();
-  const paths = (tag: string) => readdirSync(join(top, tag)).filter((name) => name.endsWith('.ftl')).sort().map((name) => join(top, tag, name));
-  const messages = (path: string) => readFileSync(path, 'utf8').replace(/^#.*\n?/gm, '').replace(/\n{2,}/g, '\n').split(/^(?=[a-z])/m);
-  const bare = (path: string) => messages(path).filter((message) => !CORE_ONLY.test(message)).join('');
+  const paths = (tag: string) =>
+    readdirSync(join(top, tag))
+      .filter((name) => name.endsWith('.ftl'))
+      .sort()
+      .map((name) => join(top, tag, name));
+  const messages = (path: string) =>
+    readFileSync(path, 'utf8')
+      .replace(/^#.*\n?/gm, '')
+      .replace(/\n{2,}/g, '\n')
+      .split(/^(?=[a-z])/m);
+  const bare = (path: string) =>
+    messages(path)
+      .filter((message) => !CORE_ONLY.test(message))
+      .join('');
 
   function language(tag: string, watch: (path: string) => void): string {
     const sources = paths(tag);

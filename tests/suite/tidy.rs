@@ -314,3 +314,26 @@ fn every_place_is_in_the_tour() {
         assert!(reached || screen.trim_matches('\'') == "walk", "{screen} is nowhere in the tour");
     }
 }
+
+/// The formatter breaks code, not words and paths of a drawing.
+#[test]
+fn no_line_of_the_screens_is_over_120() {
+    let mut folders = vec![root().join("ui/src")];
+    let mut looked_at = 0;
+    while let Some(folder) = folders.pop() {
+        for file in std::fs::read_dir(folder).unwrap().flatten() {
+            let path = file.path();
+            if path.is_dir() {
+                if !path.ends_with("types") {
+                    folders.push(path);
+                }
+                continue;
+            }
+            looked_at += 1;
+            let text = std::fs::read_to_string(&path).unwrap();
+            let long = text.lines().position(|line| line.chars().count() > 120);
+            assert!(long.is_none(), "{}: line {}", path.display(), long.unwrap_or_default() + 1);
+        }
+    }
+    assert!(looked_at > 100, "only {looked_at} files seen");
+}

@@ -9,11 +9,20 @@ it('spreads angles over the turn in which a kind sees something new', () => {
 
 it('writes what was typed as it was typed, and leaves out what was not read', () => {
   const grid = emptyGrid('two-point', 2, 2);
-  grid.cells = [['72.031', ''], ['72,029', '72.040']];
+  grid.cells = [
+    ['72.031', ''],
+    ['72,029', '72.040'],
+  ];
   expect(filled(grid)).toEqual({ done: 3, all: 4 });
   expect(boreFile(grid)).toBe(
-    ['bore;kind=two-point;unit=mm;resolution=0.001;mpe=0.004;turn=clockwise', 'depth_mm;angle_deg;diameter',
-      '4;0;72.031', '10;0;72,029', '10;90;72.040', ''].join('\n'),
+    [
+      'bore;kind=two-point;unit=mm;resolution=0.001;mpe=0.004;turn=clockwise',
+      'depth_mm;angle_deg;diameter',
+      '4;0;72.031',
+      '10;0;72,029',
+      '10;90;72.040',
+      '',
+    ].join('\n'),
   );
 });
 
@@ -21,7 +30,13 @@ it('writes pasted coordinates under a header of their own mark, and a whole file
   const grid = { ...emptyGrid('coordinates', 1, 1), points: '4,36.01,0\n\n4,0,36.02\n' };
   expect(filled(grid)).toEqual({ done: 2, all: 2 });
   expect(boreFile(grid)).toBe(
-    ['bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.004,turn=clockwise', 'depth_mm,x,y', '4,36.01,0', '4,0,36.02', ''].join('\n'),
+    [
+      'bore,kind=coordinates,unit=mm,resolution=0.001,mpe=0.004,turn=clockwise',
+      'depth_mm,x,y',
+      '4,36.01,0',
+      '4,0,36.02',
+      '',
+    ].join('\n'),
   );
   expect(boreFile({ ...grid, points: '36.01;0' })).toContain('\nx;y\n36.01;0\n');
   expect(boreFile({ ...grid, points: 'x\ty\n36.01\t0' })).toContain('turn=clockwise\nx\ty\n36.01\t0\n');

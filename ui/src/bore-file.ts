@@ -94,7 +94,9 @@ export function boreFile(grid: BoreGrid): string {
     return [header.join(mark), ...(named ? [] : [columns.join(mark)]), ...points, ''].join('\n');
   }
   const rows = grid.cells.flatMap((row, depth) =>
-    row.flatMap((cell, angle) => (cell.trim() === '' ? [] : [`${grid.depths[depth] ?? ''};${grid.angles[angle] ?? ''};${cell.trim()}`])),
+    row.flatMap((cell, angle) =>
+      cell.trim() === '' ? [] : [`${grid.depths[depth] ?? ''};${grid.angles[angle] ?? ''};${cell.trim()}`],
+    ),
   );
   return [header.join(';'), `depth_mm;angle_deg;${dial ? 'reading' : 'diameter'}`, ...rows, ''].join('\n');
 }

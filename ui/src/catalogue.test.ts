@@ -51,12 +51,21 @@ it('has the keys that are put together from what the core names', () => {
   expect(
     missing([
       ...words.flatMap((word) => [`word-${word}`, `headline-${word}`]),
-      ...sets.flatMap((set) => [`gates-${set}`, `gates-${set}-why`, `part-leave-${set}`, `ui-leave-${set}`, `ui-leave-${set}-done`]),
+      ...sets.flatMap((set) => [
+        `gates-${set}`,
+        `gates-${set}-why`,
+        `part-leave-${set}`,
+        `ui-leave-${set}`,
+        `ui-leave-${set}-done`,
+      ]),
       ...['gates-open', 'other-part', 'danger-found'].map((why) => `lock-${why}`),
       ...['running-first', 'under-car-first'].flatMap((order) => [`order-${order}`, `ui-order-${order}-about`]),
       ...THEMES.map((theme) => `ui-theme-${theme}`),
       ...THUMBS.map((thumb) => `ui-thumb-${thumb}`),
-      ...['running', 'creep'].flatMap((set) => [`ui-driver-stop-${set}`, ...[1, 2, 3].map((at) => `ui-driver-${set}-${at}`)]),
+      ...['running', 'creep'].flatMap((set) => [
+        `ui-driver-stop-${set}`,
+        ...[1, 2, 3].map((at) => `ui-driver-${set}-${at}`),
+      ]),
       ...['cold', 'warm'].map((warmth) => `ui-temperature-${warmth}`),
       ...['warm', 'cold'].map((warmth) => `ui-engine-${warmth}`),
       ...['a4', 'us-letter'].map((sheet) => `ui-sheet-${sheet}`),
@@ -73,7 +82,9 @@ it('has the keys that are put together from what the core names', () => {
 
 it('has title, manner, words of the drawing, and a drawing for every step', () => {
   const steps = [...new Set(ids('steps.toml', 'step'))];
-  expect(missing(steps.flatMap((step) => [`step-${step}`, `step-${step}-do`, `step-${step}-watch`, `drawing-${step}`]))).toEqual([]);
+  expect(
+    missing(steps.flatMap((step) => [`step-${step}`, `step-${step}-do`, `step-${step}-watch`, `drawing-${step}`])),
+  ).toEqual([]);
   expect([...drawn].sort()).toEqual([...steps].sort());
 });
 
@@ -95,7 +106,13 @@ it('shows the key where there is no message', () => {
 });
 
 it('is never certain', () => {
-  expect([percent(0), percent(0.004), percent(0.5), percent(0.999), percent(1)]).toEqual(['under 1%', 'under 1%', '50%', 'over 99%', 'over 99%']);
+  expect([percent(0), percent(0.004), percent(0.5), percent(0.999), percent(1)]).toEqual([
+    'under 1%',
+    'under 1%',
+    '50%',
+    'over 99%',
+    'over 99%',
+  ]);
 });
 
 it('has English at least', () => {

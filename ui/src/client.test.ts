@@ -18,11 +18,14 @@ it('takes the secret out of the address and sends it as a header', async () => {
   const call = vi.fn(() => Promise.resolve(new Response('{"is":"home"}')));
   vi.stubGlobal('fetch', call);
   await ask({ ask: 'home' });
-  expect(call).toHaveBeenCalledWith('/api', expect.objectContaining({
-    method: 'POST',
-    headers: expect.objectContaining({ 'X-Steady-Key': 's3cret' }),
-    body: '{"ask":"home"}',
-  }));
+  expect(call).toHaveBeenCalledWith(
+    '/api',
+    expect.objectContaining({
+      method: 'POST',
+      headers: expect.objectContaining({ 'X-Steady-Key': 's3cret' }),
+      body: '{"ask":"home"}',
+    }),
+  );
   // As node's own HMAC has it; no address holds the key.
   const mac = createHmac('sha256', 's3cret').update('ab/thumb').digest('hex').slice(0, 32);
   expect(await photoUrl('ab', 'thumb')).toBe(`/photo/ab/thumb?token=${mac}`);

@@ -68,7 +68,8 @@ export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask
 // A photo on its way, read for a VIN or kept for a wish names no visit; it belongs to the one on the screen.
 function practises(request: Request): boolean {
   if (practised === null) return false;
-  if (['upload', 'read-vin', 'keep-wanted'].includes(request.ask)) return location.hash.startsWith(`#/visit/${practised}`);
+  if (['upload', 'read-vin', 'keep-wanted'].includes(request.ask))
+    return location.hash.startsWith(`#/visit/${practised}`);
   if ('visits' in request) return request.visits.includes(practised);
   return 'visit' in request && request.visit === practised;
 }

@@ -33,7 +33,9 @@ test.each([
 /** Colours of a theme: those of the plain root, then the theme's own. */
 function colours(theme: string): Map<string, string> {
   const found = new Map<string, string>();
-  for (const [, selector = '', body = ''] of tokens.replace(/\/\*[\s\S]*?\*\//g, '').matchAll(/([^{}]+)\{([^{}]*)\}/g)) {
+  for (const [, selector = '', body = ''] of tokens
+    .replace(/\/\*[\s\S]*?\*\//g, '')
+    .matchAll(/([^{}]+)\{([^{}]*)\}/g)) {
     const plain = selector.trim() === ':root';
     if (!plain && !selector.includes(`data-theme="${theme}"`)) continue;
     for (const [, name = '', value = ''] of body.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6});/g)) found.set(name, value);

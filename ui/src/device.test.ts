@@ -92,9 +92,7 @@ test('a file goes to the sheet by its id, and none of its bytes to the page', as
   const made = await ready({ file: 'f', name: 'finding.pdf', mime: 'application/pdf', bytes: 300e6 });
   expect([made.got, made.address, canShare(made)]).toEqual([null, '', true]);
   await share(made);
-  expect(asked).toEqual([
-    { command: 'share_file', args: { file: 'f', name: 'finding.pdf', mime: 'application/pdf' } },
-  ]);
+  expect(asked).toEqual([{ command: 'share_file', args: { file: 'f', name: 'finding.pdf', mime: 'application/pdf' } }]);
 });
 
 test('the page keeps clear of what the phone says is covered', async () => {

@@ -54,7 +54,9 @@ export interface Shot {
 /** Photos that the camera left behind, latest first: taken while the app was ended, for one. */
 export async function shots(): Promise<Shot[]> {
   if (!onPhone()) return [];
-  return ((await device()?.invoke('shots').catch(() => null)) ?? []) as Shot[];
+  return ((await device()
+    ?.invoke('shots')
+    .catch(() => null)) ?? []) as Shot[];
 }
 
 /**
@@ -63,7 +65,12 @@ export async function shots(): Promise<Shot[]> {
  */
 export async function adopt(name: string, upload: string): Promise<boolean> {
   if (!onPhone()) return false;
-  if ((await device()?.invoke('adopt_shot', { name, upload }).catch(() => false)) !== true) return false;
+  if (
+    (await device()
+      ?.invoke('adopt_shot', { name, upload })
+      .catch(() => false)) !== true
+  )
+    return false;
   adopted.set(upload, name);
   return true;
 }
@@ -72,7 +79,10 @@ export async function adopt(name: string, upload: string): Promise<boolean> {
 export async function kept(upload: string): Promise<void> {
   const name = adopted.get(upload);
   adopted.delete(upload);
-  if (name !== undefined) await device()?.invoke('forget_shot', { name }).catch(() => undefined);
+  if (name !== undefined)
+    await device()
+      ?.invoke('forget_shot', { name })
+      .catch(() => undefined);
 }
 
 /** From here on: safe areas as the phone reports them, the Back button, and a lit screen kept lit. */

@@ -35,7 +35,9 @@ it('fetches an export by its id, with the key in a header alone', async () => {
   vi.stubGlobal('fetch', (address: string, how: RequestInit) => {
     asked.push([address, how]);
     const made = { is: 'handover', file: 'f', name: 'visit-1.steady', bytes: 6, left_out: [] };
-    return Promise.resolve(address === '/api' ? new Response(JSON.stringify(made)) : new Response(new Uint8Array([0, 1, 2])));
+    return Promise.resolve(
+      address === '/api' ? new Response(JSON.stringify(made)) : new Response(new Uint8Array([0, 1, 2])),
+    );
   });
   const made = await makeHandover(['v']);
   expect([made.name, made.got?.name, made.got?.type]).toEqual(['visit-1.steady', 'visit-1.steady', 'application/zip']);

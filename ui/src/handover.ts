@@ -1,4 +1,5 @@
-// Handover files between the core and the person: made to be saved or sent, sent in pieces to be taken in. What a file holds is the core's to say.
+// Handover files between the core and the person: made to be saved or sent, sent in pieces to be taken in. What a
+// file holds is the core's to say.
 
 import { toBase64 } from './bytes.ts';
 import { ask } from './client.ts';
@@ -14,7 +15,13 @@ export interface Papers {
 
 /** A handover file of these visits, ready to be saved or sent. */
 export async function makeHandover(visits: string[], papers: Papers | null = null): Promise<Ready> {
-  const made = await ask({ ask: 'export', visits, papers: papers !== null, locale: papers?.locale ?? null, sheet: null });
+  const made = await ask({
+    ask: 'export',
+    visits,
+    papers: papers !== null,
+    locale: papers?.locale ?? null,
+    sheet: null,
+  });
   return ready({ ...made, mime: 'application/zip' });
 }
 

@@ -10,7 +10,9 @@ const TEXT = '../src-tauri/core/text';
 
 /** Each message of a file with its variables, as `id: a, b`. */
 function messages(tag: string, file: string): string[] {
-  const entries = readFileSync(join(TEXT, tag, file), 'utf8').split(/^(?=[a-z][A-Za-z0-9-]* =)/m).slice(1);
+  const entries = readFileSync(join(TEXT, tag, file), 'utf8')
+    .split(/^(?=[a-z][A-Za-z0-9-]* =)/m)
+    .slice(1);
   return entries
     .map((entry) => {
       const id = /^[A-Za-z0-9-]+/.exec(entry)?.[0] ?? '';
@@ -53,7 +55,9 @@ it('writes numbers, shares and dates as the papers do', async () => {
   const dates = published('date').filter((row) => row.at.includes('T12:'));
   expect([numbers.length, shares.length, dates.length]).toEqual([36, 8, 12]);
   for (const row of numbers) {
-    expect(tIn(row.locale, 'length-mm', { mm: row.value })).toMatch(new RegExp(`^${row.text.replaceAll('.', '\\.')}\\smm$`));
+    expect(tIn(row.locale, 'length-mm', { mm: row.value })).toMatch(
+      new RegExp(`^${row.text.replaceAll('.', '\\.')}\\smm$`),
+    );
   }
   for (const row of shares) {
     await chooseLocale([row.locale]);

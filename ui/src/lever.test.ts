@@ -13,5 +13,12 @@ it('puts the zero at the nearer bearing of a pair, the other behind it', () => {
 
 it('takes a bearing that is alone from its far joint', () => {
   const alone = { ...emptyLever('rubber'), jointBearing: '560', jointGauge: '610' };
-  expect(placeOf(alone)).toEqual({ at: 'shaft', pivot_mm: '0', bearing_mm: '560', gauge_mm: '610', or: null, error_mm: null });
+  expect(placeOf(alone)).toEqual({
+    at: 'shaft',
+    pivot_mm: '0',
+    bearing_mm: '560',
+    gauge_mm: '610',
+    or: null,
+    error_mm: null,
+  });
 });

@@ -27,7 +27,14 @@ export function emptyLever(support: Support | null): Levered {
 /** The place; of a pair the nearer bearing is the zero and the other lies behind it. */
 export function placeOf(typed: Levered): Place {
   if (typed.lever === 'joint') {
-    return { at: 'shaft', pivot_mm: '0', gauge_mm: typed.jointGauge, bearing_mm: typed.jointBearing, or: null, error_mm: null };
+    return {
+      at: 'shaft',
+      pivot_mm: '0',
+      gauge_mm: typed.jointGauge,
+      bearing_mm: typed.jointBearing,
+      or: null,
+      error_mm: null,
+    };
   }
   const behind = `-${typed.apart.trim()}`;
   const near = { pivot_mm: behind, bearing_mm: '0' };

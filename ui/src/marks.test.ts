@@ -8,13 +8,77 @@ function drawn(shape: Shape, spots: Spot[]): Draft {
 
 describe('a finger', () => {
   test.each([
-    ['arrow', [[0.1, 0.1], [0.3, 0.3], [0.6, 0.5]], { shape: 'arrow', from: [0.1, 0.1], to: [0.6, 0.5] }],
-    ['ring', [[0.6, 0.5], [0.1, 0.1]], { shape: 'ring', corners: [[0.6, 0.5], [0.1, 0.1]] }],
-    ['freehand', [[0.1, 0.1], [0.2, 0.1], [0.2, 0.2]], { shape: 'freehand', points: [[0.1, 0.1], [0.2, 0.1], [0.2, 0.2]] }],
-    ['label', [[0.1, 0.1], [0.2, 0.1]], { shape: 'label', at: [0.2, 0.1], text: 'crack' }],
-    ['arrow', [[0.1, 0.1], [0.105, 0.1]], null],
-    ['ring', [[0.1, 0.1], [0.9, 0.1]], null],
-    ['freehand', [[0.1, 0.1], [0.101, 0.1]], null],
+    [
+      'arrow',
+      [
+        [0.1, 0.1],
+        [0.3, 0.3],
+        [0.6, 0.5],
+      ],
+      { shape: 'arrow', from: [0.1, 0.1], to: [0.6, 0.5] },
+    ],
+    [
+      'ring',
+      [
+        [0.6, 0.5],
+        [0.1, 0.1],
+      ],
+      {
+        shape: 'ring',
+        corners: [
+          [0.6, 0.5],
+          [0.1, 0.1],
+        ],
+      },
+    ],
+    [
+      'freehand',
+      [
+        [0.1, 0.1],
+        [0.2, 0.1],
+        [0.2, 0.2],
+      ],
+      {
+        shape: 'freehand',
+        points: [
+          [0.1, 0.1],
+          [0.2, 0.1],
+          [0.2, 0.2],
+        ],
+      },
+    ],
+    [
+      'label',
+      [
+        [0.1, 0.1],
+        [0.2, 0.1],
+      ],
+      { shape: 'label', at: [0.2, 0.1], text: 'crack' },
+    ],
+    [
+      'arrow',
+      [
+        [0.1, 0.1],
+        [0.105, 0.1],
+      ],
+      null,
+    ],
+    [
+      'ring',
+      [
+        [0.1, 0.1],
+        [0.9, 0.1],
+      ],
+      null,
+    ],
+    [
+      'freehand',
+      [
+        [0.1, 0.1],
+        [0.101, 0.1],
+      ],
+      null,
+    ],
     ['arrow', [[0.1, 0.1]], null],
   ] as [Shape, Spot[], unknown][])('that draws %s at %j makes %j', (shape, spots, mark) => {
     expect(finished(drawn(shape, spots), ' crack ')).toEqual(mark);
@@ -34,8 +98,26 @@ describe('a finger', () => {
 
 describe('on a picture of 400 by 200', () => {
   test.each([
-    [{ shape: 'ring', corners: [[0.75, 0.5], [0.25, 0]] }, 'M100 50a100 50 0 1 0 200 0a100 50 0 1 0 -200 0'],
-    [{ shape: 'freehand', points: [[0, 0], [1, 1]] }, 'M0 0L400 200'],
+    [
+      {
+        shape: 'ring',
+        corners: [
+          [0.75, 0.5],
+          [0.25, 0],
+        ],
+      },
+      'M100 50a100 50 0 1 0 200 0a100 50 0 1 0 -200 0',
+    ],
+    [
+      {
+        shape: 'freehand',
+        points: [
+          [0, 0],
+          [1, 1],
+        ],
+      },
+      'M0 0L400 200',
+    ],
     [{ shape: 'label', at: [0.5, 0.5], text: 'x' }, ''],
   ] as const)('%j is the path %s', (mark, path) => {
     expect(markPath(structuredClone(mark) as unknown as Parameters<typeof markPath>[0], 400, 200)).toBe(path);

@@ -44,7 +44,7 @@ export function markPath(mark: Mark, width: number, height: number): string {
 export function wordPlace(at: Spot, text: string, width: number, height: number) {
   const room = width * 0.94;
   const asked = wordSize(width, height);
-  const size = Math.min(asked, (room / letters(text)) || asked);
+  const size = Math.min(asked, room / letters(text) || asked);
   const [wide, high] = [letters(text) * size, size * 1.5];
   const held = (middle: number, half: number, whole: number): number =>
     Math.min(Math.max(middle, half), Math.max(half, whole - half));
@@ -93,7 +93,9 @@ export function finished(draft: Draft, words: string): Mark | null {
 function thinned(spots: Spot[]): Spot[] {
   if (spots.length <= MAX_SPOTS) return spots;
   const at = (index: number): Spot[] => spots.slice(index, index + 1);
-  return Array.from({ length: MAX_SPOTS }, (_, index) => Math.round((index * (spots.length - 1)) / (MAX_SPOTS - 1))).flatMap(at);
+  return Array.from({ length: MAX_SPOTS }, (_, index) =>
+    Math.round((index * (spots.length - 1)) / (MAX_SPOTS - 1)),
+  ).flatMap(at);
 }
 
 /** About how many sizes of the type a text is wide: wide scripts and pictures fill one, letters less. */

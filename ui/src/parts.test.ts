@@ -30,13 +30,20 @@ describe('addresses', () => {
   test.each(PLACES)('a written place reads back: $screen', (place) => {
     expect(read(write(place))).toEqual(place);
   });
-  test.each(['', '#', '#/visit/', '#/visit/../x', '#/visit/a/step', '#/nowhere', '#/visit/a/work-photo/bench-roof/0a'])('%s leads home', (hash) => {
-    expect(read(hash)).toEqual({ screen: 'home' });
-  });
+  test.each(['', '#', '#/visit/', '#/visit/../x', '#/visit/a/step', '#/nowhere', '#/visit/a/work-photo/bench-roof/0a'])(
+    '%s leads home',
+    (hash) => {
+      expect(read(hash)).toEqual({ screen: 'home' });
+    },
+  );
 });
 
 describe('choices of an any-of step', () => {
-  const choices = [{ id: 'none', lone: true }, { id: 'rattle', lone: false }, { id: 'pops', lone: false }];
+  const choices = [
+    { id: 'none', lone: true },
+    { id: 'rattle', lone: false },
+    { id: 'pops', lone: false },
+  ];
   test.each([
     [[], 'none', ['none']],
     [['none'], 'rattle', ['rattle']],
@@ -58,7 +65,16 @@ describe('signatures', () => {
     expect(pointOn(pad, x, y)).toEqual(expected);
   });
   test('a stroke scales with the pad it is drawn on', () => {
-    expect(strokePath([[0, 0], [0.5, 1]], 200, 100)).toBe('M0 0L100 100');
+    expect(
+      strokePath(
+        [
+          [0, 0],
+          [0.5, 1],
+        ],
+        200,
+        100,
+      ),
+    ).toBe('M0 0L100 100');
     expect(strokePath([[0.5, 0.5]], 200, 100)).toBe('M100 50L100 50');
     expect(strokePath([], 200, 100)).toBe('');
   });

@@ -3,7 +3,9 @@
 import { photoUrl } from './client.ts';
 
 /** The address of the photo that `photo` names; the one before until it is there. For use while a part is set up. */
-export function photoSource(photo: () => { sha256: string; size: 'thumb' | 'full' }): { readonly url: string | undefined } {
+export function photoSource(photo: () => { sha256: string; size: 'thumb' | 'full' }): {
+  readonly url: string | undefined;
+} {
   let url = $state<string>();
   $effect(() => {
     let wanted = true;

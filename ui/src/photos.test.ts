@@ -22,11 +22,18 @@ it.each([
 });
 
 /** Sends a file through an engine that decodes everything or nothing; gives what arrived. */
-async function arrived(bytes: Uint8Array<ArrayBuffer>, decodes: boolean): Promise<{ indices: number[]; names: Set<string>; whole: Buffer }> {
+async function arrived(
+  bytes: Uint8Array<ArrayBuffer>,
+  decodes: boolean,
+): Promise<{ indices: number[]; names: Set<string>; whole: Buffer }> {
   const sent: { upload: string; index: number; base64: string }[] = [];
   const bitmap = { width: 4, height: 3, close: () => undefined };
-  vi.stubGlobal('createImageBitmap', () => (decodes ? Promise.resolve(bitmap) : Promise.reject(new Error('no picture'))));
-  vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue({ drawImage: () => undefined } as unknown as RenderingContext);
+  vi.stubGlobal('createImageBitmap', () =>
+    decodes ? Promise.resolve(bitmap) : Promise.reject(new Error('no picture')),
+  );
+  vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue({
+    drawImage: () => undefined,
+  } as unknown as RenderingContext);
   vi.spyOn(HTMLCanvasElement.prototype, 'toBlob').mockImplementation((done, kind) => done(new Blob([`made ${kind}`])));
   vi.stubGlobal('fetch', (_: string, init: { body: string }) => {
     sent.push(JSON.parse(init.body));

@@ -7,9 +7,12 @@ export function reaching(high: () => number, tell: (covered: boolean) => void): 
     const resting = Math.round(high());
     // What takes the focus is scrolled clear of what rests at the foot.
     root.style.setProperty('scroll-padding-bottom', `${resting}px`);
-    const watcher = new IntersectionObserver(([seen]) => tell(seen?.isIntersecting === false && seen.boundingClientRect.top > 0), {
-      rootMargin: `0px 0px -${resting}px 0px`,
-    });
+    const watcher = new IntersectionObserver(
+      ([seen]) => tell(seen?.isIntersecting === false && seen.boundingClientRect.top > 0),
+      {
+        rootMargin: `0px 0px -${resting}px 0px`,
+      },
+    );
     watcher.observe(mark);
     return () => {
       watcher.disconnect();

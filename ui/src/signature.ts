@@ -12,9 +12,7 @@ export function strokePath(stroke: readonly Point[], width: number, height: numb
   const [first] = stroke;
   if (!first) return '';
   const points = stroke.length === 1 ? [first, first] : stroke;
-  return points
-    .map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${round(x * width)} ${round(y * height)}`)
-    .join('');
+  return points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${round(x * width)} ${round(y * height)}`).join('');
 }
 
 function share(distance: number, whole: number): number {

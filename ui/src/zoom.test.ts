@@ -33,10 +33,22 @@ test('a pushed picture leaves no gap at its edge', () => {
 });
 
 test.each([
-  [[0, 15], [0, 0]],
-  [[360, 285], [1, 1]],
-  [[180, 150], [0.5, 0.5]],
-  [[-50, 999], [0, 1]],
+  [
+    [0, 15],
+    [0, 0],
+  ],
+  [
+    [360, 285],
+    [1, 1],
+  ],
+  [
+    [180, 150],
+    [0.5, 0.5],
+  ],
+  [
+    [-50, 999],
+    [0, 1],
+  ],
 ])('the place %j of the stage is the spot %j', ([x = 0, y = 0], spot) => {
   expect(spotAt(whole(STAGE, PICTURE), x, y, PICTURE)).toEqual(spot);
 });
