@@ -199,7 +199,7 @@ impl Stage<'_> {
     /// The case's items, steps of earlier versions under the names they have now.
     fn named(&self, case: &Case) -> Result<Vec<Item>, Failure> {
         let mut items = case.answers.clone();
-        let trade = &self.steady.lock()?.trade;
+        let trade = &self.steady.lock().trade;
         let Some(layout) = trade.layout(&case.vehicle.layout) else { return Ok(items) };
         let applies = applies::steps(trade, layout, case.vehicle.gearbox);
         for item in &mut items {

@@ -15,9 +15,8 @@ use std::path::Path;
 use serde::Serialize;
 
 use super::failure::Failure;
-use super::fault::Fault;
 use super::request::Sheet;
-use super::steady::{Inner, Steady};
+use super::steady::Steady;
 use crate::store::backup::BackedUp;
 
 pub(super) use erase::erase;
