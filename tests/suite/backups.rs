@@ -213,8 +213,8 @@ fn set_aside_database_is_mined_where_it_lies() {
         .unwrap();
     let steady = open(folder.path()).unwrap();
     let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
-    assert_eq!((home.visits, home.notices[0].id.as_str()), (0, "database-set-aside"));
-    let aside = Path::new(&home.notices[0].detail).join("steady.db");
+    assert_eq!((home.visits, home.set_aside.len()), (0, 1));
+    let aside = Path::new(&home.set_aside[0].folder).join("steady.db");
     assert_eq!(steady.salvage(&aside).unwrap().imported.taken, std::slice::from_ref(&visit));
     let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
     assert!(standing.steps.iter().any(|step| step.photo.is_some()));
@@ -225,11 +225,15 @@ fn set_aside_database_is_mined_where_it_lies() {
 fn what_is_no_database_is_named() {
     let (folder, steady) = scratch();
     let path = folder.path().join("other.db");
-    assert_eq!(steady.salvage(&path).unwrap_err().code, "storage-failed");
+    assert_eq!(steady.salvage(&path).unwrap_err().code, "salvage-missing");
     std::fs::write(&path, b"").unwrap();
-    assert_eq!(steady.salvage(&path).unwrap_err().code, "nothing-to-salvage");
+    assert_eq!(steady.salvage(&path).unwrap_err().code, "salvage-empty");
     std::fs::write(&path, [7; 8192]).unwrap();
-    assert_eq!(steady.salvage(&path).unwrap_err().code, "database-damaged");
+    assert_eq!(steady.salvage(&path).unwrap_err().code, "salvage-no-database");
+    let bare = Connection::open(folder.path().join("bare.db")).unwrap();
+    bare.execute("CREATE TABLE other (id INTEGER)", []).unwrap();
+    drop(bare);
+    assert_eq!(steady.salvage(&folder.path().join("bare.db")).unwrap_err().code, "database-foreign");
     let newer = Connection::open(folder.path().join("newer.db")).unwrap();
     newer.pragma_update(None, "user_version", 99).unwrap();
     drop(newer);

@@ -70,8 +70,7 @@ fn damaged_database_is_set_aside_with_its_photos() {
     let steady = open(folder.path()).unwrap();
     let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
     assert_eq!(home.visits, 0);
-    assert_eq!(home.notices[0].id, "database-set-aside");
-    let aside = std::path::PathBuf::from(&home.notices[0].detail);
+    let aside = std::path::PathBuf::from(&home.set_aside[0].folder);
     assert_eq!(std::fs::read(aside.join("photos/abc.jpg")).unwrap(), b"picture");
     assert_eq!(std::fs::read(aside.join("steady.db")).unwrap(), vec![7_u8; 8192]);
 }

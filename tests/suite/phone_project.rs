@@ -129,6 +129,8 @@ fn clear_text_or_a_backup_of_visits_is_a_fault() {
     check(MANIFEST, "usesCleartextTraffic=\"false\"", "usesCleartextTraffic=\"true\"", "clear text");
     check(MANIFEST, "allowBackup=\"false\"", "allowBackup=\"true\"", "backups are on");
     check(MANIFEST, "@xml/backup_rules", "@xml/other_rules", "backup rules are not named");
+    check(SWIFT, "isExcludedFromBackup = true", "isExcludedFromBackup = false", "iOS backs the visits up");
+    check(SWIFT, ".applicationSupportDirectory", ".documentDirectory", "iOS backs the visits up");
     check(
         &format!("{RES}/xml/backup_rules.xml"),
         "domain=\"file\"",

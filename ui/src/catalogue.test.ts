@@ -74,7 +74,7 @@ it('has the keys that are put together from what the core names', () => {
       ...ids('gates.toml', 'gate').map((gate) => `gate-${gate}`),
       ...ids('complaints.toml', 'sound').map((sound) => `sound-${sound}`),
       ...ids('waivers.toml', 'waiver').map((waiver) => `waiver-${waiver}`),
-      'database-set-aside',
+      ...['damaged', 'no-database', 'empty', 'missing'].map((why) => `set-aside-${why}`),
       'reading-rpm',
     ]),
   ).toEqual([]);

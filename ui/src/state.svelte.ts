@@ -110,7 +110,7 @@ export function goOn(standing: Standing): void {
   go(placeOf(standing));
 }
 
-async function takeHome(home: Home): Promise<void> {
+export async function takeHome(home: Home): Promise<void> {
   const { theme, thumb, locale: language } = home.preferences;
   if (theme !== undefined && theme !== shown.theme) setTheme(named(THEMES, theme));
   if (thumb !== undefined && thumb !== shown.thumb) setThumb(named(THUMBS, thumb));

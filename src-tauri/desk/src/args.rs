@@ -121,6 +121,9 @@ pub struct Serve {
     /// Folder of the visits; the platform's data folder if not given
     #[arg(long, value_name = "DIR")]
     pub data: Option<PathBuf>,
+    /// Begin a new data folder where none of that name is there
+    #[arg(long)]
+    pub new: bool,
     /// Port on 127.0.0.1; a free one if not given
     #[arg(
         long,
@@ -144,9 +147,15 @@ pub struct Replay {
     /// Folder of the visits; one that is removed at the end if not given
     #[arg(long, value_name = "DIR")]
     pub data: Option<PathBuf>,
+    /// Begin a new data folder where none of that name is there
+    #[arg(long)]
+    pub new: bool,
     /// Write the papers there: finding.pdf, note.pdf, note.txt, and repair.pdf after work at the bench
     #[arg(long, value_name = "DIR")]
     pub out: Option<PathBuf>,
+    /// Put the papers in the place of files of their names
+    #[arg(long)]
+    pub replace: bool,
     /// Language of the papers; English if not given
     #[arg(long, value_name = "TAG", value_parser = paper::language())]
     pub lang: Option<String>,
@@ -167,6 +176,9 @@ pub struct Workshop {
     /// Folder of the visits; the platform's data folder if not given
     #[arg(long, value_name = "DIR")]
     pub data: Option<PathBuf>,
+    /// Begin a new data folder where none of that name is there
+    #[arg(long)]
+    pub new: bool,
     /// Print one JSON object instead of a summary
     #[arg(long)]
     pub json: bool,

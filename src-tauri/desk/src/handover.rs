@@ -1,9 +1,9 @@
 //! `steady export`, `import`, `verify`, `erase`, `backup`, `restore` and `salvage`: files and folders for
 //! the core, and what it says of them for the person at the terminal.
 
-use std::fs::{self, File};
-use std::io::{self, BufReader, BufWriter, Write as _};
-use std::path::{Path, PathBuf};
+use std::fs::File;
+use std::io::{self, BufReader, BufWriter};
+use std::path::Path;
 
 use serde_json::{Value, json};
 use steady_core::app::Steady;
@@ -11,19 +11,24 @@ use steady_core::app::failure::Failure;
 use steady_core::app::handover::{Exported, Imported, Salvaged, Verified, Wanted, verify};
 
 use crate::args::handover::{Export, How, Task};
+use crate::house::Begin;
+use crate::out::{self, Leave, Output};
 use crate::{fault, house, say};
 
 /// Runs the command.
 pub fn run(task: &Task) -> Result<(), Failure> {
-    let open = |how: &How| house::open(&house::data_dir(how.data.as_deref())?);
+    let there = |how: &How| house::open(&house::data_dir(how.data.as_deref(), Begin::Never)?);
+    let begun = |how: &How, new: bool| house::open(&house::data_dir(how.data.as_deref(), Begin::new(new))?);
     let (said, json) = match task {
         Task::Verify { file, json } => (verified(&verify(&mut opened(file)?)?), *json),
-        Task::Export(wanted) => (exported(&open(&wanted.how)?, wanted)?, wanted.how.json),
-        Task::Import { file, how } => (imported(&open(how)?.import(&mut opened(file)?)?), how.json),
-        Task::Erase { visit, word, how } => (erased(&open(how)?, visit, word)?, how.json),
-        Task::Backup { folder, how } => (backed_up(&open(how)?, folder)?, how.json),
-        Task::Restore { folder, how } => (salvaged(&open(how)?.restore(folder)?), how.json),
-        Task::Salvage { file, how } => (salvaged(&open(how)?.salvage(file)?), how.json),
+        Task::Export(wanted) => (exported(wanted)?, wanted.how.json),
+        Task::Import { file, new, how } => {
+            (imported(&begun(how, *new)?.import(&mut opened(file)?)?), how.json)
+        }
+        Task::Erase { visit, word, how } => (erased(&there(how)?, visit, word)?, how.json),
+        Task::Backup { folder, how } => (backed_up(&there(how)?, folder)?, how.json),
+        Task::Restore { folder, new, how } => (salvaged(&begun(how, *new)?.restore(folder)?), how.json),
+        Task::Salvage { file, new, how } => (salvaged(&begun(how, *new)?.salvage(file)?), how.json),
     };
     say::line(&if json { said.value.to_string() } else { said.lines.join("\n") });
     Ok(())
@@ -48,10 +53,13 @@ fn backed_up(steady: &Steady, folder: &Path) -> Result<Said, Failure> {
     })
 }
 
-fn exported(steady: &Steady, export: &Export) -> Result<Said, Failure> {
-    let Export { visits, papers, lang, sheet, out, .. } = export;
+fn exported(export: &Export) -> Result<Said, Failure> {
+    let Export { visits, papers, lang, sheet, out, replace, how } = export;
+    let data = house::data_dir(how.data.as_deref(), Begin::Never)?;
+    let steady = house::open(&data)?;
+    let output = Output::begin(out, Leave { replace: *replace, data: &data })?;
     let wanted = Wanted { visits, papers: *papers, locale: lang.as_deref(), sheet: *sheet };
-    Ok(export_said(&write(steady, wanted, out)?, out))
+    Ok(export_said(&write(&steady, wanted, output)?, out))
 }
 
 fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
@@ -65,29 +73,41 @@ fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
     File::open(path).map(BufReader::new).map_err(|error| unreadable(&error))
 }
 
-/// Under a passing name first, so that a file of this name is always a whole one.
-fn write(steady: &Steady, wanted: Wanted<'_>, out: &Path) -> Result<Exported, Failure> {
-    let part = PathBuf::from(format!("{}.part", out.display()));
-    let file = File::create(&part).map_err(|error| unwritten(&error))?;
-    let mut sink = BufWriter::with_capacity(1 << 20, file);
-    let done = steady.export(wanted, &mut sink).and_then(|made| {
-        let synced = sink.flush().and_then(|()| sink.get_ref().sync_all());
-        synced.and_then(|()| fs::rename(&part, out)).map_err(|error| unwritten(&error))?;
-        Ok(made)
-    });
-    if done.is_err() {
-        // A refused export leaves nothing behind.
-        let _ = fs::remove_file(&part);
+fn write(steady: &Steady, wanted: Wanted<'_>, mut output: Output) -> Result<Exported, Failure> {
+    let mut sink = Sink { to: BufWriter::with_capacity(1 << 20, output.file()), fault: None };
+    let made = steady.export(wanted, &mut sink);
+    // What the place of the output said tells more than that an export failed.
+    if let Some(fault) = sink.fault.take() {
+        return Err(out::unwritten(&fault));
     }
-    done
+    drop(sink);
+    let made = made?;
+    output.keep()?;
+    Ok(made)
 }
 
-fn unwritten(error: &io::Error) -> Failure {
-    fault::failure(
-        "out-unwritable",
-        format!("the handover file: {}", fault::cause(error)),
-        "Name another with --out FILE, or free some space.",
-    )
+/// Remembers what went wrong at the output itself.
+struct Sink<W> {
+    to: W,
+    fault: Option<io::Error>,
+}
+
+impl<W: io::Write> Sink<W> {
+    fn told<T>(&mut self, done: io::Result<T>) -> io::Result<T> {
+        done.inspect_err(|fault| self.fault = Some(fault.kind().into()))
+    }
+}
+
+impl<W: io::Write> io::Write for Sink<W> {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        let done = self.to.write(bytes);
+        self.told(done)
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        let done = self.to.flush();
+        self.told(done)
+    }
 }
 
 fn export_said(made: &Exported, out: &Path) -> Said {

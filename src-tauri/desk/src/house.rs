@@ -1,14 +1,17 @@
 //! Opens the core for a command: which folder, which press, which clock.
 
+use std::fs;
+use std::io::{IsTerminal as _, stderr, stdin};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use steady_core::app::failure::Failure;
 use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
+use steady_core::store::open::holds_ledger;
 use steady_papers::press;
 
-use crate::fault;
+use crate::{fault, say};
 
 /// The phone app's identifier, so that desk and app on one computer share their visits.
 const APP_FOLDER: &str = "app.steady.bay";
@@ -19,15 +22,66 @@ pub fn open(data_dir: &Path) -> Result<Steady, Failure> {
     Steady::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })
 }
 
-/// The folder given with `--data`, or the platform's.
-pub fn data_dir(given: Option<&Path>) -> Result<PathBuf, Failure> {
-    given.map(Path::to_owned).or_else(|| dirs::data_dir().map(|data| data.join(APP_FOLDER))).ok_or_else(
-        || {
+/// Whether a command may begin a new data folder where it is told to look.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Begin {
+    /// It only works on what is there.
+    Never,
+    /// Where an empty folder waits, or a person at the terminal says so.
+    Asked,
+    /// It was told to, with `--new`.
+    Told,
+}
+
+impl Begin {
+    /// Of a command that takes `--new`.
+    pub fn new(told: bool) -> Self {
+        if told { Self::Told } else { Self::Asked }
+    }
+}
+
+/// The folder given with `--data`, or the platform's. A folder that was named and holds no data is not taken for
+/// granted: the name may be mistyped.
+pub fn data_dir(given: Option<&Path>, begin: Begin) -> Result<PathBuf, Failure> {
+    let Some(named) = given else {
+        return dirs::data_dir().map(|data| data.join(APP_FOLDER)).ok_or_else(|| {
             fault::failure(
                 "no-data-folder",
                 "this account has no folder for data",
                 "Name a folder with --data DIR.",
             )
-        },
-    )
+        });
+    };
+    // What cannot be a folder at all is the core's to refuse.
+    if holds_ledger(named) || named.is_file() {
+        return Ok(named.to_owned());
+    }
+    let waits = fs::read_dir(named).is_ok_and(|mut files| files.next().is_none());
+    let begins = match begin {
+        Begin::Never => false,
+        Begin::Told => true,
+        Begin::Asked => waits || agreed(named),
+    };
+    if !begins {
+        return Err(fault::failure(
+            "no-data-here",
+            "there are no visits of Steady in the folder named with --data",
+            "Check its name. serve, replay, import, restore, salvage and workshop begin a new data folder with --new.",
+        ));
+    }
+    say::aside(&format!("A new data folder is begun: {}", named.display()));
+    Ok(named.to_owned())
+}
+
+/// Asks the person at the terminal; where there is none, nobody agreed.
+fn agreed(folder: &Path) -> bool {
+    if !(stdin().is_terminal() && stderr().is_terminal()) {
+        return false;
+    }
+    say::aside(&format!(
+        "There are no visits of Steady in {}. Begin a new data folder there? [y/N]",
+        folder.display()
+    ));
+    let mut answer = String::new();
+    stdin().read_line(&mut answer).is_ok() && matches!(answer.trim(), "y" | "Y" | "yes")
 }

@@ -12,6 +12,7 @@ mod handover;
 mod house;
 mod input;
 mod manual;
+mod out;
 mod outcome;
 mod replay;
 mod say;

@@ -9,7 +9,7 @@ use crate::{fault, house, say};
 
 /// Runs the command.
 pub fn run(how: &Outcome) -> Result<(), Failure> {
-    let steady = house::open(&house::data_dir(how.data.as_deref())?)?;
+    let steady = house::open(&house::data_dir(how.data.as_deref(), house::Begin::Never)?)?;
     let request =
         Request::ConfirmOutcome { visit: how.visit.clone(), causes: how.causes.clone(), by: how.by.clone() };
     let Response::Visit(standing) = steady.handle(request)? else { return Err(fault::internal()) };

@@ -11,11 +11,13 @@ use std::path::{Path, PathBuf};
 use serde_json::Value;
 use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
-use steady_core::app::replay::{Replayed, replay};
+use steady_core::app::replay::{Replayed, replay_after};
 use steady_core::app::request::PaperKind;
 use tempfile::TempDir;
 
 use crate::args::Replay;
+use crate::house::Begin;
+use crate::out::{self, Leave, Output};
 use crate::{fault, house, say};
 
 /// A case file is a few kilobytes; a larger one is some other file.
@@ -28,17 +30,17 @@ const REPAIR: (PaperKind, &str) = (PaperKind::Repair, "repair.pdf");
 const PAPERS: [(PaperKind, &str); 3] =
     [(PaperKind::Finding, "finding.pdf"), (PaperKind::Note, "note.pdf"), (PaperKind::ShortText, "note.txt")];
 
-/// Runs the command.
+/// Runs the command. Papers are written once from the rehearsal, so that a visit is recorded only where they can be.
 pub fn run(how: &Replay) -> Result<(), Failure> {
     let case = read_case(&how.case)?;
-    let bench = Folder::choose(how.data.as_deref())?;
+    let bench = Folder::choose(how)?;
     let steady = house::open(bench.path())?;
     let base = how.case.parent().unwrap_or_else(|| Path::new(""));
-    let mut replayed = replay(&steady, &case, base)?;
-    let papers = match &how.out {
-        Some(out) => write_papers(&steady, &replayed, how, out)?,
-        None => Vec::new(),
-    };
+    let mut papers = Papers::new(how, bench.path());
+    let mut replayed =
+        replay_after(&steady, &case, base, |steady, rehearsed| papers.fill(steady, rehearsed))?;
+    papers.fill(&steady, &replayed)?;
+    let papers = papers.keep()?;
     if let Value::Object(report) = &mut replayed.report {
         report.insert("papers".to_owned(), papers.iter().map(|path| path.display().to_string()).collect());
     }
@@ -65,9 +67,9 @@ enum Folder {
 }
 
 impl Folder {
-    fn choose(named: Option<&Path>) -> Result<Self, Failure> {
-        if let Some(path) = named {
-            return Ok(Self::Named(path.to_owned()));
+    fn choose(how: &Replay) -> Result<Self, Failure> {
+        if how.data.is_some() {
+            return house::data_dir(how.data.as_deref(), Begin::new(how.new)).map(Self::Named);
         }
         tempfile::Builder::new().prefix("steady-replay-").tempdir().map(Self::Passing).map_err(|error| {
             fault::failure(
@@ -86,28 +88,60 @@ impl Folder {
     }
 }
 
-fn write_papers(
-    steady: &Steady,
-    replayed: &Replayed,
-    how: &Replay,
-    out: &Path,
-) -> Result<Vec<PathBuf>, Failure> {
-    fs::create_dir_all(out).map_err(|error| unwritten(&error))?;
-    let (locale, sheet) = (how.lang.as_deref().unwrap_or(LOCALE), how.sheet.unwrap_or_default());
-    let papers = PAPERS.into_iter().chain(replayed.benched.then_some(REPAIR));
-    let written = papers.map(|(paper, name)| {
-        let path = out.join(name);
-        let printed = steady.print(&replayed.visit, paper, locale, sheet)?;
-        fs::write(&path, printed.bytes).map_err(|error| unwritten(&error))?;
-        Ok(path)
-    });
-    written.collect()
+/// The papers of a case on their way to their folder; none where none are wanted.
+struct Papers<'a> {
+    how: &'a Replay,
+    data: &'a Path,
+    outputs: Vec<(PaperKind, Output)>,
+    /// The folder, if it was made for them: gone again unless they are kept.
+    made: Option<PathBuf>,
 }
 
-fn unwritten(error: &std::io::Error) -> Failure {
-    fault::failure(
-        "out-unwritable",
-        format!("the folder for the papers: {}", fault::cause(error)),
-        "Name another with --out DIR, or free some space.",
-    )
+impl<'a> Papers<'a> {
+    fn new(how: &'a Replay, data: &'a Path) -> Self {
+        Self { how, data, outputs: Vec::new(), made: None }
+    }
+
+    /// Writes each paper of a visit, in place of what was written of a rehearsal.
+    fn fill(&mut self, steady: &Steady, replayed: &Replayed) -> Result<(), Failure> {
+        let Some(out) = &self.how.out else { return Ok(()) };
+        if self.outputs.is_empty() {
+            self.begin(out, replayed.benched)?;
+        }
+        for (paper, output) in &mut self.outputs {
+            let locale = self.how.lang.as_deref().unwrap_or(LOCALE);
+            let sheet = self.how.sheet.unwrap_or_default();
+            output.fill(&steady.print(&replayed.visit, *paper, locale, sheet)?.bytes)?;
+        }
+        Ok(())
+    }
+
+    fn begin(&mut self, folder: &Path, benched: bool) -> Result<(), Failure> {
+        if !folder.exists() {
+            fs::create_dir_all(folder).map_err(|error| out::unwritten(&error))?;
+            self.made = Some(folder.to_owned());
+        }
+        let leave = Leave { replace: self.how.replace, data: self.data };
+        for (paper, name) in PAPERS.into_iter().chain(benched.then_some(REPAIR)) {
+            self.outputs.push((paper, Output::begin(&folder.join(name), leave)?));
+        }
+        Ok(())
+    }
+
+    fn keep(mut self) -> Result<Vec<PathBuf>, Failure> {
+        let outputs = std::mem::take(&mut self.outputs);
+        let kept = outputs.into_iter().map(|(_, output)| output.keep()).collect::<Result<_, _>>()?;
+        self.made = None;
+        Ok(kept)
+    }
+}
+
+impl Drop for Papers<'_> {
+    fn drop(&mut self) {
+        self.outputs.clear();
+        if let Some(made) = &self.made {
+            // Only where it is empty; whatever else is in there is nobody's to remove.
+            let _ = fs::remove_dir(made);
+        }
+    }
 }

@@ -52,7 +52,7 @@ pub struct Desk {
 
 /// Runs the command until the process is ended.
 pub fn run(how: &Serve) -> Result<(), Failure> {
-    let data_dir = house::data_dir(how.data.as_deref())?;
+    let data_dir = house::data_dir(how.data.as_deref(), house::Begin::new(how.new))?;
     let steady = house::open(&data_dir)?;
     let doorway = Doorway::of(&data_dir)?;
     // One thread carries the connections; the core is called on threads for blocking work.

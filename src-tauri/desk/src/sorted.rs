@@ -10,7 +10,7 @@ use crate::{fault, house, say};
 
 /// Runs the command.
 pub fn run(how: &Sorted) -> Result<(), Failure> {
-    let steady = house::open(&house::data_dir(how.data.as_deref())?)?;
+    let steady = house::open(&house::data_dir(how.data.as_deref(), house::Begin::Never)?)?;
     let request = Request::LookAsSorted { visit: how.visit.clone(), knowledge: how.knowledge.clone() };
     let Response::Visit(standing) = steady.handle(request)? else { return Err(fault::internal()) };
     if how.json {

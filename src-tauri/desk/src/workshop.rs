@@ -17,7 +17,7 @@ const LARGEST: u64 = steady_core::model::limits::SMALL_FILE_BYTES;
 
 /// Runs the command.
 pub fn run(how: &How) -> Result<(), Failure> {
-    let steady = house::open(&house::data_dir(how.data.as_deref())?)?;
+    let steady = house::open(&house::data_dir(how.data.as_deref(), house::Begin::new(how.new))?)?;
     let workshop = match &how.file {
         Some(file) => steady.set_workshop_json(&read(file)?)?,
         None => match steady.handle(Request::Workshop)? {

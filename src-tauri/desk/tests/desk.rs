@@ -23,6 +23,10 @@ mod account;
 mod handover;
 
 #[cfg(test)]
+#[path = "desk/outputs.rs"]
+mod outputs;
+
+#[cfg(test)]
 mod tests {
     use super::support::{Desk, answered, refused};
     use std::fs;
@@ -198,7 +202,7 @@ mod tests {
         let text = r#"{"vehicle":{"layout":"torque-tube"},"technician":"Kim Marsh","answers":[]}"#;
         fs::write(&case, text).expect("the case is written");
         let case = case.display().to_string();
-        let report = answered(&["replay", &case, "--data", &data, "--json"]);
+        let report = answered(&["replay", &case, "--data", &data, "--new", "--json"]);
         for key in ["interval", "for", "against", "together", "gain", "why", "surprise", "knowledge"] {
             assert!(report.contains(&format!("\"{key}\":")), "{key} in {report}");
         }

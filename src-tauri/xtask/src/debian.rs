@@ -9,7 +9,7 @@ pub const WINDOW: &[&str] = &["libwebkit2gtk-4.1-dev", "librsvg2-dev", "pkg-conf
 
 /// For the tests, beside the window's: browsers and their drivers, a display, readers of PDF, letters.
 pub const TESTS: &[&str] =
-    &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core"];
+    &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core", "strace"];
 
 /// Readers of PDF alone.
 pub const PAPERS: &[&str] = &["poppler-utils", "qpdf"];

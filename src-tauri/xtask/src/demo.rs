@@ -44,7 +44,7 @@ fn replay(case: &Path, data: &Path) -> Outcome<()> {
 /// Has `steady` do something in the demo's folder.
 fn told(words: &[&str], data: &Path) -> Outcome<()> {
     let mut steady = start::program(&rooms::program("steady")?.to_string_lossy(), words);
-    steady.arg("--data").arg(data).stdout(Stdio::null());
+    steady.arg("--data").arg(data).arg("--new").stdout(Stdio::null());
     let status = steady.status().map_err(|error| format!("steady cannot be started: {error}"))?;
     if status.success() { Ok(()) } else { Err(format!("{} was refused", words.join(" "))) }
 }

@@ -2,7 +2,7 @@
 //! program. Stable Rust and a C++ compiler are enough: the flags are those that cargo-fuzz sets.
 
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use crate::{Outcome, rooms, say, start};
@@ -21,6 +21,11 @@ const MEMORY_MB: u32 = 3_072;
 
 /// Runs the command; with names, only those targets.
 pub fn run(names: &[&str]) -> Outcome<()> {
+    fuzzed(names, SECONDS)?.1
+}
+
+/// Runs the targets for so many seconds each; gives back a row of figures for each, and what they found.
+pub fn fuzzed(names: &[&str], seconds: u32) -> Outcome<(Vec<String>, Outcome<()>)> {
     let known = targets()?;
     if let Some(odd) = names.iter().find(|name| known.iter().all(|target| target != *name)) {
         return Err(format!("there is no target {odd}; the targets are {}", known.join(", ")));
@@ -39,23 +44,46 @@ pub fn run(names: &[&str]) -> Outcome<()> {
     // The sanitizer is behind a flag that stable takes only so; nothing else of the project is built this way.
     start::to_the_end(start::cargo(&words).env("RUSTC_BOOTSTRAP", "1").env("RUSTFLAGS", FLAGS))?;
     start::to_the_end(built("seeds").arg(&corpus))?;
-    let mut found = Vec::new();
+    let (mut found, mut rows) = (Vec::new(), vec![format!("# Fuzzing, {seconds} s for each target")]);
     for target in known.iter().filter(|target| names.is_empty() || names.contains(&target.as_str())) {
         let findings = rooms::top().join("target/fuzz/findings").join(target);
         fs::create_dir_all(&findings).map_err(|fault| format!("{}: {fault}", findings.display()))?;
+        let log = findings.with_extension("log");
         let mut fuzzer = built(target);
-        fuzzer.arg(corpus.join(target)).arg(format!("-max_total_time={SECONDS}"));
+        fuzzer.stderr(fs::File::create(&log).map_err(|fault| format!("{}: {fault}", log.display()))?);
+        fuzzer.arg(corpus.join(target)).arg(format!("-max_total_time={seconds}"));
         fuzzer.arg(format!("-rss_limit_mb={MEMORY_MB}")).args(["-timeout=20", "-print_final_stats=1"]);
         fuzzer.arg(format!("-artifact_prefix={}/", findings.display()));
         if start::to_the_end(&mut fuzzer).is_err() {
-            found.push(format!("{target}: see {}", findings.display()));
+            found.push(format!("{target}: see {} and {}", findings.display(), log.display()));
         }
+        let row = row(target, &told(&log));
+        say::line(&row);
+        rows.push(row);
     }
+    let nothing = "No target found anything.".to_owned();
+    rows.push(if found.is_empty() { nothing.clone() } else { format!("Found something: {}", found.len()) });
     if found.is_empty() {
-        say::line("No target found anything.");
-        return Ok(());
+        say::line(&nothing);
+        return Ok((rows, Ok(())));
     }
-    Err(found.join("\n"))
+    Ok((rows, Err(found.join("\n"))))
+}
+
+/// What a fuzzer said; its findings may hold bytes that are no text.
+fn told(log: &Path) -> String {
+    fs::read(log).map(|text| String::from_utf8_lossy(&text).into_owned()).unwrap_or_default()
+}
+
+/// Runs, edges covered and size of the corpus, as libFuzzer's last lines have them.
+fn row(target: &str, told: &str) -> String {
+    let after = |word: &str| {
+        let found = told.lines().rev().find_map(|line| line.split_once(word));
+        let figure = found.and_then(|(_, rest)| rest.trim_start().split([' ', '/']).next());
+        figure.unwrap_or("unknown").to_owned()
+    };
+    let runs = after("stat::number_of_executed_units:");
+    format!("{target:<20}{runs:>12} runs{:>9} edges{:>7} in the corpus", after(" cov:"), after(" corp:"))
 }
 
 fn built(name: &str) -> Command {
@@ -73,4 +101,20 @@ fn targets() -> Outcome<Vec<String>> {
         .collect();
     names.sort();
     Ok(names)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::row;
+
+    #[test]
+    fn figures_are_read_from_what_the_fuzzer_says() {
+        let told = "#2\tINITED cov: 3 ft: 3 corp: 1/1b\n#90\tDONE   cov: 87 ft: 240 corp: 72/33Kb lim: 4096 exec/s: 2\n\
+                    stat::number_of_executed_units: 8053332\n";
+        assert_eq!(
+            row("kept_photo", told),
+            "kept_photo               8053332 runs       87 edges     72 in the corpus"
+        );
+        assert!(row("typed", "").contains("unknown runs"));
+    }
 }

@@ -8,6 +8,7 @@ mod debian;
 mod demo;
 mod fuzz;
 mod icons;
+mod marathon;
 mod node;
 mod numbers;
 mod papers;
@@ -44,6 +45,8 @@ cargo xtask screens [--renew]
     with --renew, commits to them as they are.
 cargo xtask fuzz [TARGET...]
     Runs every fuzz target of tests/fuzz, or the named ones, for a minute each.
+cargo xtask marathon [KILLS [SECONDS]]
+    Kills a recording process 10,000 times and runs every fuzz target for ten minutes, or as often and as long as said.
 cargo xtask phones
     Type-checks the app for Android and the core for iOS, and holds the phones' projects to what the code uses.
 cargo xtask numbers
@@ -61,6 +64,7 @@ fn main() -> ExitCode {
         Some((&"papers", [])) => papers::run(),
         Some((&"screens", rest)) => screens::run(rest),
         Some((&"fuzz", rest)) => fuzz::run(rest),
+        Some((&"marathon", rest)) => marathon::run(rest),
         Some((&"phones", [])) => phones::run(),
         Some((&"numbers", [])) => numbers::run(),
         Some((&"icons", [])) => icons::run(),

@@ -75,7 +75,18 @@ fn manifest(project: &Project, faults: &mut Vec<String>) {
     }
 }
 
+/// Where Tauri puts an app's data on iOS, and what keeps it out of Apple's backups (`URLResourceValues`).
+const EXCLUDED: [&str; 4] = [
+    "override public func load(webview: WKWebView)",
+    "for: .applicationSupportDirectory, in: .userDomainMask",
+    "values.isExcludedFromBackup = true\n    try? data.setResourceValues(values)",
+    "?? \"app.steady.bay\")",
+];
+
 fn backups(project: &Project, faults: &mut Vec<String>) {
+    if let Some(lacking) = EXCLUDED.iter().find(|words| !project.text(SWIFT).contains(*words)) {
+        faults.push(format!("iOS backs the visits up: {lacking} is not there"));
+    }
     for (file, sections) in [
         ("backup_rules", &["full-backup-content"][..]),
         ("data_extraction_rules", &["cloud-backup", "device-transfer"]),

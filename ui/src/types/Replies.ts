@@ -45,4 +45,6 @@ export type Replies = {
   "import-piece": "uploaded",
   "import": "imported",
   "erase": "erased",
+  "take-back": "salvaged",
+  "dismiss-set-aside": "home",
 };

@@ -391,4 +391,12 @@ visit: string,
 /**
  * Its plate, or the last block of its id: typed by whoever erases it.
  */
-word: string, };
+word: string, }| { "ask": "take-back", 
+/**
+ * The folder's name, as `home` gives it.
+ */
+name: string, } | { "ask": "dismiss-set-aside", 
+/**
+ * The folder's name, as `home` gives it.
+ */
+name: string, };

@@ -10,6 +10,7 @@ import type { Note } from "./Note";
 import type { PaperFile } from "./PaperFile";
 import type { PhotoWish } from "./PhotoWish";
 import type { QrCode } from "./QrCode";
+import type { Salvaged } from "./Salvaged";
 import type { Standing } from "./Standing";
 import type { VinRead } from "./VinRead";
 import type { VisitPage } from "./VisitPage";
@@ -26,7 +27,7 @@ bytes: number, } | { "is": "vin" } & VinRead | { "is": "wanted",
 /**
  * The wishes.
  */
-wishes: Array<PhotoWish>, } | { "is": "qr-code" } & QrCode | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchShown | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "imported" } & Imported | { "is": "erased", 
+wishes: Array<PhotoWish>, } | { "is": "qr-code" } & QrCode | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchShown | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "imported" } & Imported | { "is": "salvaged" } & Salvaged | { "is": "erased", 
 /**
  * The visit that is no more.
  */

@@ -98,6 +98,7 @@ impl Inner {
             days_ago: self.days_ago,
             writer: Writer::of(self.writer.key().clone()),
             notices: Vec::new(),
+            asides: self.asides.clone(),
             workshop: self.workshop.clone(),
             drawn: self.drawn.clone(),
             at_hand: None,

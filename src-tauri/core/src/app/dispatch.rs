@@ -10,8 +10,8 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    bench, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr, vin, wishes,
-    workshop,
+    bench, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr, set_aside, vin,
+    wishes, workshop,
 };
 
 type Answer = Result<Response, Fault>;
@@ -67,9 +67,11 @@ impl Inner {
             Request::RecordGauge { .. } | Request::Bench { .. } | Request::LookAtBench { .. } => {
                 self.of_bench(request, by)
             }
-            Request::ImportPiece { .. } | Request::Import { .. } | Request::Erase { .. } => {
-                self.of_handover(request)
-            }
+            Request::ImportPiece { .. }
+            | Request::Import { .. }
+            | Request::Erase { .. }
+            | Request::TakeBack { .. }
+            | Request::DismissSetAside { .. } => self.of_handover(request),
         }
     }
 
@@ -193,6 +195,8 @@ impl Inner {
             }
             Request::Import { upload } => handover::import_upload(self, &upload),
             Request::Erase { visit, word } => handover::erase(self, &visit, &word),
+            Request::TakeBack { name } => set_aside::take_back(self, &name),
+            Request::DismissSetAside { name } => set_aside::dismiss(self, &name),
             _ => misplaced(),
         }
     }

@@ -12,6 +12,7 @@ use crate::store::cards::{CardRow, haystack};
 use super::decide::line_fits;
 use super::fault::{Fault, Refusal};
 use super::response::{Home, LayoutChoice, Response, VisitCard, VisitPage};
+use super::set_aside;
 use super::steady::Inner;
 
 pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
@@ -30,6 +31,7 @@ pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
         complaint_sounds: inner.trade.sounds.iter().map(|sound| sound.id.clone()).collect(),
         waivers: inner.trade.waivers.iter().filter(|row| row.offered).map(|row| row.id.clone()).collect(),
         notices: inner.notices.clone(),
+        set_aside: set_aside::shown(inner),
     }))
 }
 

@@ -37,6 +37,7 @@ pub mod replies;
 pub mod request;
 pub mod response;
 mod room;
+mod set_aside;
 mod steady;
 mod vin;
 mod wishes;

@@ -48,12 +48,26 @@ pub struct Replayed {
 /// # Errors
 /// `case-unreadable`, `case-too-long`, or what a screen would have been told; the ledger is as it was.
 pub fn replay(steady: &Steady, case_json: &str, base_dir: &Path) -> Result<Replayed, Failure> {
+    replay_after(steady, case_json, base_dir, |_, _| Ok(()))
+}
+
+/// Replays a case once something has been tried on its rehearsal, such as writing its papers: where that fails,
+/// nothing is recorded.
+///
+/// # Errors
+/// As [`replay`], and what `tried` says.
+pub fn replay_after(
+    steady: &Steady,
+    case_json: &str,
+    base_dir: &Path,
+    tried: impl FnOnce(&Steady, &Replayed) -> Result<(), Failure>,
+) -> Result<Replayed, Failure> {
     let case: Case =
         serde_json::from_str(case_json).map_err(|_| shown(&Refusal::CaseUnreadable.into(), "en"))?;
     if case.answers.len().max(case.bench.len()) > limits::CASE_ROWS {
         return Err(refused(Refusal::CaseTooLong));
     }
-    rehearse(steady, &case, base_dir)?;
+    rehearse(steady, &case, base_dir, tried)?;
     drive(steady, &case, base_dir)
 }
 
@@ -129,14 +143,22 @@ struct AnswerItem {
 /// Who acts where the case does not say.
 const REPLAY: &str = "case file";
 
-fn rehearse(steady: &Steady, case: &Case, base_dir: &Path) -> Result<(), Failure> {
+fn rehearse(
+    steady: &Steady,
+    case: &Case,
+    base_dir: &Path,
+    tried: impl FnOnce(&Steady, &Replayed) -> Result<(), Failure>,
+) -> Result<(), Failure> {
     let scratch = steady.lock().store.rehearsal_folder();
     let setup = steady.setup_for(scratch.clone())?;
-    let rehearsed = Steady::open(setup).and_then(|steady| drive(&steady, case, base_dir));
+    let rehearsed = Steady::open(setup).and_then(|steady| {
+        let replayed = drive(&steady, case, base_dir)?;
+        tried(&steady, &replayed)
+    });
     // What is left here goes at the next start.
     let _ = std::fs::remove_dir_all(&scratch);
     let _ = scratch.parent().map(std::fs::remove_dir);
-    rehearsed.map(|_| ())
+    rehearsed
 }
 
 fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Failure> {

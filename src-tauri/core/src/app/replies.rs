@@ -48,4 +48,6 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("import-piece", "uploaded"),
     ("import", "imported"),
     ("erase", "erased"),
+    ("take-back", "salvaged"),
+    ("dismiss-set-aside", "home"),
 ];

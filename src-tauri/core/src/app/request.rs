@@ -353,6 +353,16 @@ pub enum Request {
         /// Its plate, or the last block of its id: typed by whoever erases it.
         word: String,
     },
+    /// Takes in every visit of a folder that was set aside that still verifies.
+    TakeBack {
+        /// The folder's name, as `home` gives it.
+        name: String,
+    },
+    /// Puts the notice of a folder that was set aside away for good; the folder stays.
+    DismissSetAside {
+        /// The folder's name, as `home` gives it.
+        name: String,
+    },
 }
 
 /// Bytes on their way in. In JSON they are text, base64: a phone's page hands nothing else to Rust.

@@ -60,6 +60,8 @@ pub enum Response {
     Handover(HandoverFile),
     /// To `import`.
     Imported(super::handover::Imported),
+    /// To `take-back`.
+    Salvaged(super::handover::Salvaged),
     /// To `erase`.
     Erased {
         /// The visit that is no more.
@@ -107,8 +109,10 @@ pub struct Home {
     pub complaint_sounds: Vec<String>,
     /// Reasons for no photo, ids of `data/waivers.toml`.
     pub waivers: Vec<String>,
-    /// Things a person should know, as text ids (`database-set-aside` ...), each with its folder or file.
+    /// Things a person should know, as text ids (`layout-file-refused` ...), each with its file or line.
     pub notices: Vec<HomeNotice>,
+    /// What was set aside because it could not be used, oldest first.
+    pub set_aside: Vec<super::set_aside::SetAside>,
 }
 
 /// A layout to choose at intake.

@@ -10,7 +10,9 @@ use crate::model::time::Moment;
 use crate::model::workshop::Workshop;
 use crate::signing::key::DeviceKey;
 use crate::signing::line::Writer;
-use crate::store::open::{Store, open};
+use crate::store::aside::Aside;
+use crate::store::fault::StoreFault;
+use crate::store::open::{Store, open, suspect};
 use crate::store::outgoing::OutgoingFile;
 use crate::store::photo_files::PhotoSize;
 use crate::trade::Trade;
@@ -25,7 +27,7 @@ use super::practice::Practised;
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{knowledge, learning};
+use super::{knowledge, learning, set_aside};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -56,6 +58,8 @@ pub(super) struct Inner {
     /// The device that writes here.
     pub(super) writer: Writer,
     pub(super) notices: Vec<HomeNotice>,
+    /// What was set aside, now or earlier.
+    pub(super) asides: Vec<Aside>,
     /// The workshop's own particulars, as they are on disk.
     pub(super) workshop: Workshop,
     /// The drawn networks of each kind of car sorted since the knowledge last changed.
@@ -104,7 +108,7 @@ impl Steady {
     /// Does something with the core while nobody else does.
     pub(super) fn with<T>(&self, work: impl FnOnce(&mut Inner) -> Result<T, Fault>) -> Result<T, Failure> {
         let mut inner = self.lock();
-        work(&mut inner).map_err(|fault| shown(&fault, &inner.locale()))
+        work(&mut inner).map_err(|fault| inner.told(&fault))
     }
 
     /// Something that a replayed case does, as if it were that many days ago.
@@ -213,23 +217,32 @@ pub(super) fn shown(fault: &Fault, locale: &str) -> Failure {
 }
 
 impl Inner {
+    /// Opens the folder; where damage shows only once it is read, looks closely and opens it again.
     fn open(setup: Setup) -> Result<Self, Fault> {
+        let Setup { data_dir, press, clock } = setup;
+        let again = Setup { data_dir: data_dir.clone(), press: Arc::clone(&press), clock };
+        match Self::opened(again) {
+            Err(Fault::Store(StoreFault::Damaged)) => {
+                suspect(&data_dir);
+                Self::opened(Setup { data_dir, press, clock })
+            }
+            other => other,
+        }
+    }
+
+    fn opened(setup: Setup) -> Result<Self, Fault> {
         let now = (setup.clock)();
-        let mut opened = open(&setup.data_dir, now)?;
-        let (trade, mut notices) = knowledge::current(&mut opened.store, now)?;
-        notices.extend(opened.set_aside.take().map(|folder| HomeNotice {
-            id: "database-set-aside".to_owned(),
-            detail: folder.display().to_string(),
-        }));
-        let writer = opened.store.writer(now, fresh_key)?;
-        let workshop = opened.store.workshop()?;
+        let mut store = open(&setup.data_dir, now)?;
+        let (trade, notices) = knowledge::current(&mut store, now)?;
+        let writer = store.writer(now, fresh_key)?;
+        let workshop = store.workshop()?;
         let Setup { press, clock, .. } = setup;
         let drawn = DrawnFor::default();
-        let store = opened.store;
-        let (days_ago, at_hand) = (0, None);
+        let (days_ago, at_hand, asides) = (0, None, Vec::new());
         let mut inner =
-            Self { store, trade, press, clock, days_ago, writer, notices, workshop, drawn, at_hand };
+            Self { store, trade, press, clock, days_ago, writer, notices, asides, workshop, drawn, at_hand };
         inner.learn()?;
+        inner.asides = set_aside::counted(&inner)?;
         Ok(inner)
     }
 
@@ -240,6 +253,14 @@ impl Inner {
         self.drawn = DrawnFor::default();
         // Where the disk cannot be read now, the request that follows says so.
         let _ = self.learn();
+    }
+
+    /// A fault in the language of the screens; damage makes the next start look closely.
+    pub(super) fn told(&self, fault: &Fault) -> Failure {
+        if matches!(fault, Fault::Store(StoreFault::Damaged)) {
+            suspect(self.store.folder());
+        }
+        shown(fault, &self.locale())
     }
 
     /// What the clock says, or said where a replayed case lies back.

@@ -1,6 +1,7 @@
 //! Plain types that every room shares: no IO, no rules.
 
 pub mod answer;
+pub mod aside;
 pub mod bench;
 pub mod bench_act;
 pub mod bore;

@@ -31,6 +31,15 @@ pub enum StoreFault {
     /// A database that asks for more work than one of its size can need.
     #[error("reading the database came to no end")]
     Endless,
+    /// A database that was named is not there.
+    #[error("there is no such database")]
+    NoSuchDatabase,
+    /// A database that was named holds no byte.
+    #[error("the database is empty")]
+    EmptyDatabase,
+    /// A file that was named is no database, and nothing in it reads as a part of one.
+    #[error("the file is no database")]
+    NoDatabase,
     /// A photo file is not there.
     #[error("the photo's file is missing")]
     PhotoMissing,

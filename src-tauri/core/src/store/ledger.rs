@@ -75,8 +75,7 @@ impl Store {
     /// # Errors
     /// What SQLite says; nothing was written then.
     pub fn append(&mut self, lines: &[Line], card: &CardRow) -> Result<(), StoreFault> {
-        let done = append(&mut self.connection, lines, card).map_err(StoreFault::sql("append"));
-        done.map_err(|fault| self.noted(fault))
+        append(&mut self.connection, lines, card).map_err(StoreFault::sql("append"))
     }
 
     /// A visit's lines as stored, by device and place.
@@ -108,7 +107,7 @@ impl Store {
     /// What SQLite says.
     pub fn chain(&self, visit: &str) -> Result<Chain, StoreFault> {
         let rows = read(&self.connection, visit).map_err(StoreFault::sql("read a visit"));
-        Ok(checked(rows.map_err(|fault| self.noted(fault))?))
+        Ok(checked(rows?))
     }
 }
 

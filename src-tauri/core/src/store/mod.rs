@@ -1,10 +1,12 @@
 //! What is on disk: the SQLite ledger, photo files, migrations, and recovery. Knows no rule.
 
+pub mod aside;
 pub mod backup;
 mod canonical;
 pub mod cards;
 pub mod erase;
 pub mod fault;
+pub mod folders;
 mod foreign_schema;
 pub mod keys;
 pub mod knowledge;
@@ -12,9 +14,11 @@ pub mod ledger;
 mod lock;
 pub mod merge;
 pub mod migrations;
+mod mined;
 pub mod open;
 pub mod outcomes;
 pub mod outgoing;
+pub mod pages;
 pub mod photo_files;
 pub mod practice;
 pub mod private;

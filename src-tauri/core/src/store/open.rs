@@ -1,15 +1,20 @@
 //! Opening a data folder: one process at a time, damaged data set aside and never deleted, newer data
 //! refused untouched.
 
+use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
+use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags};
 
+use super::aside;
 use super::fault::StoreFault;
+use super::folders::{beside, sync};
 use super::lock::FolderLock;
 use super::migrations;
 use super::private;
+use crate::model::aside::Why;
 use crate::model::time::Moment;
 
 /// An open data folder.
@@ -23,15 +28,6 @@ pub struct Store {
     pub(super) lock: Arc<FolderLock>,
 }
 
-/// A store and what a person should know of how it opened.
-#[derive(Debug)]
-pub struct Opened {
-    /// The store.
-    pub store: Store,
-    /// Folder into which damaged data was set aside, if it was.
-    pub set_aside: Option<PathBuf>,
-}
-
 pub(super) const DATABASE: &str = "steady.db";
 /// Folder of a workshop's own layouts.
 const OWN_LAYOUTS: &str = "layouts";
@@ -40,22 +36,18 @@ const OWN_KNOWLEDGE: &str = "knowledge";
 /// The folders with what a workshop wrote itself.
 pub(super) const OWN_FOLDERS: [&str; 2] = [OWN_LAYOUTS, OWN_KNOWLEDGE];
 /// Left behind when SQLite reported damage in the middle of work; the next start then looks closely.
-const SUSPECT: &str = "suspect";
+pub(super) const SUSPECT: &str = "suspect";
 
-/// Opens a data folder, making it if need be.
+/// Opens a data folder, making it if need be. What was set aside on the way stands in [`Store::asides`].
 ///
 /// # Errors
 /// [`StoreFault::Unwritable`], [`StoreFault::InUse`], [`StoreFault::Newer`], or what SQLite says.
-pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
-    private::folder(&folder.join("photos")).map_err(StoreFault::Unwritable)?;
+pub fn open(folder: &Path, now: Moment) -> Result<Store, StoreFault> {
+    private::folder(folder).map_err(StoreFault::Unwritable)?;
     let lock = FolderLock::take(folder)?;
-    let (connection, set_aside) = match connect(folder) {
-        Err(StoreFault::Damaged) => {
-            let aside = set_aside(folder, now)?;
-            (connect(folder)?, Some(aside))
-        }
-        other => (other?, None),
-    };
+    aside::finish(folder)?;
+    let connection = usable(folder, now)?;
+    private::folder(&folder.join("photos")).map_err(StoreFault::file)?;
     // SQLite makes its files as readable as others are; later ones, like the log, are as closed as the database.
     private::mend(folder);
     let store = Store { connection, folder: folder.to_owned(), lock: Arc::new(lock) };
@@ -64,19 +56,69 @@ pub fn open(folder: &Path, now: Moment) -> Result<Opened, StoreFault> {
     store.clear_rehearsals();
     // An erasure that was cut off goes on; if it cannot now, the next start tries again.
     let _ = store.sweep();
-    Ok(Opened { store, set_aside })
+    Ok(store)
+}
+
+/// Whether a folder holds a ledger, or what is left of one: opening it makes nothing new there.
+#[must_use]
+pub fn holds_ledger(folder: &Path) -> bool {
+    let files = [DATABASE, "photos", "lock"];
+    files.iter().any(|name| folder.join(name).exists())
+}
+
+/// The database that is there, a new one where there is none, or a new one beside what had to be set aside.
+fn usable(folder: &Path, now: Moment) -> Result<Connection, StoreFault> {
+    if let Some(why) = aside::reason(folder) {
+        return instead(folder, now, why);
+    }
+    if !folder.join(DATABASE).exists() {
+        begin(folder)?;
+    }
+    match connect(folder) {
+        Err(StoreFault::Damaged) => instead(folder, now, Why::Damaged),
+        other => other,
+    }
+}
+
+fn instead(folder: &Path, now: Moment, why: Why) -> Result<Connection, StoreFault> {
+    aside::set_aside(folder, now, why)?;
+    begin(folder)?;
+    connect(folder)
+}
+
+/// Makes a new database under a passing name first: under its own it is whole, and one without a byte was damaged.
+fn begin(folder: &Path) -> Result<(), StoreFault> {
+    let part = folder.join("steady.db.part");
+    let clear = || {
+        for ending in ["", "-journal", "-wal", "-shm"] {
+            // There is mostly nothing; what cannot be removed is found by SQLite.
+            let _ = fs::remove_file(beside(&part, ending));
+        }
+    };
+    clear();
+    let made = || {
+        // SQLite would make it readable to others, and its log and index like it.
+        private::create(&part).map_err(StoreFault::file)?;
+        let mut connection = Connection::open(&part).map_err(StoreFault::sql("open"))?;
+        migrations::migrate(&mut connection)?;
+        connection.close().map_err(|(_, fault)| StoreFault::sql("close")(fault))?;
+        fs::rename(&part, folder.join(DATABASE)).and_then(|()| sync(folder)).map_err(StoreFault::file)
+    };
+    made().inspect_err(|_| clear())
 }
 
 fn connect(folder: &Path) -> Result<Connection, StoreFault> {
-    let flags =
-        OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let mut connection =
         Connection::open_with_flags(folder.join(DATABASE), flags).map_err(StoreFault::sql("open"))?;
+    // Until it is known to be sound, its log stays as it is: closing would write it back and clear it away.
+    keep_log(&connection, true)?;
     prepare(&connection).map_err(StoreFault::sql("prepare"))?;
     if folder.join(SUSPECT).exists() {
         look_closely(&connection, folder)?;
     }
     migrations::migrate(&mut connection)?;
+    keep_log(&connection, false)?;
     Ok(connection)
 }
 
@@ -92,16 +134,30 @@ fn snapshot(database: &Path) -> Result<Connection, rusqlite::Error> {
     Ok(connection)
 }
 
+fn keep_log(connection: &Connection, on: bool) -> Result<(), StoreFault> {
+    let set = connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, on);
+    set.map(|_| ()).map_err(StoreFault::sql("prepare"))
+}
+
 fn prepare(connection: &Connection) -> Result<(), rusqlite::Error> {
     // Readers and the writer do not wait for each other, and a crash leaves whole transactions.
     connection.pragma_update(None, "journal_mode", "WAL")?;
     // WAL with NORMAL may lose the last commits on power loss; a reply promises that they are on disk.
     connection.pragma_update(None, "synchronous", "FULL")?;
+    // Apple's fsync leaves bytes in the drive's own memory; these two ask the drive. Others ignore them.
+    connection.pragma_update(None, "fullfsync", true)?;
+    connection.pragma_update(None, "checkpoint_fullfsync", true)?;
     // A system SQLite may have it off.
     connection.pragma_update(None, "foreign_keys", true)?;
     // Nothing in a foreign schema may run code.
     connection.pragma_update(None, "trusted_schema", false)?;
     connection.busy_timeout(std::time::Duration::from_secs(5))
+}
+
+/// Makes the next start look closely at a folder's database.
+pub fn suspect(folder: &Path) {
+    // If even this cannot be written the next start still sees what SQLite says.
+    let _ = fs::write(folder.join(SUSPECT), b"");
 }
 
 fn look_closely(connection: &Connection, folder: &Path) -> Result<(), StoreFault> {
@@ -112,21 +168,6 @@ fn look_closely(connection: &Connection, folder: &Path) -> Result<(), StoreFault
         return Err(StoreFault::Damaged);
     }
     std::fs::remove_file(folder.join(SUSPECT)).map_err(StoreFault::file)
-}
-
-/// Moves the database and the photos into a folder of their own, whole.
-fn set_aside(folder: &Path, now: Moment) -> Result<PathBuf, StoreFault> {
-    let stamp = now.rfc3339().replace([':', '.'], "-");
-    let aside = folder.join(format!("set-aside-{stamp}"));
-    std::fs::create_dir(&aside).map_err(StoreFault::file)?;
-    for name in [DATABASE, "steady.db-wal", "steady.db-shm", "photos", SUSPECT] {
-        let from = folder.join(name);
-        if from.exists() {
-            std::fs::rename(from, aside.join(name)).map_err(StoreFault::file)?;
-        }
-    }
-    std::fs::create_dir_all(folder.join("photos")).map_err(StoreFault::file)?;
-    Ok(aside)
 }
 
 impl Store {
@@ -144,15 +185,6 @@ impl Store {
     pub fn beside(&self) -> Result<Self, StoreFault> {
         let connection = snapshot(&self.folder.join(DATABASE)).map_err(StoreFault::sql("read beside"))?;
         Ok(Self { connection, folder: self.folder.clone(), lock: Arc::clone(&self.lock) })
-    }
-
-    /// Notes a fault; damage makes the next start look closely. Gives the fault back.
-    pub fn noted(&self, fault: StoreFault) -> StoreFault {
-        if matches!(fault, StoreFault::Damaged) {
-            // If even this cannot be written the next start still sees what SQLite says.
-            let _ = std::fs::write(self.folder.join(SUSPECT), b"");
-        }
-        fault
     }
 
     /// The workshop's own layout files: file name and text, in name order.
@@ -176,5 +208,23 @@ impl Store {
             Some((name, text))
         };
         paths.iter().filter_map(named).collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::prepare;
+    use rusqlite::Connection;
+
+    #[test]
+    fn a_reply_asks_for_the_drive_itself() {
+        let connection = Connection::open_in_memory().expect("a database");
+        prepare(&connection).expect("prepared");
+        for (name, wanted) in [("synchronous", 2), ("fullfsync", 1), ("checkpoint_fullfsync", 1)] {
+            let found: i64 = connection
+                .query_row(&format!("PRAGMA {name}"), [], |row| row.get(0))
+                .expect("the pragma is read");
+            assert_eq!(found, wanted, "{name}");
+        }
     }
 }

@@ -35,7 +35,7 @@ impl Store {
 
     fn confirmed(&self) -> Result<Vec<(Moment, Outcome)>, StoreFault> {
         let rows = read(&self.connection).map_err(StoreFault::sql("read outcomes"));
-        Ok(standing(rows.map_err(|fault| self.noted(fault))?))
+        Ok(standing(rows?))
     }
 }
 

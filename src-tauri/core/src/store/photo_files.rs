@@ -8,6 +8,7 @@ use std::path::{Path, PathBuf};
 use sha2::{Digest, Sha256};
 
 use super::fault::StoreFault;
+use super::folders::sync;
 use super::open::Store;
 use super::private;
 use crate::model::hex;
@@ -83,7 +84,7 @@ fn write_synced(path: &Path, bytes: &[u8]) -> Result<(), StoreFault> {
         file.write_all(bytes)?;
         file.sync_all()?;
         fs::rename(&part, path)?;
-        path.parent().map_or(Ok(()), |folder| File::open(folder)?.sync_all())
+        path.parent().map_or(Ok(()), sync)
     };
     write().map_err(StoreFault::file)
 }

@@ -7,6 +7,7 @@ use std::fs::{self, File, OpenOptions};
 use std::path::PathBuf;
 
 use super::fault::StoreFault;
+use super::folders::sync;
 use super::open::Store;
 use super::photo_files::PhotoSize;
 use super::private;
@@ -75,7 +76,7 @@ impl Staging {
         for name in &self.names {
             fs::rename(self.folder.join(name), self.photos.join(name)).map_err(StoreFault::file)?;
         }
-        File::open(&self.photos).and_then(|folder| folder.sync_all()).map_err(StoreFault::file)
+        sync(&self.photos).map_err(StoreFault::file)
     }
 }
 

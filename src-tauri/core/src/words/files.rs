@@ -27,7 +27,7 @@ macro_rules! locale {
     ($tag:literal) => {
         files!($tag: "answers" "bench-bore" "bench-fit" "bench-gauge" "bench-hold" "bench-read" "bench-run-out"
             "bench-verdict" "causes" "devices" "drawings" "driveline" "errors" "gates" "handover" "limits" "papers"
-            "photos" "repair" "road" "rules" "signals" "sorting" "steps" "vin"
+            "photos" "repair" "road" "rules" "set-aside" "signals" "sorting" "steps" "vin"
             "workshop")
     };
 }

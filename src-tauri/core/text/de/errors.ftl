@@ -88,14 +88,13 @@ error-in-use-help = Schließen Sie das andere, oder nennen Sie einen anderen Dat
 error-newer-data = Die Daten stammen von einem neueren Steady
 error-newer-data-help = Installieren Sie die neuere Version. Die Daten blieben unberührt.
 error-database-damaged = Die Datenbank ist beschädigt
-error-database-damaged-help = Sie wurde mit ihren Fotos beiseitegelegt und nicht gelöscht. Behalten Sie den Ordner und holen Sie Hilfe, bevor Sie aufräumen.
+error-database-damaged-help = Es wurde nichts gelöscht. Schließen Sie Steady und öffnen Sie es wieder: Dann legt es die Datenbank mit ihren Fotos beiseite und sagt, was sich daraus lesen lässt.
 error-storage-failed = Das Gerät konnte seine Daten nicht lesen oder schreiben
 error-storage-failed-help = Wiederholen Sie das Letzte. Misslingt es wieder, kopieren Sie den Datenordner auf ein anderes Gerät.
 error-internal = In Steady ist etwas schiefgegangen
 error-internal-help = Nichts Halbfertiges wurde behalten. Schließen Sie Steady, öffnen Sie es neu und machen Sie weiter.
 
 ## Was man beim Öffnen wissen soll.
-database-set-aside = Eine beschädigte Datenbank wurde mit ihren Fotos beiseitegelegt. Es wurde nichts gelöscht.
 
 error-photo-missing = Die Datei des Fotos ist nicht da
 error-photo-missing-help = Nehmen Sie das Foto neu auf. Fehlen weitere Fotos, suchen Sie im Datenordner nach einem beiseitegelegten Ordner.

@@ -88,14 +88,13 @@ error-in-use-help = Close the other one, or give a different data folder.
 error-newer-data = The data was written by a newer Steady
 error-newer-data-help = Install the newer version. The data was left untouched.
 error-database-damaged = The database is damaged
-error-database-damaged-help = It was set aside with its photos and not deleted. Keep the folder and ask for help before cleaning up.
+error-database-damaged-help = Nothing was deleted. Close Steady and open it again: it then sets the database aside with its photos, and says what can be read from it.
 error-storage-failed = The device could not read or write its data
 error-storage-failed-help = Do the last thing again. If it fails again, copy the data folder to another device.
 error-internal = Something went wrong inside Steady
 error-internal-help = Nothing half-done was kept. Close Steady, open it again and go on.
 
 ## Something a person should know when Steady opens.
-database-set-aside = A damaged database was set aside with its photos. Nothing was deleted.
 
 error-photo-missing = The photo's file is not there
 error-photo-missing-help = Take the photo again. If more photos are missing, look for a set-aside folder in the data folder.

@@ -88,14 +88,13 @@ error-in-use-help = Cierre el otro o indique otra carpeta de datos.
 error-newer-data = Los datos son de un Steady más nuevo
 error-newer-data-help = Instale la versión más nueva. Los datos no se tocaron.
 error-database-damaged = La base de datos está dañada
-error-database-damaged-help = Se apartó con sus fotos y no se borró. Guarde la carpeta y pida ayuda antes de limpiar.
+error-database-damaged-help = No se borró nada. Cierre Steady y ábralo de nuevo: entonces aparta la base de datos con sus fotos y dice qué se puede leer de ella.
 error-storage-failed = El aparato no pudo leer o escribir sus datos
 error-storage-failed-help = Repita lo último. Si vuelve a fallar, copie la carpeta de datos a otro aparato.
 error-internal = Algo falló dentro de Steady
 error-internal-help = No se guardó nada a medias. Cierre Steady, ábralo de nuevo y siga.
 
 ## Lo que conviene saber al abrir Steady.
-database-set-aside = Una base de datos dañada se apartó con sus fotos. No se borró nada.
 
 error-photo-missing = El archivo de la foto no está
 error-photo-missing-help = Haga la foto otra vez. Si faltan más fotos, busque una carpeta apartada en la carpeta de datos.

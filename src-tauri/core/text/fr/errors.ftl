@@ -88,14 +88,13 @@ error-in-use-help = Fermez l’autre, ou donnez un autre dossier de données.
 error-newer-data = Les données viennent d’un Steady plus récent
 error-newer-data-help = Installez la version plus récente. Les données n’ont pas été touchées.
 error-database-damaged = La base de données est abîmée
-error-database-damaged-help = Elle a été mise de côté avec ses photos et n’a pas été effacée. Gardez le dossier et demandez de l’aide avant de nettoyer.
+error-database-damaged-help = Rien n’a été effacé. Fermez Steady et rouvrez-le : il met alors la base de données de côté avec ses photos et dit ce qui peut en être lu.
 error-storage-failed = L’appareil n’a pas pu lire ou écrire ses données
 error-storage-failed-help = Refaites la dernière chose. Si cela échoue encore, copiez le dossier des données sur un autre appareil.
 error-internal = Quelque chose a mal tourné dans Steady
 error-internal-help = Rien n’a été gardé à moitié. Fermez Steady, ouvrez-le de nouveau et continuez.
 
 ## Ce qu'il faut savoir à l'ouverture.
-database-set-aside = Une base de données abîmée a été mise de côté avec ses photos. Rien n’a été effacé.
 
 error-photo-missing = Le fichier de la photo n’est pas là
 error-photo-missing-help = Reprenez la photo. Si d’autres photos manquent, cherchez un dossier mis de côté dans le dossier des données.

@@ -18,6 +18,9 @@ pub enum Task {
         /// The handover file
         #[arg(value_name = "FILE.steady")]
         file: PathBuf,
+        /// Begin a new data folder where none of that name is there
+        #[arg(long)]
+        new: bool,
         #[command(flatten)]
         how: How,
     },
@@ -53,6 +56,9 @@ pub enum Task {
         /// The backup's folder
         #[arg(value_name = "DIR")]
         folder: PathBuf,
+        /// Begin a new data folder where none of that name is there
+        #[arg(long)]
+        new: bool,
         #[command(flatten)]
         how: How,
     },
@@ -61,6 +67,9 @@ pub enum Task {
         /// The database
         #[arg(value_name = "STEADY.DB")]
         file: PathBuf,
+        /// Begin a new data folder where none of that name is there
+        #[arg(long)]
+        new: bool,
         #[command(flatten)]
         how: How,
     },
@@ -75,6 +84,9 @@ pub struct Export {
     /// The file to write
     #[arg(long, value_name = "FILE.steady")]
     pub out: PathBuf,
+    /// Put it in the place of a file of that name
+    #[arg(long)]
+    pub replace: bool,
     /// Their papers too
     #[arg(long)]
     pub papers: bool,

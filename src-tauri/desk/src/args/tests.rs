@@ -53,22 +53,27 @@ fn every_value_of_a_fit_has_an_option() {
 #[test]
 fn options_stand_in_any_order() {
     check("serve", Command::Serve(Serve::default()));
-    let port = Serve { data: Some("here".into()), port: 8123, no_open: true };
-    check("serve --no-open --port 8123 --data here", Command::Serve(port));
+    let port = Serve { data: Some("here".into()), port: 8123, no_open: true, new: true };
+    check("serve --no-open --port 8123 --data here --new", Command::Serve(port));
     let whole = || {
         Command::Replay(Replay {
             case: "a.json".into(),
             data: Some("d".into()),
+            new: true,
             out: Some("o".into()),
+            replace: true,
             lang: Some("de".into()),
             sheet: Some(Sheet::UsLetter),
             json: true,
         })
     };
-    check("replay a.json --data d --out o --lang de --sheet us-letter --json", whole());
-    check("replay --json --sheet=us-letter --lang=de --out=o --data=d a.json", whole());
-    check("replay --json --sheet a4 --sheet=us-letter --lang=de --out=o --data=d a.json", whole());
-    let workshop = |file: Option<&str>| Workshop { file: file.map(Into::into), data: None, json: false };
+    check("replay a.json --data d --new --out o --replace --lang de --sheet us-letter --json", whole());
+    check("replay --json --new --replace --sheet=us-letter --lang=de --out=o --data=d a.json", whole());
+    check(
+        "replay --json --new --replace --sheet a4 --sheet=us-letter --lang=de --out=o --data=d a.json",
+        whole(),
+    );
+    let workshop = |file: Option<&str>| Workshop { file: file.map(Into::into), ..Workshop::default() };
     check("workshop", Command::Workshop(workshop(None)));
     check("workshop w.json", Command::Workshop(workshop(Some("w.json"))));
     check("gauge --json g.json", Command::Gauge(File { file: "g.json".into(), json: true }));
@@ -108,6 +113,7 @@ fn visits_are_handed_over_erased_and_kept_safe() {
     let all = || Export {
         visits: Vec::new(),
         out: "a.steady".into(),
+        replace: false,
         papers: false,
         lang: None,
         sheet: None,
@@ -119,13 +125,16 @@ fn visits_are_handed_over_erased_and_kept_safe() {
     check("export v --json w --out=a.steady --papers --data d", Task::Export(two));
     let french = Export { papers: true, lang: Some("fr".into()), sheet: Some(Sheet::UsLetter), ..all() };
     check("export --out a.steady --papers --lang fr --sheet us-letter", Task::Export(french));
-    check("import a.steady --data d", Task::Import { file: "a.steady".into(), how: how(Some("d"), false) });
+    check(
+        "import a.steady --data d",
+        Task::Import { file: "a.steady".into(), new: false, how: how(Some("d"), false) },
+    );
     check("verify a.steady --json", Task::Verify { file: "a.steady".into(), json: true });
     let erase = Task::Erase { visit: "v".into(), word: "TR-1".into(), how: How::default() };
     check("erase v --confirm TR-1", erase);
     check("backup d --json", Task::Backup { folder: "d".into(), how: how(None, true) });
-    check("restore d", Task::Restore { folder: "d".into(), how: How::default() });
-    check("salvage steady.db", Task::Salvage { file: "steady.db".into(), how: How::default() });
+    check("restore d", Task::Restore { folder: "d".into(), new: false, how: How::default() });
+    check("salvage steady.db", Task::Salvage { file: "steady.db".into(), new: false, how: How::default() });
 }
 
 #[test]

@@ -59,7 +59,7 @@ fn data_folder_is_closed_and_one_that_stood_open_is_mended() {
     fs::write(&case, text).expect("the case is written");
     for turn in ["new", "stood open"] {
         let replayed = Command::new(STEADY)
-            .args(["replay", case.to_str().unwrap(), "--data", data.to_str().unwrap()])
+            .args(["replay", case.to_str().unwrap(), "--data", data.to_str().unwrap(), "--new"])
             // A rehearsal has no other place than the data folder.
             .env("TMPDIR", around.path().join("nowhere"))
             .stdout(Stdio::null())
@@ -114,7 +114,8 @@ fn rehearsal_that_a_kill_left_behind_is_cleared() {
     let left = folder.path().join("rehearsals/0191d2f0000070008000000000000009/photos");
     fs::create_dir_all(&left).expect("a folder");
     fs::write(left.join("a.jpg"), "owner's car").expect("a file");
-    let told = Command::new(STEADY).args(["workshop", "--data", folder.path().to_str().unwrap()]).output();
+    let told =
+        Command::new(STEADY).args(["workshop", "--data", folder.path().to_str().unwrap(), "--new"]).output();
     assert!(told.expect("it starts").status.success());
     assert!(!folder.path().join("rehearsals").exists());
 }
@@ -123,7 +124,7 @@ fn rehearsal_that_a_kill_left_behind_is_cleared() {
 fn desk_comes_back_at_its_port() {
     let around = tempfile::tempdir().expect("a temporary folder");
     let data = around.path().join("data");
-    let words = ["--no-open", "--data", data.to_str().unwrap()];
+    let words = ["--no-open", "--data", data.to_str().unwrap(), "--new"];
     let first = Desk::start_with(&words, &[]).port();
     assert_eq!(Desk::start_with(&words, &[]).port(), first);
 }

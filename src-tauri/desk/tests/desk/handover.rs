@@ -38,7 +38,7 @@ impl Bench {
 /// A demo case replayed into a data folder; gives back its visit.
 fn demo(data: &str) -> String {
     let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo-data/03-pops-and-play.json");
-    let report = json(&["replay", &case.display().to_string(), "--data", data, "--json"]);
+    let report = json(&["replay", &case.display().to_string(), "--data", data, "--new", "--json"]);
     report["visit"].as_str().expect("a visit").to_owned()
 }
 
@@ -53,7 +53,7 @@ fn visit_goes_from_one_folder_to_another_and_stays_erased() {
     let said = done(&["verify", &file]);
     assert!(said.contains("Whole and unchanged") && said.contains(&visit), "{said}");
     assert_eq!(json(&["verify", &file, "--json"])["papers"], 2);
-    let taken = json(&["import", &file, "--data", &there, "--json"]);
+    let taken = json(&["import", &file, "--data", &there, "--new", "--json"]);
     assert_eq!(taken["taken"][0], visit.as_str());
     assert!(taken["photos"].as_u64() > Some(0));
     assert_eq!(json(&["import", &file, "--data", &there, "--json"])["unchanged"], 1);
@@ -61,7 +61,8 @@ fn visit_goes_from_one_folder_to_another_and_stays_erased() {
     let word = visit.rsplit('-').next().expect("a last block");
     assert_eq!(done(&["erase", &visit, "--confirm", word, "--data", &there]), "Erased for good.\n");
     refused(&["import", &file, "--data", &there], "visit-erased");
-    refused(&["export", &visit, "--out", &file, "--data", &there], "visit-erased");
+    refused(&["export", &visit, "--out", &file, "--data", &there], "out-exists");
+    refused(&["export", &visit, "--out", &file, "--replace", "--data", &there], "visit-erased");
     assert!(
         json(&["verify", &file, "--json"])["visits"][0] == visit.as_str(),
         "a refused export keeps the old file"
@@ -79,7 +80,7 @@ fn changed_file_is_refused_with_the_part_named() {
     bytes[middle] ^= 1;
     fs::write(&file, &bytes).expect("the file is changed");
     refused(&["verify", &file], "handover-changed");
-    refused(&["import", &file, "--data", &bench.path("there")], "handover-changed");
+    refused(&["import", &file, "--data", &bench.path("there"), "--new"], "handover-changed");
     fs::write(&file, b"no zip").expect("the file is changed");
     refused(&["verify", &file], "handover-unknown");
     refused(&["verify", &bench.path("nothing.steady")], "handover-unreadable");
@@ -97,14 +98,14 @@ fn backup_is_restored_and_a_database_salvaged() {
     assert!(done(&["backup", &safe, "--data", &here]).starts_with("Backed up: 1 visit, "));
     for (command, from) in [("restore", safe.clone()), ("salvage", format!("{safe}/steady.db"))] {
         let there = bench.path(command);
-        let taken = json(&[command, &from, "--data", &there, "--json"]);
+        let taken = json(&[command, &from, "--data", &there, "--new", "--json"]);
         assert_eq!(
             (&taken["taken"][0], &taken["photos_missing"]),
             (&Value::from(visit.clone()), &Value::from(0))
         );
     }
     refused(&["restore", &bench.path("nowhere"), "--data", &here], "backup-folder");
-    refused(&["backup", &here, "--data", &bench.path("other")], "backup-folder");
+    refused(&["backup", &here, "--data", &bench.path("restore")], "backup-folder");
 }
 
 #[test]
@@ -113,7 +114,7 @@ fn workshop_is_taken_from_a_file_and_stands_on_papers_in_the_language_asked_for(
     let (here, out) = (bench.path("here"), bench.path("papers"));
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let from_top = |name: &str| top.join(name).display().to_string();
-    assert!(done(&["workshop", "--data", &here]).starts_with("No particulars"));
+    assert!(done(&["workshop", "--data", &here, "--new"]).starts_with("No particulars"));
     let said = done(&["workshop", &from_top("demo-data/workshop/particulars.json"), "--data", &here]);
     assert!(said.contains("Brackenfold Motor Works") && said.contains("86.5 GBP an hour"), "{said}");
     assert_eq!(json(&["workshop", "--data", &here, "--json"])["phone"], "01632 960417");

@@ -20,6 +20,17 @@ struct StayAwakeArgs: Decodable {
 }
 
 class DevicePlugin: Plugin {
+  // Visits hold owners' names, and a phone restored under the same device id would fork every chain. The folder is
+  // excluded with all that is in it, before the core first writes there.
+  override public func load(webview: WKWebView) {
+    let support = FileManager.default.urls(for: .applicationSupportDirectory, in: .userDomainMask)[0]
+    var data = support.appendingPathComponent(Bundle.main.bundleIdentifier ?? "app.steady.bay")
+    try? FileManager.default.createDirectory(at: data, withIntermediateDirectories: true)
+    var values = URLResourceValues()
+    values.isExcludedFromBackup = true
+    try? data.setResourceValues(values)
+  }
+
   @objc public func share(_ invoke: Invoke) throws {
     let args = try invoke.parseArgs(ShareArgs.self)
     DispatchQueue.main.async {

@@ -91,7 +91,11 @@ fn choose(inner: &Inner, asked: &[String]) -> Result<Choice, Fault> {
             Err(_) => return Err(Refusal::ChainBroken.into()),
         }
     }
-    if choice.visits.is_empty() { Err(Refusal::NothingToExport.into()) } else { Ok(choice) }
+    match (choice.visits.is_empty(), inner.asides.is_empty()) {
+        (false, _) => Ok(choice),
+        (true, true) => Err(Refusal::NothingToExport.into()),
+        (true, false) => Err(Refusal::NothingToExportSetAside.into()),
+    }
 }
 
 /// Photos that the visits name: those that are here, and those that are not.

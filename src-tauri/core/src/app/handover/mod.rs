@@ -23,6 +23,8 @@ pub(super) use erase::erase;
 pub(super) use export::prepare;
 pub(super) use fault::code;
 pub(super) use import::{import_upload, take_piece};
+pub(super) use salvage::salvage;
+pub(super) use seen::photo_of;
 pub use verify::{Verified, verify};
 
 /// What an export holds.
@@ -60,6 +62,7 @@ pub struct Imported {
 
 /// What was read out of another database.
 #[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Salvaged {
     /// What changed here.
     #[serde(flatten)]
@@ -67,6 +70,7 @@ pub struct Salvaged {
     /// Visits that were found and whose ledger is no longer whole, or goes on differently here.
     pub lost: Vec<String>,
     /// Photos that are named and were not found whole.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub photos_missing: u64,
 }
 

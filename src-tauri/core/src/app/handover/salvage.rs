@@ -41,7 +41,7 @@ pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
     Ok(salvaged)
 }
 
-pub fn salvage(inner: &mut Inner, database: &Path) -> Result<Salvaged, Fault> {
+pub(in super::super) fn salvage(inner: &mut Inner, database: &Path) -> Result<Salvaged, Fault> {
     let foreign = inner.store.foreign(database)?;
     taken(inner, &foreign)
 }

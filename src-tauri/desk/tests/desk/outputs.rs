@@ -1,0 +1,119 @@
+//! What the command line writes, and where it refuses to: nothing is overwritten unasked, nothing half-written is left.
+
+use std::fs;
+use std::path::Path;
+
+use serde_json::Value;
+
+use super::support::{answered, refused};
+
+const CASE: &str = r#"{"vehicle":{"layout":"torque-tube"},"answers":[]}"#;
+
+/// A data folder with one visit, a case file beside it, and a place for outputs.
+struct Desk {
+    folder: tempfile::TempDir,
+}
+
+impl Desk {
+    fn new() -> Self {
+        let desk = Self { folder: tempfile::tempdir().expect("a temporary folder") };
+        fs::write(desk.path("case.json"), CASE).expect("the case is written");
+        fs::create_dir(desk.path("out")).expect("a folder");
+        answered(&["replay", &desk.path("case.json"), "--data", &desk.path("data"), "--new"]);
+        desk
+    }
+
+    fn path(&self, name: &str) -> String {
+        self.folder.path().join(name).display().to_string()
+    }
+
+    fn visits(&self) -> usize {
+        let out = self.path("count.steady");
+        answered(&["export", "--out", &out, "--replace", "--data", &self.path("data")]);
+        let told: Value = serde_json::from_str(&answered(&["verify", &out, "--json"])).expect("JSON");
+        told["visits"].as_array().map_or(0, Vec::len)
+    }
+
+    /// Names in the folder for outputs, hidden ones too.
+    fn outputs(&self) -> Vec<String> {
+        let files = fs::read_dir(self.path("out")).expect("the folder").flatten();
+        files.map(|file| file.file_name().to_string_lossy().into_owned()).collect()
+    }
+}
+
+#[test]
+fn a_file_that_is_there_is_replaced_only_where_that_is_asked_for() {
+    let desk = Desk::new();
+    let (out, data) = (desk.path("out/letter.pdf"), desk.path("data"));
+    fs::write(&out, "mine").expect("a file of somebody's");
+    refused(&["export", "--out", &out, "--data", &data], "out-exists");
+    assert_eq!(fs::read(&out).expect("the file"), b"mine");
+    answered(&["export", "--out", &out, "--replace", "--data", &data]);
+    assert!(fs::read(&out).expect("the file").starts_with(b"PK"));
+    assert_eq!(desk.outputs(), ["letter.pdf"]);
+}
+
+#[test]
+fn files_of_the_data_folder_are_never_an_output() {
+    let desk = Desk::new();
+    let data = desk.path("data");
+    fs::create_dir(desk.path("data/knowledge")).expect("a folder");
+    std::os::unix::fs::symlink(&data, desk.path("link")).expect("a link");
+    std::os::unix::fs::symlink(desk.path("data/steady.db"), desk.path("out/db")).expect("a link");
+    let before = fs::read(desk.path("data/steady.db")).expect("the database");
+    for out in
+        ["data/steady.db", "data/new.steady", "link/steady.db", "data/knowledge/../steady.db", "out/db"]
+    {
+        refused(&["export", "--out", &desk.path(out), "--replace", "--data", &data], "out-in-data-folder");
+    }
+    let case = desk.path("case.json");
+    refused(&["replay", &case, "--out", &data, "--data", &data, "--replace"], "out-in-data-folder");
+    assert_eq!(fs::read(desk.path("data/steady.db")).expect("the database"), before);
+    assert_eq!(desk.visits(), 1, "nothing was recorded either");
+}
+
+#[test]
+fn a_replay_that_cannot_write_its_papers_records_nothing() {
+    let desk = Desk::new();
+    let (case, data) = (desk.path("case.json"), desk.path("data"));
+    fs::write(desk.path("file"), "").expect("a file");
+    fs::write(desk.path("out/note.pdf"), "mine").expect("a file");
+    for (out, code) in [("file", "out-unwritable"), ("file/below", "out-unwritable"), ("out", "out-exists")] {
+        refused(&["replay", &case, "--out", &desk.path(out), "--data", &data], code);
+        assert_eq!(desk.visits(), 1, "{out}");
+    }
+    assert_eq!(desk.outputs(), ["note.pdf"], "nothing half-written is left");
+    answered(&["replay", &case, "--out", &desk.path("out"), "--replace", "--data", &data]);
+    assert_eq!((desk.visits(), desk.outputs().len()), (2, 3));
+}
+
+#[test]
+fn a_mistyped_data_folder_is_not_begun() {
+    let desk = Desk::new();
+    let (case, wrong, out) = (desk.path("case.json"), desk.path("dta"), desk.path("out/a.steady"));
+    refused(&["replay", &case, "--data", &wrong], "no-data-here");
+    refused(&["serve", "--no-open", "--data", &wrong], "no-data-here");
+    refused(&["export", "--out", &out, "--data", &wrong], "no-data-here");
+    refused(&["backup", &desk.path("safe"), "--data", &desk.path("out")], "no-data-here");
+    assert!(!Path::new(&wrong).exists() && !Path::new(&out).exists());
+    answered(&["replay", &case, "--data", &wrong, "--new"]);
+    assert!(Path::new(&wrong).join("steady.db").exists());
+}
+
+#[test]
+fn what_cannot_be_salvaged_is_named() {
+    let desk = Desk::new();
+    let data = desk.path("data");
+    for (name, bytes, code) in [
+        ("none.db", None, "salvage-missing"),
+        ("empty.db", Some(&b""[..]), "salvage-empty"),
+        ("text.db", Some(b"a letter"), "salvage-no-database"),
+    ] {
+        let path = desk.path(name);
+        bytes.into_iter().for_each(|bytes| fs::write(&path, bytes).expect("a file"));
+        refused(&["salvage", &path, "--data", &data], code);
+    }
+    fs::write(desk.path("data/steady.db"), "").expect("the database is emptied");
+    refused(&["export", "--out", &desk.path("out/a.steady"), "--data", &data], "nothing-to-export-set-aside");
+    assert!(desk.outputs().is_empty());
+}

@@ -1,0 +1,204 @@
+//! What was released stays readable: a database of each schema, with rows as its program wrote them, walks to today;
+//! and a line of every kind of entry ever written still reads.
+//!
+//! `schemas/NNNN.sql` is such a database as SQL. A new step needs one: `STEADY_WRITE_SCHEMA=1 cargo test -p suite schemas`
+//! writes that of the latest step from what this program writes today, before anything is built on it; those that are
+//! there are never written anew. `schemas/entries.jsonl` holds a body a line; a new kind is added at its end.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Write;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use rusqlite::Connection;
+use rusqlite::types::ValueRef;
+use serde_json::{Value, json};
+use steady_core::model::entry::EntryBody;
+
+use crate::bench_tools::{ask, open};
+use crate::set_aside::{filled, home};
+
+fn folder() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("suite/schemas")
+}
+
+fn steps() -> usize {
+    fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("../src-tauri/core/sql")).unwrap().count()
+}
+
+fn dump_of(step: usize) -> PathBuf {
+    folder().join(format!("{step:04}.sql"))
+}
+
+/// Everything that makes up a schema, as text, without the tables that SQLite keeps for itself.
+fn schema(database: &Connection) -> Vec<String> {
+    let mut statement = database
+        .prepare("SELECT type, name, tbl_name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite_%' ORDER BY type, name")
+        .unwrap();
+    let row = |row: &rusqlite::Row<'_>| {
+        let sql: String = row.get("sql")?;
+        // How a statement is laid out says nothing.
+        let sql = sql.split_whitespace().collect::<Vec<_>>().join(" ").replace(" ,", ",").replace("( ", "(");
+        Ok(format!(
+            "{} {} {} {sql}",
+            row.get::<_, String>("type")?,
+            row.get::<_, String>("name")?,
+            row.get::<_, String>("tbl_name")?
+        ))
+    };
+    statement.query_map([], row).unwrap().map(Result::unwrap).collect()
+}
+
+/// A database as SQL: its schema, its rows, its number.
+fn dumped(database: &Connection) -> String {
+    let mut text = String::new();
+    let all = |kind: &str| -> Vec<(String, String)> {
+        let sql = "SELECT name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite_%' AND (type = 'table') = (?1 = 'table') ORDER BY rowid";
+        let mut statement = database.prepare(sql).unwrap();
+        let rows = statement.query_map([kind], |row| Ok((row.get(0)?, row.get(1)?))).unwrap();
+        rows.map(Result::unwrap).collect()
+    };
+    let tables = all("table");
+    for (_, sql) in &tables {
+        writeln!(text, "{sql};").unwrap();
+    }
+    for (table, _) in &tables {
+        let mut statement = database.prepare(&format!("SELECT * FROM \"{table}\" ORDER BY rowid")).unwrap();
+        let names: Vec<String> = statement.column_names().into_iter().map(str::to_owned).collect();
+        let mut rows = statement.query([]).unwrap();
+        while let Some(row) = rows.next().unwrap() {
+            let values: Vec<String> =
+                (0..names.len()).map(|column| quoted(row.get_ref(column).unwrap())).collect();
+            writeln!(text, "INSERT INTO \"{table}\" ({}) VALUES ({});", names.join(", "), values.join(", "))
+                .unwrap();
+        }
+    }
+    for (_, sql) in all("other") {
+        writeln!(text, "{sql};").unwrap();
+    }
+    let number: i64 = database.query_row("PRAGMA user_version", [], |row| row.get(0)).unwrap();
+    writeln!(text, "PRAGMA user_version = {number};").unwrap();
+    text
+}
+
+fn quoted(value: ValueRef<'_>) -> String {
+    match value {
+        ValueRef::Null => "NULL".to_owned(),
+        ValueRef::Integer(number) => number.to_string(),
+        ValueRef::Real(number) => format!("{number:?}"),
+        ValueRef::Text(text) => format!("'{}'", String::from_utf8_lossy(text).replace('\'', "''")),
+        ValueRef::Blob(bytes) => {
+            format!("x'{}'", bytes.iter().map(|byte| format!("{byte:02x}")).collect::<String>())
+        }
+    }
+}
+
+/// How many rows each table of a database has.
+fn rows(database: &Connection) -> BTreeMap<String, i64> {
+    let mut statement = database
+        .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")
+        .unwrap();
+    let names: Vec<String> = statement.query_map([], |row| row.get(0)).unwrap().map(Result::unwrap).collect();
+    let count = |name: &String| {
+        let sql = format!("SELECT count(*) FROM \"{name}\"");
+        (name.clone(), database.query_row(&sql, [], |row| row.get(0)).unwrap())
+    };
+    names.iter().map(count).collect()
+}
+
+#[test]
+fn every_step_has_its_dump() {
+    if std::env::var_os("STEADY_WRITE_SCHEMA").is_some() && !dump_of(steps()).exists() {
+        let (folder, _) = filled();
+        let database = Connection::open(folder.path().join("steady.db")).unwrap();
+        // Knowledge is long and says nothing of the schema.
+        database
+            .execute_batch("DROP TRIGGER knowledge_is_never_changed; UPDATE knowledge SET texts = '{}';")
+            .unwrap();
+        let made = include_str!("../../src-tauri/core/sql/0006_knowledge.sql");
+        let trigger = made.split("CREATE TRIGGER").nth(1).unwrap();
+        database.execute_batch(&format!("CREATE TRIGGER{trigger}")).unwrap();
+        fs::write(dump_of(steps()), dumped(&database)).unwrap();
+    }
+    let lacking: Vec<usize> = (1..=steps()).filter(|step| !dump_of(*step).exists()).collect();
+    assert!(
+        lacking.is_empty(),
+        "steps {lacking:?} lack their dump in tests/suite/schemas: run STEADY_WRITE_SCHEMA=1 cargo test -p suite schemas \
+         on the program that first has the step, and commit what it writes"
+    );
+    assert_eq!(fs::read_dir(folder()).unwrap().count(), steps() + 1, "a dump a step, and the entries");
+}
+
+#[test]
+fn every_released_schema_walks_to_today() {
+    let fresh = tempfile::tempdir().unwrap();
+    drop(open(fresh.path()).unwrap());
+    let today = schema(&Connection::open(fresh.path().join("steady.db")).unwrap());
+    let mut walked = 0;
+    for step in 1..=steps() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("steady.db");
+        let database = Connection::open(&path).unwrap();
+        database
+            .execute_batch(&fs::read_to_string(dump_of(step)).unwrap())
+            .unwrap_or_else(|fault| panic!("{step}: {fault}"));
+        let number: usize = database
+            .query_row("PRAGMA user_version", [], |row| row.get::<_, i64>(0))
+            .unwrap()
+            .try_into()
+            .unwrap();
+        assert_eq!(number, step, "the dump's own number");
+        let before = rows(&database);
+        assert!(before["entry"] > 0 && before["card"] > 0 && before["setting"] > 0, "{step}: {before:?}");
+        drop(database);
+        let steady = open(folder.path()).unwrap_or_else(|failure| panic!("{step}: {failure:?}"));
+        assert!(home(&steady).set_aside.is_empty(), "{step}");
+        let database = Connection::open(&path).unwrap();
+        assert_eq!(schema(&database), today, "{step}");
+        let after = rows(&database);
+        assert!(
+            before.iter().all(|(table, count)| after.get(table).is_none_or(|now| now >= count)),
+            "{step}: {before:?} became {after:?}"
+        );
+        let mut visits = database.prepare("SELECT DISTINCT visit FROM entry ORDER BY visit").unwrap();
+        let visits: Vec<String> =
+            visits.query_map([], |row| row.get(0)).unwrap().map(Result::unwrap).collect();
+        for visit in visits {
+            let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
+            assert_eq!(standing.ledger.broken_at, None, "{step}");
+            walked += 1;
+        }
+    }
+    println!("{walked} visits of {} schemas", steps());
+    assert!(walked >= steps());
+}
+
+/// The kinds that the program knows, as serde names them where it is given one that it does not.
+fn kinds() -> BTreeSet<String> {
+    let fault = serde_json::from_value::<EntryBody>(json!({ "kind": "?" })).unwrap_err().to_string();
+    let known = fault.split("expected one of ").nth(1).unwrap_or_else(|| panic!("{fault}"));
+    known.split('`').skip(1).step_by(2).map(str::to_owned).collect()
+}
+
+fn kind(body: &Value) -> String {
+    body["kind"].as_str().unwrap().to_owned()
+}
+
+#[test]
+fn a_line_of_every_kind_of_entry_is_read_for_ever() {
+    let text = fs::read_to_string(folder().join("entries.jsonl")).unwrap();
+    let mut seen = BTreeSet::new();
+    for line in text.lines() {
+        let body: EntryBody = serde_json::from_str(line).unwrap_or_else(|fault| panic!("{fault}: {line}"));
+        let again = serde_json::to_string(&body).unwrap();
+        let value: Value = serde_json::from_str(line).unwrap();
+        assert_eq!(serde_json::from_str::<Value>(&again).unwrap(), value, "nothing of it is lost");
+        seen.insert(kind(&value));
+    }
+    let lacking: Vec<String> = kinds().difference(&seen).cloned().collect();
+    assert!(
+        lacking.is_empty(),
+        "tests/suite/schemas/entries.jsonl lacks a line of the kinds {lacking:?}: add one at its end"
+    );
+    assert!(seen.len() >= 16, "{seen:?}");
+}

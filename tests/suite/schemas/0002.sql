@@ -1,0 +1,68 @@
+CREATE TABLE entry (
+    id     INTEGER PRIMARY KEY AUTOINCREMENT,
+    visit  TEXT    NOT NULL,
+    device TEXT    NOT NULL,
+    seq    INTEGER NOT NULL CHECK (seq >= 1),
+    at     INTEGER NOT NULL,
+    prev   TEXT    NOT NULL CHECK (length(prev) = 64),
+    hash   TEXT    NOT NULL CHECK (length(hash) = 64) UNIQUE,
+    body   TEXT    NOT NULL,
+    UNIQUE (visit, device, seq)
+) STRICT;
+CREATE TABLE card (
+    visit      TEXT    NOT NULL PRIMARY KEY,
+    label      TEXT    NOT NULL DEFAULT '',
+    plate      TEXT    NOT NULL DEFAULT '',
+    vin        TEXT    NOT NULL DEFAULT '',
+    owner      TEXT    NOT NULL DEFAULT '',
+    opened_at  INTEGER NOT NULL,
+    updated_at INTEGER NOT NULL,
+    word       TEXT,
+    answered   INTEGER NOT NULL DEFAULT 0,
+    steps      INTEGER NOT NULL DEFAULT 0,
+    receipt    TEXT,
+    haystack   TEXT    NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE setting (
+    name  TEXT NOT NULL PRIMARY KEY,
+    value TEXT NOT NULL
+) STRICT;
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (1, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 1, 1795599000000, '0000000000000000000000000000000000000000000000000000000000000000', '7483b5cb4d530dccf7aac4346cefe41084cf8b5fb79998315a8e8ffb90d8d0d9', '{"kind":"opened","intake":{"vehicle":{"layout":"rigid-engine-speed","label":"demo tourer","plate":"TR 4417","vin":"","seat":"bare","cylinders":6,"gearbox":"automated-clutch","idle_rpm":[700,800],"odometer":{"value":148200,"unit":"km"},"maker_play_mm":null},"complaint":"It rattles at the lights. It goes away when I touch the throttle.","complaint_sounds":["rattle"],"when":"Standing still with the engine warm","owner":{"name":"Åsa Lindqvist-Demo","contact":"demo telephone 1"}},"knowledge":"5604638637ce","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (2, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 2, 1795599001000, '7483b5cb4d530dccf7aac4346cefe41084cf8b5fb79998315a8e8ffb90d8d0d9', '9bef7581429941bdad0ea6d934603f3f332ad058aab3628a1a4293bb38f97643', '{"kind":"amended","intake":{"vehicle":{"layout":"rigid-engine-speed","label":"demo tourer","plate":"TR 4417","vin":"","seat":"bare","cylinders":6,"gearbox":"automated-clutch","idle_rpm":[700,800],"odometer":{"value":148200,"unit":"km"},"maker_play_mm":null},"complaint":"It rattles at the lights. It goes away when I touch the throttle.","complaint_sounds":["rattle"],"when":"Standing still with the engine warm","owner":{"name":"Åsa Lindqvist-Demo","contact":"demo telephone 1"}},"by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (3, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 3, 1795599002000, '9bef7581429941bdad0ea6d934603f3f332ad058aab3628a1a4293bb38f97643', '4c3ead6135281d31be669d05003156cf310e37da3f7b9cdaa2a9c680cbed2040', '{"kind":"order-chosen","order":"under-car-first","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (4, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 4, 1795599003000, '4c3ead6135281d31be669d05003156cf310e37da3f7b9cdaa2a9c680cbed2040', 'ff7ccb8c430055ea8cebe23c5cebb1c3645fd6821e85472643e283553255406b', '{"kind":"gate-confirmed","set":"running","gate":"wheels-on-floor","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (5, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 5, 1795599004000, 'ff7ccb8c430055ea8cebe23c5cebb1c3645fd6821e85472643e283553255406b', 'cd4c98ce20df01a1adcaccd61ec3485acaa6fff87674fc40cf064ad153987477', '{"kind":"part-left","set":"running","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (6, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 6, 1795599005000, 'cd4c98ce20df01a1adcaccd61ec3485acaa6fff87674fc40cf064ad153987477', 'd74da87c4056b326054e3e287dc71ed8c34052f7d6847468d4aa614ea73b3cc7', '{"kind":"answered","step":"road-speed-vibration","value":"none","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (7, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 7, 1795599006000, 'd74da87c4056b326054e3e287dc71ed8c34052f7d6847468d4aa614ea73b3cc7', 'b186748f8fb7ca8098738e1a914886a5fe1e355fddc232d733ef2e553de2a9c9', '{"kind":"answered","step":"idle-noise","value":["rattle"],"by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (8, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 8, 1795599007000, 'b186748f8fb7ca8098738e1a914886a5fe1e355fddc232d733ef2e553de2a9c9', 'd03b1f993099e1099cf4ea65c64c9d90bedbe2f5d1ced7da0be880ae5d0f3e96', '{"kind":"answered","step":"idle-speed","value":560.0,"by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (9, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 9, 1795599008000, 'd03b1f993099e1099cf4ea65c64c9d90bedbe2f5d1ced7da0be880ae5d0f3e96', 'd7ab62f04d6c803698e32497e35b130f2fbfc34f7610f42149f34afc2339075c', '{"kind":"answered","step":"play-vertical","value":"none","temperature":"warm","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (10, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 10, 1795599009000, 'd7ab62f04d6c803698e32497e35b130f2fbfc34f7610f42149f34afc2339075c', 'cf90d88d319dab9008bf77fd8d9a30d9a24a7619fc4f16df8d80c888b9338439', '{"kind":"answered","step":"play-vertical","value":"none","temperature":"warm","reason":"felt again with the lever","supersedes":["4444444444444444444444444444444444444444444444444444444444444444"],"by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (11, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 11, 1795599010000, 'cf90d88d319dab9008bf77fd8d9a30d9a24a7619fc4f16df8d80c888b9338439', '3f42674f3bb62c9029764d62f26c614e5911f1cbc8ee3fff63012d6f147f0c3e', '{"kind":"photo-kept","step":"idle-speed","photo":{"sha256":"9425c7f73b46a9bea3cc10d2b4a585f803e7a75bc717db304be927738996f153","original_sha256":"91be5c0f171169b3df73f776a3548d3a6608728330f170a9ff44da1d2446d341","width":1280,"height":960,"taken":null},"by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (12, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 12, 1795599011000, '3f42674f3bb62c9029764d62f26c614e5911f1cbc8ee3fff63012d6f147f0c3e', '7d8b05f5835886c1a919f373e060b24e67255b099b26b4dbf3e7321d3443dec5', '{"kind":"photo-waived","step":"road-speed-vibration","reason":"not-in-case","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (13, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 13, 1795599012000, '7d8b05f5835886c1a919f373e060b24e67255b099b26b4dbf3e7321d3443dec5', '12a1221d6931813efd66c98cf9b884c06234f82528287285ca4c48a5fc5f4018', '{"kind":"withdrawn","entry":"3333333333333333333333333333333333333333333333333333333333333333","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (14, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 14, 1795599013000, '12a1221d6931813efd66c98cf9b884c06234f82528287285ca4c48a5fc5f4018', '0b06115b1550076cd26c8436f39eeea6e02ae03e036dcb6b2c6f0dceff1a6327', '{"kind":"withdrawn","entry":"4444444444444444444444444444444444444444444444444444444444444444","reason":"wrong car","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (15, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 15, 1795599014000, '0b06115b1550076cd26c8436f39eeea6e02ae03e036dcb6b2c6f0dceff1a6327', '0f20eed3fafbc054d1548b008ccc16ea9569bbe5861857227de19ae3015eff64', '{"kind":"arranged","what":"times-set-back","by":"case file"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (16, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 16, 1795599015000, '0f20eed3fafbc054d1548b008ccc16ea9569bbe5861857227de19ae3015eff64', '12978e00044d3f86fe84e1dc3908a404d71ee2a015a6860aaf5aa22fe69cdc4c', '{"kind":"opinion-given","cause":"loose-seat","reason":"the ring shines","by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (17, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 17, 1795599016000, '12978e00044d3f86fe84e1dc3908a404d71ee2a015a6860aaf5aa22fe69cdc4c', '9561d874770190f38be6a73b009f01f0448ad56b2de9d092c436f6ff6fd3393b', '{"kind":"outcome-confirmed","outcome":{"causes":["loose-seat"],"layout":"rigid-engine-speed","signs":{"buzz-at-2500":true,"far-end-play":false,"grease-or-dust-out":false,"housing-cracked":false,"housing-fastener-loose":false,"housing-marks":true,"idle-hiss":false,"idle-knock":false,"idle-pops":false,"idle-rattle":true,"idle-whine":false,"turns-rough":false,"turns-stiff":false},"sorted":{"air-leak":0.016015911232073698,"coupling-or-joint":0.01587889693227323,"early-engagement":0.19094905795694733,"housing-damage":0.005616079164025104,"loose-seat":0.996999386889378,"loose-shield-or-mount":0.23104375288437423,"low-idle":0.12217926301562256,"misfire":0.05373147628037498,"normal-character":4.110425438552005e-6,"shaft-damage":0.02879180880580618,"squeezed-bearing":0.0006675952559527243,"worn-bearing":0.002891578343425103},"knowledge":"5604638637ce"},"by":"Kim Marsh"}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (18, '0191d2f0-0000-7000-8000-000000000001', '0191d2f0-0000-7000-8000-00000000000d', 18, 1795599017000, '9561d874770190f38be6a73b009f01f0448ad56b2de9d092c436f6ff6fd3393b', 'cc5d236daa816854fb34a8ab664dfe12563105e249e655541c7a89e9d0680e57', '{"kind":"received","receipt":{"decision":"decide-later","name":"Alex Example","note_sha256":"5555555555555555555555555555555555555555555555555555555555555555","locale":"en","strokes":[[[0.125,0.5],[0.25,0.375],[0.5,0.625]],[[0.75,0.5]]]}}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body) VALUES (19, '0191d2f0-0000-7000-8000-000000000002', '0191d2f0-0000-7000-8000-00000000000d', 1, 1795602600000, '0000000000000000000000000000000000000000000000000000000000000000', '755585b916ce379a31ef87dd61d9a8d745730d75333fb0ff6bfe440fd24d4d7b', '{"kind":"opened","intake":{"vehicle":{"layout":"rigid-engine-speed","label":"demo tourer","plate":"TR 4417","vin":"","seat":"bare","cylinders":6,"gearbox":"automated-clutch","idle_rpm":[700,800],"odometer":{"value":148200,"unit":"km"},"maker_play_mm":null},"complaint":"It rattles at the lights. It goes away when I touch the throttle.","complaint_sounds":["rattle"],"when":"Standing still with the engine warm","owner":{"name":"Åsa Lindqvist-Demo","contact":"demo telephone 1"}},"knowledge":"5604638637ce","by":"Kim Marsh"}');
+INSERT INTO "card" (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack) VALUES ('0191d2f0-0000-7000-8000-000000000001', 'demo tourer', 'TR 4417', '', 'Alex Example', 1795599000000, 1795599017000, 'caution', 4, 18, 'decide-later', '2026-11-25
+demo tourer');
+INSERT INTO "card" (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack) VALUES ('0191d2f0-0000-7000-8000-000000000002', 'demo tourer', 'TR 4417', '', 'Alex Example', 1795602600000, 1795602600000, NULL, 0, 18, NULL, '2026-11-25
+demo tourer');
+INSERT INTO "setting" (name, value) VALUES ('device', '0191d2f0-0000-7000-8000-00000000000d');
+INSERT INTO "setting" (name, value) VALUES ('technician', 'Kim Marsh');
+INSERT INTO "setting" (name, value) VALUES ('pref.locale', 'de');
+INSERT INTO "setting" (name, value) VALUES ('pref.theme', 'dark');
+CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
+BEGIN
+    SELECT RAISE(ABORT, 'the ledger only grows');
+END;
+CREATE TRIGGER entry_is_never_removed BEFORE DELETE ON entry
+BEGIN
+    SELECT RAISE(ABORT, 'the ledger only grows');
+END;
+CREATE INDEX card_by_opened ON card (opened_at DESC, visit DESC);
+CREATE INDEX entry_teaches ON entry (visit)
+WHERE substr(body, 1, 27) = '{"kind":"outcome-confirmed"' OR substr(body, 1, 19) = '{"kind":"withdrawn"';
+PRAGMA user_version = 2;
