@@ -180,7 +180,8 @@ fn every_account_adds_up() {
             added += 1;
         }
     }
-    assert_eq!(added, CASES.len() * 12);
+    // Fourteen causes of this layout, and that there is none.
+    assert_eq!(added, CASES.len() * 15);
 }
 
 /// Two directions felt are one sign: each carries half of its weight, not the whole twice.
