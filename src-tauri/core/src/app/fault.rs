@@ -276,7 +276,6 @@ fn store_code(fault: &StoreFault) -> &'static str {
         StoreFault::Newer { .. } => "newer-data",
         StoreFault::Damaged => "database-damaged",
         StoreFault::Foreign => "database-foreign",
-        StoreFault::Endless => "database-endless",
         StoreFault::NoSuchDatabase => "salvage-missing",
         StoreFault::EmptyDatabase => "salvage-empty",
         StoreFault::NoDatabase => "salvage-no-database",

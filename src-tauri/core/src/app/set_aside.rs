@@ -105,7 +105,6 @@ impl StoreFault {
                 | Self::EmptyDatabase
                 | Self::NoDatabase
                 | Self::Foreign
-                | Self::Endless
                 | Self::Newer { .. }
         )
     }

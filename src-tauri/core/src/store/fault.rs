@@ -28,9 +28,6 @@ pub enum StoreFault {
     /// A database that Steady did not write.
     #[error("the database holds what Steady never writes")]
     Foreign,
-    /// A database that asks for more work than one of its size can need.
-    #[error("reading the database came to no end")]
-    Endless,
     /// A database that was named is not there.
     #[error("there is no such database")]
     NoSuchDatabase,

@@ -3,8 +3,6 @@
 //! column that is worked out could fill the memory.
 
 use std::collections::BTreeSet;
-use std::sync::Arc;
-use std::sync::atomic::{AtomicI64, Ordering};
 
 use rusqlite::Connection;
 use rusqlite::limits::Limit;
@@ -21,33 +19,25 @@ const LEAST_STEPS: i64 = 50_000_000;
 /// times as many may be looked for as can be there.
 const STEPS_A_BYTE: i64 = 16;
 
-/// How much work a database may still ask for.
-#[derive(Debug, Clone)]
-pub struct Budget(Arc<AtomicI64>);
-
-impl Budget {
-    /// Whether nothing is left: SQLite then answered nothing more, whatever is in the file.
-    pub fn is_spent(&self) -> bool {
-        self.0.load(Ordering::Relaxed) <= 0
-    }
-}
-
-/// Makes a connection to a file of this length, bytes, safe to ask.
+/// Makes a connection to a file of this length, bytes, safe to ask. Once the work that such a file can need is
+/// done, SQLite answers nothing more.
 ///
 /// # Errors
 /// [`StoreFault::Foreign`] for a schema that Steady did not write, or what SQLite says.
-pub fn guard(connection: &mut Connection, bytes: u64) -> Result<Budget, StoreFault> {
+pub fn guard(connection: &mut Connection, bytes: u64) -> Result<(), StoreFault> {
     let sql = |fault| StoreFault::sql("look at a database")(fault);
-    let budget = Budget(Arc::new(AtomicI64::new(steps_for(bytes))));
-    let left = Arc::clone(&budget.0);
-    let spent = move || left.fetch_sub(i64::from(LOOK_EVERY), Ordering::Relaxed) <= 0;
+    let mut left = steps_for(bytes);
+    let spent = move || {
+        left -= i64::from(LOOK_EVERY);
+        left <= 0
+    };
     connection.progress_handler(LOOK_EVERY, Some(spent)).map_err(sql)?;
     let longest = i32::try_from(limits::LEDGER_BYTES).unwrap_or(i32::MAX);
     connection.set_limit(Limit::SQLITE_LIMIT_LENGTH, longest).map_err(sql)?;
     connection.pragma_update(None, "trusted_schema", false).map_err(sql)?;
     connection.pragma_update(None, "cell_size_check", true).map_err(sql)?;
     connection.pragma_update(None, "query_only", true).map_err(sql)?;
-    check(connection).map(|()| budget)
+    check(connection)
 }
 
 fn steps_for(bytes: u64) -> i64 {
@@ -82,7 +72,7 @@ mod tests {
         let mut connection = Connection::open_in_memory().expect("a database");
         migrations::migrate(&mut connection).expect("today's schema");
         connection.execute_batch(more).expect("readable SQL");
-        guard(&mut connection, 0).map(|_| ())
+        guard(&mut connection, 0)
     }
 
     #[test]
@@ -105,10 +95,15 @@ mod tests {
     #[test]
     fn work_has_an_end() {
         let mut connection = Connection::open_in_memory().expect("a database");
-        let budget = guard(&mut connection, 0).expect("an empty schema");
-        assert!(!budget.is_spent());
-        let endless = "WITH RECURSIVE n (x) AS (SELECT 1 UNION ALL SELECT x + 1 FROM n) SELECT max(x) FROM n";
-        assert!(connection.query_row(endless, [], |row| row.get::<_, i64>(0)).is_err());
-        assert!(budget.is_spent());
+        guard(&mut connection, 0).expect("an empty schema");
+        let counted = |limit: &str| {
+            let sql = format!(
+                "WITH RECURSIVE n (x) AS (SELECT 1 UNION ALL SELECT x + 1 FROM n {limit}) SELECT max(x) FROM n"
+            );
+            connection.query_row(&sql, [], |row| row.get::<_, i64>(0)).ok()
+        };
+        assert_eq!(counted("LIMIT 100000"), Some(100_000));
+        assert_eq!(counted(""), None);
+        assert_eq!(counted("LIMIT 100000"), None);
     }
 }

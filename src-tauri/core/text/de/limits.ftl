@@ -46,5 +46,3 @@ error-case-too-long = Der Fall hat mehr Zeilen, als ein Vorgang fassen kann
 error-case-too-long-help = Er fasst 1.000 Antworten und Freigaben und ebenso viele Zeilen der Werkbank. Es wurde nichts eingetragen.
 error-database-foreign = Die Datenbank ist keine, die Steady angelegt hat
 error-database-foreign-help = Sie enthält etwas, das Steady nie schreibt. Wählen Sie die Datei steady.db eines Datenordners oder einer Sicherung. Es wurde nichts übernommen.
-error-database-endless = Das Lesen der Datenbank kam zu keinem Ende
-error-database-endless-help = Sie verlangt mehr Arbeit, als eine Datenbank ihrer Größe brauchen kann. Wählen Sie eine andere Kopie. Es wurde nichts übernommen.

@@ -46,5 +46,3 @@ error-case-too-long = The case has more rows than a visit can hold
 error-case-too-long-help = It takes 1,000 answers and gates, and as many rows of the bench. Nothing was recorded.
 error-database-foreign = The database is not one that Steady made
 error-database-foreign-help = It holds something that Steady never writes. Choose the file steady.db of a data folder or of a backup. Nothing was taken in.
-error-database-endless = Reading the database came to no end
-error-database-endless-help = It asks for more work than a database of its size can need. Choose another copy. Nothing was taken in.

@@ -46,5 +46,3 @@ error-case-too-long = El caso tiene más filas de las que caben en una visita
 error-case-too-long-help = Admite 1000 respuestas y condiciones, y otras tantas filas del banco. No se anotó nada.
 error-database-foreign = La base de datos no la creó Steady
 error-database-foreign-help = Contiene algo que Steady nunca escribe. Elija el archivo steady.db de una carpeta de datos o de una copia de seguridad. No se incorporó nada.
-error-database-endless = La lectura de la base de datos no llegó a su fin
-error-database-endless-help = Pide más trabajo del que puede necesitar una base de datos de su tamaño. Elija otra copia. No se incorporó nada.

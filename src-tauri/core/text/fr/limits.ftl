@@ -46,5 +46,3 @@ error-case-too-long = Le cas a plus de lignes qu’une visite ne peut en conteni
 error-case-too-long-help = Il prend 1 000 réponses et conditions, et autant de lignes de l’établi. Rien n’a été noté.
 error-database-foreign = La base de données n’a pas été faite par Steady
 error-database-foreign-help = Elle contient quelque chose que Steady n’écrit jamais. Choisissez le fichier steady.db d’un dossier de données ou d’une sauvegarde. Rien n’a été repris.
-error-database-endless = La lecture de la base de données n’a pas de fin
-error-database-endless-help = Elle demande plus de travail que ce dont une base de cette taille peut avoir besoin. Choisissez une autre copie. Rien n’a été repris.
