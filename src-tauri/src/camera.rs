@@ -119,7 +119,7 @@ pub async fn adopt_shot<R: Runtime>(
     upload: String,
 ) -> Result<bool, Failure> {
     house::waiting(move || match folder(&app).and_then(|folder| folder.read(&name)) {
-        Some(bytes) => adopt(&house::steady(&app)?, &upload, &bytes),
+        Some(bytes) => house::steady(&app).and_then(|steady| adopt(&steady, &upload, &bytes)),
         None => Ok(false),
     })
     .await
