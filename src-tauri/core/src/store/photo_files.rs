@@ -1,7 +1,7 @@
 //! Photo files, named by the SHA-256 of their bytes. A file is whole and synced under its name before
 //! any entry names it.
 
-use std::fs::{self, File};
+use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
