@@ -131,7 +131,7 @@ unknown-open = { $count ->
     [one] Ein weiterer Schritt wurde nicht geprüft.
    *[other] { $count } weitere Schritte wurden nicht geprüft.
 }
-unknown-cold = Brummen, aber kalt geprüft: Ein Sitz aus Aluminium kann sich warm öffnen. Fühlen Sie bei warmem Gehäuse noch einmal nach Bewegung.
+unknown-cold = Brummen, Klopfen oder Vibrieren bei kalter Prüfung: Ein Sitz kann heiß lose werden. Mit warmem Gehäuse noch einmal nach Spiel fühlen.
 unknown-not-reproduced = Nicht nachgestellt: Bei laufendem Motor war nichts zu hören.
 unknown-not-listened = Nicht nachgestellt: Es gab keine Prüfung bei laufendem Motor, also hat niemand gehorcht.
 unknown-figure = Die Bewegung wurde nach der Herstellerangabe beurteilt, doch die Angabe selbst ist nicht eingetragen. Geben Sie sie in der Annahme ein.

@@ -132,7 +132,7 @@ unknown-open = { $count ->
    *[other] { $count } other steps were not checked.
 }
 unknown-figure = Movement was judged by the maker's figure, but the figure itself is not recorded. Enter it at intake.
-unknown-cold = Buzz with a cold check: an aluminium seat can open when hot. Feel for movement again with the housing warm.
+unknown-cold = Buzz, knock or vibration with a cold check: a seat can loosen when hot. Feel for movement again with the housing warm.
 unknown-not-reproduced = Not reproduced: nothing was heard while running.
 unknown-not-listened = Not reproduced: no running check was done, so nothing was listened for.
 unknown-ledger = The ledger does not fit from entry { $at } on.

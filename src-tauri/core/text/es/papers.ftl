@@ -131,7 +131,7 @@ unknown-open = { $count ->
     [one] Un paso más quedó sin revisar.
    *[other] { $count } pasos más quedaron sin revisar.
 }
-unknown-cold = Zumbido con prueba en frío: un alojamiento de aluminio puede abrirse en caliente. Busque movimiento otra vez con el soporte caliente.
+unknown-cold = Zumbido, golpe o vibración con prueba en frío: un asiento puede aflojarse en caliente. Vuelva a buscar juego con el alojamiento caliente.
 unknown-not-reproduced = No reproducido: con el motor en marcha no se oyó nada.
 unknown-not-listened = No reproducido: no se hizo ninguna prueba en marcha, así que nadie escuchó.
 unknown-figure = El movimiento se juzgó por el valor del fabricante, pero ese valor no está anotado. Anótelo en la recepción.

@@ -131,7 +131,7 @@ unknown-open = { $count ->
     [one] Une autre étape n’a pas été contrôlée.
    *[other] { $count } autres étapes n’ont pas été contrôlées.
 }
-unknown-cold = Bourdonnement avec contrôle à froid : un logement en aluminium peut s’ouvrir à chaud. Cherchez de nouveau un mouvement avec le palier chaud.
+unknown-cold = Bourdonnement, cognement ou vibration avec un contrôle à froid : un logement peut se desserrer à chaud. Cherchez encore du jeu, palier chaud.
 unknown-not-reproduced = Non reproduit : rien n’a été entendu moteur tournant.
 unknown-not-listened = Non reproduit : aucun contrôle moteur tournant n’a été fait, donc personne n’a écouté.
 unknown-figure = Le mouvement a été jugé d’après la valeur du constructeur, mais cette valeur n’est pas notée. Entrez-la à la réception.
