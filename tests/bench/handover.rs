@@ -86,7 +86,7 @@ fn bytes_in(folder: &Path) -> u64 {
 /// Visits whose photos all differ, written straight into the store: one photo is taken in as from a
 /// camera, and in each copy one coded byte is another.
 fn fill(data: &Path) {
-    let mut store: Store = steady_core::store::open::open(data, Moment(0)).unwrap().store;
+    let mut store: Store = steady_core::store::open::open(data, Moment(0)).unwrap();
     let photo = take_in(&camera_picture(1)).unwrap();
     let coded = photo.full.len() - 60_000;
     let writer = Writer::of(DeviceKey::from_seed(&[7; 32]));
