@@ -53,6 +53,7 @@ fn body(number: usize, place: usize) -> EntryBody {
             EntryBody::Opened {
                 intake: Intake { vehicle, ..Intake::default() },
                 knowledge: "k".repeat(16),
+                rules: 2,
                 by,
             }
         }
@@ -70,6 +71,8 @@ fn body(number: usize, place: usize) -> EntryBody {
             step: "road-speed-vibration".to_owned(),
             value: AnswerValue::One("none".to_owned()),
             temperature: None,
+            free: None,
+            engine: None,
             reason: (place % 4 == 0).then(|| "looked at again ".repeat(number % 20)),
             supersedes: vec![format!("{:064x}", number * 100 + place)],
             by,
