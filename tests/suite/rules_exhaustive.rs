@@ -21,10 +21,12 @@ use steady_core::walk::record::{Record, StandingAnswer};
 
 /// An answer to a step, with whether the shaft was free; none for a step that nobody answered.
 type Given = Option<(AnswerValue, Option<bool>)>;
+/// What is answered, by step.
+type Answers = Vec<(String, Given)>;
 
 static TRADE: LazyLock<Trade> = LazyLock::new(|| load(&[]).unwrap().0);
 /// Of each layout the answers of the support that find nothing.
-static SOUND: LazyLock<Vec<Vec<Vec<(String, Given)>>>> =
+static SOUND: LazyLock<Vec<Vec<Answers>>> =
     LazyLock::new(|| TRADE.layouts.iter().map(|layout| sound_supports(&TRADE, &layout.id)).collect());
 
 fn rows<'t>(trade: &'t Trade, layout: &str) -> Vec<&'t StepRow> {
@@ -73,10 +75,10 @@ fn rated(trade: &Trade, layout: &str, sounds: &[&str], given: &[(String, Given)]
 }
 
 /// Every combination of answers to these steps, each step varying fastest from the last.
-fn combinations(steps: &[&StepRow]) -> Vec<Vec<(String, Given)>> {
+fn combinations(steps: &[&StepRow]) -> Vec<Answers> {
     steps.iter().fold(vec![Vec::new()], |so_far, row| {
         let answers = every_answer(row);
-        let longer = |one: &Vec<(String, Given)>| {
+        let longer = |one: &Answers| {
             let one = one.clone();
             let with = |given: &Given| [one.clone(), vec![(row.id.clone(), given.clone())]].concat();
             answers.iter().map(with).collect::<Vec<_>>()
@@ -103,14 +105,14 @@ fn is_open(row: &StepRow, given: &Given) -> bool {
 }
 
 /// The support's steps of a layout, one support at a time with the others clean, so that two of them stay few.
-fn cases_of(trade: &Trade, layout: &str) -> Vec<Vec<(String, Given)>> {
+fn cases_of(trade: &Trade, layout: &str) -> Vec<Answers> {
     let steps = of_support(trade, layout);
     let supports = trade.layout(layout).unwrap().supports.max(1);
     let mut all = Vec::new();
     for number in 1..=supports {
         let here = |row: &&&StepRow| row.support_number.max(1) == number;
         let varied: Vec<&StepRow> = steps.iter().filter(here).copied().collect();
-        let clean: Vec<(String, Given)> =
+        let clean: Answers =
             steps.iter().filter(|row| !here(row)).map(|row| (row.id.clone(), clean(row))).collect();
         all.extend(combinations(&varied).into_iter().map(|one| [one, clean.clone()].concat()));
     }
@@ -208,13 +210,14 @@ const NOISES: [&str; 8] = [
 const SOUNDS: [&str; 7] = ["buzz", "knock", "vibration", "rattle", "pops", "hiss", "whine"];
 
 /// The answers of the support that find nothing: plays clear, the look sound or not seen, the turn not bad.
-fn sound_supports(trade: &Trade, layout: &str) -> Vec<Vec<(String, Given)>> {
+fn sound_supports(trade: &Trade, layout: &str) -> Vec<Answers> {
     let steps = of_support(trade, layout);
     let row = |id: &str| *steps.iter().find(|row| row.id == id).unwrap();
     let nothing = |(step, given): &(String, Given)| {
         let row = row(step);
         let bad = badness(row, given).is_some_and(|(reads, _)| reads > Reads::Clear);
-        !bad && !(row.hands_on && is_open(row, given))
+        let undecided = row.hands_on && is_open(row, given);
+        !(bad || undecided)
     };
     cases_of(trade, layout).into_iter().filter(|case| case.iter().all(nothing)).collect()
 }
