@@ -70,7 +70,7 @@ fn answered_meanwhile(request: impl Fn(&str) -> Value, then: impl Fn(&Steady, Re
     let press = Arc::new(Slow { begun: Mutex::new(begun), go_on: Mutex::new(waits) });
     let (steady, visit) = opened(folder.path(), press);
     let printed = sent(&steady, request(&visit));
-    at_work.recv_timeout(NEVER).expect("the press begins");
+    at_work.recv_timeout(NEVER).unwrap();
     let answer = json!({ "ask": "answer", "visit": visit, "step": "road-speed-vibration", "value": "none" });
     let answered = sent(&steady, answer).recv_timeout(NEVER);
     // The press is let go before anything is asserted, so that a failure does not hang.
@@ -78,7 +78,7 @@ fn answered_meanwhile(request: impl Fn(&str) -> Value, then: impl Fn(&Steady, Re
         let _ = go_on.send(());
     }
     assert!(matches!(answered, Ok(Ok(Response::Visit(_)))), "{answered:?}");
-    then(&steady, printed.recv_timeout(NEVER).expect("printed").expect("a file"));
+    then(&steady, printed.recv_timeout(NEVER).unwrap().unwrap());
 }
 
 #[test]
@@ -111,7 +111,7 @@ fn visit_erased_while_it_prints_leaves_nothing_behind() {
     let (steady, visit) = opened(folder.path(), press);
     let paper = json!({ "ask": "paper", "visit": visit, "paper": "finding", "locale": "en" });
     let printed = sent(&steady, paper);
-    at_work.recv_timeout(NEVER).expect("the press begins");
+    at_work.recv_timeout(NEVER).unwrap();
     let erased = sent(&steady, json!({ "ask": "erase", "visit": visit, "word": "TR 4417" }));
     go_on.send(()).unwrap();
     let printed = printed.recv_timeout(NEVER).expect("an answer");

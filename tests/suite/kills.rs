@@ -66,8 +66,9 @@ fn record_and_kill(folder: &std::path::Path, at_work: bool, after: Duration) -> 
     let output = BufReader::new(child.stdout.take().unwrap());
     let (sender, replies) = mpsc::channel();
     std::thread::spawn(move || output.lines().map_while(Result::ok).try_for_each(|line| sender.send(line)));
-    let first =
-        at_work.then(|| replies.recv_timeout(SLOWEST).expect("no reply: a slow machine, and no loss"));
+    let first = at_work.then(|| {
+        replies.recv_timeout(SLOWEST).unwrap_or_else(|_| panic!("no reply: a slow machine, and no loss"))
+    });
     std::thread::sleep(after);
     child.kill().unwrap();
     child.wait().unwrap();

@@ -57,7 +57,7 @@ fn body(number: usize, place: usize) -> EntryBody {
                 by,
             }
         }
-        11 if number % 3 == 0 => EntryBody::Received {
+        11 if number.is_multiple_of(3) => EntryBody::Received {
             receipt: Receipt {
                 decision: Decision::Repair,
                 name: String::new(),
@@ -73,7 +73,7 @@ fn body(number: usize, place: usize) -> EntryBody {
             temperature: None,
             free: None,
             engine: None,
-            reason: (place % 4 == 0).then(|| "looked at again ".repeat(number % 20)),
+            reason: place.is_multiple_of(4).then(|| "looked at again ".repeat(number % 20)),
             supersedes: vec![format!("{:064x}", number * 100 + place)],
             by,
         },

@@ -64,7 +64,7 @@ fn dumped(database: &Connection) -> String {
     }
     for (table, _) in &tables {
         let mut statement = database.prepare(&format!("SELECT * FROM \"{table}\" ORDER BY rowid")).unwrap();
-        let names: Vec<String> = statement.column_names().into_iter().map(str::to_owned).collect();
+        let names: Vec<String> = statement.column_names().map(str::to_owned).collect();
         let mut rows = statement.query([]).unwrap();
         while let Some(row) = rows.next().unwrap() {
             let values: Vec<String> =

@@ -35,9 +35,9 @@ fn copied(from: &Path, to: &Path) {
     for file in fs::read_dir(from).unwrap().flatten() {
         let target = to.join(file.file_name());
         if file.path().is_dir() {
-            copied(&file.path(), &target)
+            copied(&file.path(), &target);
         } else {
-            drop(fs::copy(file.path(), target).unwrap())
+            fs::copy(file.path(), target).unwrap();
         }
     }
 }
@@ -64,9 +64,12 @@ fn ledger(folder: &Path) -> Vec<Vec<u8>> {
     files.iter().map(|path| Sha256::digest(fs::read(path).unwrap()).to_vec()).collect()
 }
 
+/// What spoils a data folder.
+type Spoil = fn(&Path);
+
 #[test]
 fn killed_anywhere_it_loses_nothing_and_the_next_start_ends_it() {
-    let spoils: [(&str, fn(&Path)); 5] = [
+    let spoils: [(&str, Spoil); 5] = [
         ("damaged", |folder| damage(folder)),
         ("no database, with a log", |folder| {
             fs::write(folder.join("steady.db"), [7; 8192]).unwrap();

@@ -83,9 +83,9 @@ fn one(words: &mut Words, allowed: &BTreeSet<String>) -> bool {
         assert!(words.next_if_eq(")").is_some(), "a bracket is not closed");
         return met;
     }
-    let mut licence = words.next().expect("a licence");
+    let mut licence = words.next().unwrap();
     if words.next_if_eq("WITH").is_some() {
-        licence = format!("{licence} WITH {}", words.next().expect("an exception"));
+        licence = format!("{licence} WITH {}", words.next().unwrap());
     }
     allowed.contains(&licence)
 }

@@ -213,6 +213,7 @@ fn gauged() -> Standing {
         unit: LengthUnit::Mm,
         readings: [0.31, 0.29, 0.3].map(reading).into(),
         ratio: 0.8,
+        other_lever: None,
         mean_mm: 0.304,
         deviation_mm: Some(0.01),
         uncertainty: Some(uncertainty),

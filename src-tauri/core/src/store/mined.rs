@@ -261,7 +261,7 @@ fn shape_of(pages: &Pages, bytes: &[u8], cell: &Cell) -> Option<(Shape, From)> {
 
 fn shape(record: &Record, kind: Kind) -> Option<Shape> {
     let text = |column: usize| record.text(column).map(str::to_owned);
-    match (kind, record.len()) {
+    match (kind, record.columns()) {
         (Kind::Key, 4) => {
             let seq = u64::try_from(record.int(2)?).ok()?;
             record.int(3)?;

@@ -39,7 +39,8 @@ pub fn check_trade(trade: &Trade) -> Result<(), String> {
     for row in &trade.rules.numbers {
         basis("number", &row.id, &row.basis)?;
     }
-    if let Some(missing) = NUMBERS.into_iter().find(|id| !(trade.number(id) > 0.0)) {
+    if let Some(missing) = NUMBERS.into_iter().find(|id| trade.number(id).is_nan() || trade.number(id) <= 0.0)
+    {
         return Err(format!("rules: the number {missing} is missing or not above 0"));
     }
     let mut seen = Trade { layouts: Vec::new(), ..trade.clone() };

@@ -25,7 +25,7 @@ impl Record {
     }
 
     /// How many columns there are.
-    pub fn len(&self) -> usize {
+    pub fn columns(&self) -> usize {
         self.columns.len()
     }
 
@@ -141,7 +141,7 @@ mod tests {
         // Header of 6 bytes: nothing, a text of two letters, minus two in one byte, one, minus one in six bytes.
         let bytes = [&[6, 0, 17, 1, 9, 5][..], b"ab", &[0xfe], &[0xff; 6]].concat();
         let record = Record::read(bytes.clone()).expect("a record");
-        assert_eq!((record.len(), record.is_null(0), record.text(1)), (5, true, Some("ab")));
+        assert_eq!((record.columns(), record.is_null(0), record.text(1)), (5, true, Some("ab")));
         assert_eq!([record.int(2), record.int(3), record.int(4)], [Some(-2), Some(1), Some(-1)]);
         assert_eq!((record.int(1), record.text(2), record.int(9)), (None, None, None));
         for wrong in [&bytes[..14], &[bytes.as_slice(), &[0]].concat(), &[], &[200], &[2, 10], &[1]] {
