@@ -25,8 +25,6 @@ type Given = Option<(AnswerValue, Option<bool>)>;
 type Answers = Vec<(String, Given)>;
 
 static TRADE: LazyLock<Trade> = LazyLock::new(|| load(&[]).unwrap().0);
-/// An answer to each of some steps.
-type Case = Vec<(String, Given)>;
 
 /// Of each layout the answers of the support that find nothing.
 static SOUND: LazyLock<Vec<Vec<Answers>>> =
