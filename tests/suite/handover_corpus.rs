@@ -35,7 +35,7 @@ fn opened() -> String {
 }
 
 /// A body in the one spelling it has; what is no entry as it is.
-fn spelled(body: &Value) -> String {
+pub fn spelled(body: &Value) -> String {
     serde_json::from_value::<EntryBody>(body.clone())
         .map_or_else(|_| body.to_string(), |body| serde_json::to_string(&body).unwrap())
 }

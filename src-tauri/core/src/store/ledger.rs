@@ -197,6 +197,11 @@ fn is_proven(line: &Line) -> bool {
         })
 }
 
+/// Whether a line found by itself is one: as it was written, and proven as far as its time had proofs.
+pub(super) fn proves_itself(line: &Line) -> bool {
+    is_whole(line) && is_proven(line)
+}
+
 /// Why lines that came from outside are not a ledger.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum LineFault {

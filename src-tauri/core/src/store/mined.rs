@@ -1,7 +1,8 @@
 //! What the pages of a database say of its ledger, told apart by shape: lines, the keys that an index holds of them,
 //! cards, tombstones and kept knowledge.
 //!
-//! A line counts if its hash is right. Whether a visit has more lines than were found is asked of everything else:
+//! A line counts if its hash and its signature are right: where a page was written anew, what it held before can be
+//! whole but for the signature at its end. Whether a visit has more lines than were found is asked of everything else:
 //! no key, card or half-read line may know of one more, and its card, the index's count, or its first and last keys
 //! beside those of other visits have to say that there is none.
 
@@ -241,7 +242,7 @@ impl Mined {
 
 fn read(pages: &Pages, spot: &Spot) -> Option<Line> {
     let bytes = pages.bytes(spot.place)?;
-    line(&pages.record(&bytes, &spot.cell, spot.from)?).filter(ledger::is_whole)
+    line(&pages.record(&bytes, &spot.cell, spot.from)?).filter(ledger::proves_itself)
 }
 
 /// What a cell is, and from which versions of its further pages it was read.
@@ -281,7 +282,7 @@ fn shape(record: &Record, kind: Kind) -> Option<Shape> {
         }
         (Kind::Row, 8..) if record.is_null(0) => {
             let line = line(record)?;
-            if ledger::is_whole(&line) {
+            if ledger::proves_itself(&line) {
                 return Some(Shape::Line(line));
             }
             let Line { device, seq, .. } = line;

@@ -146,7 +146,7 @@ fn road_rows_name_their_law_in_every_language() {
         ("fr", "annexe I, ", "majeure", "critique"),
     ] {
         let (words, english) = (Words::of(tag).expect("shipped"), Words::of("en").expect("shipped"));
-        for id in messages("en", "road.ftl").keys() {
+        for id in messages("en", "road.ftl").keys().filter(|id| *id != "road-source") {
             let (text, source) = (words.text(id), english.text(id));
             let row =
                 source.split("UK MOT manual ").nth(1).and_then(|rest| rest.split(':').next()).expect("a row");

@@ -12,13 +12,13 @@ reason-at-support-3-owner = Es ist das dritte der Lager dieser Welle.
 ## Schritte.
 step-support-look = Gummilager ansehen
 step-support-look-do = Den Gummiring rundum und von beiden Seiten ausleuchten. Halter und Schrauben ansehen. Alles antippen, was Sie sehen.
-step-support-look-watch = Heißer Auspuff in der Nähe. Nicht an den Halter hängen. Orange Kabel nicht berühren. Die Herstellervorgabe geht vor.
+step-support-look-watch = Heißer Auspuff in der Nähe. Nicht an den Halter hängen. Orange Kabel nicht berühren. Die Herstellervorschrift geht vor.
 step-clutch-pedal-effect = Kupplungspedal getreten
 step-clutch-pedal-effect-do = Getriebe im Leerlauf, Motor im Leerlauf. Kupplungspedal ganz durchtreten. Verschwindet das Rasseln? Pedal wieder kommen lassen.
-step-clutch-pedal-effect-watch = Sitzen bleiben, kein Gang eingelegt. Fuß bereit auf der Bremse. Die Herstellervorgabe geht vor.
+step-clutch-pedal-effect-watch = Sitzen bleiben, kein Gang eingelegt. Fuß bereit auf der Bremse. Die Herstellervorschrift geht vor.
 step-selector-effect = Wählhebel auf Fahren
 step-selector-effect-do = Bremse fest treten, Motor im Leerlauf. Drei Sekunden Fahrstufe einlegen. Verschwindet das Rasseln? Zurück auf P.
-step-selector-effect-watch = Das Auto zieht an: Bremse halten, Feststellbremse an, Keile vor, niemand davor. Die Herstellervorgabe geht vor.
+step-selector-effect-watch = Das Auto zieht an: Bremse halten, Feststellbremse an, Keile vor, niemand davor. Die Herstellervorschrift geht vor.
 drawing-support-look = Der Gummiring um das Lager und sein Halter, von unten beleuchtet.
 drawing-clutch-pedal-effect = Ein Fuß tritt das Kupplungspedal durch, während der Motor im Leerlauf läuft.
 drawing-selector-effect = Ein Fuß hält die Bremse, während der Wählhebel von P auf Fahren geht.
