@@ -391,7 +391,7 @@ visit: string,
 /**
  * Its plate, or the last block of its id: typed by whoever erases it.
  */
-word: string, }| { "ask": "take-back", 
+word: string, } | { "ask": "take-back", 
 /**
  * The folder's name, as `home` gives it.
  */
