@@ -47,7 +47,7 @@ function words(name, step) {
   switch (kind) {
     case "answer": return say.first([`answer-${step}-${id}`, `answer-${id}`]);
     case "gate": case "order": case "waiver": return say(name);
-    case "temperature": return say(`ui-${name}`);
+    case "temperature": case "free": case "engine": return say(`ui-${name}`);
     case "leave": return say(`ui-leave-${step}-done`);
     case "waive": return say("ui-photo-none");
     case "save": return say("ui-save");
