@@ -182,7 +182,7 @@ proptest! {
         let steps = steps(&trade, layout);
         let answers = answered(&steps, &picks);
         let (_, sorting) = judged(&trade, layout, &answers);
-        let is_of_support = |row: &StepRow| row.id.starts_with("play-vertical") || row.id == "tube-open-check";
+        let is_of_support = |row: &&StepRow| row.id.starts_with("play-vertical") || row.id == "tube-open-check";
         let has_support = steps.iter().any(is_of_support);
         prop_assert!((0.0..=1.0 + 1e-12).contains(&sorting.bearing_unexcused));
         prop_assert!(sorting.bearing_unexcused >= sorting.bearing_probability - 1e-12);
@@ -195,7 +195,7 @@ proptest! {
         let (largest, total) = bearing.map(|cause| cause.probability)
             .fold((0.0_f64, 0.0), |(largest, total), one| (largest.max(one), total + one));
         // A shaft without a support has no bearing that could be at fault.
-        prop_assert_eq!(largest > 0.0, has_support, "a cause of the bearing on {}", layout);
+        prop_assert!((largest > 0.0) == has_support, "a cause of the bearing on {layout}");
         prop_assert!(largest - 1e-9 <= sorting.bearing_probability && sorting.bearing_probability <= total + 1e-9);
     }
 
