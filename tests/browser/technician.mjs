@@ -13,7 +13,6 @@ export const FULL = {
   "idle-speed": 760,
   "idle-noise": "rattle",
   "idle-raise-effect": "less",
-  "clutch-pedal-effect": "same",
   "selector-effect": "same",
   "misfire-evidence": "none",
   "air-leak-test": "none",
@@ -33,7 +32,7 @@ export const FULL = {
 };
 
 /** The same car as it runs with a manual gearbox, and quietly. */
-export const SHORT = { ...FULL, "road-speed-vibration": "not-tried", "idle-noise": "none" };
+export const SHORT = { ...FULL, "clutch-pedal-effect": "same", "road-speed-vibration": "not-tried", "idle-noise": "none" };
 
 const LONGEST_WALK = 60;
 
