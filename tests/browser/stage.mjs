@@ -66,6 +66,19 @@ export async function quiet(page) {
   for (let still = 0; still < 3; still = requests.size === 0 ? still + 1 : 0) await drawn();
 }
 
+/** The first bytes of the paper that an act makes, as they leave the desk: a browser does not show what it took as a blob. */
+export async function madeBy(page, act) {
+  const first = new Promise((resolve) => {
+    void page.route("**/file/*", async (route) => {
+      const answer = await route.fetch();
+      resolve((await answer.body()).subarray(0, 5).toString());
+      await route.fulfill({ response: answer });
+    }, { times: 1 });
+  });
+  await act();
+  return first;
+}
+
 /** A phone: 360 by 740, touch. `strays` lists requests that left for elsewhere, `faults` what the page threw. */
 export async function openPhone(desk, size = { width: 360, height: 740 }) {
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", headless: true, args: QUIET });

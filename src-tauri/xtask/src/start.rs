@@ -64,15 +64,18 @@ pub fn asked(name: &str, words: &[&str]) -> Option<String> {
     output.status.success().then(|| String::from_utf8_lossy(&output.stdout).trim().to_owned())
 }
 
-fn succeeded(command: &Command, status: ExitStatus) -> Outcome<()> {
+/// Anything but success is an error.
+pub fn succeeded(command: &Command, status: ExitStatus) -> Outcome<()> {
     if status.success() { Ok(()) } else { Err(format!("{} failed ({status})", shown(command))) }
 }
 
-fn unstartable(command: &Command, error: &std::io::Error) -> String {
+/// Why a program could not be started.
+pub fn unstartable(command: &Command, error: &std::io::Error) -> String {
     format!("{} cannot be started: {error}", command.get_program().to_string_lossy())
 }
 
-fn shown(command: &Command) -> String {
+/// A command as it would be typed.
+pub fn shown(command: &Command) -> String {
     let program = std::path::Path::new(command.get_program());
     let name = program.file_name().unwrap_or(command.get_program());
     let words = command.get_args().map(|word| word.to_string_lossy());

@@ -41,15 +41,27 @@ fn crates() -> Outcome<()> {
     deny(&[], &["advisories"])
 }
 
-/// What is installed was signed by the registry.
+/// What is installed was signed by the registry. Its keys come from another place than its packages.
 fn signatures(folder: &str) -> Outcome<()> {
-    if start::asked(node::NPM, &["ping"]).is_none() {
+    let mut command = node::npm(folder, &["audit", "signatures", "--fetch-retries=1"]);
+    say::step(&start::shown(&command));
+    let output = command.output().map_err(|error| start::unstartable(&command, &error))?;
+    let said = [output.stdout, output.stderr].concat();
+    let said = String::from_utf8_lossy(&said);
+    if !output.status.success() && is_unreachable(&said) {
         say::line(&format!(
-            "{folder}: signatures were not looked up, the registry cannot be reached; npm ci holds to the lock's sums."
+            "{folder}: signatures were not looked up, their keys cannot be reached; npm ci holds to the lock's sums."
         ));
         return Ok(());
     }
-    start::to_the_end(&mut node::npm(folder, &["audit", "signatures"]))
+    said.lines().for_each(say::line);
+    start::succeeded(&command, output.status)
+}
+
+/// Whether npm failed for want of a network, and not for what it found.
+fn is_unreachable(said: &str) -> bool {
+    let without = ["ENOTFOUND", "EAI_AGAIN", "ECONNREFUSED", "ECONNRESET", "ENETUNREACH", "EHOSTUNREACH", "ETIMEDOUT"];
+    said.lines().filter_map(|line| line.strip_prefix("npm error code ")).any(|code| without.contains(&code.trim()))
 }
 
 /// An advisory is ignored until a date, and then looked at again.
@@ -102,7 +114,21 @@ fn date(mut days: u64) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{date, out_of_date};
+    use super::{date, is_unreachable, out_of_date};
+
+    #[test]
+    fn only_a_missing_network_excuses_a_signature_that_was_not_looked_up() {
+        for (said, excused) in [
+            ("npm error code ENOTFOUND\nnpm error syscall getaddrinfo", true),
+            ("npm error code ETIMEDOUT", true),
+            ("3 packages have invalid registry signatures:\n\nsomething@1.0.0", false),
+            ("npm error code EATTESTATIONVERIFY", false),
+            ("a package speaks of ENOTFOUND", false),
+            ("", false),
+        ] {
+            assert_eq!(is_unreachable(said), excused, "{said}");
+        }
+    }
 
     #[test]
     fn dates_are_those_of_the_calendar() {
