@@ -250,6 +250,8 @@ test("a whole visit by keyboard alone", async () => {
 
 async function byKeyboard(visit, about) {
   const step = (await ask({ ask: "look", visit })).steps.find((one) => one.id === about);
+  // What is asked before an answer means anything.
+  for (const first of ["free-yes", "engine-warm"]) if (await phone.id(first).isVisible()) await press(first);
   if (step.form.form === "reading") {
     await reach("reading");
     await phone.page.keyboard.type("760");

@@ -60,8 +60,11 @@ fn signatures(folder: &str) -> Outcome<()> {
 
 /// Whether npm failed for want of a network, and not for what it found.
 fn is_unreachable(said: &str) -> bool {
-    let without = ["ENOTFOUND", "EAI_AGAIN", "ECONNREFUSED", "ECONNRESET", "ENETUNREACH", "EHOSTUNREACH", "ETIMEDOUT"];
-    said.lines().filter_map(|line| line.strip_prefix("npm error code ")).any(|code| without.contains(&code.trim()))
+    let without =
+        ["ENOTFOUND", "EAI_AGAIN", "ECONNREFUSED", "ECONNRESET", "ENETUNREACH", "EHOSTUNREACH", "ETIMEDOUT"];
+    said.lines()
+        .filter_map(|line| line.strip_prefix("npm error code "))
+        .any(|code| without.contains(&code.trim()))
 }
 
 /// An advisory is ignored until a date, and then looked at again.
