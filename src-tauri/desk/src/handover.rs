@@ -8,7 +8,7 @@ use std::path::Path;
 use serde_json::{Value, json};
 use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
-use steady_core::app::handover::{Exported, Imported, Salvaged, Verified, Wanted, verify};
+use steady_core::app::handover::{Exported, Imported, Salvaged, SetApart, Verified, Wanted, Wrote, verify};
 
 use crate::args::handover::{Export, How, Task};
 use crate::house::Begin;
@@ -128,6 +128,9 @@ fn import_lines(done: &Imported) -> Vec<String> {
     if done.erased > 0 {
         lines.push(format!("Erased here, and so left out: {}", visits(done.erased)));
     }
+    let apart =
+        |apart: &SetApart| format!("Set apart: {}: {}. {}", apart.visit, apart.why.message, apart.why.help);
+    lines.extend(done.set_apart.iter().map(apart));
     lines.push(format!("{} new entries, {} photos.", done.entries, done.photos));
     lines
 }
@@ -147,11 +150,19 @@ fn verified(told: &Verified) -> Said {
         format!("Made {} with Steady {} on the device with the code {}", told.at, told.made_by, told.code),
     ];
     lines.extend(told.visits.iter().map(|visit| format!("Visit {visit}")));
+    lines.extend(told.writers.iter().map(wrote));
     lines.push(format!("{} entries, {} photos, {} papers.", told.entries, told.photos, told.papers));
     if told.photos_missing > 0 {
         lines.push(format!("Photos that were not on the device: {}", told.photos_missing));
     }
     Said { value: json!(told), lines }
+}
+
+fn wrote(wrote: &Wrote) -> String {
+    match wrote.code.as_str() {
+        "" => format!("{} entries from before signatures: nothing proves who wrote them", wrote.entries),
+        code => format!("{} entries signed by the device with the code {code}", wrote.entries),
+    }
 }
 
 fn left(why: &str, ids: &[String]) -> Option<String> {

@@ -379,11 +379,47 @@ index: number,
 /**
  * At most 512 KiB.
  */
-base64: string, } | { "ask": "import", 
+base64: string, } | { "ask": "preview-import", 
 /**
  * The upload.
  */
-upload: string, } | { "ask": "erase", 
+upload: string, } | { "ask": "leave-import", 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "import", 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "take-back-import", 
+/**
+ * Its number.
+ */
+import: number, } | { "ask": "devices" } | { "ask": "confirm-device", 
+/**
+ * Its id.
+ */
+device: string, 
+/**
+ * The code that they read.
+ */
+code: string, } | { "ask": "name-device", 
+/**
+ * Its id.
+ */
+device: string, 
+/**
+ * The name.
+ */
+name: string, } | { "ask": "retire-device", 
+/**
+ * Its id.
+ */
+device: string, } | { "ask": "reset-device", 
+/**
+ * Its id.
+ */
+device: string, } | { "ask": "erase", 
 /**
  * The visit.
  */

@@ -18,6 +18,7 @@ import type { Support } from "./Support";
 import type { UndoOffer } from "./UndoOffer";
 import type { Urgency } from "./Urgency";
 import type { VinHint } from "./VinHint";
+import type { WriterStand } from "./WriterStand";
 
 /**
  * Where a visit stands.
@@ -115,6 +116,10 @@ receipt: ReceiptStand | null,
  * The state of the chain.
  */
 ledger: LedgerStand, 
+/**
+ * Who wrote the entries, and how far each is trusted here.
+ */
+writers: Array<WriterStand>, 
 /**
  * The version of the rules in force when the car came in; see [`Urgency::rules`] for those that rate it here.
  */

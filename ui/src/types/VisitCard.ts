@@ -2,6 +2,7 @@
 import type { Decision } from "./Decision";
 import type { Moment } from "./Moment";
 import type { RepairStage } from "./RepairStage";
+import type { Trust } from "./Trust";
 import type { Word } from "./Word";
 
 /**
@@ -63,4 +64,8 @@ repair: RepairStage | null,
 /**
  * It is confirmed what it turned out to be.
  */
-confirmed: boolean, };
+confirmed: boolean, 
+/**
+ * The least of the trust in the other devices that wrote it, where one is not confirmed or was retired.
+ */
+from: Trust | null, };

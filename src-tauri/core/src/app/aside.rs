@@ -97,6 +97,7 @@ impl Inner {
             clock: self.clock,
             days_ago: self.days_ago,
             writer: Writer::of(self.writer.key().clone()),
+            devices: self.devices.clone(),
             notices: Vec::new(),
             asides: self.asides.clone(),
             workshop: self.workshop.clone(),

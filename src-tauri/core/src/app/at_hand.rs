@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use uuid::Uuid;
 
+use crate::model::device::Devices;
 use crate::model::entry::EntryBody;
 use crate::model::standing::Standing;
 use crate::model::visit::Intake;
@@ -48,10 +49,15 @@ impl AtHand {
     ///
     /// # Errors
     /// As [`derive::standing`].
-    pub(super) fn derived(&self, trade: &Trade, device: &str, drawn: &DrawnFor) -> Result<Standing, Refusal> {
+    pub(super) fn derived(
+        &self,
+        trade: &Trade,
+        (device, devices): (&str, &Devices),
+        drawn: &DrawnFor,
+    ) -> Result<Standing, Refusal> {
         let Chain { entries, broken_at } = &self.chain;
-        let visit =
-            derive::Visit { id: &self.visit, entries, record: &self.record, broken_at: *broken_at, device };
+        let (record, broken_at) = (&self.record, *broken_at);
+        let visit = derive::Visit { id: &self.visit, entries, record, broken_at, device, devices };
         derive::standing(trade, visit, drawn)
     }
 }
@@ -77,7 +83,8 @@ impl Inner {
         if let Some(standing) = &at_hand.standing {
             return Ok(Arc::clone(standing));
         }
-        let standing = Arc::new(at_hand.derived(&self.trade, &self.writer.device, &self.drawn)?);
+        let standing =
+            Arc::new(at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?);
         at_hand.standing = Some(Arc::clone(&standing));
         Ok(standing)
     }
@@ -88,7 +95,7 @@ impl Inner {
     /// As [`Inner::standing`].
     pub(super) fn standing_beside(&mut self, visit: &str) -> Result<Standing, Fault> {
         let beside = AtHand::of(&self.trade, visit, self.store.chain(visit)?);
-        Ok(beside.derived(&self.trade, &self.writer.device, &self.drawn)?)
+        Ok(beside.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?)
     }
 
     fn take_in_hand(&mut self, visit: &str) -> Result<(), Fault> {
@@ -101,8 +108,15 @@ impl Inner {
     /// Entries came or went beside the usual way: what is on disk decides what comes next, and outcomes among
     /// them teach.
     pub(super) fn ledger_changed(&mut self) -> Result<(), Fault> {
-        self.at_hand = None;
+        self.devices_changed()?;
         self.learn()
+    }
+
+    /// Something was decided about a device, or one was met: visits read otherwise.
+    pub(super) fn devices_changed(&mut self) -> Result<(), Fault> {
+        self.at_hand = None;
+        self.devices = self.store.devices()?;
+        Ok(())
     }
 
     pub(super) fn look(&mut self, visit: &str) -> Result<Response, Fault> {
@@ -161,7 +175,8 @@ impl Inner {
         let teaches = learning::teaches(&chain.entries, &entry);
         chain.entries.push(entry);
         let mut at_hand = AtHand::of(&self.trade, visit, chain);
-        let standing = Arc::new(at_hand.derived(&self.trade, &self.writer.device, &self.drawn)?);
+        let standing =
+            Arc::new(at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?);
         self.store.append(&[line], &list::card(&standing))?;
         at_hand.standing = Some(Arc::clone(&standing));
         self.at_hand = Some(at_hand);

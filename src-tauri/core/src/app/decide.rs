@@ -359,8 +359,8 @@ pub fn is_open(standing: &Standing, set: &str) -> bool {
 
 /// The moment a new entry of this device is dated: never before the latest of its chain and always after
 /// what another device wrote, whatever the clock says, so that on every device it reads after what its
-/// writer saw.
+/// writer saw. And never where no line can be dated to, as a clock before 1970 or after 9999 would have it.
 pub fn dated(entries: &[Entry], device: &str, now: Moment) -> Moment {
-    let after = |entry: &Entry| Moment(entry.at.0 + i64::from(entry.device != device));
-    entries.iter().map(after).max().map_or(now, |latest| latest.max(now))
+    let after = |entry: &Entry| Moment(entry.at.0.saturating_add(i64::from(entry.device != device)));
+    entries.iter().map(after).max().map_or(now, |latest| latest.max(now)).datable()
 }

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 
 use crate::model::bench::GaugeStand;
 use crate::model::case::Case;
+use crate::model::device::{Devices, WriterStand};
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
 use crate::model::ids;
 use crate::model::photo_of::PhotoOf;
@@ -26,7 +27,7 @@ use crate::walk::{applies, case, former, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
-use super::{judged, play_gauge};
+use super::{devices, judged, play_gauge};
 
 /// A visit's entries and what is known of their chain.
 #[derive(Debug, Clone, Copy)]
@@ -41,6 +42,8 @@ pub struct Visit<'a> {
     pub broken_at: Option<u64>,
     /// This device.
     pub device: &'a str,
+    /// What was decided about the others.
+    pub devices: &'a Devices,
 }
 
 /// Where a visit stands. `drawn` keeps the drawn networks of each kind of car.
@@ -89,6 +92,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         undo: undo_offer(trade, layout, visit),
         receipt: receipt(record),
         ledger: ledger(visit),
+        writers: writers(visit),
         knowledge: trade.version_for(&layout.id),
         opened_under: record.opened_under,
         technician: record.opened_by.clone(),
@@ -287,6 +291,21 @@ fn receipt(record: &Record) -> Option<ReceiptStand> {
         strokes: receipt.strokes.clone(),
         outdated: record.after_receipt,
     })
+}
+
+/// Who wrote the entries, in the order of their first.
+fn writers(visit: Visit<'_>) -> Vec<WriterStand> {
+    let mut writers: Vec<WriterStand> = Vec::new();
+    for entry in visit.entries {
+        match writers.iter_mut().find(|writer| writer.device.device == entry.device) {
+            Some(writer) => writer.entries += 1,
+            None => {
+                let device = devices::stand(&entry.device, visit.device, visit.devices);
+                writers.push(WriterStand { device, entries: 1 });
+            }
+        }
+    }
+    writers
 }
 
 fn ledger(visit: Visit<'_>) -> LedgerStand {

@@ -10,8 +10,8 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    bench, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr, set_aside, vin,
-    wishes, workshop,
+    bench, devices, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr,
+    set_aside, vin, wishes, workshop,
 };
 
 type Answer = Result<Response, Fault>;
@@ -37,7 +37,12 @@ impl Inner {
             | Request::Workshop
             | Request::SetWorkshop { .. }
             | Request::Visits { .. }
-            | Request::Calibration => self.of_device(request),
+            | Request::Calibration
+            | Request::Devices
+            | Request::ConfirmDevice { .. }
+            | Request::NameDevice { .. }
+            | Request::RetireDevice { .. }
+            | Request::ResetDevice { .. } => self.of_device(request),
             Request::Open { .. }
             | Request::Look { .. }
             | Request::LookAsSorted { .. }
@@ -68,7 +73,10 @@ impl Inner {
                 self.of_bench(request, by)
             }
             Request::ImportPiece { .. }
+            | Request::PreviewImport { .. }
+            | Request::LeaveImport { .. }
             | Request::Import { .. }
+            | Request::TakeBackImport { .. }
             | Request::Erase { .. }
             | Request::TakeBack { .. }
             | Request::DismissSetAside { .. } => self.of_handover(request),
@@ -85,6 +93,11 @@ impl Inner {
             Request::SetWorkshop { workshop } => workshop::set(self, &workshop),
             Request::Visits { search, after } => list::visits(self, &search, after.as_deref()),
             Request::Calibration => learning::calibration(self),
+            Request::Devices => devices::list(self),
+            Request::ConfirmDevice { device, code } => devices::confirm(self, &device, &code),
+            Request::NameDevice { device, name } => devices::name(self, &device, &name),
+            Request::RetireDevice { device } => devices::retire(self, &device),
+            Request::ResetDevice { device } => devices::reset(self, &device),
             _ => misplaced(),
         }
     }
@@ -193,7 +206,10 @@ impl Inner {
             Request::ImportPiece { upload, index, piece } => {
                 handover::take_piece(self, &upload, index, &piece.0)
             }
+            Request::PreviewImport { upload } => handover::preview_upload(self, &upload),
+            Request::LeaveImport { upload } => Ok(handover::leave_upload(self, &upload)),
             Request::Import { upload } => handover::import_upload(self, &upload),
+            Request::TakeBackImport { import } => handover::take_back(self, import),
             Request::Erase { visit, word } => handover::erase(self, &visit, &word),
             Request::TakeBack { name } => set_aside::take_back(self, &name),
             Request::DismissSetAside { name } => set_aside::dismiss(self, &name),

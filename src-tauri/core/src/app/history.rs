@@ -2,25 +2,34 @@
 
 use crate::model::answer::AnswerValue;
 use crate::model::bench::{BenchBody, BoreStage};
+use crate::model::device::DeviceStand;
 use crate::model::entry::{Entry, EntryBody};
 use crate::walk::record;
 
 use super::at_hand::AtHand;
 use super::fault::Fault;
-use super::judged;
 use super::response::{History, HistoryLine, Response};
 use super::steady::Inner;
+use super::{devices, judged};
 
 pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
+    let (known, own) = (inner.devices.clone(), inner.writer.device.clone());
     let AtHand { chain, record, .. } = inner.read(visit)?;
     let superseded = record::superseded(chain.entries.iter(), &record.withdrawn);
     let stands =
         |entry: &Entry| !record.withdrawn.contains(&entry.hash) && !superseded.contains(entry.hash.as_str());
-    let entries = chain.entries.iter().map(|entry| line(entry, stands(entry))).collect();
+    let entries = chain
+        .entries
+        .iter()
+        .map(|entry| {
+            let device = devices::stand(&entry.device, &own, &known);
+            line(entry, device, stands(entry))
+        })
+        .collect();
     Ok(Response::History(History { visit: visit.to_owned(), entries }))
 }
 
-fn line(entry: &Entry, stands: bool) -> HistoryLine {
+fn line(entry: &Entry, device: DeviceStand, stands: bool) -> HistoryLine {
     let said = said(&entry.body);
     HistoryLine {
         seq: entry.seq,
@@ -32,6 +41,7 @@ fn line(entry: &Entry, stands: bool) -> HistoryLine {
         causes: said.causes,
         reason: said.reason.map(str::to_owned),
         by: said.by.to_owned(),
+        device,
         superseded: !stands,
     }
 }

@@ -60,9 +60,10 @@ pub(super) fn as_sorted(inner: &mut Inner, visit: &str, version: Option<&str>) -
     let version = version.ok_or(Refusal::UnknownVisit)?;
     let layout = record.intake.vehicle.layout.clone();
     let trade = of_version(inner, &version, &layout)?;
-    let device = inner.writer.device.clone();
+    let (device, devices) = (inner.writer.device.clone(), inner.devices.clone());
     let chain = inner.read(visit)?.chain.clone();
-    let standing = AtHand::of(&trade, visit, chain).derived(&trade, &device, &DrawnFor::default())?;
+    let beside = AtHand::of(&trade, visit, chain);
+    let standing = beside.derived(&trade, (&device, &devices), &DrawnFor::default())?;
     if standing.knowledge == version { Ok(Response::Visit(Arc::new(standing))) } else { Err(not_kept()) }
 }
 

@@ -12,8 +12,8 @@ use crate::store::cards::{CardRow, haystack};
 use super::decide::line_fits;
 use super::fault::{Fault, Refusal};
 use super::response::{Home, LayoutChoice, Response, VisitCard, VisitPage};
-use super::set_aside;
 use super::steady::Inner;
+use super::{devices, set_aside};
 
 pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
     let settings = inner.store.settings()?;
@@ -71,8 +71,12 @@ pub(super) fn set_preference(inner: &mut Inner, name: &str, value: &str) -> Resu
 
 pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Result<Response, Fault> {
     let page = inner.store.cards(search, after)?;
-    let visits = page.cards.into_iter().map(|known| whole(inner, known)).collect();
-    Ok(Response::Visits(VisitPage { visits, total: page.total, next: page.next }))
+    let (total, next) = (page.total, page.next);
+    let mut visits: Vec<VisitCard> = page.cards.into_iter().map(|known| whole(inner, known)).collect();
+    for card in &mut visits {
+        card.from = devices::doubt(inner, &card.visit)?;
+    }
+    Ok(Response::Visits(VisitPage { visits, total, next }))
 }
 
 /// A card as shown. One that an earlier version wrote lacks a part, and is derived anew where its visit can be.
@@ -127,5 +131,6 @@ fn shown(card: CardRow) -> VisitCard {
         updated_at: Moment(card.updated_at),
         answered: card.answered,
         steps: card.steps,
+        from: None,
     }
 }

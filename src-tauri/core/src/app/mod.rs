@@ -12,6 +12,7 @@ mod bench_parts;
 pub mod bore;
 mod decide;
 mod derive;
+mod devices;
 mod dispatch;
 mod drawn;
 mod earlier;

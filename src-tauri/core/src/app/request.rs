@@ -341,10 +341,52 @@ pub enum Request {
         #[cfg_attr(feature = "bindings", ts(type = "string"))]
         piece: Piece,
     },
+    /// Says what a handover file that was sent in pieces would change; it stays for `import`. Answered with `preview`.
+    PreviewImport {
+        /// The upload.
+        upload: String,
+    },
+    /// Drops a handover file that was looked at and is not to be taken in.
+    LeaveImport {
+        /// The upload.
+        upload: String,
+    },
     /// Takes in a handover file that was sent with `import-piece`.
     Import {
         /// The upload.
         upload: String,
+    },
+    /// Takes a whole import back. Answered with `taken-back`.
+    TakeBackImport {
+        /// Its number.
+        #[cfg_attr(feature = "bindings", ts(type = "number"))]
+        import: i64,
+    },
+    /// Every device that was met, this one's code, and what was taken in. Answered with `devices`, as are the next.
+    Devices,
+    /// Two people compared the code of a device.
+    ConfirmDevice {
+        /// Its id.
+        device: String,
+        /// The code that they read.
+        code: String,
+    },
+    /// A device is given a name here; an empty one takes it away.
+    NameDevice {
+        /// Its id.
+        device: String,
+        /// The name.
+        name: String,
+    },
+    /// A device was lost or replaced: nothing new comes in from it.
+    RetireDevice {
+        /// Its id.
+        device: String,
+    },
+    /// What was decided about a device counts no more.
+    ResetDevice {
+        /// Its id.
+        device: String,
     },
     /// Erases a visit at the owner's wish. It cannot be taken back.
     Erase {

@@ -8,6 +8,7 @@ use serde::{Serialize, Serializer};
 use crate::content::{finding::Finding, note::Note};
 use crate::model::bench::BenchStand;
 use crate::model::calibration::Calibration;
+use crate::model::device::{DeviceStand, Trust};
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing, VinHint};
@@ -58,6 +59,12 @@ pub enum Response {
     History(History),
     /// To `export`.
     Handover(HandoverFile),
+    /// To `preview-import`.
+    Preview(Box<super::handover::Preview>),
+    /// To `take-back-import`.
+    TakenBack(super::handover::TakenBack),
+    /// To `devices` and what is decided about one.
+    Devices(Box<super::devices::DeviceList>),
     /// To `import`.
     Imported(super::handover::Imported),
     /// To `take-back`.
@@ -186,6 +193,8 @@ pub struct VisitCard {
     pub repair: Option<RepairStage>,
     /// It is confirmed what it turned out to be.
     pub confirmed: bool,
+    /// The least of the trust in the other devices that wrote it, where one is not confirmed or was retired.
+    pub from: Option<Trust>,
 }
 
 /// A paper that waits to be fetched or shared.
@@ -253,6 +262,8 @@ pub struct HistoryLine {
     pub reason: Option<String>,
     /// Who.
     pub by: String,
+    /// The device that wrote it, and how far it is trusted here.
+    pub device: DeviceStand,
     /// A later entry superseded or withdrew it.
     pub superseded: bool,
 }

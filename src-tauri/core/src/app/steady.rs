@@ -6,6 +6,7 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, RwLock};
 
+use crate::model::device::Devices;
 use crate::model::time::Moment;
 use crate::model::workshop::Workshop;
 use crate::signing::key::DeviceKey;
@@ -57,6 +58,8 @@ pub(super) struct Inner {
     pub(super) days_ago: u16,
     /// The device that writes here.
     pub(super) writer: Writer,
+    /// What was decided about the others, as it is on disk.
+    pub(super) devices: Devices,
     pub(super) notices: Vec<HomeNotice>,
     /// What was set aside, now or earlier.
     pub(super) asides: Vec<Aside>,
@@ -235,12 +238,25 @@ impl Inner {
         let mut store = open(&setup.data_dir, now)?;
         let (trade, notices) = knowledge::current(&mut store, now)?;
         let writer = store.writer(now, fresh_key)?;
+        let devices = store.devices()?;
         let workshop = store.workshop()?;
         let Setup { press, clock, .. } = setup;
         let drawn = DrawnFor::default();
         let (days_ago, at_hand, asides) = (0, None, Vec::new());
-        let mut inner =
-            Self { store, trade, press, clock, days_ago, writer, notices, asides, workshop, drawn, at_hand };
+        let mut inner = Self {
+            store,
+            trade,
+            press,
+            clock,
+            days_ago,
+            writer,
+            devices,
+            notices,
+            asides,
+            workshop,
+            drawn,
+            at_hand,
+        };
         inner.learn()?;
         inner.asides = set_aside::counted(&inner)?;
         Ok(inner)

@@ -104,6 +104,7 @@ pub fn opened() -> Standing {
         undo: None,
         receipt: None,
         ledger: LedgerStand { entries: 3, head: "ab".repeat(32), broken_at: None },
+        writers: Vec::new(),
         opened_under: VERSION,
         knowledge: "demo".to_owned(),
         technician: "Kim Demo".to_owned(),

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use crate::model::answer::{EngineWarmth, Temperature, Warmth};
+use crate::model::device::{DeviceStand, WriterStand};
 use crate::model::gauge::GaugeDecision;
 use crate::model::ids::{self, answer};
 use crate::model::rating::Reason;
@@ -137,9 +138,24 @@ pub fn foot(standing: &Standing, words: &Words) -> Vec<Field> {
         field(words, "visit", standing.visit.as_str()),
         field(words, "ledger", kept),
         field(words, "ledger-broken", broken.unwrap_or_default()),
+        field(words, "signed", signed(standing, words)),
         field(words, "knowledge", standing.knowledge.as_str()),
     ];
     fields.into_iter().flatten().collect()
+}
+
+/// What of the ledger is proven, and by whose devices; nothing of a broken one, of which the line above speaks.
+fn signed(standing: &Standing, words: &Words) -> String {
+    if standing.ledger.broken_at.is_some() || standing.writers.is_empty() {
+        return String::new();
+    }
+    let told = |writer: &WriterStand| {
+        let DeviceStand { code, name, trust, .. } = &writer.device;
+        let device = if name.is_empty() { code } else { name };
+        let args = [("entries", writer.entries.into()), ("device", device.as_str().into())];
+        words.with(&format!("signed-{}", trust.id()), &args)
+    };
+    standing.writers.iter().map(told).collect::<Vec<_>>().join(" ")
 }
 
 /// When the latest standing answer was given; when the car came in, if there is none. A receipt does not

@@ -2,6 +2,7 @@
 //!
 //! It finds the points; the two papers word them, each for its reader.
 
+use crate::model::device::Trust;
 use crate::model::ids::{answer, step};
 use crate::model::rules::Tells;
 use crate::model::standing::{Standing, StepStand};
@@ -45,6 +46,10 @@ pub enum OpenPoint<'a> {
     NotListened,
     /// The chain of entries does not fit from here on.
     LedgerBroken(u64),
+    /// So many entries came from devices that nobody has confirmed, or that were retired.
+    DeviceNotConfirmed(u64),
+    /// So many entries were written before there were signatures.
+    BeforeSignatures(u64),
 }
 
 /// Whether the noise showed while the engine ran.
@@ -93,6 +98,10 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
         Listening::NotDone => points.push(OpenPoint::NotListened),
     }
     points.extend(standing.ledger.broken_at.map(OpenPoint::LedgerBroken));
+    let unconfirmed = standing.entries_by(Trust::NotConfirmed) + standing.entries_by(Trust::Retired);
+    let some = |entries: u64| (entries > 0).then_some(entries);
+    points.extend(some(unconfirmed).map(OpenPoint::DeviceNotConfirmed));
+    points.extend(some(standing.entries_by(Trust::BeforeSignatures)).map(OpenPoint::BeforeSignatures));
     points
 }
 

@@ -171,6 +171,12 @@ fn unknown(point: &OpenPoint<'_>, words: &Words) -> String {
         OpenPoint::NotReproduced => words.text("unknown-not-reproduced"),
         OpenPoint::NotListened => words.text("unknown-not-listened"),
         OpenPoint::LedgerBroken(at) => words.with("unknown-ledger", &[("at", (*at).into())]),
+        OpenPoint::DeviceNotConfirmed(entries) => {
+            words.with("unknown-device", &[("entries", (*entries).into())])
+        }
+        OpenPoint::BeforeSignatures(entries) => {
+            words.with("unknown-unsigned", &[("entries", (*entries).into())])
+        }
     }
 }
 

@@ -197,6 +197,8 @@ fn open_sentence(point: &OpenPoint<'_>, words: &Words) -> String {
         OpenPoint::NotReproduced => words.text("note-not-reproduced"),
         OpenPoint::NotListened => words.text("note-not-listened"),
         OpenPoint::LedgerBroken(_) => words.text("note-ledger"),
+        OpenPoint::DeviceNotConfirmed(_) => words.text("note-device"),
+        OpenPoint::BeforeSignatures(_) => words.text("note-unsigned"),
     }
 }
 

@@ -90,6 +90,24 @@ pub enum HandoverFault {
         /// In which ledger, and which field.
         part: String,
     },
+    /// Lines of a device that was retired.
+    #[error("lines of a retired device: {part}")]
+    Retired {
+        /// Which ledger.
+        part: String,
+    },
+    /// Lines dated far ahead of the receiver's clock.
+    #[error("lines dated far ahead: {part}")]
+    Ahead {
+        /// Which ledger.
+        part: String,
+    },
+    /// A visit that would be opened twice.
+    #[error("a visit opened twice: {part}")]
+    OpenedTwice {
+        /// Which ledger.
+        part: String,
+    },
     /// Not a photo as Steady keeps them.
     #[error("not a kept photo: {part}")]
     Photo {
@@ -119,6 +137,9 @@ impl HandoverFault {
             | Self::OwnName { part }
             | Self::Spelling { part }
             | Self::Beyond { part }
+            | Self::Retired { part }
+            | Self::Ahead { part }
+            | Self::OpenedTwice { part }
             | Self::Photo { part } => Some(part.clone()),
             Self::Name { place } => Some(place.to_string()),
             Self::Unknown

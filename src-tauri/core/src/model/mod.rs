@@ -8,6 +8,7 @@ pub mod bore;
 pub mod calibration;
 pub mod case;
 pub mod certainty;
+pub mod device;
 pub mod entry;
 pub mod fit;
 pub mod gauge;

@@ -8,6 +8,7 @@ use serde::Serialize;
 use super::answer::{AnswerValue, EngineWarmth, Temperature};
 use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
+use super::device::{Trust, WriterStand};
 use super::entry::{Decision, Order, PhotoRef};
 use super::mark::Mark;
 use super::outcome::{OpinionStand, OutcomeStand};
@@ -65,6 +66,8 @@ pub struct Standing {
     pub receipt: Option<ReceiptStand>,
     /// The state of the chain.
     pub ledger: LedgerStand,
+    /// Who wrote the entries, and how far each is trusted here.
+    pub writers: Vec<WriterStand>,
     /// The version of the rules in force when the car came in; see [`Urgency::rules`] for those that rate it here.
     pub opened_under: u32,
     /// Version of the trade knowledge that derived all this: the shipped files, and behind a `+` the
@@ -104,6 +107,11 @@ pub enum VinHint {
 }
 
 impl Standing {
+    /// Entries that came from devices of which this holds.
+    pub fn entries_by(&self, trust: Trust) -> u64 {
+        self.writers.iter().filter(|writer| writer.device.trust == trust).map(|writer| writer.entries).sum()
+    }
+
     /// The bearing was repaired, and nothing of the car was checked since: what is known is older than the repair.
     pub fn older_than_repair(&self) -> bool {
         self.repair == Some(RepairStage::TurnsFree)

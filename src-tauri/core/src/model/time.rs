@@ -6,6 +6,12 @@ use chrono::{DateTime, SecondsFormat, Utc};
 use serde::{Deserialize, Serialize};
 
 const DAY_MS: i64 = 86_400_000;
+/// The last moment of the year 9999: later ones have no date of four digits.
+const LATEST: Moment = Moment(253_402_300_799_999);
+/// How far ahead of the receiver's clock a line from outside may be dated, days. Clocks in a workshop are wrong by a
+/// time zone or a date line, half a day each way at most, between sender and receiver twice that; a line dated later
+/// would stand before everything that is written until then.
+const MOST_DAYS_AHEAD: i64 = 2;
 
 /// A UTC instant, whole milliseconds since 1970-01-01.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -41,7 +47,19 @@ impl Moment {
 
     /// The same time of day, this many days of 24 hours before.
     pub fn days_before(self, days: u16) -> Self {
-        Self(self.0 - i64::from(days) * DAY_MS)
+        Self(self.0.saturating_sub(i64::from(days) * DAY_MS))
+    }
+
+    /// This moment, or the nearest that a ledger can date a line to: from 1970 to the end of the year 9999.
+    #[must_use]
+    pub fn datable(self) -> Self {
+        self.clamp(Self(0), LATEST)
+    }
+
+    /// The latest date that a line from outside may bear when the receiver's clock says this.
+    #[must_use]
+    pub fn latest_believed(self) -> Self {
+        Self(self.0.saturating_add(MOST_DAYS_AHEAD * DAY_MS))
     }
 
     fn date_time(self) -> DateTime<Utc> {

@@ -95,7 +95,7 @@ impl Store {
     pub fn visit_ids(&self) -> Result<Vec<String>, StoreFault> {
         let read = || -> Result<Vec<String>, rusqlite::Error> {
             let mut statement =
-                self.connection.prepare_cached("SELECT DISTINCT visit FROM entry ORDER BY visit")?;
+                self.connection.prepare_cached("SELECT DISTINCT visit FROM counting ORDER BY visit")?;
             statement.query_map([], |row| row.get("visit"))?.collect()
         };
         read().map_err(StoreFault::sql("list visits"))
@@ -136,10 +136,20 @@ pub(super) fn is_whole(row: &Line) -> bool {
     row.hash == hash(&row.visit, &row.device, row.seq, row.at, &row.prev, &row.body)
 }
 
+/// The lines of a visit that count.
 pub(super) fn read(connection: &Connection, visit: &str) -> Result<Vec<Line>, rusqlite::Error> {
     let mut statement = connection.prepare_cached(
-        "SELECT visit, device, seq, at, prev, hash, signature, body FROM entry
+        "SELECT visit, device, seq, at, prev, hash, signature, body FROM counting
          WHERE visit = ?1 ORDER BY at, device, seq",
+    )?;
+    let rows = statement.query_map([visit], line)?;
+    rows.collect()
+}
+
+/// Every line of a visit that is on disk, those of imports that were taken back too.
+pub(super) fn read_all(connection: &Connection, visit: &str) -> Result<Vec<Line>, rusqlite::Error> {
+    let mut statement = connection.prepare_cached(
+        "SELECT visit, device, seq, at, prev, hash, signature, body FROM entry WHERE visit = ?1",
     )?;
     let rows = statement.query_map([visit], line)?;
     rows.collect()
@@ -230,7 +240,7 @@ pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
         let here = (line.device.as_str(), line.seq);
         before = before.or_start(&line.device);
         let sound = line.visit == visit
-            && (0..=LATEST).contains(&line.at.0)
+            && line.at == line.at.datable()
             && (1..=64).contains(&line.device.len())
             && line.device.bytes().all(|byte| byte.is_ascii_graphic())
             && last.is_none_or(|last| last < here)
@@ -261,9 +271,6 @@ pub fn prove_each(lines: &[Line]) -> Result<(), LineFault> {
     let proven = lines.iter().all(is_proven);
     if proven { Ok(()) } else { Err(LineFault::Unproven) }
 }
-
-/// The last millisecond of the year 9999.
-const LATEST: i64 = 253_402_300_799_999;
 
 /// The end of one device's chain so far.
 struct Before {

@@ -3,15 +3,19 @@
 
 use std::collections::BTreeMap;
 
-use rusqlite::{Transaction, TransactionBehavior, params};
+use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
 
 use super::cards::{self, CardRow};
 use super::fault::StoreFault;
 use super::ledger::{self, Chain, LineFault};
 use super::open::Store;
+use super::{devices, imports};
+use crate::model::device::{Devices, Trust};
+use crate::model::entry::EntryBody;
 use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
+use crate::signing::line::signs;
 
 /// A transaction into which visits are merged; nothing of it stands before the last is.
 #[derive(Debug)]
@@ -26,20 +30,29 @@ pub enum Origin<'a> {
     File {
         /// The receiver's own ids, former ones too: nobody brings it its own words.
         own: &'a [String],
+        /// What was decided about devices: nothing new comes from one that was retired.
+        devices: &'a Devices,
+        /// Lines dated later are not believed.
+        latest: Moment,
     },
     /// A backup or a database that a person chose as their own: what was written before signatures counts.
     OwnFolder,
 }
 
 impl Origin<'_> {
-    /// Whether a line that is not here yet may come in, its proof apart.
+    /// Whether a line that does not count yet may come in, its proof apart.
     fn admits(&self, line: &Line) -> Result<(), MergeFault> {
-        match self {
-            Self::OwnFolder => Ok(()),
-            Self::File { own } if own.contains(&line.device) => Err(MergeFault::OwnName),
-            Self::File { .. } if line.signature.is_none() => Err(MergeFault::Unsigned),
-            Self::File { .. } => Ok(()),
+        let Self::File { own, devices, latest } = self else { return Ok(()) };
+        if own.contains(&line.device) {
+            return Err(MergeFault::OwnName);
         }
+        if line.signature.is_none() {
+            return Err(MergeFault::Unsigned);
+        }
+        if devices.get(&line.device).is_some_and(|known| known.trust == Trust::Retired) {
+            return Err(MergeFault::Retired);
+        }
+        if line.at > *latest { Err(MergeFault::Ahead) } else { Ok(()) }
     }
 }
 
@@ -48,14 +61,12 @@ impl Origin<'_> {
 pub struct Plan {
     /// Its entries, those of both copies.
     pub chain: Chain,
+    /// Lines that did not count before and would.
+    pub news: u64,
+    visit: String,
     added: Vec<Line>,
-}
-
-impl Plan {
-    /// How many lines are not here yet.
-    pub fn added(&self) -> usize {
-        self.added.len()
-    }
+    /// How far each chain of the file goes, and how far the same counted before.
+    reached: Vec<(String, u64, u64)>,
 }
 
 /// Why a visit was not merged.
@@ -73,6 +84,15 @@ pub enum MergeFault {
     /// Lines from before there were signatures that are not here.
     #[error("lines from before there were signatures")]
     Unsigned,
+    /// Lines of a device that was retired here.
+    #[error("lines of a retired device")]
+    Retired,
+    /// Lines dated far ahead of the receiver's clock.
+    #[error("lines dated far ahead")]
+    Ahead,
+    /// The visit would have been opened twice.
+    #[error("the visit would be opened twice")]
+    OpenedTwice,
     /// Storage failed.
     #[error(transparent)]
     Store(#[from] StoreFault),
@@ -110,41 +130,113 @@ impl Merging<'_> {
         found().map_err(StoreFault::sql("look for a tombstone"))
     }
 
-    /// What a visit would be with the lines that are not here yet; they come by device and place, each chain from
-    /// its start. Nothing is written.
+    /// What a visit would be with the lines that do not count here yet; they come by device and place, each chain
+    /// from its start. Nothing is written.
     ///
     /// # Errors
     /// [`MergeFault`]; see there.
     pub fn plan(&self, visit: &str, lines: &[Line], origin: Origin<'_>) -> Result<Plan, MergeFault> {
         ledger::check_lines(visit, lines).map_err(MergeFault::Lines)?;
-        let read = ledger::read(&self.transaction, visit);
-        let mut union = read.map_err(StoreFault::sql("merge a visit"))?;
-        let here: BTreeMap<(&str, u64), &str> =
-            union.iter().map(|line| ((line.device.as_str(), line.seq), line.hash.as_str())).collect();
+        let sql = || StoreFault::sql("merge a visit");
+        let mut union = ledger::read_all(&self.transaction, visit).map_err(sql())?;
+        let reaches = imports::reaches(&self.transaction, visit, None).map_err(sql())?;
+        let counts = |line: &Line| reaches.get(&line.device).is_none_or(|lines| line.seq <= *lines);
+        let here: BTreeMap<(&str, u64), &Line> =
+            union.iter().map(|line| ((line.device.as_str(), line.seq), line)).collect();
         let mut added = Vec::new();
+        let mut news = 0;
         for line in lines {
             match here.get(&(line.device.as_str(), line.seq)) {
-                Some(hash) if *hash == line.hash => {}
-                Some(_) => return Err(MergeFault::Forked),
+                Some(held) if held.hash != line.hash => return Err(MergeFault::Forked),
+                Some(held) if counts(held) => continue,
+                Some(_) => {}
                 None => added.push(line.clone()),
             }
+            origin.admits(line)?;
+            news += 1;
         }
-        added.iter().try_for_each(|line| origin.admits(line))?;
         ledger::prove_each(&added).map_err(MergeFault::Lines)?;
+        let before = imports::lengths(union.iter().filter(|line| counts(line)));
+        let reach = |(device, lines): (&str, u64)| {
+            (device.to_owned(), lines, before.get(device).copied().unwrap_or_default())
+        };
+        let reached: Vec<_> = imports::lengths(lines).into_iter().map(reach).collect();
+        let far: BTreeMap<&str, u64> =
+            reached.iter().map(|(device, lines, before)| (device.as_str(), *lines.max(before))).collect();
         union.extend(added.iter().cloned());
+        union
+            .retain(|line| counts(line) || far.get(line.device.as_str()).is_some_and(|far| line.seq <= *far));
         let chain = ledger::checked(union);
+        let opened = chain.entries.iter().filter(|entry| matches!(entry.body, EntryBody::Opened { .. }));
+        if news > 0 && opened.count() > 1 {
+            return Err(MergeFault::OpenedTwice);
+        }
         let entries: Vec<_> = chain.entries.iter().map(|entry| (entry.hash.as_str(), &entry.body)).collect();
         limits::visit::check(&entries).map_err(|beyond| MergeFault::Lines(LineFault::Beyond(beyond)))?;
-        Ok(Plan { chain, added })
+        Ok(Plan { chain, news, visit: visit.to_owned(), added, reached })
     }
 
-    /// Writes the lines of a plan.
+    /// Writes that something is taken in now: a file's maker and when it made it, nothing of a folder of one's own.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep(&self, plan: &Plan) -> Result<(), StoreFault> {
-        let kept = plan.added.iter().try_for_each(|line| ledger::insert(&self.transaction, line));
-        kept.map_err(StoreFault::sql("merge a visit"))
+    pub fn begin(&self, now: Moment, file: Option<(&str, Moment)>) -> Result<Import<'_>, StoreFault> {
+        let begun = imports::begin(&self.transaction, now, file.unwrap_or(("", Moment(0))));
+        let id = begun.map_err(StoreFault::sql("begin an import"))?;
+        Ok(Import { merging: self, id, now })
+    }
+
+    /// What would be left of a visit without an import, and how many of its entries this device wrote.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn without(&self, visit: &str, import: i64) -> Result<Chain, StoreFault> {
+        let left = || -> Result<Chain, rusqlite::Error> {
+            let limits = imports::reaches(&self.transaction, visit, Some(import))?;
+            let mut lines = ledger::read_all(&self.transaction, visit)?;
+            lines.retain(|line| limits.get(&line.device).is_none_or(|lines| line.seq <= *lines));
+            Ok(ledger::checked(lines))
+        };
+        left().map_err(StoreFault::sql("read a visit"))
+    }
+
+    /// Visits that an import brought lines of; nothing for one that is not known or was taken back.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn close(&self, import: i64, now: Moment) -> Result<Option<Vec<String>>, StoreFault> {
+        let close = || -> Result<Option<Vec<String>>, rusqlite::Error> {
+            let closed = imports::close(&self.transaction, import, now)?;
+            if closed { imports::visits(&self.transaction, import).map(Some) } else { Ok(None) }
+        };
+        close().map_err(StoreFault::sql("take an import back"))
+    }
+
+    /// Takes back what an import brought of one visit. `card` is what is left of it, if anything is.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn take_back(
+        &self,
+        import: i64,
+        (visit, card): (&str, Option<&CardRow>),
+        now: Moment,
+    ) -> Result<(), StoreFault> {
+        let done = imports::take_back(&self.transaction, import, visit, now).and_then(|()| match card {
+            Some(card) => cards::write(&self.transaction, card),
+            None => self.transaction.execute("DELETE FROM card WHERE visit = ?1", [visit]).map(|_| ()),
+        });
+        done.map_err(StoreFault::sql("take an import back"))
+    }
+
+    /// The rating on a visit's card, if it has a card: the rating's id, or none while it is not yet checked.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn rated(&self, visit: &str) -> Result<Option<Option<String>>, StoreFault> {
+        let sql = "SELECT word FROM card WHERE visit = ?1";
+        let found = self.transaction.query_row(sql, [visit], |row| row.get("word")).optional();
+        found.map_err(StoreFault::sql("read a card"))
     }
 
     /// Writes a visit's card.
@@ -165,5 +257,35 @@ impl Merging<'_> {
                    ON CONFLICT (visit) DO NOTHING";
         let done = self.transaction.execute(sql, params![visit, at.0]);
         done.map(|_| ()).map_err(StoreFault::sql("keep a tombstone"))
+    }
+}
+
+/// A taking in that is being written down.
+#[derive(Debug)]
+pub struct Import<'a> {
+    merging: &'a Merging<'a>,
+    id: i64,
+    now: Moment,
+}
+
+impl Import<'_> {
+    /// Writes the lines of a plan, how far they brought each chain of another device than `own`, and that its
+    /// device was met.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn keep(&self, plan: &Plan, own: &str) -> Result<(), StoreFault> {
+        let connection = &self.merging.transaction;
+        let keep = || -> Result<(), rusqlite::Error> {
+            plan.added.iter().try_for_each(|line| ledger::insert(connection, line))?;
+            for (device, lines, before) in plan.reached.iter().filter(|(device, ..)| device != own) {
+                imports::note(connection, self.id, &plan.visit, (device, *lines, *before))?;
+                if signs(device) {
+                    devices::meet(connection, device, self.now)?;
+                }
+            }
+            Ok(())
+        };
+        keep().map_err(StoreFault::sql("merge a visit"))
     }
 }

@@ -42,7 +42,7 @@ impl Store {
 fn read(connection: &Connection) -> Result<Vec<Line>, rusqlite::Error> {
     // The condition is that of the index, word for word.
     let mut statement = connection.prepare_cached(
-        "SELECT visit, device, seq, at, prev, hash, signature, body FROM entry
+        "SELECT visit, device, seq, at, prev, hash, signature, body FROM counting
          WHERE substr(body, 1, 27) = '{\"kind\":\"outcome-confirmed\"' OR substr(body, 1, 19) = '{\"kind\":\"withdrawn\"'",
     )?;
     let rows = statement.query_map([], line)?;

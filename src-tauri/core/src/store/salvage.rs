@@ -15,7 +15,7 @@ use super::mined::Mined;
 use super::open::Store;
 use super::pages::Pages;
 use super::photo_files::PhotoSize;
-use super::{foreign_schema, migrations, workshop};
+use super::{foreign_schema, imports, migrations, workshop};
 use crate::model::hex;
 use crate::model::limits;
 use crate::model::line::Line;
@@ -111,6 +111,13 @@ impl Foreign {
     /// would read as whole.
     pub fn lines(&self, visit: &str) -> Option<Vec<Line>> {
         self.mined.lines(&self.pages, visit, self.counted(visit))
+    }
+
+    /// Drops the lines that came with imports that were taken back there, as far as SQLite still knows of them.
+    pub fn only_counting(&self, visit: &str, lines: &mut Vec<Line>) {
+        let reaches = |connection| imports::reaches(connection, visit, None).ok();
+        let reaches = self.connection.as_ref().and_then(reaches).unwrap_or_default();
+        lines.retain(|line| reaches.get(&line.device).is_none_or(|far| line.seq <= *far));
     }
 
     /// How many lines of a visit SQLite's index knows.

@@ -11,3 +11,50 @@ error-handover-unsigned = Die Übergabedatei enthält Einträge aus der Zeit vor
 error-handover-unsigned-help = Niemand kann beweisen, wer sie geschrieben hat; sie kommen nur aus einer eigenen Sicherung herein. Nichts von dem Vorgang wurde übernommen.
 error-handover-own-name = Die Übergabedatei enthält Einträge im Namen dieses Geräts, die es nicht hat
 error-handover-own-name-help = Dieses Gerät bringt sich selbst nichts. Wurde sein Datenordner kopiert oder auf einen früheren Tag zurückgesetzt, stellen Sie seine letzte Sicherung wieder her; wenn nicht, trauen Sie der Datei nicht. Nichts von dem Vorgang wurde übernommen.
+error-handover-retired = Die Übergabedatei enthält neue Einträge eines Geräts, das hier ausgemustert ist
+error-handover-retired-help = Ein verlorenes Gerät kann in fremden Händen sein. Ist es wieder da, nehmen Sie es unter Einstellungen, Geräte zurück und übernehmen Sie die Datei noch einmal. Nichts von dem Vorgang wurde übernommen.
+error-handover-ahead = Die Übergabedatei enthält Einträge mit einem Datum, das weit voraus liegt
+error-handover-ahead-help = Vergleichen Sie Datum und Uhrzeit auf beiden Geräten. Stellen Sie das falsche richtig und übernehmen Sie die Datei wieder, wenn jenes Datum erreicht ist. Nichts von dem Vorgang wurde übernommen.
+error-handover-opened-twice = Ein Vorgang in der Übergabedatei ist hier ein anderer
+error-handover-opened-twice-help = Zwei Geräte sagen, sie hätten ihn eröffnet; das kann nicht sein. Kam der hiesige mit einer Übernahme, der Sie nicht trauen, nehmen Sie zuerst diese zurück. Nichts von dem Vorgang wurde übernommen.
+error-unknown-device = Dieses Gerät ist hier nicht bekannt
+error-unknown-device-help = Öffnen Sie Einstellungen, Geräte noch einmal. Es wurde nichts geändert.
+error-code-differs = Der Code ist nicht der des Geräts
+error-code-differs-help = Lesen Sie ihn noch einmal vom Bildschirm des anderen Geräts ab, unter Einstellungen, Geräte. Weicht er weiter ab, trauen Sie nicht, was von dort kam. Es wurde nichts bestätigt.
+error-device-name-too-long = Der Name des Geräts ist zu lang
+error-device-name-too-long-help = Bis zu 60 Zeichen. Es wurde nichts geändert.
+error-unknown-import = Diese Übernahme ist hier nicht bekannt oder schon zurückgenommen
+error-unknown-import-help = Öffnen Sie Einstellungen, Geräte noch einmal. Es wurde nichts geändert.
+
+## Was bewiesen ist, auf Befund und Hinweis.
+field-signed = Nachweis
+signed-this-device = { $entries ->
+    [one] 1 Eintrag, signiert von diesem Gerät.
+   *[other] { $entries } Einträge, signiert von diesem Gerät.
+}
+signed-confirmed = { $entries ->
+    [one] 1 Eintrag, signiert von { $device }, einem bestätigten Gerät.
+   *[other] { $entries } Einträge, signiert von { $device }, einem bestätigten Gerät.
+}
+signed-not-confirmed = { $entries ->
+    [one] 1 Eintrag, signiert von { $device }, einem noch nicht bestätigten Gerät.
+   *[other] { $entries } Einträge, signiert von { $device }, einem noch nicht bestätigten Gerät.
+}
+signed-retired = { $entries ->
+    [one] 1 Eintrag, signiert von { $device }, einem ausgemusterten Gerät.
+   *[other] { $entries } Einträge, signiert von { $device }, einem ausgemusterten Gerät.
+}
+signed-before-signatures = { $entries ->
+    [one] 1 Eintrag aus der Zeit vor den Signaturen.
+   *[other] { $entries } Einträge aus der Zeit vor den Signaturen.
+}
+unknown-device = { $entries ->
+    [one] 1 Eintrag kam von einem Gerät, das hier nicht bestätigt ist.
+   *[other] { $entries } Einträge kamen von einem Gerät, das hier nicht bestätigt ist.
+}
+unknown-unsigned = { $entries ->
+    [one] 1 Eintrag stammt aus der Zeit vor den Signaturen. Nichts beweist, wer ihn schrieb.
+   *[other] { $entries } Einträge stammen aus der Zeit vor den Signaturen. Nichts beweist, wer sie schrieb.
+}
+note-device = Ein Teil dieses Protokolls kam von einem Gerät, das wir noch nicht als unseres bestätigt haben.
+note-unsigned = Ein Teil dieses Protokolls ist älter als unsere Signaturen. Wir können nicht beweisen, wer ihn schrieb.

@@ -11,3 +11,50 @@ error-handover-unsigned = The handover file holds entries from before there were
 error-handover-unsigned-help = Nobody can prove who wrote them, so they come in only from a backup of your own. Nothing of the visit was taken in.
 error-handover-own-name = The handover file holds entries in this device's own name that it does not hold
 error-handover-own-name-help = This device brings itself nothing. If its data folder was copied or put back to an earlier day, restore its latest backup; if not, do not trust the file. Nothing of the visit was taken in.
+error-handover-retired = The handover file holds new entries of a device that was retired here
+error-handover-retired-help = A device that was lost may be in other hands. If it was found again, put it back under Settings, Devices, and take the file in once more. Nothing of the visit was taken in.
+error-handover-ahead = The handover file holds entries from a date that lies far ahead
+error-handover-ahead-help = Compare date and time on both devices. Set the wrong one right, and take the file in again once that date has come. Nothing of the visit was taken in.
+error-handover-opened-twice = A visit in the handover file is another one here
+error-handover-opened-twice-help = Two devices each say that they opened it, which cannot be. If the one here came with an import that you do not trust, take that import back first. Nothing of the visit was taken in.
+error-unknown-device = That device is not known here
+error-unknown-device-help = Open Settings, Devices again. Nothing was changed.
+error-code-differs = The code is not that of the device
+error-code-differs-help = Read it once more from the other device's screen, under Settings, Devices. If it still differs, do not trust what came from there. Nothing was confirmed.
+error-device-name-too-long = The name of the device is too long
+error-device-name-too-long-help = Up to 60 characters. Nothing was changed.
+error-unknown-import = That import is not known here, or was taken back already
+error-unknown-import-help = Open Settings, Devices again. Nothing was changed.
+
+## What is proven, on the finding and the note.
+field-signed = Proof
+signed-this-device = { $entries ->
+    [one] 1 entry signed by this device.
+   *[other] { $entries } entries signed by this device.
+}
+signed-confirmed = { $entries ->
+    [one] 1 entry signed by { $device }, a confirmed device.
+   *[other] { $entries } entries signed by { $device }, a confirmed device.
+}
+signed-not-confirmed = { $entries ->
+    [one] 1 entry signed by { $device }, a device not yet confirmed.
+   *[other] { $entries } entries signed by { $device }, a device not yet confirmed.
+}
+signed-retired = { $entries ->
+    [one] 1 entry signed by { $device }, a device no longer in use.
+   *[other] { $entries } entries signed by { $device }, a device no longer in use.
+}
+signed-before-signatures = { $entries ->
+    [one] 1 entry from before there were signatures.
+   *[other] { $entries } entries from before there were signatures.
+}
+unknown-device = { $entries ->
+    [one] 1 entry came from a device that is not confirmed here.
+   *[other] { $entries } entries came from a device that is not confirmed here.
+}
+unknown-unsigned = { $entries ->
+    [one] 1 entry was written before there were signatures. Nothing proves who wrote it.
+   *[other] { $entries } entries were written before there were signatures. Nothing proves who wrote them.
+}
+note-device = A part of this record came from a device that we have not confirmed as ours.
+note-unsigned = A part of this record is too old to be signed. We cannot prove who wrote it.

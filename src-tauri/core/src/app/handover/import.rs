@@ -1,5 +1,6 @@
-//! Takes a handover file in: every ledger by union, every photo before the entries that name it, all in
-//! one transaction that is kept only after the last byte of the file was right.
+//! Takes a handover file in: every ledger by union, every photo before the entries that name it, all in one
+//! transaction that is kept only after the last byte of the file was right. A visit that is not proven or does not
+//! fit is set apart and named; the others come in.
 
 use std::collections::BTreeSet;
 use std::io::{self, Read};
@@ -9,17 +10,20 @@ use super::super::drawn::DrawnFor;
 use super::super::fault::{Fault, Refusal};
 use super::super::list;
 use super::super::response::Response;
-use super::super::steady::Inner;
-use super::Imported;
-use super::seen::{Seen, photo_of};
+use super::super::steady::{Inner, shown};
+use super::seen::{Seen, lines, photo_of};
+use super::{Imported, SetApart, preview};
 use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{MANIFEST, PartKind};
 use crate::handover::read::Reader;
+use crate::model::device::Devices;
 use crate::model::limits::{self, Beyond};
 use crate::model::line::Line;
+use crate::model::standing::Standing;
+use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
 use crate::store::ledger::{LineFault, check_lines};
-use crate::store::merge::{MergeFault, Merging, Origin};
+use crate::store::merge::{Import, MergeFault, Merging, Origin, Plan};
 use crate::store::staging::Staging;
 use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::Trade;
@@ -46,30 +50,88 @@ pub fn import_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault>
     Ok(Response::Imported(imported?))
 }
 
+/// What the file that a screen has sent would change; the file stays for [`import_upload`].
+pub fn preview_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
+    let file = inner.store.upload_file(upload)?;
+    let preview = preview::preview(inner, &mut io::BufReader::new(file));
+    if preview.is_err() {
+        inner.store.drop_upload(upload);
+    }
+    Ok(Response::Preview(Box::new(preview?)))
+}
+
+/// The file that a screen has sent is not wanted.
+pub fn leave_upload(inner: &Inner, upload: &str) -> Response {
+    inner.store.drop_upload(upload);
+    Response::Uploaded { bytes: 0 }
+}
+
+/// Takes a file in.
 pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Fault> {
-    let mut reader = Reader::open(source)?;
-    let own = own_ids(inner)?;
     let staging = inner.store.staging()?;
-    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.writer.device };
-    let taken = inner.store.merging(|merging| {
-        let origin = Origin::File { own: &own };
-        let mut work =
-            Work { merging, origin, place, staging, seen: Seen::default(), wanted: BTreeSet::new() };
-        let mut imported = Imported::default();
+    let walked = walk(inner, source, Some(staging));
+    inner.ledger_changed()?;
+    walked.map(|walked| walked.imported)
+}
+
+/// What a file holds, and what was or would be changed by it.
+pub struct Walked {
+    /// Its maker's id.
+    pub device: String,
+    /// When it was made, by the maker's clock.
+    pub made: Moment,
+    /// The sums.
+    pub imported: Imported,
+    /// Each visit that is new here or grows.
+    pub changes: Vec<Change>,
+}
+
+/// A visit that is new here or grows.
+pub struct Change {
+    /// Where it stands afterwards.
+    pub standing: Standing,
+    /// Its rating's id before; the outer none for a visit that was not here.
+    pub before: Option<Option<String>>,
+    /// Entries that were not here.
+    pub entries: u64,
+}
+
+/// Reads a file from front to back; with a staging folder what is in it is kept, without one it is only looked at.
+pub fn walk(inner: &mut Inner, source: &mut dyn Read, staging: Option<Staging>) -> Result<Walked, Fault> {
+    let mut reader = Reader::open(source)?;
+    let (device, made) = (reader.manifest().device.clone(), reader.manifest().at);
+    let mut own = inner.store.former_devices()?;
+    own.push(inner.writer.device.clone());
+    let (now, locale) = (inner.now(), inner.locale());
+    let place = Place {
+        trade: &inner.trade,
+        drawn: &inner.drawn,
+        device: &inner.writer.device,
+        devices: &inner.devices,
+    };
+    let origin = Origin::File { own: &own, devices: &inner.devices, latest: now.latest_believed() };
+    inner.store.merging(|merging| {
+        let keeping =
+            staging.map(|staging| Keeping { staging, import: None, from: (device.clone(), made), now });
+        let mut work = Work {
+            merging,
+            origin,
+            place,
+            keeping,
+            seen: Seen::default(),
+            wanted: BTreeSet::new(),
+            imported: Imported::default(),
+            changes: Vec::new(),
+            apart: Vec::new(),
+        };
         while let Some(part) = reader.upcoming().map(|part| part.name.clone()) {
-            work.part(&mut reader, &part, &mut imported)?;
+            work.part(&mut reader, &part)?;
         }
         let missing = reader.manifest().missing.clone();
         reader.finish()?;
         work.seen.complete(&missing)?;
-        if imported.taken.is_empty() && imported.unchanged == 0 && imported.erased > 0 {
-            return Err(Refusal::VisitErased.into());
-        }
-        work.staging.keep()?;
-        Ok::<_, Fault>(imported)
-    });
-    inner.ledger_changed()?;
-    taken
+        work.end(&locale).map(|(imported, changes)| Walked { device, made, imported, changes })
+    })
 }
 
 /// Where visits are taken in: what their cards are derived with.
@@ -77,34 +139,43 @@ pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Faul
 pub struct Place<'a> {
     /// The drawn networks.
     pub drawn: &'a DrawnFor,
+    /// The trade's knowledge.
     pub trade: &'a Trade,
+    /// This device.
     pub device: &'a str,
+    /// What was decided about the others.
+    pub devices: &'a Devices,
 }
 
-struct Work<'a, 'm> {
-    merging: &'a Merging<'m>,
+/// What makes the difference between taking a file in and looking at it.
+struct Keeping<'a> {
+    staging: Staging,
+    /// Begun with the first visit that is taken.
+    import: Option<Import<'a>>,
+    from: (String, Moment),
+    now: Moment,
+}
+
+struct Work<'a> {
+    merging: &'a Merging<'a>,
     origin: Origin<'a>,
     place: Place<'a>,
-    staging: Staging,
+    keeping: Option<Keeping<'a>>,
     seen: Seen,
     /// Photos of the visits that are taken.
     wanted: BTreeSet<String>,
+    imported: Imported,
+    changes: Vec<Change>,
+    /// Visits that are set apart, and why.
+    apart: Vec<(String, Fault)>,
 }
 
-impl Work<'_, '_> {
-    fn part<R: Read>(
-        &mut self,
-        reader: &mut Reader<R>,
-        name: &str,
-        imported: &mut Imported,
-    ) -> Result<(), Fault> {
+impl Work<'_> {
+    fn part<R: Read>(&mut self, reader: &mut Reader<R>, name: &str) -> Result<(), Fault> {
         match PartKind::of(name) {
-            Some(PartKind::Ledger(visit)) => {
-                let lines = self.seen.ledger(reader, name)?;
-                self.ledger(&visit, name, &lines, imported)
-            }
+            Some(PartKind::Ledger(visit)) => self.ledger(&visit, name, &reader.whole()?),
             Some(PartKind::Photo(sha256)) => {
-                imported.photos += u64::from(self.photo(reader, name, &sha256)?);
+                self.imported.photos += u64::from(self.photo(reader, name, &sha256)?);
                 Ok(())
             }
             Some(PartKind::Thumb(sha256)) => self.photo(reader, name, &sha256).map(|_| ()),
@@ -112,88 +183,129 @@ impl Work<'_, '_> {
         }
     }
 
-    fn ledger(
-        &mut self,
-        visit: &str,
-        part: &str,
-        lines: &[Line],
-        imported: &mut Imported,
-    ) -> Result<(), Fault> {
+    /// One visit: taken, or set apart with the reason. Only a fault of storage ends the whole.
+    fn ledger(&mut self, visit: &str, part: &str, bytes: &[u8]) -> Result<(), Fault> {
+        let taken = lines(bytes, part).map_err(Fault::from).and_then(|lines| {
+            let taken = self.visit(visit, part, &lines)?;
+            self.seen.require(&lines);
+            if taken {
+                self.wanted.extend(lines.iter().filter_map(photo_of));
+            }
+            Ok(())
+        });
+        match taken {
+            Err(fault) if is_of_the_visit(&fault) => {
+                self.seen.allow(bytes);
+                self.apart.push((visit.to_owned(), fault));
+                Ok(())
+            }
+            other => other,
+        }
+    }
+
+    /// Whether anything of a visit is new here.
+    fn visit(&mut self, visit: &str, part: &str, lines: &[Line]) -> Result<bool, Fault> {
         if self.merging.is_erased(visit)? {
             check_lines(visit, lines).map_err(|fault| line_fault(fault, part))?;
-            imported.erased += 1;
-            return Ok(());
+            self.imported.erased += 1;
+            return Ok(false);
         }
-        self.wanted.extend(lines.iter().filter_map(photo_of));
-        let added = take_in(self.merging, self.place, visit, (lines, self.origin))
-            .map_err(|fault| named(fault, part))?;
-        imported.entries += added;
-        if added == 0 {
-            imported.unchanged += 1;
-        } else {
-            imported.taken.push(visit.to_owned());
+        let plan = self.merging.plan(visit, lines, self.origin).map_err(|fault| named(fault, part))?;
+        if plan.news == 0 {
+            self.imported.unchanged += 1;
+            return Ok(false);
         }
-        Ok(())
+        let before = self.merging.rated(visit)?;
+        let standing = standing_of(self.place, visit, &plan)?;
+        if let Some(keeping) = &mut self.keeping {
+            let import = match keeping.import.take() {
+                Some(import) => import,
+                None => self.merging.begin(keeping.now, Some((&keeping.from.0, keeping.from.1)))?,
+            };
+            import.keep(&plan, self.place.device)?;
+            self.merging.write_card(&list::card(&standing))?;
+            keeping.import = Some(import);
+        }
+        self.imported.entries += plan.news;
+        self.imported.taken.push(visit.to_owned());
+        self.changes.push(Change { standing, before, entries: plan.news });
+        Ok(true)
     }
 
     /// Whether the photo belongs to a visit that is taken.
     fn photo<R: Read>(&mut self, reader: &mut Reader<R>, name: &str, sha256: &str) -> Result<bool, Fault> {
         let bytes = self.seen.photo(reader, name)?;
         let wanted = self.wanted.contains(sha256);
-        if let Some(file) = name.strip_prefix("photos/").filter(|_| wanted) {
-            self.staging.add(file, &bytes)?;
+        if let (Some(file), Some(keeping)) =
+            (name.strip_prefix("photos/").filter(|_| wanted), &mut self.keeping)
+        {
+            keeping.staging.add(file, &bytes)?;
         }
         Ok(wanted)
     }
-}
 
-/// Why one visit was not taken in.
-pub enum TakeFault {
-    /// Its lines.
-    Merge(MergeFault),
-    /// What they add up to, or storage.
-    Other(Fault),
-}
-
-/// Merges one visit and writes its card; gives back how many entries were not here.
-pub fn take_in(
-    merging: &Merging<'_>,
-    place: Place<'_>,
-    visit: &str,
-    (lines, origin): (&[Line], Origin<'_>),
-) -> Result<u64, TakeFault> {
-    let plan = merging.plan(visit, lines, origin).map_err(TakeFault::Merge)?;
-    if plan.added() == 0 {
-        return Ok(0);
+    /// A file of which nothing could be taken or was here already is refused for the first reason there is.
+    fn end(mut self, locale: &str) -> Result<(Imported, Vec<Change>), Fault> {
+        let nothing = self.imported.taken.is_empty() && self.imported.unchanged == 0;
+        if nothing && self.imported.erased > 0 {
+            return Err(Refusal::VisitErased.into());
+        }
+        if nothing && !self.apart.is_empty() {
+            return Err(self.apart.swap_remove(0).1);
+        }
+        let apart = |(visit, fault): (String, Fault)| SetApart { visit, why: shown(&fault, locale) };
+        self.imported.set_apart = self.apart.into_iter().map(apart).collect();
+        if let Some(keeping) = self.keeping {
+            keeping.staging.keep()?;
+        }
+        Ok((self.imported, self.changes))
     }
+}
+
+/// Whether a fault speaks of one visit: the others of its file are none the worse for it.
+fn is_of_the_visit(fault: &Fault) -> bool {
+    matches!(
+        fault,
+        Fault::Refused(_)
+            | Fault::Handover(
+                HandoverFault::Newer
+                    | HandoverFault::TooLarge { .. }
+                    | HandoverFault::Chain { .. }
+                    | HandoverFault::Forked { .. }
+                    | HandoverFault::Unproven { .. }
+                    | HandoverFault::Unsigned { .. }
+                    | HandoverFault::OwnName { .. }
+                    | HandoverFault::Spelling { .. }
+                    | HandoverFault::Beyond { .. }
+                    | HandoverFault::Retired { .. }
+                    | HandoverFault::Ahead { .. }
+                    | HandoverFault::OpenedTwice { .. }
+            )
+    )
+}
+
+/// Where a visit would stand.
+pub fn standing_of(place: Place<'_>, visit: &str, plan: &Plan) -> Result<Standing, Fault> {
+    let Place { trade, drawn, device, devices } = place;
     let (entries, broken_at) = (&plan.chain.entries, plan.chain.broken_at);
-    let record = &former::named(place.trade, record::read(entries));
-    let stands = derive::Visit { id: visit, entries, record, broken_at, device: place.device };
-    let other = |fault: Fault| TakeFault::Other(fault);
-    let standing =
-        derive::standing(place.trade, stands, place.drawn).map_err(|refusal| other(refusal.into()))?;
-    merging.keep(&plan).map_err(|fault| other(fault.into()))?;
-    merging.write_card(&list::card(&standing)).map_err(|fault| other(fault.into()))?;
-    Ok(plan.added() as u64)
+    let record = &former::named(trade, record::read(entries));
+    let visit = derive::Visit { id: visit, entries, record, broken_at, device, devices };
+    Ok(derive::standing(trade, visit, drawn)?)
 }
 
-/// Every id that this data folder writes or wrote under.
-fn own_ids(inner: &Inner) -> Result<Vec<String>, Fault> {
-    let mut own = inner.store.former_devices()?;
-    own.push(inner.writer.device.clone());
-    Ok(own)
-}
-
-fn named(fault: TakeFault, part: &str) -> Fault {
-    let part = || part.to_owned();
-    match fault {
-        TakeFault::Merge(MergeFault::Lines(fault)) => line_fault(fault, &part()).into(),
-        TakeFault::Merge(MergeFault::Forked) => HandoverFault::Forked { part: part() }.into(),
-        TakeFault::Merge(MergeFault::OwnName) => HandoverFault::OwnName { part: part() }.into(),
-        TakeFault::Merge(MergeFault::Unsigned) => HandoverFault::Unsigned { part: part() }.into(),
-        TakeFault::Merge(MergeFault::Store(fault)) => fault.into(),
-        TakeFault::Other(fault) => fault,
-    }
+fn named(fault: MergeFault, part: &str) -> Fault {
+    let part = part.to_owned();
+    let fault = match fault {
+        MergeFault::Store(fault) => return fault.into(),
+        MergeFault::Lines(fault) => line_fault(fault, &part),
+        MergeFault::Forked => HandoverFault::Forked { part },
+        MergeFault::OwnName => HandoverFault::OwnName { part },
+        MergeFault::Unsigned => HandoverFault::Unsigned { part },
+        MergeFault::Retired => HandoverFault::Retired { part },
+        MergeFault::Ahead => HandoverFault::Ahead { part },
+        MergeFault::OpenedTwice => HandoverFault::OpenedTwice { part },
+    };
+    fault.into()
 }
 
 /// What a fault of lines means for the file that carries them.

@@ -5,8 +5,10 @@ mod erase;
 mod export;
 mod fault;
 mod import;
+mod preview;
 mod salvage;
 mod seen;
+mod take_back;
 mod verify;
 
 use std::io::{Read, Write};
@@ -22,10 +24,13 @@ use crate::store::backup::BackedUp;
 pub(super) use erase::erase;
 pub(super) use export::prepare;
 pub(super) use fault::code;
-pub(super) use import::{import_upload, take_piece};
+pub(super) use import::{import_upload, leave_upload, preview_upload, take_piece};
+pub use preview::{Preview, PreviewVisit};
 pub(super) use salvage::salvage;
 pub(super) use seen::photo_of;
-pub use verify::{Verified, verify};
+pub use take_back::TakenBack;
+pub(super) use take_back::take_back;
+pub use verify::{Verified, Wrote, verify};
 
 /// What an export holds.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -58,6 +63,18 @@ pub struct Imported {
     /// Photos that the visits taken name.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub photos: u64,
+    /// Visits that were left outside, each with the reason.
+    pub set_apart: Vec<SetApart>,
+}
+
+/// A visit of a file that was not taken in.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct SetApart {
+    /// The visit.
+    pub visit: String,
+    /// Why, and what to do.
+    pub why: Failure,
 }
 
 /// What was read out of another database.
@@ -96,7 +113,16 @@ impl Steady {
         self.aside(|beside| export::export(beside, wanted, sink), |_, made| Ok(made))
     }
 
-    /// Takes in a handover file: all of it, or nothing.
+    /// Says what taking in a handover file would change; nothing is written.
+    ///
+    /// # Errors
+    /// What taking it in would be refused for.
+    pub fn preview(&self, source: &mut dyn Read) -> Result<Preview, Failure> {
+        self.with(|inner| preview::preview(inner, source))
+    }
+
+    /// Takes in a handover file: every visit of it that is proven and fits, the others are named. A damaged file is
+    /// refused as a whole.
     ///
     /// # Errors
     /// A [`Failure`] that says what to do; the ledger is then as it was.

@@ -6,15 +6,16 @@ use std::path::Path;
 use super::super::drawn::DrawnFor;
 use super::super::fault::{Fault, Refusal};
 use super::super::knowledge;
+use super::super::list;
 use super::super::steady::Inner;
-use super::import::{Place, TakeFault, take_in};
+use super::import::{Place, standing_of};
 use super::seen::photo_of;
 use super::{Imported, Salvaged};
 use crate::model::workshop::Workshop;
 use crate::photos::kept;
 use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
-use crate::store::merge::{MergeFault, Merging, Origin};
+use crate::store::merge::{Import, MergeFault, Merging, Origin};
 use crate::store::photo_files::PhotoSize;
 use crate::store::salvage::Foreign;
 use crate::store::staging::Staging;
@@ -53,21 +54,27 @@ fn taken(inner: &mut Inner, foreign: &Foreign) -> Result<Salvaged, Fault> {
         return Err(Refusal::NothingToSalvage.into());
     }
     let mut staging = inner.store.staging()?;
-    let place = Place { trade: &inner.trade, drawn: &inner.drawn, device: &inner.writer.device };
+    let now = inner.now();
+    let place = Place {
+        trade: &inner.trade,
+        drawn: &inner.drawn,
+        device: &inner.writer.device,
+        devices: &inner.devices,
+    };
     let done = inner.store.merging(|merging| {
+        let import = merging.begin(now, None)?;
         let mut salvaged = Salvaged::default();
         for (visit, at) in foreign.erased() {
             merging.keep_erased(&visit, at)?;
         }
         for visit in foreign.visits() {
-            one(merging, place, (foreign, &visit), (&mut staging, &mut salvaged))?;
+            one((merging, &import), place, (foreign, &visit), (&mut staging, &mut salvaged))?;
         }
         staging.keep()?;
         Ok::<_, Fault>(salvaged)
     });
     inner.ledger_changed()?;
     let done = done?;
-    let now = inner.now();
     knowledge::take_over(&mut inner.store, foreign.knowledge(), now)?;
     if inner.workshop == Workshop::default() {
         inner.store.set_workshop(&foreign.workshop())?;
@@ -77,34 +84,42 @@ fn taken(inner: &mut Inner, foreign: &Foreign) -> Result<Salvaged, Fault> {
 }
 
 fn one(
-    merging: &Merging<'_>,
+    (merging, import): (&Merging<'_>, &Import<'_>),
     place: Place<'_>,
     (foreign, visit): (&Foreign, &str),
     (staging, salvaged): (&mut Staging, &mut Salvaged),
 ) -> Result<(), Fault> {
-    let Imported { taken, unchanged, erased, entries, photos } = &mut salvaged.imported;
+    let Imported { taken, unchanged, erased, entries, photos, .. } = &mut salvaged.imported;
     if merging.is_erased(visit)? {
         *erased += 1;
         return Ok(());
     }
     let lines = foreign.lines(visit).filter(|lines| check_lines(visit, lines).is_ok());
-    let Some(lines) = lines else {
+    let Some(mut lines) = lines else {
         salvaged.lost.push(visit.to_owned());
         return Ok(());
     };
-    match take_in(merging, place, visit, (&lines, Origin::OwnFolder)) {
-        Ok(0) => *unchanged += 1,
-        Ok(added) => {
-            *entries += added;
-            taken.push(visit.to_owned());
-        }
-        Err(TakeFault::Merge(MergeFault::Forked | MergeFault::OwnName | MergeFault::Unsigned)) => {
+    foreign.only_counting(visit, &mut lines);
+    if lines.is_empty() {
+        return Ok(());
+    }
+    let plan = match merging.plan(visit, &lines, Origin::OwnFolder) {
+        Ok(plan) => plan,
+        Err(MergeFault::Store(fault)) => return Err(fault.into()),
+        // Its lines verified; they go on differently here.
+        Err(_) => {
             salvaged.lost.push(visit.to_owned());
             return Ok(());
         }
-        Err(TakeFault::Merge(MergeFault::Store(fault))) => return Err(fault.into()),
-        Err(TakeFault::Merge(MergeFault::Lines(_))) => return Err(Refusal::ChainBroken.into()),
-        Err(TakeFault::Other(fault)) => return Err(fault),
+    };
+    if plan.news == 0 {
+        *unchanged += 1;
+    } else {
+        let standing = standing_of(place, visit, &plan)?;
+        import.keep(&plan, place.device)?;
+        merging.write_card(&list::card(&standing))?;
+        *entries += plan.news;
+        taken.push(visit.to_owned());
     }
     for sha256 in lines.iter().filter_map(photo_of) {
         match foreign.photo(&sha256).filter(|files| files.iter().all(|bytes| kept::check(bytes).is_ok())) {

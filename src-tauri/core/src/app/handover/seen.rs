@@ -14,27 +14,22 @@ use crate::photos::kept;
 #[derive(Debug, Default)]
 pub struct Seen {
     named: BTreeSet<String>,
+    /// Photos of ledgers that are set apart.
+    allowed: BTreeSet<String>,
     carried: BTreeSet<String>,
 }
 
 impl Seen {
-    /// Reads the ledger that comes next and notes its photos.
-    ///
-    /// # Errors
-    /// [`HandoverFault`].
-    pub fn ledger<R: Read>(
-        &mut self,
-        reader: &mut Reader<R>,
-        name: &str,
-    ) -> Result<Vec<Line>, HandoverFault> {
-        let bytes = reader.whole()?;
-        let lines = lines(&bytes).ok_or_else(|| HandoverFault::Chain { part: name.to_owned() })?;
-        for line in &lines {
-            // What cannot be read is refused with its chain, under a name that says why.
-            let Ok(body) = serde_json::from_str::<EntryBody>(&line.body) else { continue };
-            self.named.extend(body.photo().map(|photo| photo.sha256.clone()));
-        }
-        Ok(lines)
+    /// The photos of a ledger that counts belong into the file.
+    pub fn require(&mut self, lines: &[Line]) {
+        self.named.extend(lines.iter().filter_map(photo_of));
+    }
+
+    /// Photos that a ledger may name which is set apart belong to it, there or not.
+    pub fn allow(&mut self, ledger: &[u8]) {
+        let text = String::from_utf8_lossy(ledger);
+        let words = text.split(|letter: char| !letter.is_ascii_hexdigit());
+        self.allowed.extend(words.filter(|word| word.len() == 64).map(str::to_owned));
     }
 
     /// Reads the photo or thumbnail that comes next.
@@ -44,7 +39,7 @@ impl Seen {
     /// keeps photos.
     pub fn photo<R: Read>(&mut self, reader: &mut Reader<R>, name: &str) -> Result<Vec<u8>, HandoverFault> {
         if let Some(PartKind::Photo(sha256) | PartKind::Thumb(sha256)) = PartKind::of(name) {
-            if !self.named.contains(&sha256) {
+            if !self.named.contains(&sha256) && !self.allowed.contains(&sha256) {
                 return Err(HandoverFault::Extra { part: name.to_owned() });
             }
             self.carried.insert(sha256);
@@ -87,7 +82,12 @@ pub fn text(lines: &[Line]) -> Vec<u8> {
     text
 }
 
-fn lines(bytes: &[u8]) -> Option<Vec<Line>> {
-    let text = std::str::from_utf8(bytes).ok()?.strip_suffix('\n')?;
-    text.split('\n').map(|line| serde_json::from_str(line).ok()).collect()
+/// The lines of a part.
+///
+/// # Errors
+/// [`HandoverFault::Chain`] for what are no lines.
+pub fn lines(bytes: &[u8], part: &str) -> Result<Vec<Line>, HandoverFault> {
+    let text = std::str::from_utf8(bytes).ok().and_then(|text| text.strip_suffix('\n'));
+    let lines = text.and_then(|text| text.split('\n').map(|line| serde_json::from_str(line).ok()).collect());
+    lines.ok_or_else(|| HandoverFault::Chain { part: part.to_owned() })
 }

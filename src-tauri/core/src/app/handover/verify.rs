@@ -8,7 +8,7 @@ use super::super::failure::Failure;
 use super::super::fault::Fault;
 use super::super::steady::shown;
 use super::import::line_fault;
-use super::seen::Seen;
+use super::seen::{Seen, lines};
 use crate::handover::manifest::PartKind;
 use crate::handover::read::Reader;
 use crate::signing::key::PublicKey;
@@ -27,6 +27,8 @@ pub struct Verified {
     pub code: String,
     /// Its visits.
     pub visits: Vec<String>,
+    /// Who wrote the entries, and how many each.
+    pub writers: Vec<Wrote>,
     /// Entries of all ledgers.
     pub entries: u64,
     /// Photos it carries.
@@ -35,6 +37,17 @@ pub struct Verified {
     pub photos_missing: u64,
     /// Papers it carries.
     pub papers: u64,
+}
+
+/// A device that wrote entries of a file.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Wrote {
+    /// Its id: its public key, where it signs.
+    pub device: String,
+    /// That key's short code; empty for entries from before signatures, which nothing proves.
+    pub code: String,
+    /// How many entries.
+    pub entries: u64,
 }
 
 /// Verifies a handover file: signature, every byte, every chain, every photo.
@@ -55,6 +68,7 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
         code: code(&manifest.device),
         device: manifest.device,
         visits: Vec::new(),
+        writers: Vec::new(),
         entries: 0,
         photos: 0,
         photos_missing: manifest.missing.len() as u64,
@@ -63,10 +77,14 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
     while let Some(part) = reader.upcoming().map(|part| part.name.clone()) {
         match PartKind::of(&part) {
             Some(PartKind::Ledger(visit)) => {
-                let lines = seen.ledger(&mut reader, &part)?;
+                let lines = lines(&reader.whole()?, &part)?;
+                seen.require(&lines);
                 let sound = check_lines(&visit, &lines).and_then(|()| prove_each(&lines));
                 sound.map_err(|fault| line_fault(fault, &part))?;
                 verified.entries += lines.len() as u64;
+                for line in &lines {
+                    signed(&mut verified.writers, &line.device);
+                }
                 verified.visits.push(visit);
             }
             Some(PartKind::Photo(_)) => {
@@ -85,6 +103,14 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
     reader.finish()?;
     seen.complete(&manifest.missing)?;
     Ok(verified)
+}
+
+/// Counts an entry for its writer.
+fn signed(writers: &mut Vec<Wrote>, device: &str) {
+    match writers.iter_mut().find(|wrote| wrote.device == device) {
+        Some(wrote) => wrote.entries += 1,
+        None => writers.push(Wrote { device: device.to_owned(), code: code(device), entries: 1 }),
+    }
 }
 
 /// The short code of a device; empty for an id that is no key.

@@ -1,0 +1,113 @@
+//! What people decided about other devices: a log that only grows, read as far as it still counts.
+
+use rusqlite::{Connection, params};
+
+use super::fault::StoreFault;
+use super::open::Store;
+use crate::model::device::{DeviceDecision, Devices, Known, Trust};
+use crate::model::time::Moment;
+
+/// A decision about a device.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Decided<'a> {
+    /// Its code was compared.
+    Confirmed,
+    /// It was given a name.
+    Named(&'a str),
+    /// It was lost or replaced.
+    Retired,
+    /// Everything decided about it counts no more; it is as if just met.
+    Reset,
+}
+
+impl Store {
+    /// Every device that was met, as it stands.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn devices(&self) -> Result<Devices, StoreFault> {
+        read(&self.connection).map_err(StoreFault::sql("read the devices"))
+    }
+
+    /// Everything that was decided about devices, the first first.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn decisions(&self) -> Result<Vec<DeviceDecision>, StoreFault> {
+        let read = || -> Result<Vec<DeviceDecision>, rusqlite::Error> {
+            let sql = "SELECT device, at, what, name, by FROM trust WHERE what <> 'met' ORDER BY id";
+            let mut statement = self.connection.prepare_cached(sql)?;
+            let rows = statement.query_map([], |row| {
+                Ok(DeviceDecision {
+                    device: row.get("device")?,
+                    at: Moment(row.get("at")?),
+                    what: row.get("what")?,
+                    name: row.get("name")?,
+                    by: row.get("by")?,
+                })
+            })?;
+            rows.collect()
+        };
+        read().map_err(StoreFault::sql("read what was decided"))
+    }
+
+    /// The devices that wrote what counts of a visit.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn writers(&self, visit: &str) -> Result<Vec<String>, StoreFault> {
+        let read = || -> Result<Vec<String>, rusqlite::Error> {
+            let sql = "SELECT DISTINCT device FROM counting WHERE visit = ?1";
+            self.connection.prepare_cached(sql)?.query_map([visit], |row| row.get("device"))?.collect()
+        };
+        read().map_err(StoreFault::sql("read who wrote"))
+    }
+
+    /// Writes a decision down.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn decide(
+        &mut self,
+        device: &str,
+        decided: Decided<'_>,
+        (by, now): (&str, Moment),
+    ) -> Result<(), StoreFault> {
+        let (what, name) = match decided {
+            Decided::Confirmed => ("confirmed", ""),
+            Decided::Named(name) => ("named", name),
+            Decided::Retired => ("retired", ""),
+            Decided::Reset => ("reset", ""),
+        };
+        let sql = "INSERT INTO trust (device, at, what, name, by) VALUES (?1, ?2, ?3, ?4, ?5)";
+        let done = self.connection.execute(sql, params![device, now.0, what, name, by]);
+        done.map(|_| ()).map_err(StoreFault::sql("write down a decision"))
+    }
+}
+
+/// Notes that a device was met, unless it was before.
+pub(super) fn meet(connection: &Connection, device: &str, now: Moment) -> Result<(), rusqlite::Error> {
+    let sql = "INSERT INTO trust (device, at, what)
+               SELECT ?1, ?2, 'met' WHERE NOT EXISTS (SELECT 1 FROM trust WHERE device = ?1)";
+    connection.prepare_cached(sql)?.execute(params![device, now.0]).map(|_| ())
+}
+
+/// Reads the log from front to back.
+pub(super) fn read(connection: &Connection) -> Result<Devices, rusqlite::Error> {
+    let mut statement = connection.prepare_cached("SELECT device, at, what, name FROM trust ORDER BY id")?;
+    let mut rows = statement.query([])?;
+    let mut devices = Devices::new();
+    while let Some(row) = rows.next()? {
+        let (what, at): (String, i64) = (row.get("what")?, row.get("at")?);
+        let new = || Known { name: String::new(), trust: Trust::NotConfirmed, met: Moment(at) };
+        let known = devices.entry(row.get("device")?).or_insert_with(new);
+        match what.as_str() {
+            "confirmed" => known.trust = Trust::Confirmed,
+            "named" => known.name = row.get("name")?,
+            "retired" => known.trust = Trust::Retired,
+            "reset" => known.trust = Trust::NotConfirmed,
+            _ => {}
+        }
+    }
+    Ok(devices)
+}

@@ -1,0 +1,57 @@
+//! Whatever a clock says, what the app writes is a ledger that its own checker accepts, and that can be handed on.
+
+use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
+
+use proptest::prelude::{Strategy, prop, prop_oneof};
+use proptest::test_runner::{Config, TestRunner};
+use serde_json::json;
+use steady_core::app::handover::verify;
+use steady_core::app::replay::replay;
+use steady_core::app::request::Request;
+use steady_core::app::{Setup, Steady};
+use steady_core::model::time::Moment;
+
+use crate::bench_tools::{PlainPress, ask};
+use crate::handover::exported;
+
+/// What the clock of these tests says; one test sets it, since a clock is a plain function.
+static CLOCK: AtomicI64 = AtomicI64::new(0);
+/// The last millisecond of the year 9999.
+const LATEST: i64 = 253_402_300_799_999;
+
+/// Clocks about every bound there is, and any other.
+fn clocks() -> impl Strategy<Value = Vec<i64>> {
+    let bounds = [i64::MIN, -1, 0, 1, 1_795_599_000_000, LATEST - 1, LATEST, LATEST + 1, i64::MAX];
+    let clock = prop_oneof![prop::sample::select(bounds.to_vec()), proptest::num::i64::ANY];
+    prop::collection::vec(clock, 2..12)
+}
+
+#[test]
+fn whatever_a_clock_says_the_checker_accepts_what_was_written() {
+    let mut runner = TestRunner::new(Config { cases: 40, failure_persistence: None, ..Config::default() });
+    runner
+        .run(&(clocks(), prop::sample::select(vec![0_u16, 1, 365, u16::MAX])), |(clocks, days_ago)| {
+            let folder = tempfile::tempdir().unwrap();
+            CLOCK.store(clocks[0], Ordering::Relaxed);
+            let clock = || Moment(CLOCK.load(Ordering::Relaxed));
+            let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
+            let steady = Steady::open(setup).unwrap();
+            steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+            let opened = json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } });
+            let visit = ask(&steady, opened).visit;
+            for (turn, clock) in clocks[1..].iter().enumerate() {
+                CLOCK.store(*clock, Ordering::Relaxed);
+                let value = ["none", "not-tried"][turn % 2];
+                ask(&steady, json!({ "ask": "answer", "visit": visit, "step": "road-speed-vibration", "value": value }));
+            }
+            let case = json!({ "days_ago": days_ago, "vehicle": { "layout": "torque-tube" }, "answers": [] });
+            replay(&steady, &case.to_string(), folder.path()).unwrap();
+            let file = exported(&steady, &[]);
+            let told = verify(&mut &*file).unwrap();
+            assert_eq!((told.visits.len(), told.entries > clocks.len() as u64), (2, true));
+            assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.broken_at, None);
+            Ok(())
+        })
+        .unwrap();
+}
