@@ -50,6 +50,13 @@ test("a changed copy is refused and the true one is taken in", async () => {
   await page.locator("[data-testid=problem][data-code^=handover-]").waitFor();
   assert.equal(await id("visit-card").count(), 0);
   await choose(file);
+  await id("preview").waitFor();
+  assert.deepEqual(await violations(page), [], "axe on what a file would change");
+  await id("leave-import").click();
+  await id("import-left").waitFor();
+  assert.equal(await id("visit-card").count(), 0, "what is left is not taken in");
+  await choose(file);
+  await id("take-import").click();
   await id("imported").waitFor();
   await id("visit-card").waitFor();
   assert.match(await id("visit-card").innerText(), /TR 4417/);

@@ -3,7 +3,7 @@
 
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
-import { quiet } from "./stage.mjs";
+import { quiet, startDesk } from "./stage.mjs";
 
 const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
 
@@ -79,6 +79,37 @@ async function benched(ask) {
   return { visit, photo: `work-photo/bench-pass-1/${sha256}` };
 }
 
+/** Another device: a visit that reads DANGER on its first file and milder on its second. */
+async function another() {
+  const desk = await startDesk();
+  const ask = asker(desk);
+  const handed = async () => {
+    const { file } = await ask({ ask: "export", visits: [], papers: false, locale: null, sheet: null });
+    const key = /key=(\w+)/.exec(desk.address)[1];
+    const reply = await fetch(`${desk.origin}/file/${file}`, { headers: { "x-steady-key": key } });
+    return Buffer.from(await reply.arrayBuffer());
+  };
+  try {
+    await ask({ ask: "set-technician", name: "Jo Reed" });
+    const visit = await opened(ask, "QX 31");
+    await ask({ ask: "choose-order", visit, order: "under-car-first" });
+    await enter(ask, visit, "lift");
+    await answer(ask, visit, "play-vertical", "felt", "cold");
+    const before = await handed();
+    const { undo } = await ask({ ask: "look", visit });
+    await ask({ ask: "undo", visit, entry: undo.entry, reason: "the wrong car" });
+    return { before, after: await handed() };
+  } finally {
+    await desk.stop();
+  }
+}
+
+/** Takes a handover file in. */
+export async function takenIn(ask, file) {
+  await ask({ ask: "import-piece", upload: UPLOAD, index: 0, base64: file.toString("base64") });
+  return ask({ ask: "import", upload: UPLOAD });
+}
+
 /** The three screens of a first start, on a desk where nobody has said who is at work. */
 export const FIRST_START = ["welcome-what", "welcome-rule", "welcome-you"].map((at) => ({ name: at, hash: "#/", at }));
 
@@ -104,15 +135,19 @@ export async function prepare(ask) {
   await ask({ ask: "confirm-outcome", visit: danger, causes: ["loose-seat"], by: null });
   const creeping = await opened(ask, "CR 3", { gearbox: "automated-clutch" });
   await enter(ask, creeping, "creep");
+  const { before, after } = await another();
+  await takenIn(ask, before);
   const practice = (await ask({ ask: "start-practice", intake: INTAKE })).visit;
-  return screens({ fresh, running, under, danger, creeping, practice, bench: await benched(ask) });
+  return screens({ fresh, running, under, danger, creeping, practice, file: after, bench: await benched(ask) });
 }
 
-function screens({ fresh, running, under, danger, creeping, practice, bench }) {
+function screens({ fresh, running, under, danger, creeping, practice, file, bench }) {
   const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
   return [
     { name: "home", hash: "#/" },
+    { name: "preview", hash: "#/", file },
     { name: "settings", hash: "#/settings" },
+    { name: "devices", hash: "#/devices" },
     { name: "workshop", hash: "#/workshop" },
     { name: "intake", hash: "#/new" },
     at("amend", danger, "intake"),
@@ -161,8 +196,16 @@ export async function show(page, screen) {
   await page.waitForFunction(() => document.querySelector('[data-testid="waiting"]') === null);
   if (screen.unfold) await page.evaluate(() => { for (const part of document.querySelectorAll("details")) part.open = true; });
   await page.evaluate(() => document.fonts.ready);
+  if (screen.file) await look(page, screen.file);
   if (screen.at) await page.evaluate((at) => document.getElementById(at).scrollIntoView(), screen.at);
   await quiet(page);
+}
+
+/** Chooses a handover file and waits until it is asked whether it is wanted. */
+async function look(page, buffer) {
+  await page.getByTestId("import-input").setInputFiles({ name: "a.steady", mimeType: "application/zip", buffer });
+  await page.getByTestId("preview").waitFor();
+  await page.getByTestId("preview").evaluate((one) => one.scrollIntoView());
 }
 
 /** Says on the device, as its settings do, which visit is there to practise on. */

@@ -75,6 +75,11 @@ it('has the keys that are put together from what the core names', () => {
       ...ids('complaints.toml', 'sound').map((sound) => `sound-${sound}`),
       ...ids('waivers.toml', 'waiver').map((waiver) => `waiver-${waiver}`),
       ...['damaged', 'no-database', 'empty', 'missing'].map((why) => `set-aside-${why}`),
+      ...['this-device', 'confirmed', 'not-confirmed', 'retired', 'before-signatures'].map(
+        (trust) => `ui-trust-${trust}`,
+      ),
+      ...['confirmed', 'not-confirmed', 'retired', 'before-signatures'].map((trust) => `ui-from-${trust}`),
+      ...['confirmed', 'named', 'retired', 'reset'].map((what) => `ui-decided-${what}`),
       'reading-rpm',
     ]),
   ).toEqual([]);

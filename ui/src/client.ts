@@ -31,8 +31,8 @@ interface TauriInternals {
   convertFileSrc(path: string, protocol: string): string;
 }
 
-/** Requests that send a piece; every other one that names an upload has done with it. */
-const PIECES: Request['ask'][] = ['upload', 'import-piece'];
+/** Requests that send a piece or look at it; every other one that names an upload has done with it. */
+const PIECES: Request['ask'][] = ['upload', 'import-piece', 'preview-import'];
 
 const KEY_STORE = 'steady.key';
 const KEY_FRAGMENT = /^#(?:\/?\?)?key=([^&]+)/;

@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { toBase64 } from './bytes.ts';
-import { eraseWord, makeHandover, takeIn } from './handover.ts';
+import { eraseWord, lookAt, makeHandover } from './handover.ts';
 
 type Asked = { ask: string; index?: number; base64?: string };
 
@@ -48,13 +48,12 @@ it('fetches an export by its id, with the key in a header alone', async () => {
 
 it('sends a file in pieces that the desk lets through', async () => {
   const heard = core((asked) =>
-    asked.ask === 'import'
-      ? { is: 'imported', taken: ['v'], unchanged: 0, erased: 0, entries: 1, photos: 0 }
-      : { is: 'uploaded', bytes: 1 },
+    asked.ask === 'preview-import' ? { is: 'preview', visits: [] } : { is: 'uploaded', bytes: 1 },
   );
   const shares: number[] = [];
-  const done = await takeIn(new Blob([new Uint8Array(1_200_000)]), (share) => shares.push(share));
-  expect(done.taken).toEqual(['v']);
+  const looked = await lookAt(new Blob([new Uint8Array(1_200_000)]), (share) => shares.push(share));
+  expect(looked.preview.visits).toEqual([]);
+  expect(heard.at(-1)).toEqual({ ask: 'preview-import', upload: looked.upload });
   expect(heard.map((asked) => asked.index)).toEqual([0, 1, 2, undefined]);
   expect(shares.at(-1)).toBe(1);
   for (const asked of heard) expect(JSON.stringify(asked).length).toBeLessThan(1024 * 1024);

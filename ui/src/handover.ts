@@ -4,7 +4,7 @@
 import { toBase64 } from './bytes.ts';
 import { ask } from './client.ts';
 import { ready, type Ready } from './outgoing.ts';
-import type { Imported } from './types/Imported.ts';
+import type { Preview } from './types/Preview.ts';
 
 const PIECE = 512 * 1024;
 
@@ -25,15 +25,21 @@ export async function makeHandover(visits: string[], papers: Papers | null = nul
   return ready({ ...made, mime: 'application/zip' });
 }
 
-/** Sends a handover file to the core; `sent` hears the share that has gone, 0 to 1. */
-export async function takeIn(file: Blob, sent: (share: number) => unknown): Promise<Imported> {
+/** A file that the core holds and has looked at. */
+export interface Looked {
+  upload: string;
+  preview: Preview;
+}
+
+/** Sends a handover file to the core and asks what it would change; `sent` hears the share that has gone, 0 to 1. */
+export async function lookAt(file: Blob, sent: (share: number) => unknown): Promise<Looked> {
   const upload = crypto.randomUUID();
   for (let index = 0; index === 0 || index * PIECE < file.size; index += 1) {
     const piece = file.slice(index * PIECE, (index + 1) * PIECE);
     await ask({ ask: 'import-piece', upload, index, base64: await toBase64(piece) });
     sent(Math.min(1, ((index + 1) * PIECE) / Math.max(file.size, 1)));
   }
-  return ask({ ask: 'import', upload });
+  return { upload, preview: await ask({ ask: 'preview-import', upload }) };
 }
 
 /** The word that confirms erasing: the plate, or the last block of the visit's id. */

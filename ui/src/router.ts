@@ -8,6 +8,7 @@ const ADDRESSES = {
   home: '',
   calibration: 'calibration',
   settings: 'settings',
+  devices: 'devices',
   workshop: 'workshop',
   new: 'new',
   walk: 'visit/:visit',

@@ -58,3 +58,79 @@ unknown-unsigned = { $entries ->
 }
 note-device = Ein Teil dieses Protokolls kam von einem Gerät, das wir noch nicht als unseres bestätigt haben.
 note-unsigned = Ein Teil dieses Protokolls ist älter als unsere Signaturen. Wir können nicht beweisen, wer ihn schrieb.
+
+## Auf den Bildschirmen.
+ui-devices = Geräte
+ui-devices-about = Jedes Gerät signiert, was auf ihm geschrieben wird. Vergleichen Sie einmal seinen Code, dann ist bekannt, was von ihm kommt.
+ui-this-device = Dieses Gerät
+ui-this-device-about = Zeigen Sie diesen Code dem, der ihn auf einem anderen Gerät vergleicht, oder lesen Sie ihn vor.
+ui-other-devices = Andere Geräte
+ui-other-devices-none = Bisher keine. Ein Gerät steht hier, sobald etwas von ihm übernommen wurde.
+ui-device-unnamed = Gerät ohne Namen
+ui-device-met = Zuerst gesehen: { $when }
+ui-trust-this-device = Dieses Gerät
+ui-trust-confirmed = Bestätigt
+ui-trust-not-confirmed = Noch nicht bestätigt
+ui-trust-retired = Ausgemustert: Neues von ihm kommt nicht herein
+ui-trust-before-signatures = Aus der Zeit vor den Signaturen
+ui-from-confirmed = Geschrieben auf { $device }
+ui-from-not-confirmed = Von einem noch nicht bestätigten Gerät
+ui-from-retired = Von einem ausgemusterten Gerät
+ui-from-before-signatures = Geschrieben vor den Signaturen
+ui-compare = Code vergleichen
+ui-compare-about = Öffnen Sie auf dem anderen Gerät Einstellungen, Geräte. Steht dort unter „Dieses Gerät“ derselbe Code, Ziffer für Ziffer?
+ui-compare-same = Er ist gleich
+ui-compare-differs = Er weicht ab
+ui-compare-differs-told = Dann kam das nicht von dem Gerät, das vor Ihnen liegt. Trauen Sie ihm nicht. Es wurde nichts bestätigt.
+ui-device-name = Name des Geräts
+ui-device-name-keep = Namen behalten
+ui-device-retire = Ausmustern
+ui-device-retire-about = Für ein Gerät, das verloren oder ersetzt wurde. Was hier ist, bleibt; Neues von ihm kommt nicht mehr herein.
+ui-device-reset = Neu beginnen
+ui-device-reset-about = Es gilt als noch nicht bestätigt, wie beim ersten Mal. Was vorher entschieden wurde, bleibt aufgeschrieben.
+ui-decided = Was entschieden wurde
+ui-decided-confirmed = Bestätigt von { $by }, { $when }
+ui-decided-named = „{ $name }“ genannt von { $by }, { $when }
+ui-decided-retired = Ausgemustert von { $by }, { $when }
+ui-decided-reset = Neu begonnen von { $by }, { $when }
+ui-imports = Was übernommen wurde
+ui-imports-none = Bisher wurde keine Datei übernommen.
+ui-import-brought = { $visits ->
+    [one] 1 Vorgang, { $when }
+   *[other] { $visits } Vorgänge, { $when }
+}
+ui-import-was-taken-back = Zurückgenommen: { $when }
+ui-import-back = Diese Übernahme zurücknehmen
+ui-import-back-about = Was sie brachte, bleibt wieder weg, und ihre Vorgänge lesen sich wie zuvor. Ein Vorgang, den dieses Gerät weitergeführt hat, bleibt, wie er ist.
+ui-import-back-now = Zurücknehmen
+ui-import-gone = { $visits ->
+    [one] 1 Vorgang ist wieder aus der Liste.
+   *[other] { $visits } Vorgänge sind wieder aus der Liste.
+}
+ui-import-restored = { $visits ->
+    [one] 1 Vorgang liest sich wie zuvor.
+   *[other] { $visits } Vorgänge lesen sich wie zuvor.
+}
+ui-import-stayed = { $visits ->
+    [one] 1 Vorgang bleibt: dieses Gerät hat ihn weitergeführt.
+   *[other] { $visits } Vorgänge bleiben: dieses Gerät hat sie weitergeführt.
+}
+ui-preview = Das übernehmen?
+ui-preview-looking = Es wird nachgesehen, was sich ändern würde …
+ui-preview-made = Erstellt { $when }, nach der Uhr jenes Geräts
+ui-preview-brings = { $entries ->
+    [one] Das bringt 1 neuen Eintrag.
+   *[other] Das bringt { $entries } neue Einträge.
+}
+ui-preview-nothing = Alles darin ist schon hier.
+ui-preview-is-new = Hier neu
+ui-preview-milder = Ihre Einstufung würde milder
+ui-preview-now = Jetzt
+ui-preview-then = Danach
+ui-preview-apart = { $visits ->
+    [one] 1 Vorgang der Datei bleibt draußen:
+   *[other] { $visits } Vorgänge der Datei bleiben draußen:
+}
+ui-preview-take = Übernehmen
+ui-preview-leave = Nicht übernehmen
+ui-preview-left = Es wurde nichts übernommen.

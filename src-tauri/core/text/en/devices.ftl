@@ -58,3 +58,79 @@ unknown-unsigned = { $entries ->
 }
 note-device = A part of this record came from a device that we have not confirmed as ours.
 note-unsigned = A part of this record is too old to be signed. We cannot prove who wrote it.
+
+## On the screens.
+ui-devices = Devices
+ui-devices-about = Every device signs what is written on it. Compare its code once, and what comes from it is known to be its own.
+ui-this-device = This device
+ui-this-device-about = Show this code to whoever compares it on another device, or read it out.
+ui-other-devices = Other devices
+ui-other-devices-none = None so far. A device stands here once something was taken in from it.
+ui-device-unnamed = Device without a name
+ui-device-met = First seen: { $when }
+ui-trust-this-device = This device
+ui-trust-confirmed = Confirmed
+ui-trust-not-confirmed = Not yet confirmed
+ui-trust-retired = Retired: nothing new comes in from it
+ui-trust-before-signatures = From before there were signatures
+ui-from-confirmed = Written on { $device }
+ui-from-not-confirmed = From a device not yet confirmed
+ui-from-retired = From a device that was retired
+ui-from-before-signatures = Written before there were signatures
+ui-compare = Compare its code
+ui-compare-about = Open Settings, Devices on the other device. Does “This device” show the same code there, digit by digit?
+ui-compare-same = It is the same
+ui-compare-differs = It differs
+ui-compare-differs-told = Then this did not come from the device in front of you. Do not trust it. Nothing was confirmed.
+ui-device-name = Name of the device
+ui-device-name-keep = Keep the name
+ui-device-retire = Retire it
+ui-device-retire-about = For a device that was lost or replaced. What is here stays; nothing new comes in from it.
+ui-device-reset = Start over with it
+ui-device-reset-about = It counts as not yet confirmed, as when it was first seen. What was decided before stays written down.
+ui-decided = What was decided
+ui-decided-confirmed = Confirmed by { $by }, { $when }
+ui-decided-named = Called “{ $name }” by { $by }, { $when }
+ui-decided-retired = Retired by { $by }, { $when }
+ui-decided-reset = Started over by { $by }, { $when }
+ui-imports = What was taken in
+ui-imports-none = No file was taken in so far.
+ui-import-brought = { $visits ->
+    [one] 1 visit, { $when }
+   *[other] { $visits } visits, { $when }
+}
+ui-import-was-taken-back = Taken back: { $when }
+ui-import-back = Take this import back
+ui-import-back-about = What it brought is left out again, and its visits read as before. A visit that this device went on with stays as it is.
+ui-import-back-now = Take it back
+ui-import-gone = { $visits ->
+    [one] 1 visit is out of the list again.
+   *[other] { $visits } visits are out of the list again.
+}
+ui-import-restored = { $visits ->
+    [one] 1 visit reads as before.
+   *[other] { $visits } visits read as before.
+}
+ui-import-stayed = { $visits ->
+    [one] 1 visit stays: this device went on with it.
+   *[other] { $visits } visits stay: this device went on with them.
+}
+ui-preview = Take this in?
+ui-preview-looking = Looking at what it would change …
+ui-preview-made = Made { $when }, by that device’s clock
+ui-preview-brings = { $entries ->
+    [one] It brings 1 new entry.
+   *[other] It brings { $entries } new entries.
+}
+ui-preview-nothing = Everything in it is here already.
+ui-preview-is-new = New here
+ui-preview-milder = Its rating would become milder
+ui-preview-now = Now
+ui-preview-then = Then
+ui-preview-apart = { $visits ->
+    [one] 1 visit of the file stays outside:
+   *[other] { $visits } visits of the file stay outside:
+}
+ui-preview-take = Take in
+ui-preview-leave = Leave it
+ui-preview-left = Nothing was taken in.

@@ -58,3 +58,79 @@ unknown-unsigned = { $entries ->
 }
 note-device = Una parte de este registro vino de un aparato que aún no hemos confirmado como nuestro.
 note-unsigned = Una parte de este registro es anterior a las firmas. No podemos probar quién la escribió.
+
+## En las pantallas.
+ui-devices = Aparatos
+ui-devices-about = Cada aparato firma lo que se escribe en él. Compare su código una vez y se sabrá que lo que viene de él es suyo.
+ui-this-device = Este aparato
+ui-this-device-about = Enseñe este código a quien lo compare en otro aparato, o léaselo.
+ui-other-devices = Otros aparatos
+ui-other-devices-none = Ninguno por ahora. Un aparato aparece aquí en cuanto se incorpora algo de él.
+ui-device-unnamed = Aparato sin nombre
+ui-device-met = Visto por primera vez: { $when }
+ui-trust-this-device = Este aparato
+ui-trust-confirmed = Confirmado
+ui-trust-not-confirmed = Aún sin confirmar
+ui-trust-retired = Dado de baja: no entra nada nuevo de él
+ui-trust-before-signatures = De antes de las firmas
+ui-from-confirmed = Escrito en { $device }
+ui-from-not-confirmed = De un aparato aún sin confirmar
+ui-from-retired = De un aparato dado de baja
+ui-from-before-signatures = Escrito antes de las firmas
+ui-compare = Comparar su código
+ui-compare-about = Abra Ajustes, Aparatos en el otro aparato. ¿Muestra allí «Este aparato» el mismo código, cifra por cifra?
+ui-compare-same = Es el mismo
+ui-compare-differs = No coincide
+ui-compare-differs-told = Entonces esto no vino del aparato que tiene delante. No se fíe. No se confirmó nada.
+ui-device-name = Nombre del aparato
+ui-device-name-keep = Guardar el nombre
+ui-device-retire = Darlo de baja
+ui-device-retire-about = Para un aparato perdido o sustituido. Lo que está aquí se queda; no entra nada nuevo de él.
+ui-device-reset = Empezar de cero con él
+ui-device-reset-about = Cuenta como aún sin confirmar, como la primera vez. Lo decidido antes queda escrito.
+ui-decided = Lo que se decidió
+ui-decided-confirmed = Confirmado por { $by }, { $when }
+ui-decided-named = Llamado «{ $name }» por { $by }, { $when }
+ui-decided-retired = Dado de baja por { $by }, { $when }
+ui-decided-reset = Empezado de cero por { $by }, { $when }
+ui-imports = Lo que se incorporó
+ui-imports-none = Aún no se incorporó ningún archivo.
+ui-import-brought = { $visits ->
+    [one] 1 visita, { $when }
+   *[other] { $visits } visitas, { $when }
+}
+ui-import-was-taken-back = Deshecho: { $when }
+ui-import-back = Deshacer esta incorporación
+ui-import-back-about = Lo que trajo se deja fuera otra vez y sus visitas se leen como antes. Una visita que este aparato continuó se queda como está.
+ui-import-back-now = Deshacerla
+ui-import-gone = { $visits ->
+    [one] 1 visita salió otra vez de la lista.
+   *[other] { $visits } visitas salieron otra vez de la lista.
+}
+ui-import-restored = { $visits ->
+    [one] 1 visita se lee como antes.
+   *[other] { $visits } visitas se leen como antes.
+}
+ui-import-stayed = { $visits ->
+    [one] 1 visita se queda: este aparato la continuó.
+   *[other] { $visits } visitas se quedan: este aparato las continuó.
+}
+ui-preview = ¿Incorporar esto?
+ui-preview-looking = Mirando qué cambiaría …
+ui-preview-made = Creado { $when }, según el reloj de ese aparato
+ui-preview-brings = { $entries ->
+    [one] Trae 1 anotación nueva.
+   *[other] Trae { $entries } anotaciones nuevas.
+}
+ui-preview-nothing = Todo lo que trae ya está aquí.
+ui-preview-is-new = Nueva aquí
+ui-preview-milder = Su calificación sería más leve
+ui-preview-now = Ahora
+ui-preview-then = Después
+ui-preview-apart = { $visits ->
+    [one] 1 visita del archivo se queda fuera:
+   *[other] { $visits } visitas del archivo se quedan fuera:
+}
+ui-preview-take = Incorporar
+ui-preview-leave = No incorporar
+ui-preview-left = No se incorporó nada.

@@ -58,3 +58,79 @@ unknown-unsigned = { $entries ->
 }
 note-device = Une partie de ce relevé vient d’un appareil que nous n’avons pas encore confirmé comme le nôtre.
 note-unsigned = Une partie de ce relevé est plus ancienne que nos signatures. Nous ne pouvons pas prouver qui l’a écrite.
+
+## Sur les écrans.
+ui-devices = Appareils
+ui-devices-about = Chaque appareil signe ce qui y est écrit. Comparez son code une fois, et l’on sait que ce qui en vient est bien de lui.
+ui-this-device = Cet appareil
+ui-this-device-about = Montrez ce code à qui le compare sur un autre appareil, ou lisez-le-lui.
+ui-other-devices = Autres appareils
+ui-other-devices-none = Aucun pour l’instant. Un appareil figure ici dès que quelque chose en a été repris.
+ui-device-unnamed = Appareil sans nom
+ui-device-met = Vu la première fois : { $when }
+ui-trust-this-device = Cet appareil
+ui-trust-confirmed = Confirmé
+ui-trust-not-confirmed = Pas encore confirmé
+ui-trust-retired = Hors service : rien de nouveau n’en est repris
+ui-trust-before-signatures = D’avant les signatures
+ui-from-confirmed = Écrit sur { $device }
+ui-from-not-confirmed = D’un appareil pas encore confirmé
+ui-from-retired = D’un appareil mis hors service
+ui-from-before-signatures = Écrit avant les signatures
+ui-compare = Comparer son code
+ui-compare-about = Ouvrez Réglages, Appareils sur l’autre appareil. « Cet appareil » y montre-t-il le même code, chiffre par chiffre ?
+ui-compare-same = C’est le même
+ui-compare-differs = Il diffère
+ui-compare-differs-told = Alors cela ne vient pas de l’appareil devant vous. Ne vous y fiez pas. Rien n’a été confirmé.
+ui-device-name = Nom de l’appareil
+ui-device-name-keep = Garder le nom
+ui-device-retire = Mettre hors service
+ui-device-retire-about = Pour un appareil perdu ou remplacé. Ce qui est ici reste ; rien de nouveau n’en est repris.
+ui-device-reset = Repartir de zéro
+ui-device-reset-about = Il compte comme pas encore confirmé, comme la première fois. Ce qui a été décidé avant reste écrit.
+ui-decided = Ce qui a été décidé
+ui-decided-confirmed = Confirmé par { $by }, { $when }
+ui-decided-named = Appelé « { $name } » par { $by }, { $when }
+ui-decided-retired = Mis hors service par { $by }, { $when }
+ui-decided-reset = Reparti de zéro par { $by }, { $when }
+ui-imports = Ce qui a été repris
+ui-imports-none = Aucun fichier n’a été repris pour l’instant.
+ui-import-brought = { $visits ->
+    [one] 1 visite, { $when }
+   *[other] { $visits } visites, { $when }
+}
+ui-import-was-taken-back = Annulé : { $when }
+ui-import-back = Annuler cette reprise
+ui-import-back-about = Ce qu’elle a apporté est de nouveau laissé dehors, et ses visites se lisent comme avant. Une visite que cet appareil a poursuivie reste telle quelle.
+ui-import-back-now = L’annuler
+ui-import-gone = { $visits ->
+    [one] 1 visite est de nouveau hors de la liste.
+   *[other] { $visits } visites sont de nouveau hors de la liste.
+}
+ui-import-restored = { $visits ->
+    [one] 1 visite se lit comme avant.
+   *[other] { $visits } visites se lisent comme avant.
+}
+ui-import-stayed = { $visits ->
+    [one] 1 visite reste : cet appareil l’a poursuivie.
+   *[other] { $visits } visites restent : cet appareil les a poursuivies.
+}
+ui-preview = Reprendre ceci ?
+ui-preview-looking = Examen de ce qui changerait …
+ui-preview-made = Fait { $when }, à l’heure de cet appareil
+ui-preview-brings = { $entries ->
+    [one] Cela apporte 1 nouvelle ligne.
+   *[other] Cela apporte { $entries } nouvelles lignes.
+}
+ui-preview-nothing = Tout ce qu’il contient est déjà ici.
+ui-preview-is-new = Nouvelle ici
+ui-preview-milder = Son classement deviendrait plus clément
+ui-preview-now = Maintenant
+ui-preview-then = Ensuite
+ui-preview-apart = { $visits ->
+    [one] 1 visite du fichier reste dehors :
+   *[other] { $visits } visites du fichier restent dehors :
+}
+ui-preview-take = Reprendre
+ui-preview-leave = Ne pas reprendre
+ui-preview-left = Rien n’a été repris.
