@@ -8,7 +8,11 @@ use std::path::Path;
 use serde_json::{Value, json};
 use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
-use steady_core::app::handover::{Exported, Imported, Salvaged, SetApart, Verified, Wanted, Wrote, verify};
+use steady_core::app::handover::{
+    Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
+};
+use steady_core::model::device::Trust;
+use steady_core::model::rating::Word;
 
 use crate::args::handover::{Export, How, Task};
 use crate::house::Begin;
@@ -22,7 +26,10 @@ pub fn run(task: &Task) -> Result<(), Failure> {
     let (said, json) = match task {
         Task::Verify { file, json } => (verified(&verify(&mut opened(file)?)?), *json),
         Task::Export(wanted) => (exported(wanted)?, wanted.how.json),
-        Task::Import { file, new, how } => {
+        Task::Import { file, look: true, new, how } => {
+            (previewed(&begun(how, *new)?.preview(&mut opened(file)?)?), how.json)
+        }
+        Task::Import { file, look: false, new, how } => {
             (imported(&begun(how, *new)?.import(&mut opened(file)?)?), how.json)
         }
         Task::Erase { visit, word, how } => (erased(&there(how)?, visit, word)?, how.json),
@@ -128,8 +135,6 @@ fn import_lines(done: &Imported) -> Vec<String> {
     if done.erased > 0 {
         lines.push(format!("Erased here, and so left out: {}", visits(done.erased)));
     }
-    let apart =
-        |apart: &SetApart| format!("Set apart: {}: {}. {}", apart.visit, apart.why.message, apart.why.help);
     lines.extend(done.set_apart.iter().map(apart));
     lines.push(format!("{} new entries, {} photos.", done.entries, done.photos));
     lines
@@ -156,6 +161,36 @@ fn verified(told: &Verified) -> Said {
         lines.push(format!("Photos that were not on the device: {}", told.photos_missing));
     }
     Said { value: json!(told), lines }
+}
+
+fn previewed(told: &Preview) -> Said {
+    let Preview { sender, visits, imported, .. } = told;
+    let trust = match sender.trust {
+        Trust::ThisDevice => "this device",
+        Trust::Confirmed => "confirmed",
+        Trust::Retired => "retired here",
+        Trust::NotConfirmed | Trust::BeforeSignatures => "not yet confirmed",
+    };
+    let mut lines = vec![format!("Sent by the device with the code {}, {trust}", sender.code)];
+    lines.extend(visits.iter().map(would_change));
+    lines.extend(imported.set_apart.iter().map(apart));
+    lines
+        .push(format!("{} new entries, {} photos. Nothing was taken in.", imported.entries, imported.photos));
+    Said { value: json!(told), lines }
+}
+
+fn would_change(visit: &PreviewVisit) -> String {
+    let word = |word: Option<Word>| word.map_or("not yet checked", Word::id);
+    let turn = match (visit.is_new, visit.milder) {
+        (true, _) => format!("new here, {}", word(visit.after)),
+        (false, true) => format!("now {}, then milder: {}", word(visit.before), word(visit.after)),
+        (false, false) => format!("now {}, then {}", word(visit.before), word(visit.after)),
+    };
+    format!("Visit {} {}: {turn}", visit.visit, visit.plate)
+}
+
+fn apart(apart: &SetApart) -> String {
+    format!("Set apart: {}: {}. {}", apart.visit, apart.why.message, apart.why.help)
 }
 
 fn wrote(wrote: &Wrote) -> String {

@@ -13,11 +13,14 @@ use super::paper;
 pub enum Task {
     /// Write visits, all of them if none is named, into a signed handover file
     Export(Export),
-    /// Take in a handover file, all of it or nothing; what is here already grows by what is new
+    /// Take in a handover file; what is here already grows by what is new, and a visit that is not proven is left outside
     Import {
         /// The handover file
         #[arg(value_name = "FILE.steady")]
         file: PathBuf,
+        /// Only say who sends it and what it would change; take nothing in
+        #[arg(long)]
+        look: bool,
         /// Begin a new data folder where none of that name is there
         #[arg(long)]
         new: bool,

@@ -127,7 +127,11 @@ fn visits_are_handed_over_erased_and_kept_safe() {
     check("export --out a.steady --papers --lang fr --sheet us-letter", Task::Export(french));
     check(
         "import a.steady --data d",
-        Task::Import { file: "a.steady".into(), new: false, how: how(Some("d"), false) },
+        Task::Import { file: "a.steady".into(), look: false, new: false, how: how(Some("d"), false) },
+    );
+    check(
+        "import a.steady --look",
+        Task::Import { file: "a.steady".into(), look: true, new: false, how: How::default() },
     );
     check("verify a.steady --json", Task::Verify { file: "a.steady".into(), json: true });
     let erase = Task::Erase { visit: "v".into(), word: "TR-1".into(), how: How::default() };

@@ -53,6 +53,10 @@ fn visit_goes_from_one_folder_to_another_and_stays_erased() {
     let said = done(&["verify", &file]);
     assert!(said.contains("Whole and unchanged") && said.contains(&visit), "{said}");
     assert_eq!(json(&["verify", &file, "--json"])["papers"], 2);
+    let said = done(&["import", &file, "--look", "--data", &there, "--new"]);
+    assert!(said.contains("not yet confirmed") && said.contains(&format!("{visit} ")), "{said}");
+    assert!(said.contains("new here, ") && said.contains("Nothing was taken in"), "{said}");
+    assert_eq!(json(&["import", &file, "--look", "--data", &there, "--json"])["visits"][0]["is_new"], true);
     let taken = json(&["import", &file, "--data", &there, "--new", "--json"]);
     assert_eq!(taken["taken"][0], visit.as_str());
     assert!(taken["photos"].as_u64() > Some(0));
