@@ -8,7 +8,7 @@ use steady_core::app::request::Request;
 use tauri::ipc::Response;
 use tauri::{AppHandle, Runtime};
 
-use crate::house;
+use crate::{camera, house};
 
 /// Hands one request to the core, on a thread that may wait for the disk.
 #[tauri::command]
@@ -17,8 +17,9 @@ pub async fn ask<R: Runtime>(app: AppHandle<R>, request: Value) -> Result<Respon
         let steady = house::steady(&app)?;
         let request = Request::deserialize(request).map_err(|_| Steady::unreadable())?;
         if matches!(request, Request::Erase { .. }) {
-            // A copy of what is erased may wait there to be shared.
+            // Outside the data folder, what is erased may wait to be shared, and the camera may have a copy of its own.
             tauri_plugin_device::forget_shared(&app);
+            camera::forget_old(&app);
         }
         let reply = steady.handle(request)?;
         // Written as JSON here, and passed on as it is.

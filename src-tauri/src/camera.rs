@@ -21,6 +21,8 @@ use crate::house;
 const EMPTY_FOR: Duration = Duration::from_secs(10 * 60);
 /// A photo that nobody asked for by then is not wanted.
 const KEPT_FOR: Duration = Duration::from_secs(7 * 24 * 3600);
+/// Where a visit is erased, a photo so young may still be wanted by another.
+const WANTED_FOR: Duration = Duration::from_secs(3600);
 /// What is handed to the core at once, bytes.
 const PIECE: usize = 256 * 1024;
 /// Longest file that the core takes in.
@@ -51,6 +53,15 @@ impl CameraFolder {
         shots.retain(|shot| shot.bytes > 0);
         shots.sort_by(|one, other| (other.at, &other.name).cmp(&(one.at, &one.name)));
         shots
+    }
+
+    /// Removes every photo that nobody waits for any more.
+    pub fn forget_old(&self, now: SystemTime) {
+        let old = |shot: &Shot| {
+            let age = now.duration_since(UNIX_EPOCH + Duration::from_millis(shot.at)).unwrap_or_default();
+            age > WANTED_FOR
+        };
+        self.tidy(now).iter().filter(|shot| old(shot)).for_each(|shot| self.remove(&shot.name));
     }
 
     /// The bytes of a photo; none if it is not there, or no photo by its name or size.
@@ -102,6 +113,13 @@ fn adopt(steady: &Steady, upload: &str, bytes: &[u8]) -> Result<bool, Failure> {
 /// `picture_dir` is the folder that wry makes its files in; elsewhere it is the person's own, and left alone.
 fn folder<R: Runtime>(app: &AppHandle<R>) -> Option<CameraFolder> {
     if cfg!(target_os = "android") { app.path().picture_dir().ok().map(CameraFolder) } else { None }
+}
+
+/// Removes the camera's own copies that nobody waits for: one of them may show a visit that was erased.
+pub fn forget_old<R: Runtime>(app: &AppHandle<R>) {
+    if let Some(folder) = folder(app) {
+        folder.forget_old(SystemTime::now());
+    }
 }
 
 /// The photos there, for the screens.
@@ -186,6 +204,20 @@ mod tests {
             &["JPEG_1_a.jpg"],
             &["JPEG_1_a.jpg"],
         );
+    }
+
+    #[test]
+    fn erasing_leaves_no_copy_but_the_youngest() {
+        let (folder, camera, now) = folder(&[
+            ("JPEG_1_a.jpg", 9, 61 * MINUTE),
+            ("JPEG_2_b.jpg", 9, 59 * MINUTE),
+            ("note.txt", 9, DAY),
+        ]);
+        camera.forget_old(now);
+        let mut left: Vec<_> =
+            fs::read_dir(folder.path()).expect("a folder").flatten().map(|file| file.file_name()).collect();
+        left.sort();
+        assert_eq!(left, ["JPEG_2_b.jpg", "note.txt"]);
     }
 
     #[test]

@@ -3,6 +3,7 @@
 
 use std::fs::{self, File};
 use std::io::{BufReader, BufWriter, Cursor, Write};
+use std::ops::Range;
 use std::path::Path;
 use std::process::{Command, Stdio};
 
@@ -12,7 +13,7 @@ use steady_core::model::entry::{Entry, EntryBody, PhotoRef};
 use steady_core::model::line::Line;
 use steady_core::model::photo_of::PhotoOf;
 use steady_core::model::time::Moment;
-use steady_core::photos::intake::take_in;
+use steady_core::photos::intake::{Taken, take_in};
 use steady_core::signing::key::DeviceKey;
 use steady_core::signing::line::Writer;
 use steady_core::store::cards::CardRow;
@@ -28,7 +29,7 @@ const ROUNDS: usize = 3;
 /// Prints the measurements.
 pub fn measure(folder: &Path) {
     let data = folder.join("workshop");
-    fill(&data);
+    fill(&data, 0..VISITS, &take_in(&camera_picture(1, 4_000, 3_000)).unwrap());
     let steady = open(&data);
     let (file, parts, peer) = (folder.join("all.steady"), folder.join("parts"), folder.join("peer.zip"));
     let [mut export, mut zip, mut import, mut unzip] = [const { Vec::new() }; 4];
@@ -85,12 +86,11 @@ fn bytes_in(folder: &Path) -> u64 {
 
 /// Visits whose photos all differ, written straight into the store: one photo is taken in as from a
 /// camera, and in each copy one coded byte is another.
-fn fill(data: &Path) {
+pub fn fill(data: &Path, numbers: Range<usize>, photo: &Taken) {
     let mut store: Store = steady_core::store::open::open(data, Moment(0)).unwrap();
-    let photo = take_in(&camera_picture(1)).unwrap();
-    let coded = photo.full.len() - 60_000;
+    let coded = photo.full.len() * 4 / 5;
     let writer = Writer::of(DeviceKey::from_seed(&[7; 32]));
-    for number in 0..VISITS {
+    for number in numbers {
         let visit = format!("0191d2f0-0000-7000-8000-{number:012}");
         let by = || "Kim Marsh".to_owned();
         let (mut entries, mut lines): (Vec<Entry>, Vec<Line>) = (Vec::new(), Vec::new());
@@ -118,9 +118,9 @@ fn fill(data: &Path) {
     }
 }
 
-/// 12 megapixels of a mottled surface, another for each seed; 290 KB of them are kept.
-pub fn camera_picture(mut seed: u32) -> Vec<u8> {
-    let picture = RgbImage::from_fn(4_000, 3_000, |x, y| {
+/// A mottled surface, another for each seed; of 12 megapixels 290 KB are kept.
+pub fn camera_picture(mut seed: u32, width: u32, height: u32) -> Vec<u8> {
+    let picture = RgbImage::from_fn(width, height, |x, y| {
         seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
         let grain = (seed >> 29) as u8;
         Rgb([(x / 20) as u8 / 2 + grain, (y / 15) as u8 / 2 + grain, 90 + grain])

@@ -9,6 +9,7 @@
     reason = "a bench prints and may fail loudly"
 )]
 
+mod backup;
 mod bore;
 mod handover;
 mod papers;
@@ -57,6 +58,7 @@ fn main() {
     section("photos", &|| photos::measure(folder));
     section("papers", &|| papers::measure(folder));
     section("handover", &|| handover::measure(folder));
+    section("backup", &|| backup::measure(folder));
     section("sorting", &sorting::measure);
     section("sizes", &sizes);
 }

@@ -29,7 +29,7 @@ pub fn measure(folder: &Path) {
         answer.as_object_mut().unwrap().remove("photo");
         if place < PHOTOS {
             let photo = folder.join(format!("paper-photo-{place}.jpg"));
-            fs::write(&photo, camera_picture(1 + place as u32)).unwrap();
+            fs::write(&photo, camera_picture(1 + place as u32, 4_000, 3_000)).unwrap();
             answer["photo"] = json!(photo);
         }
     }

@@ -13,10 +13,14 @@ mod workshop;
 
 use std::collections::HashSet;
 use std::fs;
+use std::io::Read as _;
 use std::path::{Path, PathBuf};
 
+use steady_core::app::Steady;
 use steady_core::app::handover::Wanted;
 use steady_core::app::replay::replay;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
 use steady_core::photos::intake::take_in;
 
 /// Longer files only slow the mutations down.
@@ -92,8 +96,28 @@ fn main() {
     );
     all("handover_entries", ledgers);
     let database = workshop.folder().join("data/steady.db");
+    let file = backup_file(&workshop.steady);
     drop(workshop.steady);
-    all("salvage", vec![fs::read(database).expect("the workshop has a database")]);
+    let database = fs::read(database).expect("the workshop has a database");
+    all("restore", vec![[b"f", &file[..]].concat(), [b"d", &database[..]].concat()]);
+    all("salvage", vec![database]);
+}
+
+/// A backup of everything as one file.
+fn backup_file(steady: &Steady) -> Vec<u8> {
+    let backup = "0191d2f0-0000-7000-8000-0000000000aa".to_owned();
+    let ask = |request: Request| steady.handle(request).unwrap_or_else(|failure| panic!("{failure:?}"));
+    let ready = loop {
+        match ask(Request::PrepareBackup { backup: backup.clone() }) {
+            Response::BackupReady(ready) if ready.ready => break ready,
+            Response::BackupReady(_) => {}
+            other => panic!("no backup but {other:?}"),
+        }
+    };
+    let mut file = Vec::new();
+    let mut source = steady.outgoing(&ready.file).unwrap_or_else(|failure| panic!("{failure:?}"));
+    source.read_to_end(&mut file).expect("a backup can be read");
+    file
 }
 
 /// The EXIF block of a JPEG that has one in front.

@@ -9,6 +9,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
 
+use crate::backup_generations::{back_up, databases, restore};
 use crate::bench_tools::{ask, code, open, open_ticking, scratch};
 use crate::handover::demo_visit;
 use crate::handover_files::small_visit;
@@ -30,63 +31,31 @@ fn backup_restores_everything_but_the_device_itself() {
     let before = ask(&steady, json!({ "ask": "look", "visit": visit }));
     assert_eq!(code(&steady, json!({ "ask": "export" })), "ok");
     let backup = tempfile::tempdir().unwrap();
-    let made = steady.backup(backup.path()).unwrap();
+    let made = back_up(&steady, backup.path());
     assert_eq!(made.visits, 1);
     drop(steady);
     for name in ["device", "key"] {
         let own = setting(folder.path(), name).unwrap();
-        assert_eq!(setting(backup.path(), name), None);
-        let bytes = std::fs::read(backup.path().join("steady.db")).unwrap();
+        let database = databases(backup.path()).remove(0);
+        let kept: u32 = Connection::open(&database)
+            .unwrap()
+            .query_row("SELECT count(*) FROM setting WHERE name = ?1", [name], |row| row.get(0))
+            .unwrap();
+        assert_eq!(kept, 0);
+        let bytes = std::fs::read(&database).unwrap();
         let left = name == "key" && bytes.windows(own.len()).any(|part| part == own.as_bytes());
         assert!(!left, "the key's bytes are in the backup");
     }
     let new = tempfile::tempdir().unwrap();
     let steady = open(new.path()).unwrap();
-    let restored = steady.restore(backup.path()).unwrap();
+    let restored = restore(&steady, backup.path());
     assert_eq!((restored.imported.taken.len(), restored.lost.len(), restored.photos_missing), (1, 0, 0));
     let after = ask(&steady, json!({ "ask": "look", "visit": visit }));
     assert_eq!((after.ledger, after.steps, after.urgency), (before.ledger, before.steps, before.urgency));
     assert_eq!(technician(&steady), "Kim Marsh");
-    assert_eq!(steady.restore(backup.path()).unwrap().imported.unchanged, 1);
+    assert_eq!(restore(&steady, backup.path()).imported.unchanged, 1);
     drop(steady);
     assert_ne!(setting(new.path(), "device"), setting(folder.path(), "device"));
-}
-
-#[test]
-fn renewed_backup_forgets_what_was_erased() {
-    let (_folder, steady) = scratch();
-    let (gone, other) = (small_visit(&steady, "QZX 90817"), demo_visit(&steady));
-    let photo = |visit: &str| {
-        let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
-        standing.steps.iter().find_map(|step| step.photo.clone()).unwrap().photo.sha256
-    };
-    let (gone_photo, kept_photo) = (photo(&gone), photo(&other));
-    let backup = tempfile::tempdir().unwrap();
-    steady.backup(backup.path()).unwrap();
-    let file = |sha256: &str| backup.path().join(format!("photos/{sha256}.jpg")).exists();
-    assert!(file(&gone_photo) && file(&kept_photo));
-    steady.erase(&gone, "QZX 90817").unwrap();
-    steady.backup(backup.path()).unwrap();
-    assert!(!file(&gone_photo) && file(&kept_photo));
-    let bytes = std::fs::read(backup.path().join("steady.db")).unwrap();
-    assert!(!bytes.windows(9).any(|part| part == b"QZX 90817"));
-    let (_other, new) = scratch();
-    new.restore(backup.path()).unwrap();
-    assert_eq!(code(&new, json!({ "ask": "look", "visit": gone })), "unknown-visit");
-    assert_eq!(new.erase(&gone, "QZX 90817").unwrap_err().code, "visit-erased", "the tombstone travels");
-}
-
-#[test]
-fn folder_with_something_else_in_it_is_left_alone() {
-    let (folder, steady) = scratch();
-    small_visit(&steady, "TR 4417");
-    let other = tempfile::tempdir().unwrap();
-    std::fs::write(other.path().join("letters.txt"), b"mine").unwrap();
-    for wrong in [other.path(), folder.path()] {
-        assert_eq!(steady.backup(wrong).unwrap_err().code, "backup-folder");
-    }
-    assert_eq!(steady.restore(other.path()).unwrap_err().code, "backup-folder");
-    assert_eq!(std::fs::read_dir(other.path()).unwrap().count(), 1);
 }
 
 /// A workshop's own layout goes with the backup; without it the visits that need it could not be shown.
@@ -103,11 +72,11 @@ fn own_layouts_are_restored_first() {
     let visit =
         ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "twin-rubber" } } })).visit;
     let backup = tempfile::tempdir().unwrap();
-    steady.backup(backup.path()).unwrap();
+    back_up(&steady, backup.path());
     let file = crate::handover::exported(&steady, &[]);
     let (_new, new) = scratch();
     assert_eq!(new.import(&mut &*file).unwrap_err().code, "unknown-layout");
-    assert_eq!(new.restore(backup.path()).unwrap().imported.taken, std::slice::from_ref(&visit));
+    assert_eq!(restore(&new, backup.path()).imported.taken, std::slice::from_ref(&visit));
     assert_eq!(code(&new, json!({ "ask": "look", "visit": visit })), "ok");
     assert_eq!(code(&new, json!({ "ask": "look-as-sorted", "visit": visit })), "ok");
 }

@@ -137,6 +137,33 @@ fn schema_allows_no_other_removal() {
     assert_eq!(open(folder.path()).unwrap().import(&mut &*lines).unwrap_err().code, "visit-erased");
 }
 
+/// Erasing reaches what was set aside as damaged; what can be read of other visits stays there.
+#[test]
+fn nothing_of_an_erased_visit_is_left_in_what_was_set_aside() {
+    let (folder, steady) = scratch();
+    let (gone, other) = (small_visit(&steady, PLATE), small_visit(&steady, "TR 4417"));
+    keep_photo(&steady, &gone, 200);
+    let photo = photos(&steady, &gone).remove(0);
+    drop(steady);
+    let aside = folder.path().join("set-aside-2026-11-25T09-30-00-000Z");
+    std::fs::create_dir_all(aside.join("photos")).unwrap();
+    for file in std::fs::read_dir(folder.path().join("photos")).unwrap().flatten() {
+        std::fs::copy(file.path(), aside.join("photos").join(file.file_name())).unwrap();
+    }
+    std::fs::copy(folder.path().join("steady.db"), aside.join("steady.db")).unwrap();
+    let unreadable = folder.path().join("set-aside-2026-11-24T09-30-00-000Z");
+    std::fs::create_dir(&unreadable).unwrap();
+    std::fs::write(unreadable.join("steady.db"), [&[7; 4096], PLATE.as_bytes()].concat()).unwrap();
+    let steady = open(folder.path()).unwrap();
+    steady.erase(&gone, PLATE).unwrap();
+    assert_eq!(files_with(folder.path(), &WORDS[..2]), Vec::<String>::new());
+    assert!(!aside.join(format!("photos/{photo}.jpg")).exists());
+    let (_new, new) = scratch();
+    let salvaged = new.salvage(&aside.join("steady.db")).unwrap();
+    assert_eq!(salvaged.imported.taken, [other]);
+    assert_eq!(new.erase(&gone, PLATE).unwrap_err().code, "visit-erased");
+}
+
 /// A process that was killed after the rows were gone and before the files were: the next start goes on.
 #[test]
 fn erasure_that_was_cut_off_is_finished_at_the_next_start() {

@@ -24,6 +24,7 @@ use steady_core::model::limits;
 use steady_core::photos::intake::take_in;
 use steady_core::words::Words;
 
+use crate::backup_generations::{back_up, restore};
 use crate::bench_tools::MORNING;
 use crate::handover_corpus::VISIT;
 use crate::handover_files::{ledger, line, sealed, sha256, stranger, zip};
@@ -217,10 +218,10 @@ fn largest_visit_is_taken_in_printed_backed_up_and_restored() {
         let full = json!({ "ask": "leave-part", "visit": VISIT });
         let request: Request = serde_json::from_value(full).unwrap();
         assert!(["part-not-entered", "visit-full"].contains(&&*steady.handle(request).unwrap_err().code));
-        steady.backup(&folder.join("backup")).unwrap();
+        back_up(&steady, &folder.join("backup"));
         drop(steady);
         let other = printing(&folder.join("other"));
-        assert_eq!(other.restore(&folder.join("backup")).unwrap().imported.taken, [VISIT]);
+        assert_eq!(restore(&other, &folder.join("backup")).imported.taken, [VISIT]);
     });
     assert!(peak.is_none_or(|peak| peak < 600_000_000), "{peak:?}");
 }

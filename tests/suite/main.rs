@@ -8,6 +8,10 @@
 )]
 
 mod aside;
+mod backup_files;
+mod backup_folders;
+mod backup_generations;
+mod backup_kills;
 mod backups;
 mod bad_input;
 mod bench_bindings;
@@ -54,6 +58,7 @@ mod papers;
 mod particulars;
 mod phone_project;
 mod photo_marks;
+mod photo_proof;
 mod photo_reference;
 mod photo_wishes;
 mod photos;

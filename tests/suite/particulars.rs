@@ -15,6 +15,7 @@ use steady_core::content::note::Note;
 use steady_core::model::typed::LengthUnit;
 use steady_core::model::workshop::Workshop;
 
+use crate::backup_generations::{back_up, restore};
 use crate::bench_tools::{MORNING, code, open, scratch};
 use crate::handover::{demo_visit, exported};
 
@@ -146,11 +147,11 @@ fn a_backup_brings_particulars_back_where_there_are_none() {
     let theirs = set(&here, demo());
     demo_visit(&here);
     let safe = tempfile::tempdir().unwrap();
-    here.backup(safe.path()).unwrap();
-    fresh.restore(safe.path()).unwrap();
+    back_up(&here, safe.path());
+    restore(&fresh, safe.path());
     assert_eq!(kept(&fresh), theirs);
     let own = set(&named, json!({ "name": "Another Works" }));
-    named.restore(safe.path()).unwrap();
+    restore(&named, safe.path());
     assert_eq!(kept(&named), own);
 }
 

@@ -10,6 +10,7 @@ use steady_core::model::rating::Word;
 use steady_core::model::standing::Standing;
 use tempfile::TempDir;
 
+use crate::backup_generations::{back_up, restore};
 use crate::bench_tools::{ask, open, scratch};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::{VISIT, spelled, strangers_parts};
@@ -253,8 +254,8 @@ fn chain_from_before_signatures_comes_in_from_a_backup_of_ones_own_alone() {
     let (_b, there) = scratch();
     assert_eq!(taken(&there, &exported(&here, &[VISIT])), "handover-unsigned");
     let backup = tempfile::tempdir().unwrap();
-    here.backup(backup.path()).unwrap();
-    assert_eq!(there.restore(backup.path()).unwrap().imported.taken, [VISIT]);
+    back_up(&here, backup.path());
+    assert_eq!(restore(&there, backup.path()).imported.taken, [VISIT]);
     assert_eq!(look(&there, VISIT).ledger, before.ledger);
     // Once they are held, a file that carries them too is welcome, with what is new and signed.
     ask(&here, json!({ "ask": "answer", "visit": VISIT, "step": "road-speed-vibration", "value": "none" }));

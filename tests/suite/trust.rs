@@ -11,6 +11,7 @@ use steady_core::app::response::Response;
 use steady_core::model::device::{DeviceStand, Trust};
 use steady_core::model::rating::Word;
 
+use crate::backup_generations::{back_up, restore};
 use crate::bench_tools::{ask, code, scratch};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::{VISIT, strangers_parts};
@@ -212,8 +213,8 @@ fn backup_brings_back_nothing_that_was_taken_back() {
     taken_back(&here, latest(&here));
     let folder = tempfile::tempdir().unwrap();
     let backup = folder.path().join("backup");
-    here.backup(&backup).unwrap();
-    let restored = anew.restore(&backup).unwrap();
+    back_up(&here, &backup);
+    let restored = restore(&anew, &backup);
     assert_eq!((restored.imported.taken, restored.lost), (vec![visit.clone()], vec![]));
     let entries = ask(&anew, json!({ "ask": "look", "visit": visit })).ledger.entries;
     assert_eq!(entries, before.ledger.entries);

@@ -32,7 +32,7 @@ interface TauriInternals {
 }
 
 /** Requests that send a piece or look at it; every other one that names an upload has done with it. */
-const PIECES: Request['ask'][] = ['upload', 'import-piece', 'preview-import'];
+const PIECES: Request['ask'][] = ['upload', 'import-piece', 'preview-import', 'restore-piece'];
 
 const KEY_STORE = 'steady.key';
 const KEY_FRAGMENT = /^#(?:\/?\?)?key=([^&]+)/;

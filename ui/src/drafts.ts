@@ -2,6 +2,8 @@
 // nothing. The one store of it: each form by its name.
 
 const STORE = 'steady.draft.';
+/** A visit's id in a name. */
+const VISIT = /[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/;
 
 /** What was kept under a name, if it is still there and can be read. */
 export function readDraft<T>(name: string): T | null {
@@ -31,6 +33,12 @@ export function dropDraftsOf(visit: string): void {
   for (const name of Object.keys(localStorage)) {
     if (name.startsWith(STORE) && name.includes(visit)) localStorage.removeItem(name);
   }
+}
+
+/** Visits of which something half written is kept. */
+export function draftedVisits(): string[] {
+  const named = Object.keys(localStorage).map((name) => (name.startsWith(STORE) ? VISIT.exec(name)?.[0] : undefined));
+  return [...new Set(named.filter((visit) => visit !== undefined))];
 }
 
 /** What was written into a form and not saved: the fields that are still the kind they are in `known`. */

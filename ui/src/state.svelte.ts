@@ -2,6 +2,7 @@
 // is a copy of what the core last said; nothing is worked out.
 
 import { ask, failureOf, type RequestFor } from './client.ts';
+import { dropErased } from './erased.ts';
 import { go, type Place } from './router.ts';
 import { look as shown, named, setTheme, setThumb, THEMES, THUMBS, type Theme, type Thumb } from './look.svelte.ts';
 import { chooseLocale, locale } from './text.svelte.ts';
@@ -30,6 +31,7 @@ export async function loadHome(): Promise<void> {
   shop.problem = null;
   try {
     await takeHome(await ask({ ask: 'home' }));
+    void dropErased();
   } catch (problem) {
     shop.problem = failureOf(problem);
   }

@@ -1,23 +1,23 @@
-//! `steady export`, `import`, `verify`, `erase`, `backup`, `restore` and `salvage`: files and folders for
-//! the core, and what it says of them for the person at the terminal.
+//! `steady export`, `import`, `verify`, `erase` and `salvage`: files for the core, and what it says of them
+//! for the person at the terminal.
 
 use std::fs::File;
 use std::io::{self, BufReader, BufWriter};
 use std::path::Path;
 
 use serde_json::{Value, json};
-use steady_core::app::Steady;
 use steady_core::app::failure::Failure;
 use steady_core::app::handover::{
     Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
 };
+use steady_core::app::{Beside, Steady};
 use steady_core::model::device::Trust;
 use steady_core::model::rating::Word;
 
 use crate::args::handover::{Export, How, Task};
 use crate::house::Begin;
 use crate::out::{self, Leave, Output};
-use crate::{fault, house, say};
+use crate::{backup, fault, house, say};
 
 /// Runs the command.
 pub fn run(task: &Task) -> Result<(), Failure> {
@@ -33,8 +33,13 @@ pub fn run(task: &Task) -> Result<(), Failure> {
             (imported(&begun(how, *new)?.import(&mut opened(file)?)?), how.json)
         }
         Task::Erase { visit, word, how } => (erased(&there(how)?, visit, word)?, how.json),
-        Task::Backup { folder, how } => (backed_up(&there(how)?, folder)?, how.json),
-        Task::Restore { folder, new, how } => (salvaged(&begun(how, *new)?.restore(folder)?), how.json),
+        Task::Backup { folder, list: true, how } => (backup::listed(folder)?, how.json),
+        Task::Backup { folder, list: false, how } => {
+            (backup::made(&house::data_dir(how.data.as_deref(), Begin::Never)?, folder)?, how.json)
+        }
+        Task::Restore { folder, generation, new, how } => {
+            (backup::restored(&begun(how, *new)?, folder, generation.as_deref())?, how.json)
+        }
         Task::Salvage { file, new, how } => (salvaged(&begun(how, *new)?.salvage(file)?), how.json),
     };
     say::line(&if json { said.value.to_string() } else { said.lines.join("\n") });
@@ -42,9 +47,11 @@ pub fn run(task: &Task) -> Result<(), Failure> {
 }
 
 /// The same answer for a script and for a person.
-struct Said {
-    value: Value,
-    lines: Vec<String>,
+pub struct Said {
+    /// For a script.
+    pub value: Value,
+    /// For a person.
+    pub lines: Vec<String>,
 }
 
 fn erased(steady: &Steady, visit: &str, word: &str) -> Result<Said, Failure> {
@@ -52,21 +59,13 @@ fn erased(steady: &Steady, visit: &str, word: &str) -> Result<Said, Failure> {
     Ok(Said { value: json!({ "erased": visit }), lines: vec!["Erased for good.".to_owned()] })
 }
 
-fn backed_up(steady: &Steady, folder: &Path) -> Result<Said, Failure> {
-    let made = steady.backup(folder)?;
-    Ok(Said {
-        value: json!({ "visits": made.visits, "photo_files": made.photos }),
-        lines: vec![format!("Backed up: {}, {} photo files.", visits(made.visits), made.photos)],
-    })
-}
-
 fn exported(export: &Export) -> Result<Said, Failure> {
     let Export { visits, papers, lang, sheet, out, replace, how } = export;
     let data = house::data_dir(how.data.as_deref(), Begin::Never)?;
-    let steady = house::open(&data)?;
+    let beside = house::open_beside(&data)?;
     let output = Output::begin(out, Leave { replace: *replace, data: &data })?;
     let wanted = Wanted { visits, papers: *papers, locale: lang.as_deref(), sheet: *sheet };
-    Ok(export_said(&write(&steady, wanted, output)?, out))
+    Ok(export_said(&write(&beside, wanted, output)?, out))
 }
 
 fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
@@ -80,9 +79,9 @@ fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
     File::open(path).map(BufReader::new).map_err(|error| unreadable(&error))
 }
 
-fn write(steady: &Steady, wanted: Wanted<'_>, mut output: Output) -> Result<Exported, Failure> {
+fn write(beside: &Beside, wanted: Wanted<'_>, mut output: Output) -> Result<Exported, Failure> {
     let mut sink = Sink { to: BufWriter::with_capacity(1 << 20, output.file()), fault: None };
-    let made = steady.export(wanted, &mut sink);
+    let made = beside.export(wanted, &mut sink);
     // What the place of the output said tells more than that an export failed.
     if let Some(fault) = sink.fault.take() {
         return Err(out::unwritten(&fault));
@@ -120,6 +119,7 @@ impl<W: io::Write> io::Write for Sink<W> {
 fn export_said(made: &Exported, out: &Path) -> Said {
     let mut lines = vec![format!("{}: {}, {}", out.display(), visits(made.visits), size(made.bytes))];
     lines.extend(left("Left out, the ledger is broken", &made.left_out));
+    lines.extend(left("Left out, the photo's file is damaged", &made.photos_damaged));
     Said { value: json!(made), lines }
 }
 
@@ -127,7 +127,8 @@ fn imported(done: &Imported) -> Said {
     Said { value: json!(done), lines: import_lines(done) }
 }
 
-fn import_lines(done: &Imported) -> Vec<String> {
+/// What an import changed.
+pub fn import_lines(done: &Imported) -> Vec<String> {
     let mut lines: Vec<String> = done.taken.iter().map(|visit| format!("Taken in: {visit}")).collect();
     if done.unchanged > 0 {
         lines.push(format!("Here already: {}", visits(done.unchanged)));
@@ -200,11 +201,13 @@ fn wrote(wrote: &Wrote) -> String {
     }
 }
 
-fn left(why: &str, ids: &[String]) -> Option<String> {
+/// Those that were left out, if any were.
+pub fn left(why: &str, ids: &[String]) -> Option<String> {
     (!ids.is_empty()).then(|| format!("{why}: {}", ids.join(" ")))
 }
 
-fn visits(count: u64) -> String {
+/// Visits, counted.
+pub fn visits(count: u64) -> String {
     if count == 1 { "1 visit".to_owned() } else { format!("{count} visits") }
 }
 

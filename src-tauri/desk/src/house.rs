@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use steady_core::app::failure::Failure;
-use steady_core::app::{Setup, Steady};
+use steady_core::app::{Beside, Setup, Steady};
 use steady_core::model::time::Moment;
 use steady_core::store::open::holds_ledger;
 use steady_papers::press;
@@ -20,6 +20,12 @@ const APP_FOLDER: &str = "app.steady.bay";
 pub fn open(data_dir: &Path) -> Result<Steady, Failure> {
     let press = Arc::new(press().map_err(|_| fault::internal())?);
     Steady::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })
+}
+
+/// Reads a data folder beside whoever has it open.
+pub fn open_beside(data_dir: &Path) -> Result<Beside, Failure> {
+    let press = Arc::new(press().map_err(|_| fault::internal())?);
+    Beside::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })
 }
 
 /// Whether a command may begin a new data folder where it is told to look.

@@ -4,6 +4,7 @@
 //! came. The phone app's shell, the other way in, is the folder above.
 
 mod args;
+mod backup;
 mod bore;
 mod fault;
 mod fit;

@@ -16,6 +16,12 @@ pub fn aside(text: &str) {
     let _ = writeln!(stderr().lock(), "{text}");
 }
 
+/// A line on standard error that the next one is written over, until the last.
+pub fn over(text: &str, last: bool) {
+    let end = if last { "\n" } else { "" };
+    let _ = write!(stderr().lock(), "\r{text}{end}").and_then(|()| stderr().flush());
+}
+
 /// A failure on standard error: `code: message`, and below it what to do.
 pub fn failure(failure: &Failure) {
     aside(&format!("{}: {}\n{}", failure.code, failure.message, failure.help));

@@ -1,7 +1,6 @@
 //! `steady sorted`: a visit as the knowledge of a version sorts it, the one it recorded if none is named.
 
 use steady_core::app::failure::Failure;
-use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::standing::Standing;
 
@@ -10,9 +9,9 @@ use crate::{fault, house, say};
 
 /// Runs the command.
 pub fn run(how: &Sorted) -> Result<(), Failure> {
-    let steady = house::open(&house::data_dir(how.data.as_deref(), house::Begin::Never)?)?;
-    let request = Request::LookAsSorted { visit: how.visit.clone(), knowledge: how.knowledge.clone() };
-    let Response::Visit(standing) = steady.handle(request)? else { return Err(fault::internal()) };
+    let beside = house::open_beside(&house::data_dir(how.data.as_deref(), house::Begin::Never)?)?;
+    let sorted = beside.as_sorted(how.visit.clone(), how.knowledge.clone())?;
+    let Response::Visit(standing) = sorted else { return Err(fault::internal()) };
     if how.json {
         let json = serde_json::to_string_pretty(&*standing).map_err(|_| fault::internal())?;
         say::line(&json);

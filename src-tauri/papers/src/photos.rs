@@ -8,6 +8,7 @@ use std::panic::catch_unwind;
 
 use image::codecs::jpeg::JpegEncoder;
 use image::{DynamicImage, ImageFormat, ImageReader, Limits};
+use steady_core::app::press::PhotoFound;
 use steady_core::content::shared::PhotoLine;
 use typst::foundations::Bytes;
 
@@ -47,24 +48,38 @@ impl Picture<'_> {
     }
 }
 
-/// Fetches each photo once and makes it small. One that is missing or cannot be read is left out, and
+/// The photos of a paper.
+pub(crate) struct Prepared<'a> {
+    /// Those that are printed.
+    pub pictures: Vec<Picture<'a>>,
+    /// Hashes of those whose file is not what was kept.
+    pub damaged: Vec<&'a str>,
+}
+
+/// Fetches each photo once and makes it small. One that is missing, damaged or cannot be read is left out, and
 /// the paper says so.
 pub(crate) fn prepare<'a>(
     lines: impl IntoIterator<Item = &'a PhotoLine>,
-    fetch: &dyn Fn(&str) -> Option<Vec<u8>>,
+    fetch: &dyn Fn(&str) -> PhotoFound,
     budget: Budget,
-) -> Vec<Picture<'a>> {
-    let mut pictures: Vec<Picture<'a>> = Vec::new();
+) -> Prepared<'a> {
+    let (mut pictures, mut damaged): (Vec<Picture<'a>>, Vec<&'a str>) = (Vec::new(), Vec::new());
     for line in lines {
         let sha256 = line.sha256.as_str();
-        if pictures.iter().any(|picture| picture.sha256 == sha256) {
+        if damaged.contains(&sha256) || pictures.iter().any(|picture| picture.sha256 == sha256) {
             continue;
         }
-        if let Some(jpeg) = fetch(sha256).and_then(|bytes| small(&bytes, budget)) {
-            pictures.push(Picture { sha256, jpeg: Bytes::new(jpeg), index: pictures.len() });
+        match fetch(sha256) {
+            PhotoFound::Whole(bytes) => {
+                if let Some(jpeg) = small(&bytes, budget) {
+                    pictures.push(Picture { sha256, jpeg: Bytes::new(jpeg), index: pictures.len() });
+                }
+            }
+            PhotoFound::Damaged => damaged.push(sha256),
+            PhotoFound::Missing => {}
         }
     }
-    pictures
+    Prepared { pictures, damaged }
 }
 
 fn small(bytes: &[u8], budget: Budget) -> Option<Vec<u8>> {

@@ -13,7 +13,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 use crate::legible;
-use crate::photos::{self, Picture};
+use crate::photos::{self, Picture, Prepared};
 use crate::world::{PaperWorld, Shelf, Template};
 
 /// Type sizes a note is tried at, in points, until it fits one page. The owner may be long-sighted and
@@ -111,6 +111,7 @@ struct Sheaf<'a> {
     sheet: &'static str,
     at: Moment,
     pictures: Vec<Picture<'a>>,
+    damaged: Vec<&'a str>,
 }
 
 impl<'a> Sheaf<'a> {
@@ -124,11 +125,12 @@ impl<'a> Sheaf<'a> {
             Template::Finding | Template::Repair => photos::BESIDE_A_STEP,
             Template::Note => photos::ON_THE_NOTE,
         };
-        Self { template, sheet, at: run.at, pictures: photos::prepare(lines, run.photo, budget) }
+        let Prepared { pictures, damaged } = photos::prepare(lines, run.photo, budget);
+        Self { template, sheet, at: run.at, pictures, damaged }
     }
 
-    /// Sheet, size and language, where each photo that can be printed is found, and whether letters that no
-    /// font has were replaced.
+    /// Sheet, size and language, where each photo that can be printed is found, which are damaged, and whether
+    /// letters that no font has were replaced.
     fn run_json(&self, locale: &str, size: f64, replaced: bool) -> Value {
         let found: serde_json::Map<String, Value> = self
             .pictures
@@ -138,7 +140,8 @@ impl<'a> Sheaf<'a> {
         let (lang, region) = language(locale);
         let sheet = self.sheet;
         json!({
-            "sheet": sheet, "size": size, "lang": lang, "region": region, "photos": found, "replaced": replaced
+            "sheet": sheet, "size": size, "lang": lang, "region": region, "photos": found,
+            "damaged": self.damaged, "replaced": replaced
         })
     }
 }

@@ -7,7 +7,8 @@ use crate::{Outcome, say, start};
 /// To build and open the app's window.
 pub const WINDOW: &[&str] = &["libwebkit2gtk-4.1-dev", "librsvg2-dev", "pkg-config"];
 
-/// For the tests, beside the window's: browsers and their drivers, a display, readers of PDF, letters.
+/// For the tests, beside the window's: browsers and their drivers, a display, readers of PDF, letters, and what ends a
+/// process between two file operations.
 pub const TESTS: &[&str] =
     &["chromium", "webkit2gtk-driver", "xvfb", "xauth", "poppler-utils", "qpdf", "fonts-noto-core", "strace"];
 

@@ -19,4 +19,8 @@ bytes: number,
 /**
  * Visits that were left out because their chain is broken.
  */
-left_out: Array<string>, };
+left_out: Array<string>, 
+/**
+ * Photos that were left out because their file is not the one that was kept.
+ */
+photos_damaged: Array<string>, };

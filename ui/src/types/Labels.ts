@@ -18,6 +18,10 @@ against: string,
  */
 photo_missing: string, 
 /**
+ * In place of a photo whose file is not what was kept.
+ */
+photo_damaged: string, 
+/**
  * Under the line for a name.
  */
 name: string, 

@@ -419,7 +419,27 @@ device: string, } | { "ask": "reset-device",
 /**
  * Its id.
  */
-device: string, } | { "ask": "erase", 
+device: string, } | { "ask": "prepare-backup", 
+/**
+ * A name the screen makes up (UUID).
+ */
+backup: string, } | { "ask": "restore-piece", 
+/**
+ * A name the screen makes up (UUID).
+ */
+upload: string, 
+/**
+ * Index of the piece, from 0.
+ */
+index: number, 
+/**
+ * At most 512 KiB.
+ */
+base64: string, } | { "ask": "restore", 
+/**
+ * The upload.
+ */
+upload: string, } | { "ask": "erase", 
 /**
  * The visit.
  */

@@ -10,7 +10,7 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    bench, devices, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr,
+    backup, bench, devices, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr,
     set_aside, vin, wishes, workshop,
 };
 
@@ -25,12 +25,13 @@ impl Inner {
     /// Answers one request; `by` is who acts, in place of the technician's name.
     pub(super) fn handle(&mut self, request: Request, by: Option<&str>) -> Answer {
         match request {
-            // Answered without the core being held: `app/practice.rs` and `app/aside.rs`.
+            // Answered without the core being held: `app/practice.rs`, `app/aside.rs` and `app/backup/file.rs`.
             Request::StartPractice { .. }
             | Request::Practise { .. }
             | Request::EndPractice
             | Request::Paper { .. }
-            | Request::Export { .. } => Err(Refusal::UnknownRequest.into()),
+            | Request::Export { .. }
+            | Request::PrepareBackup { .. } => Err(Refusal::UnknownRequest.into()),
             Request::Home
             | Request::SetTechnician { .. }
             | Request::SetPreference { .. }
@@ -77,6 +78,8 @@ impl Inner {
             | Request::LeaveImport { .. }
             | Request::Import { .. }
             | Request::TakeBackImport { .. }
+            | Request::RestorePiece { .. }
+            | Request::Restore { .. }
             | Request::Erase { .. }
             | Request::TakeBack { .. }
             | Request::DismissSetAside { .. } => self.of_handover(request),
@@ -210,6 +213,10 @@ impl Inner {
             Request::LeaveImport { upload } => Ok(handover::leave_upload(self, &upload)),
             Request::Import { upload } => handover::import_upload(self, &upload),
             Request::TakeBackImport { import } => handover::take_back(self, import),
+            Request::RestorePiece { upload, index, piece } => {
+                backup::take_piece(self, &upload, index, &piece.0)
+            }
+            Request::Restore { upload } => backup::restore_upload(self, &upload),
             Request::Erase { visit, word } => handover::erase(self, &visit, &word),
             Request::TakeBack { name } => set_aside::take_back(self, &name),
             Request::DismissSetAside { name } => set_aside::dismiss(self, &name),

@@ -252,10 +252,14 @@ impl Fault {
                 help: words.text(&format!("error-{code}-help")),
             };
         }
-        let part = if let Self::Handover(fault) = self { fault.part() } else { None };
+        let about = match self {
+            Self::Handover(fault) => fault.part(),
+            Self::Store(StoreFault::Backup(fault)) => fault.about(),
+            _ => None,
+        };
         Failure {
             code: code.to_owned(),
-            message: part.map_or(message.clone(), |part| format!("{message} ({part})")),
+            message: about.map_or(message.clone(), |about| format!("{message} ({about})")),
             help: words.text(&format!("error-{code}-help")),
         }
     }
@@ -288,11 +292,12 @@ fn store_code(fault: &StoreFault) -> &'static str {
         StoreFault::EmptyDatabase => "salvage-empty",
         StoreFault::NoDatabase => "salvage-no-database",
         StoreFault::PhotoMissing => "photo-missing",
+        StoreFault::PhotoDamaged => "photo-damaged",
         StoreFault::UploadOrder => "upload-out-of-order",
         StoreFault::UploadUnknown => "upload-unknown",
         StoreFault::UploadTooLarge => "photo-too-large",
         StoreFault::KeyUnreadable => "key-unreadable",
-        StoreFault::NotABackup => "backup-folder",
+        StoreFault::Backup(fault) => fault.code(),
         StoreFault::File(_) | StoreFault::Sql { .. } => "storage-failed",
     }
 }

@@ -19,7 +19,7 @@ use super::steady::Inner;
 /// The shipped knowledge with the workshop's own, kept under its version, and a notice for each file or row
 /// that was refused.
 pub(super) fn current(store: &mut Store, now: Moment) -> Result<(Trade, Vec<HomeNotice>), Fault> {
-    let texts = Texts { layouts: store.own_layouts(), rows: store.own_knowledge(), ..Texts::shipped() };
+    let texts = texts(store.own_layouts(), store.own_knowledge());
     let (trade, [layouts, rows]) = texts.read().map_err(Fault::Internal)?;
     if !store.has_knowledge(&trade.version)? {
         let json = serde_json::to_string(&texts).map_err(|fault| Fault::Internal(fault.to_string()))?;
@@ -31,22 +31,29 @@ pub(super) fn current(store: &mut Store, now: Moment) -> Result<(Trade, Vec<Home
     Ok((trade, layouts.chain(rows).collect()))
 }
 
+/// The shipped texts with these of the workshop's own, each a file name and its text.
+pub(super) fn texts(layouts: Vec<(String, String)>, rows: Vec<(String, String)>) -> Texts {
+    Texts { layouts, rows, ..Texts::shipped() }
+}
+
 fn notice(id: &str, refused: &Refused) -> HomeNotice {
     HomeNotice { id: id.to_owned(), detail: format!("{}: {}", refused.file, refused.reason) }
 }
 
 /// Keeps the versions that another Steady kept, where their texts are what their name says.
 pub(super) fn take_over(store: &mut Store, kept: Vec<(String, String)>, now: Moment) -> Result<(), Fault> {
-    let is_true = |version: &str, texts: &str| {
-        let read = serde_json::from_str::<Texts>(texts).ok().and_then(|texts| texts.read().ok());
-        read.is_some_and(|(trade, _)| trade.version == version)
-    };
     for (version, texts) in kept {
         if !store.has_knowledge(&version)? && is_true(&version, &texts) {
             store.keep_knowledge(&version, now, &texts)?;
         }
     }
     Ok(())
+}
+
+/// Whether texts are what their version says.
+pub(super) fn is_true(version: &str, texts: &str) -> bool {
+    let read = serde_json::from_str::<Texts>(texts).ok().and_then(|texts| texts.read().ok());
+    read.is_some_and(|(trade, _)| trade.version == version)
 }
 
 /// Where a visit stands by the knowledge of a version, or by that which it recorded last: its outcome's,

@@ -6,9 +6,11 @@
 
 mod aside;
 mod at_hand;
+pub mod backup;
 mod bench;
 mod bench_findings;
 mod bench_parts;
+mod beside;
 pub mod bore;
 mod decide;
 mod derive;
@@ -29,6 +31,7 @@ mod learning;
 mod list;
 mod marks;
 mod papers;
+mod photo;
 mod play_gauge;
 mod practice;
 pub mod press;
@@ -45,5 +48,6 @@ mod wishes;
 mod workshop;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
+pub use beside::Beside;
 pub use papers::Printed;
 pub use steady::{Setup, Steady};

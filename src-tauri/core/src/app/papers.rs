@@ -4,11 +4,12 @@ use crate::content::finding::Finding;
 use crate::content::note::Note;
 use crate::content::{build_finding, build_note, build_repair};
 use crate::model::time::Moment;
+use crate::store::fault::StoreFault;
 use crate::store::photo_files::PhotoSize;
 
 use super::bench;
 use super::fault::Fault;
-use super::press::{Paper, PrintRun};
+use super::press::{Paper, PhotoFound, PrintRun};
 use super::request::{PaperKind, Sheet};
 use super::response::Response;
 use super::steady::Inner;
@@ -85,7 +86,11 @@ pub(super) fn written_note(inner: &mut Inner, visit: &str, locale: &str) -> Resu
 
 /// The document carries the date of the visit's latest entry, so the same ledger gives the same bytes.
 fn print(inner: &Inner, paper: Paper<'_>, sheet: Sheet, at: Moment) -> Result<Vec<u8>, Fault> {
-    let photo = |sha256: &str| inner.store.photo(sha256, PhotoSize::Full).ok();
+    let photo = |sha256: &str| match inner.store.photo(sha256, PhotoSize::Full) {
+        Ok(jpeg) => PhotoFound::Whole(jpeg),
+        Err(StoreFault::PhotoDamaged) => PhotoFound::Damaged,
+        Err(_) => PhotoFound::Missing,
+    };
     Ok(inner.press.print(paper, &PrintRun { sheet, at, photo: &photo })?)
 }
 

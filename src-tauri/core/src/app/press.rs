@@ -22,8 +22,19 @@ pub struct PrintRun<'a> {
     pub sheet: Sheet,
     /// The date the document carries; the same ledger and date give the same bytes.
     pub at: Moment,
-    /// A photo's JPEG bytes by its SHA-256, if its file is there.
-    pub photo: &'a dyn Fn(&str) -> Option<Vec<u8>>,
+    /// A photo by its SHA-256.
+    pub photo: &'a dyn Fn(&str) -> PhotoFound,
+}
+
+/// What was found where a photo's file has to be.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum PhotoFound {
+    /// Its JPEG bytes, proven by its hash.
+    Whole(Vec<u8>),
+    /// No file.
+    Missing,
+    /// A file with other bytes: no evidence, and not to be printed as any.
+    Damaged,
 }
 
 /// Turns content into a PDF.

@@ -388,6 +388,28 @@ pub enum Request {
         /// Its id.
         device: String,
     },
+    /// Begins a backup of everything as one file, or goes on with it; asked again until it is ready, then
+    /// fetched by the shell like any file on its way out.
+    PrepareBackup {
+        /// A name the screen makes up (UUID).
+        backup: String,
+    },
+    /// One piece of a backup file on its way in; pieces arrive in order.
+    RestorePiece {
+        /// A name the screen makes up (UUID).
+        upload: String,
+        /// Index of the piece, from 0.
+        index: u32,
+        /// At most 512 KiB.
+        #[serde(rename = "base64")]
+        #[cfg_attr(feature = "bindings", ts(type = "string"))]
+        piece: Piece,
+    },
+    /// Takes in a backup file that was sent with `restore-piece`.
+    Restore {
+        /// The upload.
+        upload: String,
+    },
     /// Erases a visit at the owner's wish. It cannot be taken back.
     Erase {
         /// The visit.

@@ -29,7 +29,7 @@ pub enum Response {
     Visits(VisitPage),
     /// To everything that reads or changes one visit.
     Visit(#[serde(serialize_with = "shared")] Arc<Standing>),
-    /// To `upload`.
+    /// To `upload`, `import-piece` and `restore-piece`.
     Uploaded {
         /// Bytes received so far.
         #[cfg_attr(feature = "bindings", ts(type = "number"))]
@@ -69,6 +69,10 @@ pub enum Response {
     Imported(super::handover::Imported),
     /// To `take-back`.
     Salvaged(super::handover::Salvaged),
+    /// To `prepare-backup`.
+    BackupReady(super::backup::BackupReady),
+    /// To `restore`.
+    Restored(super::backup::Restored),
     /// To `erase`.
     Erased {
         /// The visit that is no more.
@@ -227,6 +231,8 @@ pub struct HandoverFile {
     pub bytes: u64,
     /// Visits that were left out because their chain is broken.
     pub left_out: Vec<String>,
+    /// Photos that were left out because their file is not the one that was kept.
+    pub photos_damaged: Vec<String>,
 }
 
 /// A visit's ledger for reading.

@@ -20,6 +20,7 @@ use crate::trade::Trade;
 use crate::words::Words;
 
 use super::at_hand::AtHand;
+use super::backup::Prepared;
 use super::drawn::DrawnFor;
 use super::failure::Failure;
 use super::fault::{Fault, Refusal};
@@ -28,7 +29,7 @@ use super::practice::Practised;
 use super::press::Press;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{knowledge, learning, set_aside};
+use super::{knowledge, learning, photo, set_aside};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -46,6 +47,8 @@ pub struct Steady {
     practised: Mutex<Practised>,
     /// Held shared by what reads beside the core: `aside`.
     pub(super) reading: RwLock<()>,
+    /// The backup file that is being made or fetched.
+    pub(super) prepared: Mutex<Prepared>,
 }
 
 /// What answers requests, behind the lock of [`Steady`].
@@ -77,13 +80,16 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do; nothing was changed then.
     pub fn open(setup: Setup) -> Result<Self, Failure> {
-        Inner::open(setup)
-            .map(|inner| Self {
-                inner: Mutex::new(inner),
-                practised: Mutex::new(None),
-                reading: RwLock::new(()),
-            })
-            .map_err(|fault| shown(&fault, "en"))
+        Inner::open(setup).map(Self::of).map_err(|fault| shown(&fault, "en"))
+    }
+
+    pub(super) fn of(inner: Inner) -> Self {
+        Self {
+            inner: Mutex::new(inner),
+            practised: Mutex::new(None),
+            reading: RwLock::new(()),
+            prepared: Mutex::new(None),
+        }
     }
 
     /// Answers one request. A refused request leaves the ledger as it was; so does one that panics, and the next
@@ -100,8 +106,10 @@ impl Steady {
             Request::Export { visits, papers, locale, sheet } => {
                 self.prepare(Wanted { visits: &visits, papers, locale: locale.as_deref(), sheet })
             }
+            Request::PrepareBackup { backup } => self.prepare_backup(&backup),
             Request::Erase { .. } => {
                 let _alone = self.alone();
+                self.drop_prepared();
                 self.with(|inner| inner.handle(request, None))
             }
             request => self.with(|inner| inner.handle(request, None)),
@@ -154,19 +162,22 @@ impl Steady {
     /// # Errors
     /// `upload-unknown`.
     pub fn outgoing(&self, file: &str) -> Result<OutgoingFile, Failure> {
-        self.with(|inner| Ok(inner.store.taken_out(file)?))
+        match self.prepared_file(file) {
+            Some(backup) => Ok(backup),
+            None => self.with(|inner| Ok(inner.store.taken_out(file)?)),
+        }
     }
 
-    /// A photo's JPEG bytes by its SHA-256 in hex.
+    /// A photo's JPEG bytes by its SHA-256 in hex, proven by it.
     ///
     /// # Errors
-    /// `photo-missing`.
+    /// `photo-missing`, `photo-damaged`.
     pub fn photo(&self, sha256: &str, size: PhotoSize) -> Result<Vec<u8>, Failure> {
         let missing = {
             let inner = self.lock();
-            match inner.store.photo(sha256, size) {
+            match photo::read(&inner, sha256, size) {
                 Ok(jpeg) => return Ok(jpeg),
-                Err(fault) => shown(&fault.into(), &inner.locale()),
+                Err(fault) => shown(&fault, &inner.locale()),
             }
         };
         self.practice_photo(sha256, size).ok_or(missing)
@@ -234,13 +245,20 @@ impl Inner {
     }
 
     fn opened(setup: Setup) -> Result<Self, Fault> {
-        let now = (setup.clock)();
-        let mut store = open(&setup.data_dir, now)?;
+        let store = open(&setup.data_dir, (setup.clock)())?;
+        let mut inner = Self::on(store, setup)?;
+        inner.asides = set_aside::counted(&inner)?;
+        Ok(inner)
+    }
+
+    /// What answers from this store.
+    pub(super) fn on(mut store: Store, setup: Setup) -> Result<Self, Fault> {
+        let Setup { press, clock, .. } = setup;
+        let now = clock();
         let (trade, notices) = knowledge::current(&mut store, now)?;
         let writer = store.writer(now, fresh_key)?;
         let devices = store.devices()?;
         let workshop = store.workshop()?;
-        let Setup { press, clock, .. } = setup;
         let drawn = DrawnFor::default();
         let (days_ago, at_hand, asides) = (0, None, Vec::new());
         let mut inner = Self {
@@ -258,7 +276,6 @@ impl Inner {
             at_hand,
         };
         inner.learn()?;
-        inner.asides = set_aside::counted(&inner)?;
         Ok(inner)
     }
 

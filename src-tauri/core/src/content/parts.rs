@@ -52,6 +52,7 @@ pub fn labels(words: &Words) -> Labels {
         speaks_for: label("for"),
         against: label("against"),
         photo_missing: label("photo-missing"),
+        photo_damaged: label("photo-damaged"),
         name: label("name"),
         date: label("date"),
         signature: label("signature"),

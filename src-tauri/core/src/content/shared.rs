@@ -98,6 +98,8 @@ pub struct Labels {
     pub against: String,
     /// In place of a photo whose file could not be read.
     pub photo_missing: String,
+    /// In place of a photo whose file is not what was kept.
+    pub photo_damaged: String,
     /// Under the line for a name.
     pub name: String,
     /// Under the line for a date.

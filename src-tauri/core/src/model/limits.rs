@@ -143,6 +143,8 @@ pub const PIECE_BYTES: u64 = 512 * 1024;
 
 /// Greatest handover file, bytes: a zip's directory counts in 32 bits, and its greatest number has a meaning.
 pub const HANDOVER_BYTES: u64 = 0xffff_fffe;
+/// Greatest backup as one file, bytes: 200,000 photos of 300 kB, more than a phone has room for.
+pub const BACKUP_BYTES: u64 = 64 * 1024 * MIB;
 /// Most parts of a handover file: its directory counts them in 16 bits.
 pub const HANDOVER_PARTS: usize = 60_000;
 /// Longest manifest of a handover file, bytes: [`HANDOVER_PARTS`] of the longest names.

@@ -14,6 +14,7 @@ use super::fault::StoreFault;
 use super::folders::{beside, sync, write_whole};
 use super::open::{DATABASE, SUSPECT, Store};
 use super::private;
+use super::staging::PLACING;
 use crate::model::aside::{Readable, Why};
 use crate::model::time::Moment;
 
@@ -24,7 +25,7 @@ const PART: &str = ".part";
 /// What is known of a folder, inside it.
 const ABOUT: &str = "about.json";
 /// What goes along, in this order.
-const MOVED: [&str; 5] = [DATABASE, "steady.db-wal", "steady.db-shm", "photos", SUSPECT];
+const MOVED: [&str; 6] = [DATABASE, "steady.db-wal", "steady.db-shm", "photos", SUSPECT, PLACING];
 
 /// A folder that was set aside.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -167,6 +168,15 @@ impl Store {
     /// What the file system says.
     pub fn note_readable(&self, aside: &Aside, readable: Readable) -> Result<(), StoreFault> {
         let now = About { readable: Some(readable), ..known(&aside.folder) };
+        about(&aside.folder, &now)
+    }
+
+    /// Has what can be read from a folder counted anew at the next occasion: what is in it has changed.
+    ///
+    /// # Errors
+    /// What the file system says.
+    pub(super) fn recount(&self, aside: &Aside) -> Result<(), StoreFault> {
+        let now = About { readable: None, ..known(&aside.folder) };
         about(&aside.folder, &now)
     }
 

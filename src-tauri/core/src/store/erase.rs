@@ -2,13 +2,11 @@
 //! the database keeps by visit, and its photos, down to the bytes. A tombstone keeps it from coming back.
 
 use std::collections::BTreeSet;
-use std::fs;
 
 use rusqlite::{Connection, TransactionBehavior, params};
 
 use super::fault::StoreFault;
 use super::open::Store;
-use super::photo_files::PhotoSize;
 use crate::model::time::Moment;
 
 impl Store {
@@ -39,13 +37,10 @@ impl Store {
         let sql = || StoreFault::sql("sweep up");
         let left = unswept(&self.connection).map_err(sql())?;
         let Some(photos) = left else { return Ok(()) };
-        for sha256 in &photos {
-            for size in [PhotoSize::Thumb, PhotoSize::Full] {
-                let path = self.photo_path(sha256, size);
-                if path.exists() {
-                    fs::remove_file(path).map_err(StoreFault::file)?;
-                }
-            }
+        photos.iter().try_for_each(|sha256| self.remove_photo(sha256))?;
+        self.clear_unnamed()?;
+        for (visit, at) in unswept_visits(&self.connection).map_err(sql())? {
+            self.erase_aside(&visit, &photos, at)?;
         }
         self.clear_outgoing();
         self.clear_uploads();
@@ -65,10 +60,22 @@ fn erase(connection: &mut Connection, visit: &str, now: Moment) -> Result<(), ru
     let photos = photos_of(&transaction, visit)?.into_iter().collect::<Vec<_>>().join(" ");
     let tombstone = "INSERT INTO erased (visit, at, photos) VALUES (?1, ?2, ?3)";
     transaction.execute(tombstone, params![visit, now.0, photos])?;
-    for table in tables_by_visit(&transaction)? {
-        transaction.execute(&format!("DELETE FROM \"{table}\" WHERE visit = ?1"), [visit])?;
-    }
+    remove_rows(&transaction, visit)?;
     transaction.commit()
+}
+
+/// Takes a visit out of another copy of the ledger and leaves its tombstone there.
+pub(super) fn erase_rows(connection: &Connection, visit: &str, at: Moment) -> Result<(), rusqlite::Error> {
+    let tombstone = "INSERT INTO erased (visit, at, swept) VALUES (?1, ?2, 1) ON CONFLICT (visit) DO NOTHING";
+    connection.execute(tombstone, params![visit, at.0])?;
+    remove_rows(connection, visit)
+}
+
+fn remove_rows(connection: &Connection, visit: &str) -> Result<(), rusqlite::Error> {
+    for table in tables_by_visit(connection)? {
+        connection.execute(&format!("DELETE FROM \"{table}\" WHERE visit = ?1"), [visit])?;
+    }
+    Ok(())
 }
 
 /// Every table that keeps something by visit, those of later migrations too.
@@ -108,7 +115,23 @@ fn unswept(connection: &Connection) -> Result<Option<Vec<String>>, rusqlite::Err
     Ok((!rows.is_empty()).then(names))
 }
 
+/// Visits that are erased and not yet swept up, and when they were erased.
+fn unswept_visits(connection: &Connection) -> Result<Vec<(String, Moment)>, rusqlite::Error> {
+    let mut statement = connection.prepare("SELECT visit, at FROM erased WHERE swept = 0")?;
+    statement.query_map([], |row| Ok((row.get("visit")?, Moment(row.get("at")?))))?.collect()
+}
+
 /// Moves everything from the log into the database file and leaves the log empty.
+///
+/// # Errors
+/// What SQLite says; busy where another process is reading, such as a backup: the log then still holds what
+/// was erased.
 pub(super) fn truncate_log(connection: &Connection) -> Result<(), rusqlite::Error> {
-    connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()))
+    let busy: i64 = connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get("busy"))?;
+    if busy == 0 { Ok(()) } else { Err(read_meanwhile()) }
+}
+
+fn read_meanwhile() -> rusqlite::Error {
+    let busy = rusqlite::ffi::Error::new(rusqlite::ffi::SQLITE_BUSY);
+    rusqlite::Error::SqliteFailure(busy, None)
 }

@@ -2,6 +2,8 @@
 
 use rusqlite::ErrorCode;
 
+use super::backup::fault::BackupFault;
+
 /// A storage fault. Its text names no value, only the operation.
 #[derive(Debug, thiserror::Error)]
 pub enum StoreFault {
@@ -40,6 +42,9 @@ pub enum StoreFault {
     /// A photo file is not there.
     #[error("the photo's file is missing")]
     PhotoMissing,
+    /// A photo's file is not what its name says.
+    #[error("the photo's file is not the one that was kept")]
+    PhotoDamaged,
     /// Pieces of an upload came out of order.
     #[error("a piece of the upload is missing or came twice")]
     UploadOrder,
@@ -52,9 +57,9 @@ pub enum StoreFault {
     /// This device's own key is there and is none.
     #[error("this device's key cannot be read")]
     KeyUnreadable,
-    /// A folder for a backup that holds something else.
-    #[error("the folder is no backup")]
-    NotABackup,
+    /// A backup was not made, or not read.
+    #[error(transparent)]
+    Backup(BackupFault),
     /// Reading or writing a file failed.
     #[error("a file could not be read or written")]
     File(#[source] std::io::Error),

@@ -1,10 +1,17 @@
-//! What a file system has to be told so that a file's name survives a cut as its bytes do.
+//! What a file system has to be told so that a file's name survives a cut as its bytes do, and files by what their
+//! bytes come to.
 
 use std::fs::{self, File};
-use std::io::{self, Write};
+use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
 
+use sha2::{Digest, Sha256};
+
 use super::private;
+use crate::model::hex;
+
+/// Bytes read at once.
+const CHUNK: usize = 256 * 1024;
 
 /// Puts a folder's own list of names on disk. Windows opens no folder as a file and keeps names by itself.
 ///
@@ -19,18 +26,75 @@ pub fn sync(folder: &Path) -> io::Result<()> {
 /// # Errors
 /// What the file system says; what was written so far is gone then.
 pub fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
-    let part = beside(path, ".part");
+    write_by(path, &beside(path, ".part"), bytes)
+}
+
+/// As [`write_whole`], under this passing name first, on the same disk.
+///
+/// # Errors
+/// As [`write_whole`].
+pub fn write_by(path: &Path, passing: &Path, bytes: &[u8]) -> io::Result<()> {
     let written = || {
-        let mut file = private::create(&part)?;
+        let mut file = private::create(passing)?;
         file.write_all(bytes)?;
         file.sync_all()?;
-        fs::rename(&part, path)?;
+        fs::rename(passing, path)?;
         path.parent().map_or(Ok(()), sync)
     };
     written().inspect_err(|_| {
         // Nothing half-written stays; where even that fails the next write replaces it.
-        let _ = fs::remove_file(&part);
+        let _ = fs::remove_file(passing);
     })
+}
+
+/// Copies a file, not yet synced; gives back the SHA-256, hex, and the length of what was copied.
+///
+/// # Errors
+/// What the file system says.
+pub fn copy_hashed(from: &Path, to: &Path) -> io::Result<(String, u64)> {
+    let mut from = File::open(from)?;
+    let mut to = private::create(to)?;
+    read_hashed(&mut from, |piece| to.write_all(piece))
+}
+
+/// SHA-256, hex, and length of a file.
+///
+/// # Errors
+/// What the file system says.
+pub fn hash_of(path: &Path) -> io::Result<(String, u64)> {
+    read_hashed(&mut File::open(path)?, |_| Ok(()))
+}
+
+fn read_hashed(
+    from: &mut dyn Read,
+    mut each: impl FnMut(&[u8]) -> io::Result<()>,
+) -> io::Result<(String, u64)> {
+    let (mut digest, mut bytes) = (Sha256::new(), 0);
+    let mut piece = vec![0; CHUNK];
+    loop {
+        let read = match from.read(&mut piece) {
+            Ok(read) => read,
+            Err(error) if error.kind() == io::ErrorKind::Interrupted => continue,
+            Err(error) => return Err(error),
+        };
+        let Some(read) = piece.get(..read).filter(|read| !read.is_empty()) else {
+            return Ok((hex::encode(&digest.finalize()), bytes));
+        };
+        digest.update(read);
+        each(read)?;
+        bytes += read.len() as u64;
+    }
+}
+
+/// Removes a file, if it is there.
+///
+/// # Errors
+/// What the file system says.
+pub fn remove_if_there(path: &Path) -> io::Result<()> {
+    match fs::remove_file(path) {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
+        _ => Ok(()),
+    }
 }
 
 /// The same path with something put behind its name.

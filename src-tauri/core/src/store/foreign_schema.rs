@@ -53,6 +53,18 @@ fn check(connection: &Connection) -> Result<(), StoreFault> {
     if found.is_subset(&known.into_iter().flatten().collect()) { Ok(()) } else { Err(StoreFault::Foreign) }
 }
 
+/// Whether a schema is, to the letter, the one that its number stands for: today's steps lead on from it.
+///
+/// # Errors
+/// What SQLite says.
+pub fn is_whole(connection: &Connection) -> Result<bool, StoreFault> {
+    let sql = |fault| StoreFault::sql("read a schema")(fault);
+    let (number, _) = migrations::check_known(connection)?;
+    let known = migrations::schemas(objects).map_err(sql)?;
+    let wanted = usize::try_from(number - 1).ok().and_then(|step| known.get(step));
+    Ok(wanted == Some(&objects(connection).map_err(sql)?))
+}
+
 /// What a schema holds: kind, name and text of each table, index, trigger and view.
 fn objects(connection: &Connection) -> Result<BTreeSet<(String, String, Option<String>)>, rusqlite::Error> {
     let mut statement = connection.prepare("SELECT type, name, sql FROM sqlite_schema")?;

@@ -1,6 +1,6 @@
 //! Every version of the knowledge that sorted visits in this data folder.
 
-use rusqlite::{OptionalExtension, params};
+use rusqlite::{Connection, OptionalExtension, params};
 
 use super::fault::StoreFault;
 use super::open::Store;
@@ -12,10 +12,7 @@ impl Store {
     /// # Errors
     /// What SQLite says.
     pub fn keep_knowledge(&mut self, version: &str, now: Moment, texts: &str) -> Result<(), StoreFault> {
-        let sql =
-            "INSERT INTO knowledge (version, at, texts) VALUES (?1, ?2, ?3) ON CONFLICT (version) DO NOTHING";
-        let done = self.connection.execute(sql, params![version, now.0, texts]);
-        done.map(|_| ()).map_err(StoreFault::sql("keep knowledge"))
+        keep(&self.connection, version, now, texts)
     }
 
     /// Whether a version is kept.
@@ -37,4 +34,16 @@ impl Store {
         let found = self.connection.query_row(sql, [version], |row| row.get("texts")).optional();
         found.map_err(StoreFault::sql("read knowledge"))
     }
+}
+
+pub(super) fn keep(
+    connection: &Connection,
+    version: &str,
+    now: Moment,
+    texts: &str,
+) -> Result<(), StoreFault> {
+    let sql =
+        "INSERT INTO knowledge (version, at, texts) VALUES (?1, ?2, ?3) ON CONFLICT (version) DO NOTHING";
+    let done = connection.execute(sql, params![version, now.0, texts]);
+    done.map(|_| ()).map_err(StoreFault::sql("keep knowledge"))
 }

@@ -15,6 +15,7 @@ use crate::model::entry::EntryBody;
 use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
+use crate::model::workshop::Workshop;
 use crate::signing::line::signs;
 
 /// A transaction into which visits are merged; nothing of it stands before the last is.
@@ -245,6 +246,43 @@ impl Merging<'_> {
     /// What SQLite says.
     pub fn write_card(&self, card: &CardRow) -> Result<(), StoreFault> {
         cards::write(&self.transaction, card).map_err(StoreFault::sql("write a card"))
+    }
+
+    /// Keeps a setting that came with a backup, unless one of that name is here.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn keep_setting(&self, name: &str, value: &str) -> Result<(), StoreFault> {
+        let sql = "INSERT INTO setting (name, value) VALUES (?1, ?2) ON CONFLICT (name) DO NOTHING";
+        let done = self.transaction.execute(sql, [name, value]);
+        done.map(|_| ()).map_err(StoreFault::sql("keep a setting"))
+    }
+
+    /// Notes that the files of this placing belong to what is kept.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn placed(&self, id: &str) -> Result<(), StoreFault> {
+        let sql = "INSERT INTO setting (name, value) VALUES (?1, ?2)
+                   ON CONFLICT (name) DO UPDATE SET value = excluded.value";
+        let done = self.transaction.execute(sql, [super::staging::PLACED, id]);
+        done.map(|_| ()).map_err(StoreFault::sql("note what was placed"))
+    }
+
+    /// Keeps a version of the knowledge, unless it is kept already.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn keep_knowledge(&self, version: &str, now: Moment, texts: &str) -> Result<(), StoreFault> {
+        super::knowledge::keep(&self.transaction, version, now, texts)
+    }
+
+    /// Writes the workshop's particulars.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn keep_workshop(&self, workshop: &Workshop) -> Result<(), StoreFault> {
+        super::workshop::write(&self.transaction, workshop).map_err(StoreFault::sql("keep the workshop"))
     }
 
     /// Sets a tombstone that came with a backup, unless the visit is here.

@@ -16,6 +16,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0007_card_stands.sql"),
     include_str!("../../sql/0008_signatures.sql"),
     include_str!("../../sql/0009_devices.sql"),
+    include_str!("../../sql/0010_photo.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

@@ -181,14 +181,24 @@ impl Mined {
     /// A visit's lines by device and place; nothing unless they are known to be all. `counted` is how many SQLite
     /// knows of.
     pub fn lines(&self, pages: &Pages, visit: &str, counted: Option<usize>) -> Option<Vec<Line>> {
-        let visit = *self.names.numbers.get(visit)?;
-        let from = self.lines.partition_point(|spot| spot.visit < visit);
-        let to = self.lines.partition_point(|spot| spot.visit <= visit);
-        let spots = self.lines.get(from..to).filter(|spots| !spots.is_empty())?;
+        let (visit, spots) = self.spots(visit)?;
         self.are_all(visit, spots, counted).then_some(())?;
         let mut lines = spots.iter().map(|spot| read(pages, spot)).collect::<Option<Vec<Line>>>()?;
         lines.sort_by(|a, b| (&a.device, a.seq).cmp(&(&b.device, b.seq)));
         Some(lines)
+    }
+
+    /// Those of a visit's lines that prove themselves, of one that is no longer whole too.
+    pub fn proven_lines(&self, pages: &Pages, visit: &str) -> Vec<Line> {
+        let (_, spots) = self.spots(visit).unwrap_or_default();
+        spots.iter().filter_map(|spot| read(pages, spot)).collect()
+    }
+
+    fn spots(&self, visit: &str) -> Option<(u32, &[Spot])> {
+        let visit = *self.names.numbers.get(visit)?;
+        let from = self.lines.partition_point(|spot| spot.visit < visit);
+        let to = self.lines.partition_point(|spot| spot.visit <= visit);
+        self.lines.get(from..to).filter(|spots| !spots.is_empty()).map(|spots| (visit, spots))
     }
 
     fn are_all(&self, visit: u32, spots: &[Spot], counted: Option<usize>) -> bool {

@@ -9,6 +9,7 @@ use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags};
 
 use super::aside;
+use super::backup::source;
 use super::fault::StoreFault;
 use super::folders::{beside, sync};
 use super::lock::FolderLock;
@@ -24,13 +25,13 @@ pub struct Store {
     pub(super) connection: Connection,
     /// The data folder.
     pub(super) folder: PathBuf,
-    /// Held for as long as the store is open, or one beside it.
-    pub(super) lock: Arc<FolderLock>,
+    /// Held for as long as the store is open, or one beside it; a copy in memory holds none.
+    pub(super) lock: Option<Arc<FolderLock>>,
 }
 
 pub(super) const DATABASE: &str = "steady.db";
 /// Folder of a workshop's own layouts.
-const OWN_LAYOUTS: &str = "layouts";
+pub const OWN_LAYOUTS: &str = "layouts";
 /// Folder of a workshop's own causes, signs and layouts.
 const OWN_KNOWLEDGE: &str = "knowledge";
 /// The folders with what a workshop wrote itself.
@@ -50,13 +51,27 @@ pub fn open(folder: &Path, now: Moment) -> Result<Store, StoreFault> {
     private::folder(&folder.join("photos")).map_err(StoreFault::file)?;
     // SQLite makes its files as readable as others are; later ones, like the log, are as closed as the database.
     private::mend(folder);
-    let store = Store { connection, folder: folder.to_owned(), lock: Arc::new(lock) };
+    let store = Store { connection, folder: folder.to_owned(), lock: Some(Arc::new(lock)) };
+    store.finish_placing()?;
     store.clear_uploads();
     store.clear_outgoing();
     store.clear_rehearsals();
     // An erasure that was cut off goes on; if it cannot now, the next start tries again.
     let _ = store.sweep();
+    // Nothing is on its way yet: what no line names now is named by none.
+    let _ = store.clear_unnamed();
     Ok(store)
+}
+
+/// Opens a copy of a data folder's database in memory, beside whoever works on the folder: one snapshot, to be
+/// read. What is written to it is gone with it, and no file is changed.
+///
+/// # Errors
+/// [`BackupFault::NoData`](super::backup::fault::BackupFault::NoData), [`StoreFault::Newer`], or what SQLite says.
+pub fn open_beside(folder: &Path) -> Result<Store, StoreFault> {
+    let mut connection = source::copy_in_memory(&source::open_read_only(folder)?)?;
+    migrations::migrate(&mut connection)?;
+    Ok(Store { connection, folder: folder.to_owned(), lock: None })
 }
 
 /// Whether a folder holds a ledger, or what is left of one: opening it makes nothing new there.
@@ -171,6 +186,11 @@ fn look_closely(connection: &Connection, folder: &Path) -> Result<(), StoreFault
 }
 
 impl Store {
+    /// Whether this store only reads the folder: a copy in memory, or one beside whoever works on it.
+    pub(super) fn only_reads(&self) -> bool {
+        self.lock.is_none() || self.connection.is_readonly(rusqlite::MAIN_DB).unwrap_or(true)
+    }
+
     /// The data folder.
     #[must_use]
     pub fn folder(&self) -> &Path {
@@ -184,7 +204,7 @@ impl Store {
     /// What SQLite says.
     pub fn beside(&self) -> Result<Self, StoreFault> {
         let connection = snapshot(&self.folder.join(DATABASE)).map_err(StoreFault::sql("read beside"))?;
-        Ok(Self { connection, folder: self.folder.clone(), lock: Arc::clone(&self.lock) })
+        Ok(Self { connection, folder: self.folder.clone(), lock: self.lock.clone() })
     }
 
     /// The workshop's own layout files: file name and text, in name order.

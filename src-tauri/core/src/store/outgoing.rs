@@ -2,17 +2,33 @@
 //! few of them, and cleared at the next start and when a visit is erased.
 
 use std::fs::{self, File};
-use std::io::Write as _;
+use std::io::{self, Read, Write as _};
 use std::path::PathBuf;
 
 use uuid::Uuid;
 
+use super::backup::file::BackupReader;
 use super::fault::StoreFault;
 use super::open::Store;
 use super::private;
 
 /// A file on its way out, to be read from its beginning.
-pub type OutgoingFile = File;
+#[derive(Debug)]
+pub enum OutgoingFile {
+    /// One that is on disk as it goes out.
+    Plain(File),
+    /// A backup, worked out as it is read: as a copy it could take half of a phone.
+    Backup(BackupReader),
+}
+
+impl Read for OutgoingFile {
+    fn read(&mut self, to: &mut [u8]) -> io::Result<usize> {
+        match self {
+            Self::Plain(file) => file.read(to),
+            Self::Backup(file) => file.read(to),
+        }
+    }
+}
 
 /// As many files wait at once: a person has made one and looks at it while another is made.
 const KEPT: usize = 4;
@@ -58,7 +74,8 @@ impl Store {
     /// [`StoreFault::UploadUnknown`] if there is none, or none any longer.
     pub fn taken_out(&self, id: &str) -> Result<OutgoingFile, StoreFault> {
         let id = Uuid::try_parse(id).map_err(|_| StoreFault::UploadUnknown)?;
-        File::open(self.outgoing_path(&id.simple().to_string())).map_err(|_| StoreFault::UploadUnknown)
+        let file = File::open(self.outgoing_path(&id.simple().to_string()));
+        file.map(OutgoingFile::Plain).map_err(|_| StoreFault::UploadUnknown)
     }
 
     pub(super) fn clear_outgoing(&self) {

@@ -120,6 +120,11 @@ impl Foreign {
         lines.retain(|line| reaches.get(&line.device).is_none_or(|far| line.seq <= *far));
     }
 
+    /// Those of a visit's lines that can be read, of one that is no longer whole too.
+    pub fn readable_lines(&self, visit: &str) -> Vec<Line> {
+        self.mined.proven_lines(&self.pages, visit)
+    }
+
     /// How many lines of a visit SQLite's index knows.
     fn counted(&self, visit: &str) -> Option<usize> {
         let sql = "SELECT count(seq) AS lines FROM entry WHERE visit = ?1";
@@ -166,15 +171,12 @@ impl Foreign {
         self.photos.join(size.file_name(sha256)).is_file()
     }
 
-    /// A photo and its thumbnail, if both are there and the photo is what its name says.
-    pub fn photo(&self, sha256: &str) -> Option<[Vec<u8>; 2]> {
-        let read = |size: PhotoSize| {
-            let path = self.photos.join(size.file_name(sha256));
-            let fits = fs::metadata(&path).is_ok_and(|file| file.len() <= limits::PHOTO_BYTES);
-            if fits { fs::read(path).ok() } else { None }
-        };
-        let full = read(PhotoSize::Full).filter(|bytes| hex::encode(&Sha256::digest(bytes)) == sha256)?;
-        Some([full, read(PhotoSize::Thumb)?])
+    /// A photo, if it is there and is what its name says.
+    pub fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
+        let path = self.photos.join(PhotoSize::Full.file_name(sha256));
+        let fits = fs::metadata(&path).is_ok_and(|file| file.len() <= limits::PHOTO_BYTES);
+        let bytes = if fits { fs::read(path).ok()? } else { return None };
+        (hex::encode(&Sha256::digest(&bytes)) == sha256).then_some(bytes)
     }
 }
 

@@ -1,23 +1,52 @@
-//! Photos of a handover file on their way in: whole and synced in a folder of their own first, moved under
-//! their names together, before the entries that name them are kept. What is left after a crash is cleared
-//! at the next start with the uploads.
+//! Files on their way in with an import or a restored backup: whole and synced in a folder of their own first,
+//! then moved under their names together, before the entries that need them are kept. What came to nothing
+//! leaves the data folder as it was, at once or, after a crash, at the next start.
 
-use std::collections::BTreeSet;
-use std::fs::{self, File, OpenOptions};
-use std::path::PathBuf;
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs::{self, OpenOptions};
+use std::io;
+use std::path::{Path, PathBuf};
 
+use serde::{Deserialize, Serialize};
+
+use super::backup::list::{is_hash, is_own_path};
 use super::fault::StoreFault;
-use super::folders::sync;
-use super::open::Store;
+use super::folders;
+use super::merge::Merging;
+use super::open::{OWN_FOLDERS, Store};
 use super::photo_files::PhotoSize;
 use super::private;
 
-/// Photos gathered and not yet kept; dropped, they are gone.
+/// Says which files are being placed, until the entries that came with them are kept.
+pub(super) const PLACING: &str = "placing.json";
+/// The setting that names the placing that was kept last.
+pub(super) const PLACED: &str = "placed";
+
+/// Files gathered and not yet kept; dropped, they are gone.
 #[derive(Debug)]
 pub struct Staging {
     folder: PathBuf,
-    photos: PathBuf,
-    names: BTreeSet<String>,
+    data: PathBuf,
+    id: String,
+    /// Files with no other in their place, by name and path in the data folder.
+    fresh: BTreeMap<String, String>,
+    /// Photos in whose place a damaged file lies.
+    healing: BTreeMap<String, String>,
+}
+
+/// Files that stand under their names. Dropped before they are confirmed, they are gone again.
+#[derive(Debug)]
+pub struct Placed {
+    staging: Staging,
+    moved: BTreeSet<String>,
+    made: Vec<PathBuf>,
+    confirmed: bool,
+}
+
+#[derive(Debug, Serialize, Deserialize)]
+struct Placing {
+    id: String,
+    files: BTreeSet<String>,
 }
 
 impl Store {
@@ -31,7 +60,9 @@ impl Store {
             fs::remove_dir_all(&folder).map_err(StoreFault::file)?;
         }
         private::folder(&folder).map_err(StoreFault::file)?;
-        Ok(Staging { folder, photos: self.folder.join("photos"), names: BTreeSet::new() })
+        let id = uuid::Uuid::now_v7().to_string();
+        let (fresh, healing) = (BTreeMap::new(), BTreeMap::new());
+        Ok(Staging { folder, data: self.folder.clone(), id, fresh, healing })
     }
 
     /// Whether a photo's file is there.
@@ -43,40 +74,156 @@ impl Store {
     ///
     /// # Errors
     /// What the file system says.
-    pub fn photo_file(&self, sha256: &str, size: PhotoSize) -> std::io::Result<File> {
-        File::open(self.photo_path(sha256, size))
+    pub fn photo_file(&self, sha256: &str, size: PhotoSize) -> io::Result<fs::File> {
+        fs::File::open(self.photo_path(sha256, size))
+    }
+
+    /// After a crash in the middle of an import or a restored backup: files whose entries were not kept go.
+    ///
+    /// # Errors
+    /// What the file system or SQLite says.
+    pub(super) fn finish_placing(&self) -> Result<(), StoreFault> {
+        let path = self.folder.join(PLACING);
+        let Ok(text) = fs::read(&path) else { return Ok(()) };
+        // A note that was cut off itself names nothing that was moved.
+        let placing = serde_json::from_slice::<Placing>(&text).ok();
+        let kept = self.settings()?.remove(PLACED);
+        if let Some(placing) = placing.filter(|placing| Some(&placing.id) != kept.as_ref()) {
+            for path in placing.files.iter().filter(|path| is_own_path(path) || is_photo_path(path)) {
+                folders::remove_if_there(&self.folder.join(path)).map_err(StoreFault::file)?;
+            }
+            for folder in OWN_FOLDERS {
+                // One with other files in it stays.
+                let _ = fs::remove_dir(self.folder.join(folder));
+            }
+        }
+        folders::remove_if_there(&path).map_err(StoreFault::file)
     }
 }
 
 impl Staging {
-    /// Keeps a photo's bytes for later; nothing if a file of that name is here or has been added.
+    /// Keeps a photo's bytes, proven by whoever brings them, for later: where no file of that name is, or one
+    /// with other bytes, which then is damaged.
     ///
     /// # Errors
     /// What the file system says.
     pub fn add(&mut self, name: &str, bytes: &[u8]) -> Result<(), StoreFault> {
-        if self.names.contains(name) || self.photos.join(name).exists() {
+        let there = self.data.join("photos").join(name);
+        if self.fresh.contains_key(name) || self.healing.contains_key(name) {
             return Ok(());
         }
+        let waiting = if !there.exists() {
+            &mut self.fresh
+        } else if is_same(&there, bytes) {
+            return Ok(());
+        } else {
+            &mut self.healing
+        };
         private::write(&self.folder.join(name), bytes).map_err(StoreFault::file)?;
-        self.names.insert(name.to_owned());
+        waiting.insert(name.to_owned(), format!("photos/{name}"));
         Ok(())
     }
 
-    /// Moves every photo under its name, synced. The system has had time to write the first by now, so
-    /// that syncing one by one at the end costs little.
+    /// Keeps one of the workshop's own files for later, unless one of that name is here.
     ///
     /// # Errors
     /// What the file system says.
-    pub fn keep(self) -> Result<(), StoreFault> {
-        for name in &self.names {
-            let file =
-                OpenOptions::new().write(true).open(self.folder.join(name)).map_err(StoreFault::file)?;
-            file.sync_all().map_err(StoreFault::file)?;
+    pub fn add_own(&mut self, path: &str, bytes: &[u8]) -> Result<(), StoreFault> {
+        if self.data.join(path).exists() {
+            return Ok(());
         }
-        for name in &self.names {
-            fs::rename(self.folder.join(name), self.photos.join(name)).map_err(StoreFault::file)?;
+        let name = path.replace('/', "-");
+        private::write(&self.folder.join(&name), bytes).map_err(StoreFault::file)?;
+        self.fresh.insert(name, path.to_owned());
+        Ok(())
+    }
+
+    /// Whether a photo is here, and is what its name says.
+    pub fn stands(&self, sha256: &str) -> bool {
+        let path = self.data.join("photos").join(PhotoSize::Full.file_name(sha256));
+        folders::hash_of(&path).is_ok_and(|(here, _)| here == sha256)
+    }
+
+    /// How many photos take the place of damaged ones.
+    pub fn healing(&self) -> u64 {
+        self.healing.len() as u64
+    }
+
+    /// Moves every file with no other in its place under its name, synced, and notes in the transaction that
+    /// keeps the entries that they belong to it. The system has had time to write the first by now, so that
+    /// syncing one by one at the end costs little.
+    ///
+    /// # Errors
+    /// What the file system or SQLite says; the data folder is then as it was.
+    pub fn place(self, merging: &Merging<'_>) -> Result<Placed, StoreFault> {
+        merging.placed(&self.id)?;
+        for name in self.fresh.keys().chain(self.healing.keys()) {
+            let file = OpenOptions::new().write(true).open(self.folder.join(name));
+            file.and_then(|file| file.sync_all()).map_err(StoreFault::file)?;
         }
-        sync(&self.photos).map_err(StoreFault::file)
+        let mut placed = Placed { moved: BTreeSet::new(), made: Vec::new(), confirmed: false, staging: self };
+        placed.move_all().map_err(StoreFault::file)?;
+        Ok(placed)
+    }
+}
+
+impl Placed {
+    fn move_all(&mut self) -> io::Result<()> {
+        if !self.staging.fresh.is_empty() {
+            let files = self.staging.fresh.values().cloned().collect();
+            let placing = Placing { id: self.staging.id.clone(), files };
+            let json = serde_json::to_vec(&placing)?;
+            let passing = self.staging.folder.join(PLACING);
+            folders::write_by(&self.staging.data.join(PLACING), &passing, &json)?;
+        }
+        let mut folders = BTreeSet::new();
+        for (name, path) in &self.staging.fresh {
+            let to = self.staging.data.join(path);
+            let Some(folder) = to.parent() else { continue };
+            if !folder.exists() {
+                private::folder(folder)?;
+                self.made.push(folder.to_owned());
+            }
+            fs::rename(self.staging.folder.join(name), &to)?;
+            self.moved.insert(path.clone());
+            folders.insert(folder.to_owned());
+        }
+        folders.iter().try_for_each(|folder| folders::sync(folder))?;
+        if self.made.is_empty() { Ok(()) } else { folders::sync(&self.staging.data) }
+    }
+
+    /// The entries are kept: the files stay, and good photos take the place of damaged ones.
+    ///
+    /// # Errors
+    /// What the file system says; what could not be healed is then as damaged as it was.
+    pub fn confirm(mut self) -> Result<(), StoreFault> {
+        self.confirmed = true;
+        let heal = || -> io::Result<()> {
+            for (name, path) in &self.staging.healing {
+                fs::rename(self.staging.folder.join(name), self.staging.data.join(path))?;
+            }
+            if !self.staging.healing.is_empty() {
+                folders::sync(&self.staging.data.join("photos"))?;
+            }
+            folders::remove_if_there(&self.staging.data.join(PLACING))
+        };
+        heal().map_err(StoreFault::file)
+    }
+}
+
+impl Drop for Placed {
+    fn drop(&mut self) {
+        if self.confirmed {
+            return;
+        }
+        // What cannot be removed now is at the next start.
+        for path in &self.moved {
+            let _ = fs::remove_file(self.staging.data.join(path));
+        }
+        for folder in &self.made {
+            let _ = fs::remove_dir(folder);
+        }
+        let _ = fs::remove_file(self.staging.data.join(PLACING));
     }
 }
 
@@ -84,5 +231,16 @@ impl Drop for Staging {
     fn drop(&mut self) {
         // Cleared at the next start if it cannot be now.
         let _ = fs::remove_dir_all(&self.folder);
+        let _ = fs::remove_dir(self.data.join("incoming"));
     }
+}
+
+fn is_photo_path(path: &str) -> bool {
+    let hash = path.strip_prefix("photos/").and_then(|name| name.strip_suffix(".jpg"));
+    hash.is_some_and(is_hash)
+}
+
+fn is_same(path: &Path, bytes: &[u8]) -> bool {
+    let long = fs::metadata(path).is_ok_and(|there| there.len() == bytes.len() as u64);
+    long && fs::read(path).is_ok_and(|there| there == bytes)
 }

@@ -13,6 +13,9 @@ use crate::model::limits;
 /// Greatest size of one photo as the camera gives it, bytes.
 pub const MAX_PHOTO_BYTES: u64 = limits::CAMERA_BYTES;
 
+/// Folder of what is on its way in; nothing in it is named by an entry.
+pub(super) const INCOMING: &str = "incoming";
+
 /// Greatest size of one piece, bytes.
 pub const MAX_PIECE_BYTES: u64 = limits::PIECE_BYTES;
 
@@ -37,7 +40,7 @@ impl Store {
         piece: &[u8],
     ) -> Result<u64, StoreFault> {
         let path = self.upload_path(upload)?;
-        private::folder(&self.folder.join("incoming")).map_err(StoreFault::file)?;
+        private::folder(&self.folder.join(INCOMING)).map_err(StoreFault::file)?;
         let count = path.with_extension("count");
         let expected: u32 = fs::read_to_string(&count).ok().and_then(|text| text.parse().ok()).unwrap_or(0);
         if index != 0 && index != expected {
@@ -77,17 +80,19 @@ impl Store {
         if let Ok(path) = self.upload_path(upload) {
             // Left-overs are cleared at the next start.
             let _ = fs::remove_file(path.with_extension("count"));
-            let _ = fs::remove_file(path);
+            let _ = fs::remove_file(&path);
+            // Gone where nothing else is on its way.
+            let _ = path.parent().map(fs::remove_dir);
         }
     }
 
     pub(super) fn clear_uploads(&self) {
         // Nothing in there is named by an entry.
-        let _ = fs::remove_dir_all(self.folder.join("incoming"));
+        let _ = fs::remove_dir_all(self.folder.join(INCOMING));
     }
 
-    fn upload_path(&self, upload: &str) -> Result<PathBuf, StoreFault> {
+    pub(super) fn upload_path(&self, upload: &str) -> Result<PathBuf, StoreFault> {
         let id = uuid::Uuid::try_parse(upload).map_err(|_| StoreFault::UploadUnknown)?;
-        Ok(self.folder.join("incoming").join(id.simple().to_string()))
+        Ok(self.folder.join(INCOMING).join(id.simple().to_string()))
     }
 }

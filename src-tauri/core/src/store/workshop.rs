@@ -100,7 +100,7 @@ fn line(row: &Row<'_>) -> Result<Workshop, rusqlite::Error> {
     })
 }
 
-fn write(transaction: &Transaction<'_>, workshop: &Workshop) -> Result<(), rusqlite::Error> {
+pub(super) fn write(transaction: &Transaction<'_>, workshop: &Workshop) -> Result<(), rusqlite::Error> {
     transaction.execute("DELETE FROM workshop", [])?;
     transaction.execute("DELETE FROM workshop_hours", [])?;
     let sql = "INSERT INTO workshop (line, name, address, phone, length, distance, rate, currency)

@@ -43,8 +43,6 @@ error-knowledge-not-kept = Dieser Besuch wurde nach einem Wissensstand eingeordn
 error-knowledge-not-kept-help = Sehen Sie ihn in dem Datenordner an, der ihn eingeordnet hat, oder nennen Sie einen anderen Stand.
 error-nothing-to-salvage = In dieser Datenbank ist nichts lesbar
 error-nothing-to-salvage-help = Nennen Sie die steady.db eines beiseitegelegten Ordners. Sie blieb, wie sie war.
-error-backup-folder = Dieser Ordner ist keine Sicherung von Steady
-error-backup-folder-help = Nennen Sie einen leeren Ordner oder einen, in dem schon eine Sicherung liegt. Er blieb, wie er war.
 
 ## Auf den Bildschirmen.
 ui-handover = Übergeben

@@ -248,6 +248,7 @@ short-more = In der Kundeninfo steht mehr: Fragen Sie uns danach.
 paper-label-for = Spricht dafür:
 paper-label-against = Spricht dagegen:
 paper-label-photo-missing = Das Foto ist eingetragen, doch seine Datei war beim Druck nicht lesbar.
+paper-label-photo-damaged = Das Foto ist eingetragen, doch seine Datei wurde seither beschädigt oder verändert. Es wird hier nicht gezeigt und beweist nichts, bis eine gute Kopie übernommen ist.
 paper-label-name = Name
 paper-label-date = Datum
 paper-label-signature = Unterschrift

@@ -43,8 +43,6 @@ error-knowledge-not-kept = This visit was sorted by knowledge that is not kept h
 error-knowledge-not-kept-help = Look at it in the data folder that sorted it, or name another version.
 error-nothing-to-salvage = Nothing can be read in that database
 error-nothing-to-salvage-help = Name the steady.db of a set-aside folder. It was left as it is.
-error-backup-folder = That folder is no backup of Steady
-error-backup-folder-help = Name an empty folder, or one that a backup was made in before. It was left as it is.
 
 ## On the screens.
 ui-handover = Hand over

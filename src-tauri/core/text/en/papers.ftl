@@ -248,6 +248,7 @@ short-more = There is more in the full note: ask us for it.
 paper-label-for = Speaks for it:
 paper-label-against = Speaks against it:
 paper-label-photo-missing = The photo is recorded, but its file could not be read when this was printed.
+paper-label-photo-damaged = The photo is recorded, but its file was damaged or changed since. It is not shown here and proves nothing until a good copy is taken in.
 paper-label-name = Name
 paper-label-date = Date
 paper-label-signature = Signature

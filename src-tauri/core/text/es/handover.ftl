@@ -43,8 +43,6 @@ error-knowledge-not-kept = Esta visita se clasificó con un saber que aquí no s
 error-knowledge-not-kept-help = Mírela en la carpeta de datos que la clasificó, o indique otra versión.
 error-nothing-to-salvage = En esa base de datos no se puede leer nada
 error-nothing-to-salvage-help = Indique el steady.db de una carpeta apartada. Se dejó como estaba.
-error-backup-folder = Esa carpeta no es una copia de seguridad de Steady
-error-backup-folder-help = Indique una carpeta vacía, o una en la que ya se hizo una copia. Se dejó como estaba.
 
 ## En las pantallas.
 ui-handover = Entregar

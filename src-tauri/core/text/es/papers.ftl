@@ -248,6 +248,7 @@ short-more = La nota completa dice más: pídanosla.
 paper-label-for = A favor:
 paper-label-against = En contra:
 paper-label-photo-missing = La foto está anotada, pero su archivo no se pudo leer al imprimir.
+paper-label-photo-damaged = La foto está anotada, pero su archivo se dañó o se cambió después. No se muestra aquí y no prueba nada hasta que se incorpore una copia buena.
 paper-label-name = Nombre
 paper-label-date = Fecha
 paper-label-signature = Firma

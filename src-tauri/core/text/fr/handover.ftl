@@ -43,8 +43,6 @@ error-knowledge-not-kept = Cette visite a été triée avec un savoir qui n’es
 error-knowledge-not-kept-help = Regardez-la dans le dossier de données qui l’a triée, ou indiquez une autre version.
 error-nothing-to-salvage = Rien ne peut être lu dans cette base de données
 error-nothing-to-salvage-help = Nommez le steady.db d’un dossier mis de côté. Elle a été laissée telle quelle.
-error-backup-folder = Ce dossier n’est pas une sauvegarde de Steady
-error-backup-folder-help = Nommez un dossier vide, ou un dossier où une sauvegarde a déjà été faite. Il a été laissé tel quel.
 
 ## Sur les écrans.
 ui-handover = Transmettre

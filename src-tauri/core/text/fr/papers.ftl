@@ -248,6 +248,7 @@ short-more = La note entière en dit plus : demandez-la-nous.
 paper-label-for = Pour :
 paper-label-against = Contre :
 paper-label-photo-missing = La photo est notée, mais son fichier n’a pas pu être lu à l’impression.
+paper-label-photo-damaged = La photo est notée, mais son fichier a été endommagé ou changé depuis. Elle n’est pas montrée ici et ne prouve rien tant qu’une bonne copie n’est pas reprise.
 paper-label-name = Nom
 paper-label-date = Date
 paper-label-signature = Signature

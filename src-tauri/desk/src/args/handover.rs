@@ -46,19 +46,26 @@ pub enum Task {
         #[command(flatten)]
         how: How,
     },
-    /// Make or renew a backup in a folder
+    /// Back everything up in a folder of its own, beside a Steady that is at work; the latest seven backups stay, and
+    /// one a month
     Backup {
-        /// The folder
-        #[arg(value_name = "DIR")]
-        folder: PathBuf,
-        #[command(flatten)]
-        how: How,
-    },
-    /// Take in what a backup holds and the data folder does not
-    Restore {
         /// The backup's folder
         #[arg(value_name = "DIR")]
         folder: PathBuf,
+        /// Only name the backups that are there
+        #[arg(long)]
+        list: bool,
+        #[command(flatten)]
+        how: How,
+    },
+    /// Take in what a backup holds and the data folder does not, and make damaged photos whole
+    Restore {
+        /// The backup's folder, or a backup that is one file
+        #[arg(value_name = "DIR")]
+        folder: PathBuf,
+        /// The backup of that time, or the last of that day; the latest if not given
+        #[arg(long, value_name = "WHEN", value_parser = NonEmptyStringValueParser::new())]
+        generation: Option<String>,
         /// Begin a new data folder where none of that name is there
         #[arg(long)]
         new: bool,

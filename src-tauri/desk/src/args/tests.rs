@@ -136,8 +136,13 @@ fn visits_are_handed_over_erased_and_kept_safe() {
     check("verify a.steady --json", Task::Verify { file: "a.steady".into(), json: true });
     let erase = Task::Erase { visit: "v".into(), word: "TR-1".into(), how: How::default() };
     check("erase v --confirm TR-1", erase);
-    check("backup d --json", Task::Backup { folder: "d".into(), how: how(None, true) });
-    check("restore d", Task::Restore { folder: "d".into(), new: false, how: How::default() });
+    let backup = |list| Task::Backup { folder: "d".into(), list, how: how(None, true) };
+    check("backup d --json", backup(false));
+    check("backup --list d --json", backup(true));
+    let restore =
+        |generation| Task::Restore { folder: "d".into(), generation, new: false, how: How::default() };
+    check("restore d", restore(None));
+    check("restore d --generation 2026-11-25", restore(Some("2026-11-25".to_owned())));
     check("salvage steady.db", Task::Salvage { file: "steady.db".into(), new: false, how: How::default() });
 }
 

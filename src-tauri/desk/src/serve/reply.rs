@@ -1,6 +1,5 @@
 //! The replies of the desk and the headers that all of them carry.
 
-use std::fs::File;
 use std::io::{self, Read as _};
 use std::pin::Pin;
 use std::task::{Context, Poll};
@@ -13,6 +12,7 @@ use hyper::header::{
 };
 use hyper::{Response, StatusCode};
 use steady_core::app::failure::Failure;
+use steady_core::store::outgoing::OutgoingFile;
 use tokio::sync::mpsc;
 
 /// A reply, whole or in pieces.
@@ -39,7 +39,7 @@ impl Body for Pieces {
 }
 
 /// A file's bytes, read on a thread that may wait for the disk and ends with the connection.
-pub fn file(mut file: File) -> Reply {
+pub fn file(mut file: OutgoingFile) -> Reply {
     let (to, pieces) = mpsc::channel(AHEAD);
     tokio::task::spawn_blocking(move || {
         let mut next = || {

@@ -99,17 +99,36 @@ fn backup_is_restored_and_a_database_salvaged() {
     let bench = Bench::new();
     let (here, safe) = (bench.path("here"), bench.path("safe"));
     let visit = demo(&here);
-    assert!(done(&["backup", &safe, "--data", &here]).starts_with("Backed up: 1 visit, "));
-    for (command, from) in [("restore", safe.clone()), ("salvage", format!("{safe}/steady.db"))] {
-        let there = bench.path(command);
-        let taken = json(&[command, &from, "--data", &there, "--new", "--json"]);
+    let made = done(&["backup", &safe, "--data", &here]);
+    assert!(made.starts_with("Backed up as 20") && made.contains(": 1 visit, "), "{made}");
+    let again = done(&["backup", &safe, "--data", &here]);
+    assert!(again.starts_with("Nothing new since 20"), "{again}");
+    let listed = json(&["backup", &safe, "--list", "--json"]);
+    let generation = listed["generations"][0]["generation"].as_str().unwrap();
+    assert!(done(&["backup", &safe, "--list"]).starts_with(generation));
+    let day = &generation[..10];
+    for (number, words) in [
+        vec!["restore", &safe],
+        vec!["restore", &safe, "--generation", day],
+        vec!["salvage", &format!("{here}/steady.db")],
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let there = bench.path(&format!("there-{number}"));
+        let taken = json(&[&words[..], &["--data", &there, "--new", "--json"]].concat());
         assert_eq!(
             (&taken["taken"][0], &taken["photos_missing"]),
             (&Value::from(visit.clone()), &Value::from(0))
         );
     }
     refused(&["restore", &bench.path("nowhere"), "--data", &here], "backup-folder");
-    refused(&["backup", &here, "--data", &bench.path("restore")], "backup-folder");
+    refused(&["restore", &safe, "--generation", "1999", "--data", &here], "backup-no-generation");
+    refused(&["backup", &bench.path("new"), "--data", &bench.path("mistyped")], "no-data-here");
+    let other = bench.path("other");
+    demo(&other);
+    refused(&["backup", &safe, "--data", &other], "backup-of-another");
+    refused(&["backup", &here, "--data", &other], "backup-folder");
 }
 
 #[test]

@@ -4,7 +4,9 @@ use steady_core::app::press::Paper;
 use steady_core::app::request::Sheet;
 
 use crate::sample::{self, BANDS, HOSTILE};
-use crate::tools::{attachment, check_form, flat_text, keep, no_photos, print_with, structure};
+use crate::tools::{
+    attachment, check_form, flat_text, keep, keep_with_damaged_photos, no_photos, print_with, structure,
+};
 
 #[test]
 fn every_rating_prints_on_both_sheets() {
@@ -188,6 +190,8 @@ fn a_missing_photo_is_said() {
     assert!(flat_text(&broken).contains(said));
     let with = keep("finding-photo-there", Paper::Finding(&finding), Sheet::A4, &sample::jpeg);
     assert!(!flat_text(&with).contains(said));
+    let damaged = flat_text(&keep_with_damaged_photos("finding-photo-damaged", Paper::Finding(&finding)));
+    assert!(damaged.contains("not the one that was kept") && !damaged.contains(said));
 }
 
 #[test]

@@ -365,6 +365,7 @@ fn labels() -> Labels {
         speaks_for: "Speaks for it:".into(),
         against: "Speaks against it:".into(),
         photo_missing: "The photo is recorded, but its file could not be read when this was printed.".into(),
+        photo_damaged: "The photo's file is not the one that was kept.".into(),
         name: "Name".into(),
         date: "Date".into(),
         signature: "Signature".into(),

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::LazyLock;
 
-use steady_core::app::press::{Paper, Press, PressError, PrintRun};
+use steady_core::app::press::{Paper, PhotoFound, Press, PressError, PrintRun};
 use steady_core::app::request::Sheet;
 use steady_core::model::time::Moment;
 use steady_papers::{TypstPress, press};
@@ -24,13 +24,24 @@ pub fn print_with(
     sheet: Sheet,
     photo: &dyn Fn(&str) -> Option<Vec<u8>>,
 ) -> Result<Vec<u8>, PressError> {
-    PRESS.print(paper, &PrintRun { sheet, at: AT, photo })
+    let photo = |sha256: &str| photo(sha256).map_or(PhotoFound::Missing, PhotoFound::Whole);
+    PRESS.print(paper, &PrintRun { sheet, at: AT, photo: &photo })
+}
+
+/// Prints with every photo's file damaged, keeps the paper under `name` and returns its path.
+pub fn keep_with_damaged_photos(name: &str, paper: Paper<'_>) -> PathBuf {
+    let run = PrintRun { sheet: Sheet::A4, at: AT, photo: &|_| PhotoFound::Damaged };
+    kept(name, &PRESS.print(paper, &run).unwrap_or_else(|error| panic!("{name}: {error}")))
 }
 
 /// Prints, keeps the file under `name` and returns its path.
 #[track_caller]
 pub fn keep(name: &str, paper: Paper<'_>, sheet: Sheet, photo: &dyn Fn(&str) -> Option<Vec<u8>>) -> PathBuf {
     let pdf = print_with(paper, sheet, photo).unwrap_or_else(|error| panic!("{name}: {error}"));
+    kept(name, &pdf)
+}
+
+fn kept(name: &str, pdf: &[u8]) -> PathBuf {
     let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("{name}.pdf"));
     std::fs::write(&path, pdf).expect("the test folder can be written");
     path

@@ -2,6 +2,7 @@
 
 use super::super::fault::{Fault, Refusal};
 use super::super::response::Response;
+use super::super::set_aside;
 use super::super::steady::Inner;
 
 pub fn erase(inner: &mut Inner, visit: &str, word: &str) -> Result<Response, Fault> {
@@ -18,6 +19,7 @@ pub fn erase(inner: &mut Inner, visit: &str, word: &str) -> Result<Response, Fau
     let erased = inner.store.erase(visit, now);
     inner.ledger_changed()?;
     erased?;
+    inner.asides = set_aside::counted(inner)?;
     Ok(Response::Erased { visit: visit.to_owned() })
 }
 

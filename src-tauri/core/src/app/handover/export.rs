@@ -5,10 +5,10 @@ use std::collections::BTreeSet;
 use std::io::{self, BufWriter, Cursor, Read, Write};
 
 use super::super::fault::{Fault, Refusal};
-use super::super::papers;
 use super::super::request::{PaperKind, Sheet};
 use super::super::response::{HandoverFile, Response};
 use super::super::steady::Inner;
+use super::super::{papers, photo};
 use super::seen::{photo_of, text};
 use super::{Exported, Wanted};
 use crate::handover::fault::HandoverFault;
@@ -32,6 +32,7 @@ pub fn prepare(inner: &mut Inner, wanted: Wanted<'_>) -> Result<Response, Fault>
         file,
         bytes: exported.bytes,
         left_out: exported.left_out,
+        photos_damaged: exported.photos_damaged,
     }))
 }
 
@@ -45,7 +46,7 @@ fn file_name(visits: &[String], count: u64) -> String {
 
 pub fn export(inner: &mut Inner, wanted: Wanted<'_>, sink: &mut dyn Write) -> Result<Exported, Fault> {
     let Choice { visits, left_out } = choose(inner, wanted.visits)?;
-    let (photos, missing) = photos(inner, &visits)?;
+    let Photos { here: photos, missing, damaged } = photos(inner, &visits)?;
     let mut names: Vec<String> = visits.iter().map(|visit| ledger_name(visit)).collect();
     names.extend(photos.iter().flat_map(|sha256| photo_names(sha256)));
     if wanted.papers {
@@ -65,7 +66,8 @@ pub fn export(inner: &mut Inner, wanted: Wanted<'_>, sink: &mut dyn Write) -> Re
     let parts: Vec<Measured> = names.iter().map(|name| measure(name, &mut open)).collect::<Result<_, _>>()?;
     let bytes = write(made, missing, &parts, &key, (&mut open, sink))?;
     sink.flush().map_err(HandoverFault::Write)?;
-    Ok(Exported { visits: visits.len() as u64, photos: photos.len() as u64, bytes, left_out })
+    let (visits, photos) = (visits.len() as u64, photos.len() as u64);
+    Ok(Exported { visits, photos, bytes, left_out, photos_damaged: damaged })
 }
 
 struct Choice {
@@ -98,17 +100,39 @@ fn choose(inner: &Inner, asked: &[String]) -> Result<Choice, Fault> {
     }
 }
 
-/// Photos that the visits name: those that are here, and those that are not.
-fn photos(inner: &Inner, visits: &BTreeSet<String>) -> Result<(BTreeSet<String>, Vec<String>), Fault> {
+/// Photos that visits name.
+#[derive(Default)]
+struct Photos {
+    /// Those that are here and whole.
+    here: BTreeSet<String>,
+    /// Those that cannot go along.
+    missing: Vec<String>,
+    /// Those of them whose file is here and is not what was kept.
+    damaged: Vec<String>,
+}
+
+fn photos(inner: &Inner, visits: &BTreeSet<String>) -> Result<Photos, Fault> {
     let mut named = BTreeSet::new();
     for visit in visits {
         named.extend(inner.store.lines(visit)?.iter().filter_map(photo_of));
     }
-    let here = |sha256: &String| {
-        [PhotoSize::Full, PhotoSize::Thumb].iter().all(|size| inner.store.has_photo(sha256, *size))
-    };
-    let (here, missing): (BTreeSet<String>, BTreeSet<String>) = named.into_iter().partition(here);
-    Ok((here, missing.into_iter().collect()))
+    let mut photos = Photos::default();
+    for sha256 in named {
+        let found = photo::read(inner, &sha256, PhotoSize::Full);
+        // The thumbnail goes along: made anew now where it has to be.
+        match found.and_then(|_| photo::read(inner, &sha256, PhotoSize::Thumb)) {
+            Ok(_) => {
+                photos.here.insert(sha256);
+            }
+            Err(fault) => {
+                if matches!(fault, Fault::Store(StoreFault::PhotoDamaged)) {
+                    photos.damaged.push(sha256.clone());
+                }
+                photos.missing.push(sha256);
+            }
+        }
+    }
+    Ok(photos)
 }
 
 fn open_part(
@@ -123,7 +147,10 @@ fn open_part(
             Ok(Box::new(Cursor::new(text(&lines))))
         }
         Some(PartKind::Photo(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Full)?)),
-        Some(PartKind::Thumb(sha256)) => Ok(Box::new(inner.store.photo_file(&sha256, PhotoSize::Thumb)?)),
+        Some(PartKind::Thumb(sha256)) => {
+            let thumb = photo::read(inner, &sha256, PhotoSize::Thumb).map_err(io::Error::other)?;
+            Ok(Box::new(Cursor::new(thumb)))
+        }
         Some(PartKind::Paper) | None => Ok(Box::new(printed.or_put(name, || paper(inner, name, wanted))?)),
     }
 }

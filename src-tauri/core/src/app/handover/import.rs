@@ -14,7 +14,7 @@ use super::super::steady::{Inner, shown};
 use super::seen::{Seen, lines, photo_of};
 use super::{Imported, SetApart, preview};
 use crate::handover::fault::HandoverFault;
-use crate::handover::manifest::{MANIFEST, PartKind};
+use crate::handover::manifest::{MANIFEST, PartKind, photo_names};
 use crate::handover::read::Reader;
 use crate::model::device::Devices;
 use crate::model::limits::{self, Beyond};
@@ -24,7 +24,8 @@ use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
 use crate::store::ledger::{LineFault, check_lines};
 use crate::store::merge::{Import, MergeFault, Merging, Origin, Plan};
-use crate::store::staging::Staging;
+use crate::store::photo_files::PhotoSize;
+use crate::store::staging::{Placed, Staging};
 use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::Trade;
 use crate::walk::{former, record};
@@ -69,9 +70,12 @@ pub fn leave_upload(inner: &Inner, upload: &str) -> Response {
 /// Takes a file in.
 pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Fault> {
     let staging = inner.store.staging()?;
-    let walked = walk(inner, source, Some(staging));
+    let walked = walk(inner, source, Some(staging)).and_then(|walked| {
+        walked.placed.map(Placed::confirm).transpose()?;
+        Ok(walked.imported)
+    });
     inner.ledger_changed()?;
-    walked.map(|walked| walked.imported)
+    walked
 }
 
 /// What a file holds, and what was or would be changed by it.
@@ -84,6 +88,8 @@ pub struct Walked {
     pub imported: Imported,
     /// Each visit that is new here or grows.
     pub changes: Vec<Change>,
+    /// The photos, where they are kept.
+    pub placed: Option<Placed>,
 }
 
 /// A visit that is new here or grows.
@@ -120,6 +126,7 @@ pub fn walk(inner: &mut Inner, source: &mut dyn Read, staging: Option<Staging>) 
             keeping,
             seen: Seen::default(),
             wanted: BTreeSet::new(),
+            held: BTreeSet::new(),
             imported: Imported::default(),
             changes: Vec::new(),
             apart: Vec::new(),
@@ -130,7 +137,13 @@ pub fn walk(inner: &mut Inner, source: &mut dyn Read, staging: Option<Staging>) 
         let missing = reader.manifest().missing.clone();
         reader.finish()?;
         work.seen.complete(&missing)?;
-        work.end(&locale).map(|(imported, changes)| Walked { device, made, imported, changes })
+        work.end(&locale).map(|(imported, changes, placed)| Walked {
+            device,
+            made,
+            imported,
+            changes,
+            placed,
+        })
     })
 }
 
@@ -156,6 +169,16 @@ struct Keeping<'a> {
     now: Moment,
 }
 
+/// What becomes of a visit of a file.
+enum Fate {
+    /// It is new here or grows.
+    Taken,
+    /// Everything of it is here.
+    Held,
+    /// It was erased here.
+    Erased,
+}
+
 struct Work<'a> {
     merging: &'a Merging<'a>,
     origin: Origin<'a>,
@@ -164,6 +187,8 @@ struct Work<'a> {
     seen: Seen,
     /// Photos of the visits that are taken.
     wanted: BTreeSet<String>,
+    /// Photos of visits of which everything is here: a good copy makes a damaged one whole.
+    held: BTreeSet<String>,
     imported: Imported,
     changes: Vec<Change>,
     /// Visits that are set apart, and why.
@@ -186,10 +211,13 @@ impl Work<'_> {
     /// One visit: taken, or set apart with the reason. Only a fault of storage ends the whole.
     fn ledger(&mut self, visit: &str, part: &str, bytes: &[u8]) -> Result<(), Fault> {
         let taken = lines(bytes, part).map_err(Fault::from).and_then(|lines| {
-            let taken = self.visit(visit, part, &lines)?;
+            let fate = self.visit(visit, part, &lines)?;
             self.seen.require(&lines);
-            if taken {
-                self.wanted.extend(lines.iter().filter_map(photo_of));
+            let photos = lines.iter().filter_map(photo_of);
+            match fate {
+                Fate::Taken => self.wanted.extend(photos),
+                Fate::Held => self.held.extend(photos),
+                Fate::Erased => {}
             }
             Ok(())
         });
@@ -203,17 +231,17 @@ impl Work<'_> {
         }
     }
 
-    /// Whether anything of a visit is new here.
-    fn visit(&mut self, visit: &str, part: &str, lines: &[Line]) -> Result<bool, Fault> {
+    /// Takes what is new of a visit.
+    fn visit(&mut self, visit: &str, part: &str, lines: &[Line]) -> Result<Fate, Fault> {
         if self.merging.is_erased(visit)? {
             check_lines(visit, lines).map_err(|fault| line_fault(fault, part))?;
             self.imported.erased += 1;
-            return Ok(false);
+            return Ok(Fate::Erased);
         }
         let plan = self.merging.plan(visit, lines, self.origin).map_err(|fault| named(fault, part))?;
         if plan.news == 0 {
             self.imported.unchanged += 1;
-            return Ok(false);
+            return Ok(Fate::Held);
         }
         let before = self.merging.rated(visit)?;
         let standing = standing_of(self.place, visit, &plan)?;
@@ -229,23 +257,23 @@ impl Work<'_> {
         self.imported.entries += plan.news;
         self.imported.taken.push(visit.to_owned());
         self.changes.push(Change { standing, before, entries: plan.news });
-        Ok(true)
+        Ok(Fate::Taken)
     }
 
     /// Whether the photo belongs to a visit that is taken.
     fn photo<R: Read>(&mut self, reader: &mut Reader<R>, name: &str, sha256: &str) -> Result<bool, Fault> {
         let bytes = self.seen.photo(reader, name)?;
         let wanted = self.wanted.contains(sha256);
-        if let (Some(file), Some(keeping)) =
-            (name.strip_prefix("photos/").filter(|_| wanted), &mut self.keeping)
-        {
-            keeping.staging.add(file, &bytes)?;
+        // A thumbnail is made anew from its photo: nothing in a file binds the one to the other.
+        let is_kept = (wanted || self.held.contains(sha256)) && name == photo_names(sha256)[0];
+        if let Some(keeping) = self.keeping.as_mut().filter(|_| is_kept) {
+            keeping.staging.add(&PhotoSize::Full.file_name(sha256), &bytes)?;
         }
         Ok(wanted)
     }
 
     /// A file of which nothing could be taken or was here already is refused for the first reason there is.
-    fn end(mut self, locale: &str) -> Result<(Imported, Vec<Change>), Fault> {
+    fn end(mut self, locale: &str) -> Result<(Imported, Vec<Change>, Option<Placed>), Fault> {
         let nothing = self.imported.taken.is_empty() && self.imported.unchanged == 0;
         if nothing && self.imported.erased > 0 {
             return Err(Refusal::VisitErased.into());
@@ -255,10 +283,8 @@ impl Work<'_> {
         }
         let apart = |(visit, fault): (String, Fault)| SetApart { visit, why: shown(&fault, locale) };
         self.imported.set_apart = self.apart.into_iter().map(apart).collect();
-        if let Some(keeping) = self.keeping {
-            keeping.staging.keep()?;
-        }
-        Ok((self.imported, self.changes))
+        let placed = self.keeping.map(|keeping| keeping.staging.place(self.merging)).transpose()?;
+        Ok((self.imported, self.changes, placed))
     }
 }
 

@@ -1,13 +1,13 @@
-//! Handing visits over: files for another device, erasing, backups. The file's form is the room
+//! Handing visits over: files for another device, erasing, salvage. The file's form is the room
 //! [`handover`](crate::handover)'s, union and tombstones are the store's; here the two meet.
 
 mod erase;
 mod export;
 mod fault;
-mod import;
+pub(super) mod import;
 mod preview;
 mod salvage;
-mod seen;
+pub(super) mod seen;
 mod take_back;
 mod verify;
 
@@ -19,10 +19,9 @@ use serde::Serialize;
 use super::failure::Failure;
 use super::request::Sheet;
 use super::steady::Steady;
-use crate::store::backup::BackedUp;
 
 pub(super) use erase::erase;
-pub(super) use export::prepare;
+pub(super) use export::{export, prepare};
 pub(super) use fault::code;
 pub(super) use import::{import_upload, leave_upload, preview_upload, take_piece};
 pub use preview::{Preview, PreviewVisit};
@@ -43,6 +42,8 @@ pub struct Exported {
     pub bytes: u64,
     /// Visits that were left out because their chain is broken.
     pub left_out: Vec<String>,
+    /// Photos that were left out because their file is not the one that was kept.
+    pub photos_damaged: Vec<String>,
 }
 
 /// What an import changed.
@@ -110,7 +111,7 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do; what was written so far is then no handover file.
     pub fn export(&self, wanted: Wanted<'_>, sink: &mut dyn Write) -> Result<Exported, Failure> {
-        self.aside(|beside| export::export(beside, wanted, sink), |_, made| Ok(made))
+        self.aside(|beside| export(beside, wanted, sink), |_, made| Ok(made))
     }
 
     /// Says what taking in a handover file would change; nothing is written.
@@ -136,23 +137,8 @@ impl Steady {
     /// A [`Failure`] that says what to do.
     pub fn erase(&self, visit: &str, word: &str) -> Result<(), Failure> {
         let _alone = self.alone();
+        self.drop_prepared();
         self.with(|inner| erase(inner, visit, word).map(|_| ()))
-    }
-
-    /// Makes or renews a backup in a folder.
-    ///
-    /// # Errors
-    /// A [`Failure`] that says what to do; an earlier backup there still stands.
-    pub fn backup(&self, folder: &Path) -> Result<BackedUp, Failure> {
-        self.with(|inner| Ok(inner.store.backup(folder)?))
-    }
-
-    /// Takes in everything that a backup holds and this device does not.
-    ///
-    /// # Errors
-    /// A [`Failure`] that says what to do; the ledger is then as it was.
-    pub fn restore(&self, folder: &Path) -> Result<Salvaged, Failure> {
-        self.with(|inner| salvage::restore(inner, folder))
     }
 
     /// Takes in every visit of a database that still verifies; its photos are looked for beside it.

@@ -1,9 +1,8 @@
-//! Takes visits out of another Steady's database: a backup, or one that was set aside as damaged. Each
+//! Takes visits out of another Steady's database, such as one that was set aside as damaged. Each
 //! visit counts for itself; those that no longer verify are named and left where they are.
 
 use std::path::Path;
 
-use super::super::drawn::DrawnFor;
 use super::super::fault::{Fault, Refusal};
 use super::super::knowledge;
 use super::super::list;
@@ -13,34 +12,11 @@ use super::seen::photo_of;
 use super::{Imported, Salvaged};
 use crate::model::workshop::Workshop;
 use crate::photos::kept;
-use crate::store::fault::StoreFault;
 use crate::store::ledger::check_lines;
 use crate::store::merge::{Import, MergeFault, Merging, Origin};
 use crate::store::photo_files::PhotoSize;
 use crate::store::salvage::Foreign;
 use crate::store::staging::Staging;
-
-/// A backup's own knowledge comes first, so that visits that need them can be derived.
-pub fn restore(inner: &mut Inner, folder: &Path) -> Result<Salvaged, Fault> {
-    let database = folder.join("steady.db");
-    if !database.is_file() {
-        return Err(StoreFault::NotABackup.into());
-    }
-    inner.store.take_own_files(folder)?;
-    let now = inner.now();
-    (inner.trade, _) = knowledge::current(&mut inner.store, now)?;
-    inner.drawn = DrawnFor::default();
-    inner.ledger_changed()?;
-    let here = inner.store.settings()?;
-    let foreign = inner.store.foreign(&database)?;
-    let salvaged = taken(inner, &foreign)?;
-    for (name, value) in foreign.settings() {
-        if !here.contains_key(&name) {
-            inner.store.set(&name, &value)?;
-        }
-    }
-    Ok(salvaged)
-}
 
 pub(in super::super) fn salvage(inner: &mut Inner, database: &Path) -> Result<Salvaged, Fault> {
     let foreign = inner.store.foreign(database)?;
@@ -70,9 +46,9 @@ fn taken(inner: &mut Inner, foreign: &Foreign) -> Result<Salvaged, Fault> {
         for visit in foreign.visits() {
             one((merging, &import), place, (foreign, &visit), (&mut staging, &mut salvaged))?;
         }
-        staging.keep()?;
-        Ok::<_, Fault>(salvaged)
+        Ok::<_, Fault>((salvaged, staging.place(merging)?))
     });
+    let done = done.and_then(|(salvaged, placed)| Ok(placed.confirm().map(|()| salvaged)?));
     inner.ledger_changed()?;
     let done = done?;
     knowledge::take_over(&mut inner.store, foreign.knowledge(), now)?;
@@ -122,10 +98,10 @@ fn one(
         taken.push(visit.to_owned());
     }
     for sha256 in lines.iter().filter_map(photo_of) {
-        match foreign.photo(&sha256).filter(|files| files.iter().all(|bytes| kept::check(bytes).is_ok())) {
-            Some([full, thumb]) => {
+        // Its thumbnail is made anew: nothing binds the one that is there to it.
+        match foreign.photo(&sha256).filter(|bytes| kept::check(bytes).is_ok()) {
+            Some(full) => {
                 staging.add(&PhotoSize::Full.file_name(&sha256), &full)?;
-                staging.add(&PhotoSize::Thumb.file_name(&sha256), &thumb)?;
                 *photos += 1;
             }
             None => salvaged.photos_missing += 1,

@@ -1,0 +1,137 @@
+//! A backup as one file, for a screen: made ready step by step, fetched like any file on its way out, taken in in
+//! pieces.
+
+use std::sync::{Arc, MutexGuard, PoisonError};
+
+use serde::Serialize;
+use uuid::Uuid;
+
+use super::super::failure::Failure;
+use super::super::fault::{Fault, Refusal};
+use super::super::response::Response;
+use super::super::steady::{Inner, Steady, shown};
+use super::{Progress, restore};
+use crate::model::limits;
+use crate::model::time::Moment;
+use crate::store::backup::fault::BackupFault;
+use crate::store::backup::file::{BackupFile, BackupReader};
+use crate::store::fault::StoreFault;
+use crate::store::outgoing::OutgoingFile;
+use crate::store::uploads::MAX_PIECE_BYTES;
+
+/// The backup file that is being made or fetched, by the name a screen gave it: one at a time.
+pub(in crate::app) type Prepared = Option<(Uuid, Arc<BackupFile>)>;
+
+/// How far a backup file is.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct BackupReady {
+    /// What a shell fetches or shares it by, once it is ready.
+    pub file: String,
+    /// File name without anything a person typed.
+    pub name: String,
+    /// Photos proven so far.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub done: u64,
+    /// Photos in all.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub of: u64,
+    /// Whether it can be fetched; else it has to be asked for again.
+    pub ready: bool,
+    /// Its length, bytes; nought until it is ready.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub bytes: u64,
+    /// Visits in it.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub visits: u64,
+    /// Photos that are missing or damaged here, and so are not in it.
+    pub photos_missing: Vec<String>,
+}
+
+impl Steady {
+    /// Begins a backup file, or goes on with it; other requests are answered meanwhile.
+    pub(in crate::app) fn prepare_backup(&self, backup: &str) -> Result<Response, Failure> {
+        // Erasing waits: what is copied here would outlive it.
+        let _reading = self.reading.read().unwrap_or_else(PoisonError::into_inner);
+        let (data, now, locale) = self.what_is_read();
+        let fault = |fault: Fault| shown(&fault, &locale);
+        let id = Uuid::try_parse(backup).map_err(|_| fault(Refusal::UnknownRequest.into()))?;
+        let mut prepared = self.prepared();
+        if prepared.as_ref().is_none_or(|(going, _)| *going != id) {
+            *prepared = None;
+            let begun = BackupFile::begin(&data, &id.simple().to_string(), now);
+            *prepared = Some((id, Arc::new(begun.map_err(|begun| fault(begun.into()))?)));
+        }
+        let Some((_, file)) = prepared.as_mut() else { return Err(fault(StoreFault::UploadUnknown.into())) };
+        // One that is being fetched is ready, and stays as it is.
+        let gone_on = Arc::get_mut(file).map(BackupFile::go_on).transpose();
+        let Progress { done, of } =
+            gone_on.map_err(|going| fault(going.into()))?.unwrap_or_else(|| file.progress());
+        Ok(Response::BackupReady(BackupReady {
+            file: id.simple().to_string(),
+            name: format!("steady-backup-{}.tar", file.list().made_at.day()),
+            done,
+            of,
+            ready: done == of,
+            bytes: file.bytes(),
+            visits: file.list().visits.len() as u64,
+            photos_missing: file.list().missing.clone(),
+        }))
+    }
+
+    /// The backup file of this id, where it is one and is ready.
+    pub(in crate::app) fn prepared_file(&self, id: &str) -> Option<OutgoingFile> {
+        let id = Uuid::try_parse(id).ok()?;
+        let prepared = self.prepared();
+        let (_, file) = prepared.as_ref().filter(|(ready, file)| *ready == id && file.bytes() > 0)?;
+        Some(OutgoingFile::Backup(BackupReader::new(Arc::clone(file))))
+    }
+
+    /// Forgets the backup file that waits: a visit is erased.
+    pub(in crate::app) fn drop_prepared(&self) {
+        *self.prepared() = None;
+    }
+
+    fn prepared(&self) -> MutexGuard<'_, Prepared> {
+        self.prepared.lock().unwrap_or_else(|poisoned| {
+            self.prepared.clear_poison();
+            let mut prepared = poisoned.into_inner();
+            *prepared = None;
+            prepared
+        })
+    }
+
+    /// What is needed to read the data folder beside the requests that change it.
+    pub(super) fn what_is_read(&self) -> (std::path::PathBuf, Moment, String) {
+        let inner = self.lock();
+        (inner.store.folder().to_owned(), inner.now(), inner.locale())
+    }
+}
+
+/// One piece of a backup file that a screen sends.
+pub(in crate::app) fn take_piece(
+    inner: &Inner,
+    upload: &str,
+    index: u32,
+    piece: &[u8],
+) -> Result<Response, Fault> {
+    if piece.len() as u64 > MAX_PIECE_BYTES {
+        return Err(Refusal::UploadTooLarge.into());
+    }
+    let added = inner.store.add_piece_up_to(limits::BACKUP_BYTES, upload, index, piece);
+    let bytes = added.map_err(|fault| match fault {
+        StoreFault::UploadTooLarge => BackupFault::NotABackupFile.into(),
+        fault => fault,
+    })?;
+    Ok(Response::Uploaded { bytes })
+}
+
+/// The backup file that a screen has sent, taken in.
+pub(in crate::app) fn restore_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
+    let generation = inner.store.packed_upload(upload);
+    let restored = generation
+        .map_err(Fault::from)
+        .and_then(|generation| restore::taken(inner, &generation, &mut |_| {}));
+    inner.store.drop_upload(upload);
+    Ok(Response::Restored(restored?))
+}

@@ -1,0 +1,154 @@
+//! Takes a generation in: visits by union, photos where none is whole, and what belongs to all of them. One
+//! transaction keeps it all, after every file is in its place.
+
+use super::super::fault::{Fault, Refusal};
+use super::super::handover::Imported;
+use super::super::handover::import::{Place, standing_of};
+use super::super::handover::seen::photo_of;
+use super::super::knowledge;
+use super::super::list;
+use super::super::steady::Inner;
+use super::{Progress, Restored};
+use crate::app::drawn::DrawnFor;
+use crate::model::workshop::Workshop;
+use crate::photos::kept;
+use crate::store::backup::read::Generation;
+use crate::store::ledger::check_lines;
+use crate::store::merge::{Import, MergeFault, Merging, Origin};
+use crate::store::open::OWN_LAYOUTS;
+use crate::store::photo_files::PhotoSize;
+use crate::store::staging::Staging;
+use crate::trade::Trade;
+
+pub fn taken(
+    inner: &mut Inner,
+    generation: &Generation,
+    progress: &mut dyn FnMut(Progress),
+) -> Result<Restored, Fault> {
+    let visits = generation.visits()?;
+    if visits.is_empty() && generation.erased()?.is_empty() {
+        return Err(Refusal::NothingToSalvage.into());
+    }
+    let mut staging = inner.store.staging()?;
+    let own = generation.own_files()?;
+    // Visits may need the layouts that come with them.
+    let (trade, drawn) = (with_own(inner, &own)?, DrawnFor::default());
+    own.iter().try_for_each(|(path, bytes)| staging.add_own(path, bytes))?;
+    let now = inner.now();
+    let place = Place { trade: &trade, drawn: &drawn, device: &inner.writer.device, devices: &inner.devices };
+    let work = Work { generation, place };
+    let set_workshop = inner.workshop == Workshop::default();
+    let done = inner.store.merging(|merging| {
+        let import = merging.begin(now, None)?;
+        let mut restored =
+            Restored { generation: generation.made_at.map(|at| at.rfc3339()), ..Restored::default() };
+        for (visit, at) in generation.erased()? {
+            merging.keep_erased(&visit, at)?;
+        }
+        for (done, visit) in (1..).zip(&visits) {
+            work.visit((merging, &import), visit, (&mut staging, &mut restored))?;
+            progress(Progress { done, of: visits.len() as u64 });
+        }
+        for (version, texts) in generation.knowledge()? {
+            if knowledge::is_true(&version, &texts) {
+                merging.keep_knowledge(&version, now, &texts)?;
+            }
+        }
+        for (name, value) in generation.settings()? {
+            merging.keep_setting(&name, &value)?;
+        }
+        if set_workshop {
+            merging.keep_workshop(&generation.workshop()?)?;
+        }
+        restored.photos_healed = staging.healing();
+        Ok::<_, Fault>((restored, staging.place(merging)?))
+    });
+    let done = done.and_then(|(restored, placed)| Ok(placed.confirm().map(|()| restored)?));
+    inner.ledger_changed()?;
+    let restored = done?;
+    inner.workshop = inner.store.workshop()?;
+    let (trade, _) = knowledge::current(&mut inner.store, now)?;
+    inner.trade = trade;
+    inner.drawn = DrawnFor::default();
+    inner.ledger_changed()?;
+    Ok(restored)
+}
+
+/// The trade's knowledge with the workshop's own: what is here, and what comes and is not here yet.
+fn with_own(inner: &Inner, coming: &[(String, Vec<u8>)]) -> Result<Trade, Fault> {
+    let [mut layouts, mut rows] = [inner.store.own_layouts(), inner.store.own_knowledge()];
+    for (path, bytes) in coming {
+        let Some((folder, name)) = path.split_once('/') else { continue };
+        let files = if folder == OWN_LAYOUTS { &mut layouts } else { &mut rows };
+        if files.iter().all(|(here, _)| here != name) {
+            files.push((name.to_owned(), String::from_utf8_lossy(bytes).into_owned()));
+        }
+    }
+    layouts.sort();
+    rows.sort();
+    let (mut trade, _) = knowledge::texts(layouts, rows).read().map_err(Fault::Internal)?;
+    trade.learned = inner.trade.learned.clone();
+    Ok(trade)
+}
+
+struct Work<'a> {
+    generation: &'a Generation,
+    place: Place<'a>,
+}
+
+impl Work<'_> {
+    fn visit(
+        &self,
+        (merging, import): (&Merging<'_>, &Import<'_>),
+        visit: &str,
+        (staging, restored): (&mut Staging, &mut Restored),
+    ) -> Result<(), Fault> {
+        let Imported { taken, unchanged, erased, entries, .. } = &mut restored.imported;
+        if merging.is_erased(visit)? {
+            *erased += 1;
+            return Ok(());
+        }
+        let lines = self.generation.lines(visit)?;
+        if lines.is_empty() {
+            // All of it was taken back there.
+            return Ok(());
+        }
+        if check_lines(visit, &lines).is_err() {
+            restored.lost.push(visit.to_owned());
+            return Ok(());
+        }
+        let plan = match merging.plan(visit, &lines, Origin::OwnFolder) {
+            Ok(plan) => plan,
+            Err(MergeFault::Store(fault)) => return Err(fault.into()),
+            // Its lines verified; they go on differently here.
+            Err(_) => {
+                restored.lost.push(visit.to_owned());
+                return Ok(());
+            }
+        };
+        if plan.news == 0 {
+            *unchanged += 1;
+        } else {
+            let standing = standing_of(self.place, visit, &plan)?;
+            import.keep(&plan, self.place.device)?;
+            merging.write_card(&list::card(&standing))?;
+            *entries += plan.news;
+            taken.push(visit.to_owned());
+        }
+        lines.iter().filter_map(photo_of).try_for_each(|sha256| self.photo(&sha256, staging, restored))
+    }
+
+    /// A photo of the backup, where it is whole; the one that is here stands where it is.
+    fn photo(&self, sha256: &str, staging: &mut Staging, restored: &mut Restored) -> Result<(), Fault> {
+        let whole = self.generation.photo(sha256).filter(|bytes| kept::check(bytes).is_ok());
+        match whole {
+            Some(bytes) => {
+                staging.add(&PhotoSize::Full.file_name(sha256), &bytes)?;
+                restored.imported.photos += 1;
+            }
+            None if staging.stands(sha256) => restored.imported.photos += 1,
+            None => restored.photos_missing += 1,
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,20 @@
+//! Backups: a folder, marked as one data folder's, with generations that share their files.
+//!
+//! A generation is a whole copy of the database and a list of all it is made of, by hash. It stands once its
+//! list does, which is written last; so a backup that is cut off changes nothing that stood before. Only
+//! files that a backup of the same data folder wrote are ever removed. The device's id and key stay behind, so
+//! that a restored copy never writes under this device's name.
+
+pub mod fault;
+pub mod file;
+mod keep;
+pub mod list;
+mod make;
+mod packed;
+mod place;
+pub mod read;
+pub(super) mod source;
+mod tar;
+
+pub use make::{BackedUp, Progress, make};
+pub use place::MARKER;

@@ -1,0 +1,317 @@
+//! Reads a generation of a backup, or the bare copy that an earlier program made: only what its hash proves.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use rusqlite::Connection;
+use sha2::{Digest, Sha256};
+
+use super::fault::BackupFault;
+use super::list::{List, Piece, is_own_path, stamp};
+use super::packed::Packed;
+use super::{place, source};
+use crate::model::hex;
+use crate::model::limits;
+use crate::model::line::Line;
+use crate::model::time::Moment;
+use crate::model::workshop::Workshop;
+use crate::store::fault::StoreFault;
+use crate::store::ledger;
+use crate::store::open::{DATABASE, OWN_FOLDERS, Store};
+use crate::store::uploads::INCOMING;
+use crate::store::{folders, foreign_schema, keys, migrations, private, staging, workshop};
+
+/// Longest photo and longest own file that is taken over, bytes.
+const MOST_BYTES: u64 = limits::PHOTO_BYTES;
+
+/// A generation to be read. Its files stay where they are; the database is read in a copy.
+#[derive(Debug)]
+pub struct Generation {
+    /// Its time; none of a bare copy.
+    pub made_at: Option<Moment>,
+    connection: Option<Connection>,
+    copy: Scratch,
+    from: Origin,
+    /// The workshop's own files: path in the data folder, and what proves it; nothing in a bare copy.
+    own: Vec<(String, Option<Piece>)>,
+}
+
+/// A folder that goes with whoever holds it.
+#[derive(Debug)]
+struct Scratch(PathBuf);
+
+impl Scratch {
+    fn new(data: &Path) -> Result<Self, StoreFault> {
+        let folder = data.join(INCOMING).join("restore");
+        private::folder(&folder).map_err(StoreFault::file)?;
+        Ok(Self(folder))
+    }
+
+    fn database(&self) -> PathBuf {
+        self.0.join(DATABASE)
+    }
+}
+
+impl Drop for Scratch {
+    fn drop(&mut self) {
+        // Cleared at the next start if it cannot be now.
+        let _ = fs::remove_dir_all(&self.0);
+        let _ = self.0.parent().map(fs::remove_dir);
+    }
+}
+
+/// Where photos and own files stand.
+#[derive(Debug)]
+enum Origin {
+    /// In the store of a backup's folder.
+    Store(PathBuf),
+    /// In a bare copy, as a data folder has them.
+    Bare(PathBuf),
+    /// In a backup that is one file.
+    Packed(Packed),
+}
+
+/// The generations of a backup, the latest last.
+///
+/// # Errors
+/// [`BackupFault::NotABackup`], [`BackupFault::Damaged`], or what the file system says.
+pub fn generations(root: &Path) -> Result<Vec<List>, StoreFault> {
+    if place::is_marked(root)? { place::lists(root) } else { Err(BackupFault::NotABackup.into()) }
+}
+
+/// The generation of a time, given as RFC 3339 or the beginning of it; the latest that fits. Without a time,
+/// the latest of all.
+fn chosen(root: &Path, when: Option<&str>) -> Result<List, StoreFault> {
+    let wanted = when.map(|when| when.trim().replace([':', '.'], "-").replace(' ', "T"));
+    let fits = |list: &List| wanted.as_ref().is_none_or(|when| stamp(list.made_at).starts_with(when));
+    let found = generations(root)?.into_iter().rfind(fits);
+    found.ok_or_else(|| BackupFault::NoGeneration.into())
+}
+
+impl Store {
+    /// Opens a generation of a backup, or the bare copy in a folder that an earlier program made.
+    ///
+    /// # Errors
+    /// [`BackupFault`], [`StoreFault::Newer`], or what the file system says.
+    pub fn generation(&self, root: &Path, when: Option<&str>) -> Result<Generation, StoreFault> {
+        let copy = Scratch::new(&self.folder)?;
+        let marked = place::is_marked(root).map_err(as_missing)?;
+        let is_bare = when.is_none() && root.join(DATABASE).is_file();
+        let mut generation = match marked.then(|| chosen(root, when)) {
+            None if is_bare => bare(root, copy)?,
+            None => return Err(BackupFault::NotABackup.into()),
+            // The first backup in a bare copy's place was cut off: the copy still stands.
+            Some(Err(StoreFault::Backup(BackupFault::NoGeneration))) if is_bare => bare(root, copy)?,
+            Some(list) => of_list(root, copy, &list?)?,
+        };
+        generation.open()?;
+        Ok(generation)
+    }
+
+    /// Opens a backup that is one file and was sent in pieces.
+    ///
+    /// # Errors
+    /// [`StoreFault::UploadUnknown`], or as [`Store::packed_generation`].
+    pub fn packed_upload(&self, upload: &str) -> Result<Generation, StoreFault> {
+        self.upload_file(upload)?;
+        self.packed_generation(&self.upload_path(upload)?)
+    }
+
+    /// Opens a backup that is one file.
+    ///
+    /// # Errors
+    /// [`BackupFault`], [`StoreFault::Newer`], or what the file system says.
+    pub fn packed_generation(&self, file: &Path) -> Result<Generation, StoreFault> {
+        let packed = Packed::open(file)?;
+        let copy = Scratch::new(&self.folder)?;
+        packed.copy_database(&copy.database())?;
+        let own = packed.list.own.iter().map(|(path, piece)| (path.clone(), Some(piece.clone()))).collect();
+        let made_at = Some(packed.list.made_at);
+        let mut generation =
+            Generation { made_at, connection: None, copy, from: Origin::Packed(packed), own };
+        generation.open()?;
+        Ok(generation)
+    }
+}
+
+fn as_missing(fault: StoreFault) -> StoreFault {
+    match fault {
+        StoreFault::File(error) if error.kind() == std::io::ErrorKind::NotFound => {
+            BackupFault::NotABackup.into()
+        }
+        fault => fault,
+    }
+}
+
+fn of_list(root: &Path, copy: Scratch, list: &List) -> Result<Generation, StoreFault> {
+    let object = list.database.object("db");
+    let damaged = || BackupFault::Damaged(object.name.clone());
+    let from = place::object_path(root, &object.name);
+    let copied = folders::copy_hashed(&from, &copy.database()).map_err(|_| damaged())?;
+    let own = list.own.iter().map(|(path, piece)| (path.clone(), Some(piece.clone()))).collect();
+    let (made_at, from) = (Some(list.made_at), Origin::Store(root.to_owned()));
+    let generation = Generation { made_at, connection: None, copy, from, own };
+    if copied == (list.database.sha256.clone(), list.database.bytes) {
+        Ok(generation)
+    } else {
+        Err(damaged().into())
+    }
+}
+
+fn bare(root: &Path, copy: Scratch) -> Result<Generation, StoreFault> {
+    fs::copy(root.join(DATABASE), copy.database()).map_err(StoreFault::file)?;
+    let mut own = Vec::new();
+    for folder in OWN_FOLDERS {
+        let Ok(files) = fs::read_dir(root.join(folder)) else { continue };
+        for file in files.flatten() {
+            let path = format!("{folder}/{}", file.file_name().to_string_lossy());
+            let plain = file.metadata().is_ok_and(|kind| kind.is_file());
+            if plain && is_own_path(&path) {
+                own.push((path, None));
+            }
+        }
+    }
+    Ok(Generation { made_at: None, connection: None, copy, from: Origin::Bare(root.to_owned()), own })
+}
+
+impl Generation {
+    fn open(&mut self) -> Result<(), StoreFault> {
+        let path = self.copy.database();
+        source::check(&path).map_err(damaged)?;
+        let bytes = fs::metadata(&path).map_err(StoreFault::file)?.len();
+        let mut connection = Connection::open(&path).map_err(StoreFault::sql("open a backup"))?;
+        migrations::check_known(&connection).map_err(damaged)?;
+        foreign_schema::guard(&mut connection, bytes).map_err(damaged)?;
+        if !foreign_schema::is_whole(&connection).map_err(damaged)? {
+            return Err(StoreFault::Foreign);
+        }
+        // Known to be ours; today's steps have to write.
+        connection.pragma_update(None, "query_only", false).map_err(StoreFault::sql("open a backup"))?;
+        migrations::migrate(&mut connection).map_err(damaged)?;
+        self.connection = Some(connection);
+        Ok(())
+    }
+
+    fn read<T>(
+        &self,
+        doing: &'static str,
+        read: impl FnOnce(&Connection) -> Result<T, rusqlite::Error>,
+    ) -> Result<T, StoreFault> {
+        let connection = self.connection.as_ref().ok_or(StoreFault::Damaged)?;
+        read(connection).map_err(|fault| damaged(StoreFault::sql(doing)(fault)))
+    }
+
+    /// Every visit in it.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`], or what SQLite says.
+    pub fn visits(&self) -> Result<Vec<String>, StoreFault> {
+        self.read("read a backup's visits", |connection| {
+            let mut statement = connection.prepare("SELECT DISTINCT visit FROM entry ORDER BY visit")?;
+            statement.query_map([], |row| row.get("visit"))?.collect()
+        })
+    }
+
+    /// A visit's lines, by device and place.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`], or what SQLite says.
+    pub fn lines(&self, visit: &str) -> Result<Vec<Line>, StoreFault> {
+        let mut lines = self.read("read a backup's visit", |connection| ledger::read(connection, visit))?;
+        lines.sort_by(|a, b| (&a.device, a.seq).cmp(&(&b.device, b.seq)));
+        Ok(lines)
+    }
+
+    /// Visits that were erased there, and when.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`], or what SQLite says.
+    pub fn erased(&self) -> Result<Vec<(String, Moment)>, StoreFault> {
+        self.read("read a backup's tombstones", |connection| {
+            let mut statement = connection.prepare("SELECT visit, at FROM erased ORDER BY visit")?;
+            statement.query_map([], |row| Ok((row.get("visit")?, Moment(row.get("at")?))))?.collect()
+        })
+    }
+
+    /// The technician's name and the choices of the screens.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`], or what SQLite says.
+    pub fn settings(&self) -> Result<BTreeMap<String, String>, StoreFault> {
+        let mut settings: BTreeMap<String, String> = self.read("read a backup's settings", |connection| {
+            let mut statement = connection.prepare("SELECT name, value FROM setting")?;
+            statement.query_map([], |row| Ok((row.get("name")?, row.get("value")?)))?.collect()
+        })?;
+        settings.retain(|name, _| !keys::OWN.contains(&name.as_str()) && name != staging::PLACED);
+        Ok(settings)
+    }
+
+    /// Every version of the knowledge that is kept there, with its texts.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`], or what SQLite says.
+    pub fn knowledge(&self) -> Result<Vec<(String, String)>, StoreFault> {
+        self.read("read a backup's knowledge", |connection| {
+            let mut statement =
+                connection.prepare("SELECT version, texts FROM knowledge ORDER BY version")?;
+            statement.query_map([], |row| Ok((row.get("version")?, row.get("texts")?)))?.collect()
+        })
+    }
+
+    /// The workshop's particulars.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`], or what SQLite says.
+    pub fn workshop(&self) -> Result<Workshop, StoreFault> {
+        self.read("read a backup's workshop", workshop::read)
+    }
+
+    /// The workshop's own files: path in the data folder and bytes. Of a generation each is proven.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`] with the file.
+    pub fn own_files(&self) -> Result<Vec<(String, Vec<u8>)>, StoreFault> {
+        let read = |(path, piece): &(String, Option<Piece>)| {
+            let bytes = match (piece, &self.from) {
+                (Some(piece), from) => from.object(&piece.object("toml").name),
+                (None, Origin::Bare(root)) => bounded(&root.join(path)),
+                (None, _) => None,
+            };
+            Ok((path.clone(), bytes.ok_or_else(|| BackupFault::Damaged(path.clone()))?))
+        };
+        self.own.iter().map(read).collect()
+    }
+
+    /// A photo, if it is there and is what its name says.
+    pub fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
+        self.from.object(&format!("{sha256}.jpg"))
+    }
+}
+
+impl Origin {
+    /// A file by its hash and kind, proven.
+    fn object(&self, name: &str) -> Option<Vec<u8>> {
+        let proven = |bytes: &Vec<u8>| name.starts_with(&hex::encode(&Sha256::digest(bytes)));
+        match self {
+            Self::Store(root) => bounded(&place::object_path(root, name)).filter(proven),
+            Self::Bare(root) => bounded(&root.join("photos").join(name)).filter(proven),
+            Self::Packed(packed) => packed.object(name),
+        }
+    }
+}
+
+/// Damage in a backup's database is the backup's, not that of the data here, and so is its version.
+fn damaged(fault: StoreFault) -> StoreFault {
+    match fault {
+        StoreFault::Damaged => BackupFault::Damaged(DATABASE.to_owned()).into(),
+        StoreFault::Newer { .. } => BackupFault::Newer.into(),
+        fault => fault,
+    }
+}
+
+/// A file of no more than the greatest length; no link is followed.
+fn bounded(path: &Path) -> Option<Vec<u8>> {
+    let kind = fs::symlink_metadata(path).ok()?;
+    if kind.is_file() && kind.len() <= MOST_BYTES { fs::read(path).ok() } else { None }
+}

@@ -1,0 +1,198 @@
+//! The database as a backup reads it: beside whoever works on it, without changing a byte, from one snapshot.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
+use std::time::Duration;
+
+use rusqlite::backup::Backup;
+use rusqlite::{Connection, OpenFlags, TransactionBehavior, params};
+
+use super::fault::BackupFault;
+use crate::model::time::Moment;
+use crate::store::fault::StoreFault;
+use crate::store::open::DATABASE;
+use crate::store::{erase, keys, migrations};
+
+/// How long to wait for a process that is about to write.
+const PATIENCE: Duration = Duration::from_secs(5);
+
+/// Opens a data folder's database for reading. The folder's lock is not asked for: SQLite's write-ahead log
+/// lets a reader look at the last whole transaction while another process writes.
+///
+/// # Errors
+/// [`BackupFault::NoData`] where there is no database, [`StoreFault::Newer`], or what SQLite says.
+pub fn open_read_only(data: &Path) -> Result<Connection, StoreFault> {
+    let path = data.join(DATABASE);
+    if !path.is_file() {
+        return Err(BackupFault::NoData.into());
+    }
+    let connection = open_copy(&path).map_err(of_data)?;
+    migrations::check_known(&connection).map_err(of_data)?;
+    Ok(connection)
+}
+
+/// Opens a database for reading.
+///
+/// # Errors
+/// What SQLite says.
+pub fn open_copy(path: &Path) -> Result<Connection, StoreFault> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let open = || -> Result<Connection, rusqlite::Error> {
+        let connection = Connection::open_with_flags(path, flags)?;
+        connection.busy_timeout(PATIENCE)?;
+        connection.pragma_update(None, "trusted_schema", false)?;
+        Ok(connection)
+    };
+    open().map_err(StoreFault::sql("open for reading"))
+}
+
+/// What a ledger holds, as far as losing it goes.
+#[derive(Debug, Default)]
+pub struct Holds {
+    /// Visits, each with its number of lines.
+    pub visits: BTreeMap<String, u64>,
+    /// Visits erased at their owners' wish, and when.
+    pub erased: BTreeMap<String, Moment>,
+    /// Photos that lines name.
+    pub photos: BTreeSet<String>,
+}
+
+impl Holds {
+    /// Reads it from a database of any version.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn read(connection: &Connection) -> Result<Self, StoreFault> {
+        let read = || -> Result<Self, rusqlite::Error> {
+            let mut holds = Self::default();
+            if has_table(connection, "entry")? {
+                let mut lines = connection.prepare("SELECT visit, body FROM entry")?;
+                let mut rows = lines.query([])?;
+                while let Some(row) = rows.next()? {
+                    *holds.visits.entry(row.get("visit")?).or_default() += 1;
+                    holds.photos.extend(photo_in(row.get_ref("body")?.as_str()?));
+                }
+            }
+            if has_table(connection, "erased")? {
+                let mut erased = connection.prepare("SELECT visit, at FROM erased")?;
+                let rows = erased.query_map([], |row| Ok((row.get("visit")?, Moment(row.get("at")?))))?;
+                holds.erased = rows.collect::<Result<_, _>>()?;
+            }
+            Ok(holds)
+        };
+        read().map_err(StoreFault::sql("read what a ledger holds"))
+    }
+
+    /// Refuses to follow a fuller copy: every visit of it has to be here with no fewer lines, or erased.
+    ///
+    /// # Errors
+    /// [`BackupFault::WouldLose`].
+    pub fn is_no_less_than(&self, visits: &BTreeMap<String, u64>) -> Result<(), BackupFault> {
+        let here = |visit: &str| self.visits.get(visit).copied().unwrap_or(0);
+        let gone =
+            |(visit, lines): &(&String, &u64)| here(visit) < **lines && !self.erased.contains_key(*visit);
+        let mut lost = visits.iter().filter(gone).map(|(visit, _)| visit.clone());
+        match lost.next() {
+            Some(first) => Err(BackupFault::WouldLose { visits: lost.count() + 1, first }),
+            None => Ok(()),
+        }
+    }
+}
+
+/// What the ledger of a data folder holds.
+///
+/// # Errors
+/// [`BackupFault::DataDamaged`], or what SQLite says.
+pub fn holds(connection: &Connection) -> Result<Holds, StoreFault> {
+    Holds::read(connection).map_err(of_data)
+}
+
+/// The photo that a line names: its body's `photo.sha256`. Cheap where none is named.
+fn photo_in(body: &str) -> Option<String> {
+    if !body.contains("\"photo\"") {
+        return None;
+    }
+    let body: crate::model::entry::EntryBody = serde_json::from_str(body).ok()?;
+    body.photo().map(|photo| photo.sha256.clone())
+}
+
+fn has_table(connection: &Connection, name: &str) -> Result<bool, rusqlite::Error> {
+    let sql = "SELECT count(*) AS tables FROM sqlite_schema WHERE type = 'table' AND name = ?1";
+    connection.query_row(sql, [name], |row| row.get::<_, i64>("tables")).map(|tables| tables > 0)
+}
+
+/// Copies the whole database, without what belongs to the device alone. The copy is whole and checked.
+///
+/// # Errors
+/// What SQLite says.
+pub fn copy(from: &Connection, to: &Path) -> Result<(), StoreFault> {
+    let copy = || -> Result<(), rusqlite::Error> {
+        from.execute("VACUUM INTO ?1", [to.to_string_lossy()])?;
+        let copied = open_plain(to)?;
+        for name in keys::OWN {
+            copied.execute("DELETE FROM setting WHERE name = ?1", params![name])?;
+        }
+        copied.close().map_err(|(_, fault)| fault)
+    };
+    copy().map_err(StoreFault::sql("back up")).and_then(|()| check(to)).map_err(of_data)
+}
+
+/// Damage of what is read beside whoever works on it: nothing was set aside by this.
+fn of_data(fault: StoreFault) -> StoreFault {
+    if matches!(fault, StoreFault::Damaged) { BackupFault::DataDamaged.into() } else { fault }
+}
+
+/// Copies the whole database into memory.
+///
+/// # Errors
+/// What SQLite says.
+pub fn copy_in_memory(from: &Connection) -> Result<Connection, StoreFault> {
+    let copy = || -> Result<Connection, rusqlite::Error> {
+        let mut copied = Connection::open_in_memory()?;
+        // In one step: a second would begin again if somebody wrote in between.
+        Backup::new(from, &mut copied)?.step(-1)?;
+        copied.pragma_update(None, "trusted_schema", false)?;
+        Ok(copied)
+    };
+    copy().map_err(StoreFault::sql("copy into memory")).map_err(of_data)
+}
+
+/// Takes erased visits out of a backup's database, whatever version it is of, and leaves their tombstones.
+///
+/// # Errors
+/// What SQLite says.
+pub fn erase_from(database: &Path, visits: &BTreeMap<String, Moment>) -> Result<(), StoreFault> {
+    let mut connection = open_plain(database).map_err(StoreFault::sql("open a backup"))?;
+    migrations::migrate(&mut connection)?;
+    let erase = || -> Result<(), rusqlite::Error> {
+        let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        for (visit, at) in visits {
+            erase::erase_rows(&transaction, visit, *at)?;
+        }
+        transaction.commit()?;
+        connection.execute_batch("VACUUM")?;
+        connection.close().map_err(|(_, fault)| fault)
+    };
+    erase().map_err(StoreFault::sql("erase from a backup"))?;
+    check(database)
+}
+
+/// A database without a log beside it, in which nothing that is removed stays readable.
+fn open_plain(path: &Path) -> Result<Connection, rusqlite::Error> {
+    let connection = Connection::open(path)?;
+    connection.query_row("PRAGMA journal_mode = DELETE", [], |_| Ok(()))?;
+    connection.query_row("PRAGMA secure_delete = ON", [], |_| Ok(()))?;
+    connection.pragma_update(None, "synchronous", "FULL")?;
+    connection.pragma_update(None, "trusted_schema", false)?;
+    Ok(connection)
+}
+
+/// Reads a database from its first page to its last.
+///
+/// # Errors
+/// [`StoreFault::Damaged`], or what SQLite says.
+pub fn check(path: &Path) -> Result<(), StoreFault> {
+    let connection = open_copy(path)?;
+    let verdict = connection.query_row("PRAGMA quick_check(1)", [], |row| row.get::<_, String>(0));
+    if verdict.map_err(StoreFault::sql("check a copy"))? == "ok" { Ok(()) } else { Err(StoreFault::Damaged) }
+}

@@ -1,0 +1,61 @@
+### Backups: why one was not made or not taken in, and what to do.
+
+error-backup-folder = That folder is no backup of Steady
+error-backup-folder-help = Name an empty folder, or one that a backup was made in before. It was left as it is.
+error-backup-file = That file is no backup of Steady
+error-backup-file-help = Choose a file that Steady saved as a backup; its name begins with steady-backup. Nothing was taken in.
+error-backup-of-another = That folder is the backup of another data folder
+error-backup-of-another-help = Name the folder that belongs to this data, or an empty one. If the data folder was mistyped, name the right one. Nothing was changed.
+error-backup-inside-data = That folder lies in the data folder itself
+error-backup-inside-data-help = Name a folder on another disk, so that a broken disk does not take both.
+error-backup-link = A link lies in the backup’s folder where a file or folder has to be
+error-backup-link-help = Name another folder, or take the link away. Steady writes nothing through links.
+error-backup-busy = Another Steady is at work on that backup
+error-backup-busy-help = Wait until it is done, then try again.
+error-backup-newer = The backup was made by a newer Steady
+error-backup-newer-help = Update Steady first. The backup was left as it is.
+error-backup-would-lose = Visits of the last backup are no longer here, and nobody erased them
+error-backup-would-lose-help = Was the data folder mistyped, or the database damaged? Take the backup in first, with restore, then back up again. Nothing was changed.
+error-backup-damaged = A file of the backup is missing or damaged
+error-backup-damaged-help = Try the backup of another time. Nothing was changed. To go on backing up, name an empty folder and keep this one.
+error-backup-not-verified = What was written does not read back as it was written
+error-backup-not-verified-help = The disk may be failing. Back up to another one now. Earlier backups were left as they are.
+error-backup-no-generation = The backup holds nothing of that time
+error-backup-no-generation-help = List what it holds, and name one of those times or leave the time out.
+error-backup-data-damaged = The database of the data folder is damaged, so nothing was backed up
+error-backup-data-damaged-help = Start Steady: it sets the database aside, whole. Then take in the last backup, which was left as it is.
+error-no-data = There are no visits in that data folder
+error-no-data-help = Look whether the data folder was named rightly. Nothing was made.
+error-photo-damaged = The photo's file is not the one that was kept
+error-photo-damaged-help = It was damaged or changed, and is not shown as evidence. Take in a good copy: restore a backup, or import the visit from a device that has it.
+
+## The screens.
+ui-backup = Backup
+ui-backup-about = Everything in one file: visits, photos, the workshop’s own settings. Keep it away from this device. It holds owners’ names.
+ui-backup-make = Make a backup
+ui-backup-making = Reading every photo and packing … { $percent }%
+ui-backup-save = Save the backup
+ui-backup-holds = { $visits ->
+    [one] 1 visit
+   *[other] { $visits } visits
+}, { $size } MB
+ui-backup-photos-missing = { $photos ->
+    [one] 1 photo is missing or damaged here and is not in it. Take in an earlier backup first.
+   *[other] { $photos } photos are missing or damaged here and are not in it. Take in an earlier backup first.
+}
+ui-restore = Take in a backup
+ui-restore-about = Choose a backup file. What it holds and this device does not is taken in, damaged photos are made whole, and nothing is overwritten.
+ui-restore-choose = Choose a backup file
+ui-restore-healed = { $photos ->
+    [one] 1 damaged photo is whole again.
+   *[other] { $photos } damaged photos are whole again.
+}
+ui-restore-differs = { $visits ->
+    [one] 1 visit goes on differently here and stayed as it is.
+   *[other] { $visits } visits go on differently here and stayed as they are.
+}
+ui-restore-photos-missing = { $photos ->
+    [one] 1 photo is whole neither here nor in the backup.
+   *[other] { $photos } photos are whole neither here nor in the backup.
+}
+ui-photo-damaged = This photo’s file is missing or damaged, so it is not shown and proves nothing. Take in a good copy: from a backup, or from a device that has it.

@@ -1,0 +1,278 @@
+//! A process that backs up, restores or erases is killed before each of its file operations in turn: whatever
+//! stood before still stands, or the whole of what was asked for does, and asking again brings it about.
+//!
+//! strace (Debian's) counts the operations and sends the signal on entering one of them.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+
+use serde_json::json;
+use sha2::{Digest, Sha256};
+use steady_core::app::Steady;
+use steady_core::app::backup::generations;
+use tempfile::TempDir;
+
+use crate::backup_files::whole;
+use crate::backup_generations::{files, on_day, photo_of, restore};
+use crate::bench_tools::{MORNING, code, open, scratch};
+use crate::handover_files::{hex, keep_photo, small_visit};
+
+/// System calls that change a file or make a change last.
+const CHANGES: &str = "?write,?pwrite64,?rename,?renameat,?renameat2,?unlink,?unlinkat,?fsync,?fdatasync,\
+                       ?mkdir,?mkdirat,?rmdir,?ftruncate,?copy_file_range,?sendfile";
+
+/// Runs the keeper, killed on entering the operation named, if one is; says whether it came to its end.
+fn keeper(words: &[&str], kill: Option<(&str, usize)>, log: &Path) -> bool {
+    let mut strace = Command::new("strace");
+    strace.args(["-f", "-qq", "-o"]).arg(log);
+    match kill {
+        Some((call, nth)) => {
+            strace.arg("-e").arg(format!("trace={call}"));
+            strace.arg("-e").arg(format!("inject={call}:signal=SIGKILL:when={nth}"));
+        }
+        None => {
+            strace.arg("-e").arg(format!("trace={CHANGES}"));
+        }
+    }
+    strace.arg(env!("CARGO_BIN_EXE_keeper")).args(words);
+    let done = strace.stdout(Stdio::null()).stderr(Stdio::null()).status();
+    done.unwrap_or_else(|fault| panic!("strace is needed, apt-get install strace: {fault}")).success()
+}
+
+/// How often each kind of operation happens in a whole run.
+fn operations(words: &[&str]) -> BTreeMap<String, usize> {
+    let log = tempfile::NamedTempFile::new().unwrap();
+    assert!(keeper(words, None, log.path()), "{words:?}");
+    let mut counts = BTreeMap::new();
+    for line in std::fs::read_to_string(log.path()).unwrap().lines() {
+        let call = line.split_once(' ').map_or("", |(_, rest)| rest.trim_start());
+        if let Some((name, _)) = call.split_once('(').filter(|(name, _)| !name.contains(' ')) {
+            *counts.entry(name.to_owned()).or_default() += 1;
+        }
+    }
+    counts
+}
+
+fn copied(from: &Path) -> TempDir {
+    let to = tempfile::tempdir().unwrap();
+    for (path, bytes) in files(from) {
+        let path = to.path().join(path);
+        std::fs::create_dir_all(path.parent().unwrap()).unwrap();
+        std::fs::write(path, bytes).unwrap();
+    }
+    std::fs::create_dir_all(to.path().join("photos")).unwrap();
+    to
+}
+
+/// Kills a run of `words` before each of its operations; `words` and `after` are given a fresh copy of the start
+/// each time. Gives back how many kills there were.
+fn killed_everywhere(
+    starts: [&Path; 2],
+    words: impl Fn(&Path, &Path) -> Vec<String>,
+    after: impl Fn(&Path, &Path, &str),
+) -> usize {
+    let run = |kill: Option<(&str, usize)>| {
+        let [first, second] = starts.map(copied);
+        let words = words(first.path(), second.path());
+        let words: Vec<&str> = words.iter().map(String::as_str).collect();
+        let log = tempfile::NamedTempFile::new().unwrap();
+        let ended = keeper(&words, kill, log.path());
+        (first, second, ended)
+    };
+    let counts = {
+        let [first, second] = starts.map(copied);
+        let words = words(first.path(), second.path());
+        operations(&words.iter().map(String::as_str).collect::<Vec<_>>())
+    };
+    let mut kills = 0;
+    for (call, count) in &counts {
+        for nth in 1..=*count {
+            let (first, second, ended) = run(Some((call, nth)));
+            kills += usize::from(!ended);
+            after(first.path(), second.path(), &format!("{call} {nth} of {count}"));
+        }
+    }
+    kills
+}
+
+/// What a data folder holds: files and rows.
+type Whole = (BTreeMap<PathBuf, Vec<u8>>, Vec<String>);
+
+/// Where two data folders differ, in words that can be read.
+fn differences((files, rows): &Whole, (wanted, lines): &Whole) -> Vec<String> {
+    let paths: BTreeSet<&PathBuf> = files.keys().chain(wanted.keys()).collect();
+    let paths = paths.into_iter().filter(|path| files.get(*path) != wanted.get(*path));
+    let more = rows.iter().filter(|row| !lines.contains(row)).map(|row| format!("+ {row}"));
+    let less = lines.iter().filter(|row| !rows.contains(row)).map(|row| format!("- {row}"));
+    paths.map(|path| path.display().to_string()).chain(more).chain(less).collect()
+}
+
+/// Every file that the lists of a backup name, and whether each is what its name says.
+fn listed_files(backup: &Path, at: &str) -> BTreeSet<PathBuf> {
+    let stand = files(backup);
+    let mut listed = BTreeSet::new();
+    for (path, text) in stand.iter().filter(|(path, _)| path.starts_with("generations")) {
+        let text = std::str::from_utf8(text).unwrap();
+        let list: serde_json::Value = serde_json::from_str(text.split_once('\n').unwrap().1).unwrap();
+        let named = |piece: &serde_json::Value, kind: &str| {
+            let sha256 = piece["sha256"].as_str().unwrap();
+            PathBuf::from(format!("files/{}/{sha256}.{kind}", &sha256[..2]))
+        };
+        let photos = list["photos"].as_array().unwrap().iter().map(|photo| named(photo, "jpg"));
+        let own = list["own"].as_object().unwrap().values().map(|own| named(own, "toml"));
+        for file in photos.chain(own).chain([named(&list["database"], "db")]) {
+            let bytes = stand
+                .get(&file)
+                .unwrap_or_else(|| panic!("{at}: {} lacks {}", path.display(), file.display()));
+            assert!(
+                file.to_string_lossy().contains(&hex(&Sha256::digest(bytes))),
+                "{at}: {}",
+                file.display()
+            );
+            listed.insert(file);
+        }
+    }
+    listed
+}
+
+/// A workshop's own file, a visit erased since the last backup, and as many backups as stay.
+fn kept_for_a_week() -> (TempDir, TempDir) {
+    let (data, steady) = scratch();
+    std::fs::create_dir_all(data.path().join("layouts")).unwrap();
+    std::fs::write(data.path().join("layouts/own.toml"), "not a layout").unwrap();
+    let backup = tempfile::tempdir().unwrap();
+    let gone = small_visit(&steady, "QZX 90817");
+    keep_photo(&steady, &gone, 200);
+    for day in 0..7 {
+        small_visit(&steady, &format!("TR {day:04}"));
+        on_day(data.path(), backup.path(), day % 3).unwrap();
+    }
+    steady.erase(&gone, "QZX 90817").unwrap();
+    let last = small_visit(&steady, "TR 0100");
+    keep_photo(&steady, &last, 90);
+    drop(steady);
+    (data, backup)
+}
+
+#[test]
+fn backup_killed_between_any_two_file_operations_loses_nothing() {
+    let (data, backup) = kept_for_a_week();
+    let before = whole(data.path());
+    let words = |data: &Path, backup: &Path| {
+        let at = (MORNING.0 + 3 * 86_400_000).to_string();
+        ["backup", &data.to_string_lossy(), &backup.to_string_lossy(), &at].map(str::to_owned).to_vec()
+    };
+    let kills = killed_everywhere([data.path(), backup.path()], words, |data, backup, at| {
+        assert_eq!(whole(data), before, "{at}");
+        listed_files(backup, at);
+        let visits = generations(backup).unwrap().last().unwrap().visits;
+        assert!([7, 8].contains(&visits), "{at}: {visits}");
+        let again = on_day(data, backup, 4).unwrap();
+        assert_eq!(again.visits, 8, "{at}");
+        let listed = listed_files(backup, at);
+        let stand = files(backup);
+        let stored: BTreeSet<PathBuf> =
+            stand.keys().filter(|path| path.starts_with("files")).cloned().collect();
+        assert_eq!(stored, listed, "{at}: nothing but what a list names");
+        assert!(!stand.keys().any(|path| path.starts_with("unfinished")), "{at}");
+        let holds = |bytes: &Vec<u8>| bytes.windows(9).any(|part| part == b"QZX 90817");
+        assert!(!stand.values().any(holds), "{at}: the erased visit");
+        assert!(generations(backup).unwrap().len() >= 7, "{at}");
+    });
+    assert!(kills > 200, "{kills}");
+}
+
+#[test]
+fn restore_killed_between_any_two_file_operations_is_whole_or_not_at_all() {
+    let (data, backup) = kept_for_a_week();
+    on_day(data.path(), backup.path(), 3).unwrap();
+    let (here, steady) = scratch();
+    let own = small_visit(&steady, "TR 9000");
+    restore(&steady, backup.path());
+    let damaged = photo_of(&steady, &own);
+    drop(steady);
+    // The same folder again, without what the backup brought, and with a photo damaged.
+    let (here_before, steady) = scratch();
+    small_visit(&steady, "TR 9000");
+    drop(steady);
+    drop(here);
+    std::fs::write(here_before.path().join(format!("photos/{damaged}.jpg")), b"no picture").unwrap();
+    let settled = |data: &Path| -> Whole {
+        let (mut files, mut rows) = whole(data);
+        files.retain(|path, _| path != Path::new("lock") && path != Path::new("data-id"));
+        let of_moment = |row: &String| {
+            row.contains("\"placed\"")
+                || ["sqlite_sequence", "knowledge"].iter().any(|table| row.starts_with(table))
+        };
+        rows.retain(|row| !of_moment(row));
+        (files, rows)
+    };
+    let before = settled(here_before.path());
+    let after = {
+        let done = copied(here_before.path());
+        restore(&open(done.path()).unwrap(), backup.path());
+        settled(done.path())
+    };
+    assert_ne!(before, after);
+    let words = |data: &Path, backup: &Path| {
+        ["restore", &data.to_string_lossy(), &backup.to_string_lossy()].map(str::to_owned).to_vec()
+    };
+    let (none, all) = (std::cell::Cell::new(0), std::cell::Cell::new(0));
+    let photo = PathBuf::from(format!("photos/{damaged}.jpg"));
+    let kills = killed_everywhere([here_before.path(), backup.path()], words, |data, backup, at| {
+        let steady = open(data).unwrap();
+        drop(steady);
+        let mut now = settled(data);
+        if now.1 == before.1 {
+            assert_eq!(differences(&now, &before), [""; 0], "{at}: files without their entries");
+            none.set(none.get() + 1);
+        } else {
+            // What is left to be healed is as damaged as it was.
+            now.0.insert(photo.clone(), after.0[&photo].clone());
+            assert_eq!(differences(&now, &after), [""; 0], "{at}");
+            all.set(all.get() + 1);
+        }
+        restore(&open(data).unwrap(), backup);
+        assert_eq!(differences(&settled(data), &after), [""; 0], "{at}");
+    });
+    let (none, all) = (none.get(), all.get());
+    assert!(
+        kills > 150 && none > 50 && all > 5,
+        "{kills} kills: {none} left nothing, {all} came after all was there"
+    );
+}
+
+#[test]
+fn erasure_killed_between_any_two_file_operations_is_finished_at_the_next_start() {
+    let (data, steady) = scratch();
+    let (gone, other) = (small_visit(&steady, "QZX 90817"), small_visit(&steady, "TR 4417"));
+    for shade in [90, 120, 150] {
+        keep_photo(&steady, &gone, shade);
+    }
+    keep_photo(&steady, &other, 200);
+    let photos = files(&data.path().join("photos"));
+    drop(steady);
+    let nowhere = tempfile::tempdir().unwrap();
+    let words = |data: &Path, _: &Path| {
+        ["erase", &data.to_string_lossy(), &gone, "QZX 90817"].map(str::to_owned).to_vec()
+    };
+    let is = |steady: &Steady, visit: &str| code(steady, json!({ "ask": "look", "visit": visit }));
+    let kills = killed_everywhere([data.path(), nowhere.path()], words, |data, _, at| {
+        let steady = open(data).unwrap();
+        assert_eq!(is(&steady, &other), "ok", "{at}");
+        if is(&steady, &gone) == "ok" {
+            assert_eq!(files(&data.join("photos")), photos, "{at}: a visit that stands has its photos");
+            steady.erase(&gone, "QZX 90817").unwrap();
+        }
+        drop(steady);
+        let left = files(data);
+        let holds = |bytes: &Vec<u8>| bytes.windows(9).any(|part| part == b"QZX 90817");
+        let names: Vec<&PathBuf> =
+            left.iter().filter(|(_, bytes)| holds(bytes)).map(|(path, _)| path).collect();
+        assert!(names.is_empty(), "{at}: {names:?}");
+        assert_eq!(files(&data.join("photos")).len(), 4, "{at}: the other visit's two photos");
+        assert_eq!(is(&open(data).unwrap(), &gone), "unknown-visit", "{at}");
+    });
+    assert!(kills > 60, "{kills}");
+}
