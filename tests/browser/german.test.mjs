@@ -10,7 +10,7 @@ import { englishIn, speaker, textsOf } from "./words.mjs";
 const say = speaker("de");
 const english = englishIn("de");
 
-const GATES = ["lift-gates-hold", "stands-and-straps", "engine-and-gearbox-held", "shaft-marked", "maker-procedure"];
+const GATES = ["lift-gates-hold", "stands-and-straps", "engine-and-gearbox-held", "shaft-marked", "maker-procedure", "high-voltage"];
 /** Screens of the visit that the walk does not lead to. */
 const BESIDE = [
   "step/play-lateral", "gauge/play-vertical", "photo/play-vertical", "intake", "order", "gates/running",

@@ -137,11 +137,12 @@ export async function prepare(ask) {
   await enter(ask, creeping, "creep");
   const { before, after } = await another();
   await takenIn(ask, before);
+  const again = await opened(ask, "DR 2500");
   const practice = (await ask({ ask: "start-practice", intake: INTAKE })).visit;
-  return screens({ fresh, running, under, danger, creeping, practice, file: after, bench: await benched(ask) });
+  return screens({ fresh, running, under, danger, creeping, again, practice, file: after, bench: await benched(ask) });
 }
 
-function screens({ fresh, running, under, danger, creeping, practice, file, bench }) {
+function screens({ fresh, running, under, danger, creeping, again, practice, file, bench }) {
   const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
   return [
     { name: "home", hash: "#/" },
@@ -182,6 +183,8 @@ function screens({ fresh, running, under, danger, creeping, practice, file, benc
     at("bench-photo", bench.visit, bench.photo),
     at("gauge-decided", bench.visit, "gauge/play-vertical"),
     at("outcome", danger, "outcome"),
+    at("before", again, "before"),
+    at("step-before", again, "step/play-vertical"),
     { name: "calibration", hash: "#/calibration" },
     { ...at("practice", practice, "step/road-speed-vibration"), practice },
     { ...at("practice-result", practice, "result"), practice },

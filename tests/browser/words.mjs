@@ -48,11 +48,11 @@ export function englishIn(tag, { typed = false } = {}) {
   });
 }
 
-/** Everything a page shows or says to who cannot see it, but for what it marks as another language's name. */
+/** Everything a page shows or says to who cannot see it, but for what it marks as words of another language. */
 export function textsOf(page) {
   return page.evaluate(() => {
     const found = new Set([document.title]);
-    const foreign = (one) => one.closest("button[lang]") !== null;
+    const foreign = (one) => one.closest("[lang]:not(html)") !== null;
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     while (walker.nextNode()) {
       const { parentElement, textContent } = walker.currentNode;

@@ -92,7 +92,15 @@ pub fn case(layout: &str, answers: &str) -> Value {
 }
 
 /// Steps that take several answers.
-const SEVERAL: [&str; 4] = ["idle-noise", "housing-look", "support-look", "coupling-look"];
+const SEVERAL: [&str; 7] = [
+    "idle-noise",
+    "housing-look",
+    "support-look",
+    "coupling-look",
+    "road-drive",
+    "road-coast",
+    "road-neutral",
+];
 
 /// One `step=value`. Behind it, where wanted: `@cold`, `@warm` or `@41.5` for the housing, `~free` or `~engine` for
 /// what the shaft was turned with, `~warm` or `~cold` for the engine.

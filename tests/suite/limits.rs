@@ -15,6 +15,7 @@ use steady_core::model::gauge::{
 };
 use steady_core::model::limits;
 use steady_core::model::mark::Mark;
+use steady_core::model::occasion::{Conditions, Occasion, Speed};
 use steady_core::model::outcome::Outcome;
 use steady_core::model::photo_of::PhotoOf;
 use steady_core::model::standing::Support;
@@ -52,6 +53,12 @@ fn intake() -> Intake {
         complaint_sounds: vec!["rattle".to_owned()],
         when: "Cold.".to_owned(),
         owner: Owner { name: "Åsa".to_owned(), contact: "at work".to_owned() },
+        occasion: Occasion::Comeback,
+        conditions: Conditions {
+            speed: Some(Speed { value: 60, unit: DistanceUnit::Km }),
+            gear: "4".to_owned(),
+            engine: Some(EngineWarmth::Warm),
+        },
     }
 }
 

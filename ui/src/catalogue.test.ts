@@ -47,7 +47,7 @@ it('uses every key of its own', () => {
 
 it('has the keys that are put together from what the core names', () => {
   const words = ['danger', 'warning', 'caution', 'notice', 'unrated'];
-  const sets = ['running', 'creep', 'lift'];
+  const sets = ['running', 'creep', 'lift', 'road'];
   expect(
     missing([
       ...words.flatMap((word) => [`word-${word}`, `headline-${word}`]),

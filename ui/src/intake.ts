@@ -1,5 +1,6 @@
 // An intake that is being written down: blank, or as it was left half filled in.
 
+import { NO_CONDITIONS } from './conditions.ts';
 import { readDraft } from './drafts.ts';
 import type { Intake } from './types/Intake.ts';
 
@@ -17,11 +18,14 @@ export function blank(): Intake {
       idle_rpm: null,
       odometer: null,
       maker_play_mm: null,
+      warm_from_c: null,
     },
     complaint: '',
     complaint_sounds: [],
     when: '',
     owner: { name: '', contact: '' },
+    occasion: 'complaint',
+    conditions: { ...NO_CONDITIONS },
   };
 }
 

@@ -20,6 +20,7 @@ const ADDRESSES = {
   gauge: 'visit/:visit/gauge/:step',
   photo: 'visit/:visit/photo/:step',
   driver: 'visit/:visit/driver',
+  before: 'visit/:visit/before',
   result: 'visit/:visit/result',
   finding: 'visit/:visit/finding',
   note: 'visit/:visit/note',

@@ -1,17 +1,27 @@
 // What a step and its answers are called. A step done at a further support of the shaft ends in `:2`; it is
 // otherwise the same step.
 import { t, tFirst } from './text.svelte.ts';
+import type { AnswerValue } from './types/AnswerValue.ts';
+import type { StepStand } from './types/StepStand.ts';
 
 /** The step whatever support it is done at: `play-vertical` of `play-vertical:2`. */
 export function baseOf(step: string): string {
   return step.split(':', 1)[0] ?? step;
 }
 
-/** A step's title, with its support from the second on. */
-export function titleOf(step: string): string {
-  const title = t(`step-${baseOf(step)}`);
-  const number = step.split(':')[1];
+/** A step's title, with its support where the shaft has several; of a step known by its id alone, from the second on. */
+export function titleOf(step: string | Pick<StepStand, 'id' | 'at_support'>): string {
+  const id = typeof step === 'string' ? step : step.id;
+  const title = t(`step-${baseOf(id)}`);
+  const number = (typeof step === 'string' ? null : step.at_support) ?? id.split(':')[1];
   return number === undefined ? title : t('step-at-support', { step: title, number });
+}
+
+/** A whole answer: a number with its unit, or every choice in the step's own wording. */
+export function valueOf(step: string, value: AnswerValue, unit = ''): string {
+  if (typeof value === 'number') return `${value} ${unit}`.trim();
+  const choices = Array.isArray(value) ? value : [value];
+  return choices.map((id) => answerOf(step, id)).join(t('list-joint'));
 }
 
 /** An answer in the step's own wording. */

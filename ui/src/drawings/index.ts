@@ -33,6 +33,9 @@ export interface DrawingProps {
 
 const plain: Record<string, Component> = {
   'road-speed-vibration': RoadSpeed,
+  'road-drive': RoadSpeed,
+  'road-coast': RoadSpeed,
+  'road-neutral': RoadSpeed,
   'idle-speed': IdleSpeed,
   'idle-noise': IdleNoise,
   'idle-raise-effect': IdleRaised,

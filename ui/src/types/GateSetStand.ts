@@ -7,7 +7,7 @@ import type { Lock } from "./Lock";
  */
 export type GateSetStand = { 
 /**
- * Id: `running`, `creep` or `lift`.
+ * Id: `running`, `creep`, `lift` or `road`.
  */
 id: string, 
 /**

@@ -10,6 +10,7 @@ export type Replies = {
   "workshop": "workshop",
   "set-workshop": "workshop",
   "visits": "visits",
+  "visits-before": "visits-before",
   "open": "visit",
   "amend": "visit",
   "look": "visit",

@@ -47,7 +47,19 @@ search: string,
 /**
  * `next` of the page before.
  */
-after: string | null, } | { "ask": "open", 
+after: string | null, } | { "ask": "visits-before", 
+/**
+ * Registration plate.
+ */
+plate: string, 
+/**
+ * Vehicle identification number.
+ */
+vin: string, 
+/**
+ * The visit that asks, if there is one yet.
+ */
+visit: string | null, } | { "ask": "open", 
 /**
  * What is written down.
  */

@@ -18,13 +18,18 @@ import type { Salvaged } from "./Salvaged";
 import type { Standing } from "./Standing";
 import type { TakenBack } from "./TakenBack";
 import type { VinRead } from "./VinRead";
+import type { VisitBefore } from "./VisitBefore";
 import type { VisitPage } from "./VisitPage";
 import type { Workshop } from "./Workshop";
 
 /**
  * The answer to a request.
  */
-export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop | { "is": "visits" } & VisitPage | { "is": "visit" } & Standing | { "is": "uploaded", 
+export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop | { "is": "visits" } & VisitPage | { "is": "visits-before", 
+/**
+ * Newest first.
+ */
+visits: Array<VisitBefore>, } | { "is": "visit" } & Standing | { "is": "uploaded", 
 /**
  * Bytes received so far.
  */

@@ -38,6 +38,10 @@ asks_free: boolean,
  */
 asks_engine: boolean, 
 /**
+ * The walk is whole without it.
+ */
+optional: boolean, 
+/**
  * The support it is done at, from 1, where the shaft has several.
  */
 at_support: number | null, 

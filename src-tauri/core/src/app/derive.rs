@@ -66,7 +66,10 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let steps = steps(trade, layout, record, (&case, &hands), &rows, danger.as_deref());
     let open = open_steps(&case, &rows, danger.is_some());
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
-    let urgency = rating::rate(&case, &sort_as_judged(trade, &case));
+    let mut urgency = rating::rate(&case, &sort_as_judged(trade, &case));
+    for reason in &mut urgency.reasons {
+        reason.basis = trade.basis_of_rule(&reason.rule);
+    }
     judged::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
@@ -125,9 +128,8 @@ fn repair(bench: &BenchRecord) -> Option<RepairStage> {
 
 /// Steps that apply and are not hidden, in walk order.
 pub fn shown_steps<'t>(trade: &'t Trade, layout: &Layout, record: &Record) -> Vec<&'t StepRow> {
-    let mut rows = applies::steps(trade, layout, record.intake.vehicle.gearbox);
-    rows.retain(|row| !applies::hidden(row, record));
-    rows
+    let rows = applies::steps(trade, layout, record.intake.vehicle.gearbox);
+    rows.iter().filter(|row| !applies::hidden(row, record, &rows)).copied().collect()
 }
 
 /// Each step's own rating as the record has it.
@@ -158,6 +160,7 @@ fn steps(
             asks_temperature: row.asks_temperature,
             asks_free: row.asks_free && layout.speed == Speed::Engine,
             asks_engine: row.asks_engine,
+            optional: row.optional,
             at_support: (row.each_support && layout.supports > 1).then(|| ids::support_number(&row.id)),
             wants_photo: row.pictured && counts.is_none_or(|answer| !answer.open),
             answered: answered(record, row, (case, hands), word),
@@ -240,7 +243,8 @@ fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], danger: bool) -> Vec<OpenSt
 fn stations(steps: &[StepStand]) -> Vec<StationStand> {
     const LINE: [&str; 6] = ["support", "shaft", "far-end", "around", "seat", "account"];
     let stand = |id: &&str| {
-        let here: Vec<&StepStand> = steps.iter().filter(|step| step.station == **id).collect();
+        let here: Vec<&StepStand> =
+            steps.iter().filter(|step| step.counts() && step.station == **id).collect();
         let count = |steps: usize| u32::try_from(steps).unwrap_or(u32::MAX);
         StationStand {
             id: (*id).to_owned(),

@@ -10,8 +10,8 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    backup, bench, devices, handover, history, intake, judged, knowledge, learning, list, marks, papers, qr,
-    set_aside, vin, wishes, workshop,
+    backup, bench, devices, handover, history, intake, judged, knowledge, known_car, learning, list, marks, papers,
+    qr, set_aside, vin, wishes, workshop,
 };
 
 type Answer = Result<Response, Fault>;
@@ -38,6 +38,7 @@ impl Inner {
             | Request::Workshop
             | Request::SetWorkshop { .. }
             | Request::Visits { .. }
+            | Request::VisitsBefore { .. }
             | Request::Calibration
             | Request::Devices
             | Request::ConfirmDevice { .. }
@@ -95,6 +96,9 @@ impl Inner {
             Request::Workshop => Ok(workshop::workshop(self)),
             Request::SetWorkshop { workshop } => workshop::set(self, &workshop),
             Request::Visits { search, after } => list::visits(self, &search, after.as_deref()),
+            Request::VisitsBefore { plate, vin, visit } => {
+                known_car::before(self, &plate, &vin, visit.as_deref())
+            }
             Request::Calibration => learning::calibration(self),
             Request::Devices => devices::list(self),
             Request::ConfirmDevice { device, code } => devices::confirm(self, &device, &code),

@@ -107,7 +107,7 @@ pub(super) fn card(standing: &Standing) -> CardRow {
         word: standing.urgency.word.map(|word| word.id().to_owned()),
         answered: count(standing.steps.iter().filter(|step| step.answered.is_some()).count()),
         settled: Some(count(standing.steps.iter().filter(|step| step.settled()).count())),
-        steps: count(standing.steps.len()),
+        steps: count(standing.steps.iter().filter(|step| step.counts()).count()),
         receipt: standing.receipt.as_ref().map(|receipt| receipt.decision.id().to_owned()),
         repair: standing.repair.map(|stage| stage.id().to_owned()),
         confirmed: standing.outcome.is_some(),

@@ -27,6 +27,7 @@ mod history;
 mod intake;
 mod judged;
 mod knowledge;
+pub mod known_car;
 mod learning;
 mod list;
 mod marks;

@@ -19,6 +19,7 @@ use crate::content::{Reader, reason_text};
 use crate::model::answer::{AnswerValue, EngineWarmth, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::limits;
+use crate::model::occasion::{Conditions, Occasion};
 use crate::model::standing::{Standing, StepStand};
 use crate::model::visit::{Intake, Owner, Vehicle};
 use crate::photos::intake::MAX_BYTES;
@@ -86,6 +87,10 @@ struct Case {
     when: String,
     #[serde(default)]
     owner: Owner,
+    #[serde(default)]
+    occasion: Occasion,
+    #[serde(default)]
+    conditions: Conditions,
     #[serde(default)]
     technician: Option<String>,
     #[serde(default)]
@@ -199,6 +204,8 @@ fn intake(case: &Case) -> Intake {
         complaint_sounds: case.complaint_sounds.clone(),
         when: case.when.clone(),
         owner: case.owner.clone(),
+        occasion: case.occasion,
+        conditions: case.conditions.clone(),
     }
 }
 
@@ -357,17 +364,18 @@ impl Item {
     }
 }
 
-/// Place of a step in an arranged case: parts in order, walk order within, the stop last of the engine's.
+/// Place of a step in an arranged case: parts in order, walk order within, the stop last of the engine's. A step that
+/// is not there yet waits for the others.
 fn place(standing: &Standing, step: &str) -> (u8, usize) {
     let within = standing.steps.iter().position(|stand| stand.id == step).unwrap_or(usize::MAX);
-    let part =
-        match standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.set.as_deref()) {
-            _ if step == crate::model::ids::step::RUNNING_STOP => 3,
-            None => 0,
-            Some("running") => 1,
-            Some("creep") => 2,
-            Some(_) => 4,
-        };
+    let part = match standing.steps.get(within).map(|stand| stand.set.as_deref()) {
+        _ if step == crate::model::ids::step::RUNNING_STOP => 3,
+        None => 5,
+        Some(None) => 0,
+        Some(Some("running")) => 1,
+        Some(Some("creep")) => 2,
+        Some(Some(_)) => 4,
+    };
     (part, within)
 }
 

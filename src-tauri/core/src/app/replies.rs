@@ -13,6 +13,7 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("workshop", "workshop"),
     ("set-workshop", "workshop"),
     ("visits", "visits"),
+    ("visits-before", "visits-before"),
     ("open", "visit"),
     ("amend", "visit"),
     ("look", "visit"),

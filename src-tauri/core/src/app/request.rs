@@ -60,6 +60,16 @@ pub enum Request {
         #[serde(default)]
         after: Option<String>,
     },
+    /// Visits of a car that was here before, by its VIN or plate.
+    VisitsBefore {
+        /// Registration plate.
+        plate: String,
+        /// Vehicle identification number.
+        vin: String,
+        /// The visit that asks, if there is one yet.
+        #[serde(default)]
+        visit: Option<String>,
+    },
     /// Opens a visit.
     Open {
         /// What is written down.

@@ -27,6 +27,11 @@ pub enum Response {
     Workshop(Box<Workshop>),
     /// To `visits`.
     Visits(VisitPage),
+    /// To `visits-before`.
+    VisitsBefore {
+        /// Newest first.
+        visits: Vec<super::known_car::VisitBefore>,
+    },
     /// To everything that reads or changes one visit.
     Visit(#[serde(serialize_with = "shared")] Arc<Standing>),
     /// To `upload`, `import-piece` and `restore-piece`.

@@ -146,7 +146,7 @@ pub fn checked() -> Standing {
 /// A reason without steps; it names the cause only where its rule does.
 pub fn reason(rule: &str, word: Word, cause: &str) -> Reason {
     let cause = (rule == "cause-likely").then(|| cause.to_owned());
-    Reason { rule: rule.to_owned(), word, steps: Vec::new(), cause }
+    Reason { rule: rule.to_owned(), word, steps: Vec::new(), cause, basis: Vec::new() }
 }
 
 /// Answers one step.
@@ -238,6 +238,7 @@ fn step_stand(id: &str) -> StepStand {
         asks_temperature: matches!(id, step::PLAY_VERTICAL | step::PLAY_LATERAL),
         asks_free: id == step::TURN_BY_HAND,
         asks_engine: id == step::IDLE_SPEED,
+        optional: false,
         at_support: None,
         wants_photo: false,
         answered: None,

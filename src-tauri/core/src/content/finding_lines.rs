@@ -6,6 +6,7 @@ use crate::model::answer::{EngineWarmth, Temperature, Warmth};
 use crate::model::device::{DeviceStand, WriterStand};
 use crate::model::gauge::GaugeDecision;
 use crate::model::ids::{self, answer};
+use crate::model::occasion::{Conditions, Occasion};
 use crate::model::rating::Reason;
 use crate::model::standing::{Answered, CauseStand, Standing, StepStand, Weight};
 use crate::model::time::Moment;
@@ -61,8 +62,32 @@ pub fn complaint(standing: &Standing, words: &Words) -> Vec<Field> {
         field(words, "complaint", told),
         field(words, "sounds", words.list(&sounds)),
         field(words, "when", intake.when.as_str()),
+        field(words, "conditions", conditions(&intake.conditions, words)),
+        field(words, "occasion", occasion(intake.occasion, words)),
     ];
     fields.into_iter().flatten().collect()
+}
+
+fn conditions(heard: &Conditions, words: &Words) -> String {
+    let speed = heard.speed.map(|speed| {
+        words.with(&format!("speed-{}", speed.unit.id()), &[("value", speed.value.to_string().into())])
+    });
+    let gear = Some(&heard.gear).filter(|gear| !gear.trim().is_empty());
+    let gear = gear.map(|gear| words.with("conditions-gear-said", &[("gear", gear.as_str().into())]));
+    let engine = heard.engine.map(|engine| match engine {
+        EngineWarmth::Warm => words.text("conditions-engine-warm"),
+        EngineWarmth::Cold => words.text("conditions-engine-cold"),
+    });
+    let said: Vec<String> = [speed, gear, engine].into_iter().flatten().collect();
+    words.list(&said)
+}
+
+fn occasion(occasion: Occasion, words: &Words) -> String {
+    match occasion {
+        Occasion::Complaint => String::new(),
+        Occasion::AfterRepair => words.text("occasion-said-after-repair"),
+        Occasion::Comeback => words.text("occasion-said-comeback"),
+    }
 }
 
 /// Every rule that fired, with the answers it rests on.
@@ -72,7 +97,7 @@ pub fn reasons(standing: &Standing, words: &Words) -> Vec<ReasonLine> {
 
 /// Every step that was looked at, or that keeps a photo all the same.
 pub fn steps(standing: &Standing, words: &Words) -> Vec<StepLine> {
-    let shown = standing.steps.iter().filter(|step| !is_unchecked(standing, step));
+    let shown = standing.steps.iter().filter(|step| step.counts() && !is_unchecked(standing, step));
     shown.map(|step| step_line(standing, step, words)).collect()
 }
 
@@ -85,12 +110,15 @@ pub fn not_checked(standing: &Standing, words: &Words) -> Option<String> {
         .map(|step| step.id.as_str())
         .collect();
     (!ids.is_empty())
-        .then(|| words.with("finding-not-checked", &[("steps", said::steps(words, &ids).into())]))
+        .then(|| words.with("finding-not-checked", &[("steps", said::steps(words, standing, &ids).into())]))
 }
 
 /// Whether nothing can be read off a step: no answer that says something, no photo, no gauge, no dispute, no
 /// reason; where nobody answered, none for the missing photo either.
 fn is_unchecked(standing: &Standing, step: &StepStand) -> bool {
+    if !step.counts() {
+        return false;
+    }
     let says_nothing = |given: &Answered| without_result(step) && !given.disputed && given.reason.is_none();
     let silent = step.answered.as_ref().map_or(step.waiver.is_none(), says_nothing);
     step.photo.is_none() && !is_gauged(standing, step) && silent
@@ -184,7 +212,8 @@ fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLin
         .iter()
         .filter(|step| reason.steps.contains(&step.id))
         .filter_map(|step| {
-            let given = step.answered.as_ref().map(|given| said::answer_at(words, &step.id, &given.value));
+            let given =
+                step.answered.as_ref().map(|given| said::answer_at(words, standing, &step.id, &given.value));
             if !is_proven(standing, step) {
                 return given;
             }
@@ -211,7 +240,7 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     };
     StepLine {
         step: step.id.clone(),
-        title: said::step(words, &step.id),
+        title: said::title(words, step),
         how: words.text(&format!("step-{}-do", ids::base(&step.id))),
         answer: answer_of(step, words),
         word: step.word.map(|word| word.id().to_owned()),
@@ -283,12 +312,12 @@ fn cause_line(standing: &Standing, cause: &CauseStand, words: &Words) -> CauseLi
         probability: cause.probability,
         percent: words.percent(cause.probability),
         likelihood: words.text(&format!("likelihood-{}", cause.likelihood)),
-        speaks_for: cause.speaks_for.iter().map(|weight| weight_line(weight, words)).collect(),
-        against: cause.against.iter().map(|weight| weight_line(weight, words)).collect(),
+        speaks_for: cause.speaks_for.iter().map(|weight| weight_line(standing, weight, words)).collect(),
+        against: cause.against.iter().map(|weight| weight_line(standing, weight, words)).collect(),
     }
 }
 
-fn weight_line(weight: &Weight, words: &Words) -> String {
+fn weight_line(standing: &Standing, weight: &Weight, words: &Words) -> String {
     let decibans = weight.decibans.abs();
     let strength = if decibans >= STRONG_DECIBANS {
         "weight-strong"
@@ -297,7 +326,7 @@ fn weight_line(weight: &Weight, words: &Words) -> String {
     } else {
         "weight-slight"
     };
-    let answer = said::answer_at(words, &weight.step, &weight.value);
+    let answer = said::answer_at(words, standing, &weight.step, &weight.value);
     let by_gauge = || words.with("weight-by-gauge", &[("answer", answer.as_str().into())]);
     let answer = weight.gauge.map_or_else(|| answer.clone(), |_| by_gauge());
     words.with(strength, &[("answer", answer.into())])

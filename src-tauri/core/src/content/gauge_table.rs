@@ -11,7 +11,7 @@ use super::said;
 /// The table; none where no gauge was read.
 pub fn gauge_table(standing: &Standing, words: &Words) -> Option<GaugeTable> {
     let rows: Vec<GaugeRow> =
-        standing.gauges.iter().map(|gauge| row(&gauge.step, &gauge.result, words)).collect();
+        standing.gauges.iter().map(|gauge| row(standing, &gauge.step, &gauge.result, words)).collect();
     (!rows.is_empty()).then(|| GaugeTable {
         columns: ["place", "readings", "mean", "expanded", "limit", "decision"]
             .map(|column| words.text(&format!("gauge-column-{column}")))
@@ -20,7 +20,7 @@ pub fn gauge_table(standing: &Standing, words: &Words) -> Option<GaugeTable> {
     })
 }
 
-fn row(step: &str, result: &GaugeResult, words: &Words) -> GaugeRow {
+fn row(standing: &Standing, step: &str, result: &GaugeResult, words: &Words) -> GaugeRow {
     let read: Vec<f64> = result.readings.iter().map(|reading| reading.at_gauge_mm).collect();
     let away = (result.ratio - 1.0).abs() > 1e-9;
     let ratio = || words.with("gauge-ratio", &[("ratio", words.rounded(result.ratio, 3).into())]);
@@ -28,7 +28,7 @@ fn row(step: &str, result: &GaugeResult, words: &Words) -> GaugeRow {
         words.with("gauge-plus-minus", &[("expanded", words.movement(known.expanded_mm).into())])
     };
     GaugeRow {
-        place: said::step(words, step),
+        place: said::step(words, standing, step),
         readings: words.readings(&read),
         ratio: if away { ratio() } else { String::new() },
         mean: words.movement(result.mean_mm),

@@ -8,9 +8,11 @@ use crate::model::rules::Tells;
 use crate::model::standing::{Standing, StepStand};
 
 /// Answers that mean nobody looked.
-pub const OPEN_ANSWERS: [&str; 5] = [answer::NOT_DONE, answer::NOT_SEEN, "not-tried", "not-read", "unknown"];
+pub const OPEN_ANSWERS: [&str; 6] =
+    [answer::NOT_DONE, answer::NOT_SEEN, "not-tried", "not-read", "unknown", "not-driven"];
 /// The steps at which somebody listens or feels for the noise.
-const LISTENING_STEPS: [&str; 3] = ["idle-noise", step::NEUTRAL_2500_BUZZ, "creep-noise"];
+const LISTENING_STEPS: [&str; 6] =
+    ["idle-noise", step::NEUTRAL_2500_BUZZ, "creep-noise", "road-drive", "road-coast", "road-neutral"];
 
 /// Whether the noise showed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -88,7 +90,8 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     }
     let urgency = &standing.urgency;
     let named = |id: &&str| urgency.missing.iter().chain(&urgency.limits).any(|step| step == id);
-    let others: Vec<&str> = which(standing, without_result).filter(|id| !named(id)).collect();
+    let others: Vec<&str> =
+        which(standing, |step| step.counts() && without_result(step)).filter(|id| !named(id)).collect();
     if !others.is_empty() {
         points.push(OpenPoint::Others(others));
     }

@@ -68,7 +68,7 @@ pub fn photo(step: &StepStand, words: &Words) -> Option<PhotoLine> {
 
 /// A photo of a step, with its marks and what they say.
 pub fn photo_line(step: &StepStand, kept: &PhotoStand, words: &Words) -> PhotoLine {
-    let args = [("step", said::step(words, &step.id).into()), ("answer", answer_of(step, words).into())];
+    let args = [("step", said::title(words, step).into()), ("answer", answer_of(step, words).into())];
     let (caption, alt) = (words.with("photo-caption", &args), words.with("photo-alt", &args));
     marked((&kept.photo.sha256, &kept.marks), caption, alt, words)
 }

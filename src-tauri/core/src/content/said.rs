@@ -23,18 +23,29 @@ pub enum Reader {
     Owner,
 }
 
-/// A step's title.
-pub fn step(words: &Words, id: &str) -> String {
+/// A step's title, with its support where the shaft has several.
+pub fn title(words: &Words, step: &StepStand) -> String {
+    titled(words, &step.id, step.at_support)
+}
+
+/// The title of a step by its id.
+pub fn step(words: &Words, standing: &Standing, id: &str) -> String {
+    titled(words, id, standing.steps.iter().find(|step| step.id == id).and_then(|step| step.at_support))
+}
+
+fn titled(words: &Words, id: &str, support: Option<u8>) -> String {
     let title = words.text(&format!("step-{}", ids::base(id)));
-    match ids::support_number(id) {
-        1 => title,
-        number => words.with("step-at-support", &[("step", title.into()), ("number", number.into())]),
+    // A step that this car has not got, an earlier device's perhaps, names its support by its id alone.
+    let number = support.or_else(|| Some(ids::support_number(id)).filter(|number| *number > 1));
+    match number {
+        None => title,
+        Some(number) => words.with("step-at-support", &[("step", title.into()), ("number", number.into())]),
     }
 }
 
 /// The titles of several steps, in a row.
-pub fn steps<S: AsRef<str>>(words: &Words, ids: &[S]) -> String {
-    let titles: Vec<String> = ids.iter().map(|id| step(words, id.as_ref())).collect();
+pub fn steps<S: AsRef<str>>(words: &Words, standing: &Standing, ids: &[S]) -> String {
+    let titles: Vec<String> = ids.iter().map(|id| step(words, standing, id.as_ref())).collect();
     words.list(&titles)
 }
 
@@ -48,10 +59,10 @@ pub fn answer(words: &Words, at: &str, value: &AnswerValue) -> String {
 }
 
 /// "Step: answer".
-pub fn answer_at(words: &Words, at: &str, value: &AnswerValue) -> String {
+pub fn answer_at(words: &Words, standing: &Standing, at: &str, value: &AnswerValue) -> String {
     words.with(
         "answer-at-step",
-        &[("step", step(words, at).into()), ("answer", answer(words, at, value).into())],
+        &[("step", step(words, standing, at).into()), ("answer", answer(words, at, value).into())],
     )
 }
 

@@ -57,7 +57,13 @@ fn full() -> Standing {
     let mut cause = likely("loose-seat", 0.96);
     for decibans in [12.0, 4.0, 0.5] {
         let value = AnswerValue::One("felt".to_owned());
-        cause.speaks_for.push(Weight { step: step::PLAY_VERTICAL.to_owned(), value, decibans, gauge: None });
+        cause.speaks_for.push(Weight {
+            step: step::PLAY_VERTICAL.to_owned(),
+            value,
+            decibans,
+            gauge: None,
+            basis: Vec::new(),
+        });
     }
     standing.sorting.causes = vec![cause, likely("misfire", 0.7), likely("air-leak", 0.001)];
     standing.sorting.next_check =

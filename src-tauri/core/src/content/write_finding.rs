@@ -45,7 +45,7 @@ pub fn build_finding(
         gauges: gauge_table(standing, words),
         causes: causes(standing, words),
         said: beside_the_sorting(standing, words),
-        unknown: open_points(standing).iter().map(|point| unknown(point, words)).collect(),
+        unknown: open_points(standing).iter().map(|point| unknown(standing, point, words)).collect(),
         road: road(standing, words),
         cautions: ["scope", "sorting", "maker", "quote"]
             .map(|id| words.text(&format!("caution-{id}")))
@@ -117,11 +117,14 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     lines.extend(rated.then(|| rule.clone()));
     let missing = hands_on_missing(standing);
     if !missing.is_empty() {
-        let missing = said::steps(words, &missing);
+        let missing = said::steps(words, standing, &missing);
         lines.push(words.with("finding-next-finish", &[("steps", missing.into())]));
     }
     if let Some(check) = &standing.sorting.next_check {
-        let args = [("step", said::step(words, &check.step).into()), ("why", words.text(&check.why).into())];
+        let args = [
+            ("step", said::step(words, standing, &check.step).into()),
+            ("why", words.text(&check.why).into()),
+        ];
         lines.push(words.with("finding-next-check", &args));
     }
     lines.extend(cause_next(standing, words));
@@ -155,13 +158,16 @@ fn repair_ahead(standing: &Standing) -> bool {
         || standing.sorting.causes.iter().any(|cause| likely(cause.group, cause.probability))
 }
 
-fn unknown(point: &OpenPoint<'_>, words: &Words) -> String {
-    let at = |id: &str, step: &str| words.with(id, &[("step", said::step(words, step).into())]);
+fn unknown(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String {
+    let at = |id: &str, step: &str| words.with(id, &[("step", said::step(words, standing, step).into())]);
     match point {
         OpenPoint::HandsOn(step) => at("unknown-hands-on", step),
         OpenPoint::Limit(step) => {
             let lack = words.text(&format!("limit-{}", ids::base(step)));
-            words.with("unknown-limit", &[("step", said::step(words, step).into()), ("lack", lack.into())])
+            words.with(
+                "unknown-limit",
+                &[("step", said::step(words, standing, step).into()), ("lack", lack.into())],
+            )
         }
         OpenPoint::Unsure(step) => at("unknown-unsure", step),
         OpenPoint::Disputed(step) => at("unknown-disputed", step),

@@ -103,6 +103,8 @@ pub const IDLE_RPM: RangeInclusive<u32> = 200..=9_000;
 pub const CYLINDERS: RangeInclusive<u8> = 1..=16;
 /// An odometer's figure, in either unit; none shows more than eight digits.
 pub const ODOMETER: RangeInclusive<u32> = 0..=99_999_999;
+/// Speeds, kilometres or miles in an hour.
+pub const SPEED: RangeInclusive<u32> = 0..=400;
 /// Probabilities, and shares of a picture or of the pad for a signature.
 pub const SHARE: RangeInclusive<f64> = 0.0..=1.0;
 

@@ -18,6 +18,7 @@ pub mod learned;
 pub mod limits;
 pub mod line;
 pub mod mark;
+pub mod occasion;
 pub mod outcome;
 pub mod photo_of;
 pub mod rating;

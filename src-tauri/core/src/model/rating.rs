@@ -48,6 +48,8 @@ pub struct Reason {
     pub steps: Vec<String>,
     /// The cause it names, for a rule about the sorting.
     pub cause: Option<String>,
+    /// Where the rule and the numbers it turns on come from, in the data's own words.
+    pub basis: Vec<String>,
 }
 
 impl Reason {

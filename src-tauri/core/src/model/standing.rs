@@ -194,7 +194,7 @@ pub struct StationStand {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct GateSetStand {
-    /// Id: `running`, `creep` or `lift`.
+    /// Id: `running`, `creep`, `lift` or `road`.
     pub id: String,
     /// All gates are confirmed: its steps are open.
     pub open: bool,
@@ -264,6 +264,8 @@ pub struct StepStand {
     pub asks_free: bool,
     /// A reading of the idle asks how warm the engine was.
     pub asks_engine: bool,
+    /// The walk is whole without it.
+    pub optional: bool,
     /// The support it is done at, from 1, where the shaft has several.
     pub at_support: Option<u8>,
     /// A photo, or a reason for none, is still wanted or was given.
@@ -287,6 +289,11 @@ pub struct StepStand {
 }
 
 impl StepStand {
+    /// Whether it is one of the steps that are counted: what nobody has to do counts once it is done.
+    pub fn counts(&self) -> bool {
+        !self.optional || self.answered.is_some()
+    }
+
     /// Whether it has an answer that decides something.
     pub fn settled(&self) -> bool {
         self.answered.as_ref().is_some_and(|answered| answered.settled)
@@ -449,6 +456,8 @@ pub struct Weight {
     pub decibans: f64,
     /// Where a gauge made the answer: how many times as likely its readings are with movement as without.
     pub gauge: Option<f64>,
+    /// Where the numbers between the answer and the cause come from, in the data's own words.
+    pub basis: Vec<String>,
 }
 
 /// The next check to do.

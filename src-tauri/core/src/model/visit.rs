@@ -3,6 +3,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::occasion::{Conditions, Occasion};
+
 /// What is written down when a car comes in. Only `vehicle.layout` has to be there.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -22,6 +24,12 @@ pub struct Intake {
     /// The owner, if given.
     #[serde(default)]
     pub owner: Owner,
+    /// What brings the car in.
+    #[serde(default, skip_serializing_if = "Occasion::is_complaint")]
+    pub occasion: Occasion,
+    /// What the noise is heard under.
+    #[serde(default, skip_serializing_if = "Conditions::is_blank")]
+    pub conditions: Conditions,
 }
 
 /// The car on the lift.

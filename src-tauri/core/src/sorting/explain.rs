@@ -85,7 +85,8 @@ fn account(before: f64, now: f64, place: usize, case: &Case, left_out: &[LeftOut
         for step in &out.steps {
             let Some(answer) = case.answer(step) else { continue };
             let gauge = answer.measured.map(|read| read.if_movement / read.if_none);
-            weights.push(Weight { step: step.clone(), value: answer.value.clone(), decibans: share, gauge });
+            let (step, value) = (step.clone(), answer.value.clone());
+            weights.push(Weight { step, value, decibans: share, gauge, basis: Vec::new() });
         }
     }
     weights.sort_by(|a, b| b.decibans.abs().total_cmp(&a.decibans.abs()));

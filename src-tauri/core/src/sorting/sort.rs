@@ -1,10 +1,14 @@
 //! The sorting of one case: probabilities, how sure they are, what speaks for and against, the decisions
 //! that rest on them, and the next check.
 
+use std::collections::BTreeSet;
+
 use crate::model::case::Case;
 use crate::model::certainty::Interval;
+use crate::model::ids;
 use crate::model::standing::{CauseGroup, CauseStand, Sorting};
 use crate::trade::Trade;
+use crate::trade::rows::SignRow;
 
 use super::decisions;
 use super::draws::Draws;
@@ -113,8 +117,23 @@ fn named(trade: &Trade, case: &Case, mut causes: Vec<CauseStand>) -> Vec<CauseSt
         cause.own_name.clone_from(&row.name);
         let shifts = network::shifts(row, case).map(|shift| shift.basis.clone());
         cause.basis = std::iter::once(row.basis.clone()).chain(shifts).collect();
+        for weight in cause.speaks_for.iter_mut().chain(&mut cause.against) {
+            weight.basis = between(trade, &weight.step, &cause.id);
+        }
     }
     causes
+}
+
+/// Where the numbers between a step's signs and a cause come from. Of a sign that is not linked to the cause it is
+/// what the sign says of itself: it explains away.
+fn between(trade: &Trade, step: &str, cause: &str) -> Vec<String> {
+    let asks = |sign: &&SignRow| sign.steps.iter().any(|id| id == ids::base(step));
+    let says = |sign: &SignRow| {
+        let link = sign.links.iter().find(|link| link.cause == cause);
+        link.and_then(|link| link.basis.clone()).unwrap_or_else(|| sign.basis.clone())
+    };
+    let said: BTreeSet<String> = trade.signs.iter().filter(asks).map(says).collect();
+    said.into_iter().collect()
 }
 
 fn stand(

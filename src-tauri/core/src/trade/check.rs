@@ -43,6 +43,13 @@ pub fn check_trade(trade: &Trade) -> Result<(), String> {
     {
         return Err(format!("rules: the number {missing} is missing or not above 0"));
     }
+    for row in &trade.rules.rules {
+        basis("rule", &row.id, &row.basis)?;
+        let known = |id: &&String| trade.rules.numbers.iter().any(|number| &number.id == *id);
+        if let Some(unknown) = row.numbers.iter().find(|id| !known(id)) {
+            return Err(format!("rules: the rule {} turns on {unknown}, which is no number", row.id));
+        }
+    }
     let mut seen = Trade { layouts: Vec::new(), ..trade.clone() };
     for layout in &trade.layouts {
         check_layout(&seen, layout)?;
@@ -96,7 +103,7 @@ fn check_step(trade: &Trade, step: &StepRow) -> Result<(), String> {
             return Err(named("its gate set has no gates"));
         }
     }
-    for condition in step.needs.iter().flatten() {
+    for condition in step.needs.iter().flatten().chain(&step.after) {
         check_answers(trade, &condition.step, &condition.any)?;
     }
     if step.minutes.is_nan() || step.minutes <= 0.0 || !(0.0..=1.0).contains(&step.hazard) {

@@ -57,6 +57,16 @@ impl Trade {
         self.layouts.iter().find(|layout| layout.id == id)
     }
 
+    /// Where a rule and the numbers it turns on come from, in the data's own words.
+    pub fn basis_of_rule(&self, id: &str) -> Vec<String> {
+        let Some(row) = self.rules.rules.iter().find(|row| row.id == id) else { return Vec::new() };
+        let turns_on = self.rules.numbers.iter().filter(|number| row.numbers.contains(&number.id));
+        let number = |it: &NumberRow| {
+            format!("{} ({} {}): {}", it.about, it.value, it.unit, it.basis).replace(" )", ")")
+        };
+        std::iter::once(row.basis.clone()).chain(turns_on.map(number)).collect()
+    }
+
     /// The rules that rate, with the numbers they turn on; `warm_from_c` is the maker's word on what is warm.
     pub fn rules_for(&self, warm_from_c: Option<f64>) -> Rules {
         Rules {
@@ -172,7 +182,7 @@ fn first_rules() -> RuleNumbers {
     // Nobody could record degrees then.
     let numbers =
         vec![row(WARM_FROM, 40.0, "°C"), row(LIKELY_FROM, LIKELY, ""), row(IDLE_SPREAD, 25.0, "rpm")];
-    RuleNumbers { version: 1, numbers }
+    RuleNumbers { version: 1, numbers, rules: Vec::new() }
 }
 
 /// Puts behind each run of steps that are done at each support the same steps for the further ones, as far as a

@@ -163,6 +163,12 @@ pub struct StepRow {
     /// Hidden unless one condition of every group holds or is unanswered.
     #[serde(default)]
     pub needs: Vec<Vec<StepAnswers>>,
+    /// Not there at all before each of these is answered so, at every support that the car has.
+    #[serde(default)]
+    pub after: Vec<StepAnswers>,
+    /// A walk is whole without it.
+    #[serde(default)]
+    pub optional: bool,
     /// Part of the check that decides.
     #[serde(default)]
     pub hands_on: bool,
@@ -415,6 +421,22 @@ pub struct RuleNumbers {
     /// The numbers.
     #[serde(rename = "number")]
     pub numbers: Vec<NumberRow>,
+    /// Where each rule comes from; the first rules did not say.
+    #[serde(default, rename = "rule")]
+    pub rules: Vec<RuleRow>,
+}
+
+/// Where a rule comes from.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RuleRow {
+    /// The rule's id.
+    pub id: String,
+    /// Ids of the numbers it turns on.
+    #[serde(default)]
+    pub numbers: Vec<String>,
+    /// Where it comes from.
+    pub basis: String,
 }
 
 /// A number that a rule or the sorting turns on.

@@ -51,6 +51,7 @@ impl Rule {
             word: hit.milder.unwrap_or(self.facts.word),
             steps: hit.steps,
             cause: hit.cause,
+            basis: Vec::new(),
         };
         (self.look)(look).into_iter().map(reason).collect()
     }

@@ -1,6 +1,7 @@
 //! Which steps, gates and causes this car has, and which steps are hidden for now.
 
 use crate::model::answer::AnswerValue;
+use crate::model::ids;
 use crate::model::visit::Gearbox;
 use crate::trade::Trade;
 use crate::trade::rows::{GateRow, Layout, StepAnswers, StepRow};
@@ -29,9 +30,24 @@ pub fn gearbox_fits(allowed: &[Gearbox], gearbox: Option<Gearbox>) -> bool {
     allowed.is_empty() || gearbox.is_none_or(|gearbox| allowed.contains(&gearbox))
 }
 
-/// Whether a step is hidden: it undoes or explains something that was looked for and not there.
-pub fn hidden(step: &StepRow, record: &Record) -> bool {
-    !step.needs.iter().all(|group| group.iter().any(|condition| may_hold(condition, record)))
+/// Whether a step is hidden: it undoes or explains something that was looked for and not there, or it has to wait
+/// until `rows`, the steps of this car, are found in order. What was answered once stays.
+pub fn hidden(step: &StepRow, record: &Record, rows: &[&StepRow]) -> bool {
+    let needed = step.needs.iter().all(|group| group.iter().any(|condition| may_hold(condition, record)));
+    let answered = record.answers.contains_key(&step.id);
+    !needed || !answered && step.after.iter().any(|condition| !holds_everywhere(condition, record, rows))
+}
+
+/// Whether a step is answered so at every support of this car; one that the car has not got is in nobody's way.
+fn holds_everywhere(condition: &StepAnswers, record: &Record, rows: &[&StepRow]) -> bool {
+    let asked = rows.iter().filter(|row| ids::base(&row.id) == condition.step);
+    let so = |value: &AnswerValue| {
+        value.choices().iter().all(|choice| condition.any.contains(&(*choice).to_owned()))
+    };
+    asked.map(|row| record.answers.get(&row.id)).all(|standing| {
+        standing
+            .is_some_and(|standing| !standing.is_empty() && standing.iter().all(|answer| so(&answer.value)))
+    })
 }
 
 fn may_hold(condition: &StepAnswers, record: &Record) -> bool {

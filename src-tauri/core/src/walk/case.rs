@@ -18,7 +18,8 @@ use super::record::{Record, StandingAnswer};
 pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
     let intake = &record.intake;
     let steps = applies::steps(trade, layout, intake.vehicle.gearbox);
-    let shown: Vec<&StepRow> = steps.into_iter().filter(|step| !applies::hidden(step, record)).collect();
+    let shown: Vec<&StepRow> =
+        steps.iter().filter(|step| !applies::hidden(step, record, &steps)).copied().collect();
     let mut answers = BTreeMap::new();
     for step in &shown {
         let standing = record.answers.get(&step.id);

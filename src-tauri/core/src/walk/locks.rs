@@ -11,7 +11,9 @@ use super::record::Record;
 /// The gate set behind which hands and heads go under the car.
 pub const LIFT: &str = "lift";
 /// The gate sets behind which the engine may run.
-pub const ENGINE_SETS: [&str; 2] = ["running", "creep"];
+pub const ENGINE_SETS: [&str; 3] = ["running", "creep", ROAD];
+/// The gate set before a drive on the road, which a walk is whole without.
+pub const ROAD: &str = "road";
 
 /// Every gate set this car needs, `sets` in walk order.
 pub fn gate_sets(trade: &Trade, record: &Record, sets: &[String], danger: Option<&str>) -> Vec<GateSetStand> {

@@ -10,10 +10,10 @@ use super::record::Record;
 
 /// The gate sets of a walk in the order that holds; only those that have steps.
 pub fn sets_in_order(order: Order, steps: &[StepStand]) -> Vec<String> {
-    let [running, creep] = ENGINE_SETS;
+    let [running, creep, road] = ENGINE_SETS;
     let all = match order {
-        Order::UnderCarFirst => [LIFT, running, creep],
-        Order::RunningFirst => [running, creep, LIFT],
+        Order::UnderCarFirst => [LIFT, running, creep, road],
+        Order::RunningFirst => [running, creep, LIFT, road],
     };
     let used = |set: &&str| steps.iter().any(|step| step.set.as_deref() == Some(*set));
     all.into_iter().filter(used).map(str::to_owned).collect()
@@ -34,7 +34,7 @@ pub fn position(trade: &Trade, record: &Record, steps: &[StepStand], danger: boo
     let open_sets = |set: &&String| !(danger && ENGINE_SETS.contains(&set.as_str()));
     let sets = sets_in_order(holds, steps);
     for set in sets.iter().filter(open_sets) {
-        if steps.iter().any(|step| step.set.as_ref() == Some(set) && !done(step)) {
+        if steps.iter().any(|step| step.set.as_ref() == Some(set) && step.counts() && !done(step)) {
             return Position::Gates { set: set.clone() };
         }
     }

@@ -25,9 +25,9 @@ macro_rules! files {
 /// One language: each has the same files.
 macro_rules! locale {
     ($tag:literal) => {
-        files!($tag: "answers" "backup" "bench-bore" "bench-fit" "bench-gauge" "bench-hold" "bench-read"
+        files!($tag: "answers" "backup" "before" "bench-bore" "bench-fit" "bench-gauge" "bench-hold" "bench-read"
             "bench-run-out" "bench-verdict" "causes" "devices" "drawings" "driveline" "errors" "gates" "handover"
-            "limits" "papers" "photos" "repair" "road" "rules" "set-aside" "signals" "sorting" "steps" "vin"
+            "limits" "papers" "photos" "repair" "road" "road-test" "rules" "set-aside" "signals" "sorting" "steps" "vin"
             "workshop")
     };
 }

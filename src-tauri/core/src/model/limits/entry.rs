@@ -3,6 +3,7 @@
 use super::super::answer::{AnswerValue, Temperature};
 use super::super::entry::{EntryBody, PhotoRef, Receipt};
 use super::super::mark;
+use super::super::occasion::{Conditions, Speed};
 use super::super::outcome::Outcome;
 use super::super::rating::Word;
 use super::super::visit::{Intake, Odometer, Owner, Vehicle};
@@ -102,7 +103,7 @@ fn name(by: &str) -> Checked {
 /// # Errors
 /// The first field found beyond its bound.
 pub fn intake(intake: &Intake) -> Checked {
-    let Intake { vehicle: car, complaint, complaint_sounds, when, owner } = intake;
+    let Intake { vehicle: car, complaint, complaint_sounds, when, owner, occasion: _, conditions } = intake;
     vehicle(car)?;
     text("complaint", complaint, super::TEXT)?;
     count("complaint_sounds", complaint_sounds, super::CHOICES)?;
@@ -110,7 +111,12 @@ pub fn intake(intake: &Intake) -> Checked {
     text("when", when, super::TEXT)?;
     let Owner { name, contact } = owner;
     text("owner.name", name, super::LINE)?;
-    text("owner.contact", contact, super::LINE)
+    text("owner.contact", contact, super::LINE)?;
+    let Conditions { speed, gear, engine: _ } = conditions;
+    if let Some(Speed { value, unit: _ }) = *speed {
+        number("conditions.speed", value, &super::SPEED)?;
+    }
+    text("conditions.gear", gear, super::TYPED)
 }
 
 fn vehicle(vehicle: &Vehicle) -> Checked {

@@ -1,0 +1,99 @@
+//! A car that was here before: what each visit found, newest first, for whoever opens or walks the next one.
+
+use serde::Serialize;
+
+use crate::model::answer::AnswerValue;
+use crate::model::limits;
+use crate::model::rating::Word;
+use crate::model::standing::{RepairStage, Standing};
+use crate::model::time::Moment;
+use crate::model::visit::Intake;
+
+use super::fault::Fault;
+use super::response::Response;
+use super::steady::Inner;
+
+/// A visit of the same car.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct VisitBefore {
+    /// The visit.
+    pub visit: String,
+    /// When the car came in.
+    pub opened_at: Moment,
+    /// What was written down, without the owner: who brings the car now may be somebody else.
+    pub intake: Intake,
+    /// Its rating; none where it was never checked.
+    pub word: Option<Word>,
+    /// How far a repair came.
+    pub repair: Option<RepairStage>,
+    /// What was answered, in walk order.
+    pub answers: Vec<AnswerBefore>,
+    /// Movement by gauge.
+    pub movements: Vec<MovementBefore>,
+    /// Its ledger does not fit together: what it says is shown, and is no evidence.
+    pub broken: bool,
+}
+
+/// What a step was answered then.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct AnswerBefore {
+    /// The step, under its name of today.
+    pub step: String,
+    /// The answer.
+    pub value: AnswerValue,
+    /// Its own rating then, by the rules of today.
+    pub word: Option<Word>,
+}
+
+/// What a gauge read at a step.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct MovementBefore {
+    /// The step.
+    pub step: String,
+    /// Mean movement, millimetres.
+    pub movement_mm: f64,
+    /// Expanded uncertainty, millimetres; none where it could not be stated.
+    pub expanded_mm: Option<f64>,
+}
+
+/// The visits of a car, newest first, without the one that asks; as many as a screen can show.
+pub(super) fn before(
+    inner: &mut Inner,
+    plate: &str,
+    vin: &str,
+    except: Option<&str>,
+) -> Result<Response, Fault> {
+    let mut known = inner.store.visits_of_car(plate, vin)?;
+    known.retain(|visit| Some(visit.as_str()) != except);
+    let mut visits = Vec::new();
+    for visit in known.iter().rev().take(limits::EARLIER) {
+        // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
+        visits.extend(inner.standing_beside(visit).ok().map(shown));
+    }
+    Ok(Response::VisitsBefore { visits })
+}
+
+fn shown(standing: Standing) -> VisitBefore {
+    let answers = standing.steps.iter().filter_map(|step| {
+        let answered = step.answered.as_ref()?;
+        Some(AnswerBefore { step: step.id.clone(), value: answered.value.clone(), word: step.word })
+    });
+    let movements = standing.gauges.iter().map(|gauge| MovementBefore {
+        step: gauge.step.clone(),
+        movement_mm: gauge.result.mean_mm,
+        expanded_mm: gauge.result.uncertainty.map(|uncertainty| uncertainty.expanded_mm),
+    });
+    VisitBefore {
+        answers: answers.collect(),
+        movements: movements.collect(),
+        word: standing.urgency.word,
+        repair: standing.repair,
+        broken: standing.ledger.broken_at.is_some(),
+        visit: standing.visit,
+        opened_at: standing.opened_at,
+        intake: Intake { owner: Default::default(), ..standing.intake },
+    }
+}

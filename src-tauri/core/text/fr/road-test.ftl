@@ -1,0 +1,30 @@
+### L’essai sur route : proposé quand tout ce qui a été senti et vu est en ordre, et fait à deux. Pratique courante, sans source.
+
+gates-road = Avant de prendre la route
+gates-road-why = Seulement si les deux jeux sont nuls et que tout ce qui a été regardé est sain. Personnes formées et titulaires du permis ; la loi, l’accord du propriétaire et vos règles locales passent avant.
+gate-road-law-allows = La loi, l’assurance et le propriétaire permettent cet essai, et la personne au volant a le permis qu’il faut.
+gate-road-second-person = Deux personnes : l’une conduit, l’autre écoute et tient le téléphone.
+gate-road-car-fit = Freins, direction, feux et pneus ont été regardés. Les roues sont serrées selon le constructeur.
+gate-road-nothing-loose = Chaque vis et chaque tôle touchée dessous est remise et serrée. Aucun outil n’est resté sous la voiture.
+gate-road-way-chosen = Une route calme, sèche et droite, dans la limite de vitesse, loin des gens.
+gate-road-stop-agreed = Convenu : au choc fort ou à la forte vibration, ralentir en douceur, s’arrêter, moteur coupé, faire ramener la voiture.
+part-leave-road = De retour, voiture arrêtée, frein serré
+ui-leave-road = Arrêtez-vous en lieu sûr. Frein serré, moteur coupé. À l’atelier, remettez les cales.
+ui-leave-road-done = La voiture est arrêtée, moteur coupé
+ui-road-test = Essai sur route, à deux
+ui-road-test-about = Facultatif. Traction, frein moteur et point mort à une même vitesse distinguent les roues de l’arbre.
+step-road-drive = Sur route : en traction
+step-road-drive-do = À la vitesse où cela s’entendait, même rapport, accélérez en douceur. Le passager dit ce qui vient. Notez la vitesse.
+step-road-drive-watch = Qui conduit ne fait que conduire. Choc fort ou forte vibration : ralentir, s’arrêter, moteur coupé. La procédure du constructeur passe avant.
+step-road-coast = Sur route : au frein moteur
+step-road-coast-do = Même vitesse, pied levé, rapport engagé. Cela part, reste ou change ?
+step-road-coast-watch = Regardez derrière avant de ralentir. Choc fort ou forte vibration : arrêtez-vous. La procédure du constructeur passe avant.
+step-road-neutral = Sur route : point mort
+step-road-neutral-do = Encore la même vitesse, point mort quelques secondes là où constructeur et loi le permettent. Puis rapport engagé. Ce qui reste vient du côté des roues.
+step-road-neutral-watch = Route plate, moteur en marche, pied près du frein. Pas là où constructeur ou loi l’interdisent. La procédure du constructeur passe avant.
+drawing-road-drive = Une voiture sur la route, en traction, avec des ondes sous le plancher.
+drawing-road-coast = Une voiture sur la route, au frein moteur, avec des ondes sous le plancher.
+drawing-road-neutral = Une voiture sur la route au point mort, avec des ondes sous le plancher.
+answer-noise = Bruit
+answer-vibration = Vibration
+answer-not-driven = Pas roulé

@@ -1,0 +1,70 @@
+//! A car that was here before is found by its VIN or its plate, and tells what each visit found, without its owner.
+
+use std::path::Path;
+
+use serde_json::{Value, json};
+use steady_core::app::Steady;
+use steady_core::app::known_car::VisitBefore;
+use steady_core::app::replay::replay;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::model::rating::Word;
+
+use crate::bench_tools::{case, scratch};
+
+/// A visit of a car, with an owner and what the noise was heard under.
+fn visit(steady: &Steady, (plate, vin): (&str, &str), answers: &str) -> String {
+    let mut case = case("rigid-engine-speed", answers);
+    case["vehicle"]["plate"] = json!(plate);
+    case["vehicle"]["vin"] = json!(vin);
+    case["owner"] = json!({ "name": "Alex Example", "contact": "555" });
+    case["occasion"] = json!("comeback");
+    case["conditions"] = json!({ "speed": { "value": 60, "unit": "km" }, "gear": "4", "engine": "warm" });
+    replay(steady, &case.to_string(), Path::new(".")).unwrap().visit
+}
+
+fn before(steady: &Steady, (plate, vin): (&str, &str), visit: Option<&str>) -> Vec<VisitBefore> {
+    let (plate, vin, visit) = (plate.to_owned(), vin.to_owned(), visit.map(str::to_owned));
+    let Response::VisitsBefore { visits } =
+        steady.handle(Request::VisitsBefore { plate, vin, visit }).unwrap()
+    else {
+        panic!("no visits")
+    };
+    visits
+}
+
+#[test]
+fn visits_of_a_car_are_found_newest_first_and_never_those_of_another() {
+    let (_folder, steady) = scratch();
+    let vin = "ZZZDEMO0000000001";
+    let first = visit(&steady, ("QT 7318", ""), "play-vertical=felt");
+    let second = visit(&steady, ("QT 7318", vin), "play-vertical=none play-lateral=none");
+    let other = visit(&steady, ("QT 7318", "ZZZDEMO0000000002"), "");
+    for (car, asking, expected) in [
+        (("qt-7318", ""), None, vec![&other, &second, &first]),
+        (("QT 7318", vin), None, vec![&second, &first]),
+        (("QT 7318", vin), Some(second.as_str()), vec![&first]),
+        (("", vin), None, vec![&second]),
+        (("QT", ""), None, vec![]),
+        (("", ""), None, vec![]),
+        (("AB 1", "ZZZDEMO0000000003"), None, vec![]),
+    ] {
+        let found = before(&steady, car, asking);
+        assert_eq!(found.iter().map(|visit| &visit.visit).collect::<Vec<_>>(), expected, "{car:?}");
+    }
+}
+
+#[test]
+fn a_visit_before_tells_what_was_found_and_not_whose_car_it_was() {
+    let (_folder, steady) = scratch();
+    visit(&steady, ("QT 7318", ""), "play-vertical=felt play-lateral=not-done");
+    let found = before(&steady, ("QT 7318", ""), None);
+    let told = serde_json::to_value(&found[0]).unwrap();
+    assert_eq!(found[0].word, Some(Word::Danger));
+    let answers: Vec<(&Value, &Value)> =
+        told["answers"].as_array().unwrap().iter().map(|it| (&it["step"], &it["value"])).collect();
+    assert!(answers.contains(&(&json!("play-vertical"), &json!("felt"))), "{answers:?}");
+    assert_eq!(told["intake"]["conditions"]["speed"]["value"], 60);
+    assert_eq!(told["intake"]["occasion"], "comeback");
+    assert!(!told.to_string().contains("Alex"), "the owner of then is nobody's business now");
+}
