@@ -254,3 +254,18 @@ test("nothing left for elsewhere and nothing broke", () => {
   assert.deepEqual(phone.strays, []);
   assert.deepEqual(phone.faults, []);
 });
+
+test("each support of a shaft has its own steps, and says which it is", async () => {
+  const visit = await opened(ask, "TW 3", { layout: "two-centres", seat: null });
+  await ask({ ask: "choose-order", visit, order: "under-car-first" });
+  await enter(ask, visit, "lift");
+  for (const [step, title] of [["play-vertical", "support 1"], ["play-vertical:2", "support 2"]]) {
+    await at(visit, `step/${step}`);
+    assert.match(await phone.page.locator("h1").innerText(), new RegExp(title));
+    await phone.id("temperature-warm").tap();
+    await phone.id("answer-springy").tap();
+    await chosen("answer-springy");
+    await phone.id("photo-input").setInputFiles(HANDS);
+    await phone.id("photo").waitFor();
+  }
+});

@@ -110,6 +110,20 @@ export async function takenIn(ask, file) {
   return ask({ ask: "import", upload: UPLOAD });
 }
 
+/** A visit in which everything under the car is in order. */
+async function cleared(ask, plate) {
+  const visit = await opened(ask, plate);
+  await ask({ ask: "choose-order", visit, order: "under-car-first" });
+  await enter(ask, visit, "lift");
+  await answer(ask, visit, "housing-look", ["sound"]);
+  for (const step of ["play-vertical", "play-lateral"]) await answer(ask, visit, step, "none", "warm");
+  await answer(ask, visit, "play-far-end", "slides");
+  await answer(ask, visit, "coupling-look", ["sound"]);
+  for (const step of ["shaft-look", "shield-and-mounts"]) await answer(ask, visit, step, "sound");
+  await ask({ ask: "leave-part", visit });
+  return visit;
+}
+
 /** The three screens of a first start, on a desk where nobody has said who is at work. */
 export const FIRST_START = ["welcome-what", "welcome-rule", "welcome-you"].map((at) => ({ name: at, hash: "#/", at }));
 
@@ -138,11 +152,18 @@ export async function prepare(ask) {
   const { before, after } = await another();
   await takenIn(ask, before);
   const again = await opened(ask, "DR 2500");
+  const two = await opened(ask, "TW 2", { layout: "two-centres", seat: null });
+  await ask({ ask: "choose-order", visit: two, order: "under-car-first" });
+  await enter(ask, two, "lift");
+  const sound = await cleared(ask, "CL 1");
+  const driven = await cleared(ask, "CL 2");
+  await enter(ask, driven, "road");
   const practice = (await ask({ ask: "start-practice", intake: INTAKE })).visit;
-  return screens({ fresh, running, under, danger, creeping, again, practice, file: after, bench: await benched(ask) });
+  const visits = { fresh, running, under, danger, creeping, again, two, sound, driven, practice };
+  return screens({ ...visits, file: after, bench: await benched(ask) });
 }
 
-function screens({ fresh, running, under, danger, creeping, again, practice, file, bench }) {
+function screens({ fresh, running, under, danger, creeping, again, two, sound, driven, practice, file, bench }) {
   const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
   return [
     { name: "home", hash: "#/" },
@@ -185,6 +206,11 @@ function screens({ fresh, running, under, danger, creeping, again, practice, fil
     at("outcome", danger, "outcome"),
     at("before", again, "before"),
     at("step-before", again, "step/play-vertical"),
+    at("support-look", two, "step/support-look"),
+    at("second-support", two, "step/play-vertical:2"),
+    at("result-cleared", sound, "result"),
+    at("gates-road", sound, "gates/road"),
+    at("road-drive", driven, "step/road-drive"),
     { name: "calibration", hash: "#/calibration" },
     { ...at("practice", practice, "step/road-speed-vibration"), practice },
     { ...at("practice-result", practice, "result"), practice },

@@ -106,7 +106,10 @@ fn what_a_road_test_brings_is_a_suspicion() {
         ("road-drive=vibration road-coast=none road-neutral=none", "CAUTION", "joint-angle-or-balance"),
         ("road-drive=not-driven", "NOTICE", "normal-character"),
     ] {
-        let mut case = case("rigid-engine-speed", &format!("{CLEAN} {answers}"));
+        let complained = if answers.contains("vibration") { "grows-with-speed" } else { "none" };
+        let before =
+            CLEAN.replace("road-speed-vibration=none", &format!("road-speed-vibration={complained}"));
+        let mut case = case("rigid-engine-speed", &format!("{before} {answers}"));
         case["vehicle"]["gearbox"] = json!("manual");
         let report = report(&case);
         assert_eq!(report["urgency"]["word"], word, "{answers}: {report:#}");

@@ -32,7 +32,9 @@ const ADDRESSES = {
 
 /** What each part of a place reads as. */
 const ID = '[A-Za-z0-9-]+';
-const READS = { visit: ID, set: ID, step: ID, photo: ID, of: 'bench-(?:found|finished|ring|pass-\\d+)' };
+/** A step at a further support of the shaft ends in its number. */
+const STEP = `${ID}(?::\\d)?`;
+const READS = { visit: ID, set: ID, step: STEP, photo: ID, of: 'bench-(?:found|finished|ring|pass-\\d+)' };
 
 interface Parts {
   visit: string;

@@ -20,4 +20,8 @@ steps: Array<string>,
 /**
  * The cause it names, for a rule about the sorting.
  */
-cause: string | null, };
+cause: string | null, 
+/**
+ * Where the rule and the numbers it turns on come from, in the data's own words.
+ */
+basis: Array<string>, };

@@ -21,4 +21,8 @@ decibans: number,
 /**
  * Where a gauge made the answer: how many times as likely its readings are with movement as without.
  */
-gauge: number | null, };
+gauge: number | null, 
+/**
+ * Where the numbers between the answer and the cause come from, in the data's own words.
+ */
+basis: Array<string>, };
