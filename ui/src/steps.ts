@@ -9,7 +9,7 @@ export function baseOf(step: string): string {
   return step.split(':', 1)[0] ?? step;
 }
 
-/** A step's title, with its support where the shaft has several; of a step known by its id alone, from the second on. */
+/** A step's title, with its support where the shaft has several; known by its id alone, from the second support on. */
 export function titleOf(step: string | Pick<StepStand, 'id' | 'at_support'>): string {
   const id = typeof step === 'string' ? step : step.id;
   const title = t(`step-${baseOf(id)}`);
