@@ -10,8 +10,8 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    backup, bench, devices, handover, history, intake, judged, knowledge, known_car, learning, list, marks, papers,
-    qr, set_aside, vin, wishes, workshop,
+    backup, bench, devices, handover, history, intake, judged, knowledge, known_car, learning, list, marks,
+    papers, qr, set_aside, vin, wishes, workshop,
 };
 
 type Answer = Result<Response, Fault>;
