@@ -125,10 +125,10 @@ fn step_row<'t>(scene: Scene<'t>, step: &str) -> Result<&'t StepRow, Refusal> {
     }
     let vehicle = &scene.record.intake.vehicle;
     let layout = scene.trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
-    let rows = applies::steps(scene.trade, layout, vehicle.gearbox);
-    let row = rows.iter().find(|row| row.id == step).copied();
+    let car = applies::Car::of(scene.trade, layout, scene.record);
+    let row = car.rows().iter().find(|row| row.id == step).copied();
     let row = row.or_else(|| former::step(scene.trade, layout, step)).ok_or(Refusal::StepDoesNotApply)?;
-    if applies::hidden(row, scene.record, &rows) { Err(Refusal::StepHidden) } else { Ok(row) }
+    if car.hides(row) { Err(Refusal::StepHidden) } else { Ok(row) }
 }
 
 fn shown_lock(scene: Scene<'_>, step: &str) -> Result<Option<Lock>, Refusal> {

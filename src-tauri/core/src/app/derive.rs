@@ -64,9 +64,10 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, record);
     let steps = steps(trade, layout, record, (&case, &hands), &rows, danger.as_deref());
-    let open = open_steps(&case, &rows, danger.is_some());
-    let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     let mut urgency = rating::rate(&case, &sort_as_judged(trade, &case));
+    // A car that is not to be driven is not run to find out more.
+    let open = open_steps(&case, &rows, urgency.word >= Some(Word::Warning));
+    let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
     }
@@ -128,8 +129,7 @@ fn repair(bench: &BenchRecord) -> Option<RepairStage> {
 
 /// Steps that apply and are not hidden, in walk order.
 pub fn shown_steps<'t>(trade: &'t Trade, layout: &Layout, record: &Record) -> Vec<&'t StepRow> {
-    let rows = applies::steps(trade, layout, record.intake.vehicle.gearbox);
-    rows.iter().filter(|row| !applies::hidden(row, record, &rows)).copied().collect()
+    applies::Car::of(trade, layout, record).shown()
 }
 
 /// Each step's own rating as the record has it.
@@ -232,10 +232,10 @@ fn before(record: &Record, step: &str, earlier: &[PhotoStand]) -> Option<PhotoSt
     earlier.iter().find(named).cloned()
 }
 
-/// Steps worth recommending: not looked at, and not forbidden by a DANGER found.
-fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], danger: bool) -> Vec<OpenStep<'t>> {
+/// Steps worth recommending: not looked at, and none with the engine running where `still`.
+fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool) -> Vec<OpenStep<'t>> {
     let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
-    let open = |row: &&&'t StepRow| row.recommended && !(case.looked(&row.id) || danger && engine(row));
+    let open = |row: &&&'t StepRow| row.recommended && !(case.looked(&row.id) || still && engine(row));
     rows.iter().filter(open).map(|row| OpenStep { row }).collect()
 }
 

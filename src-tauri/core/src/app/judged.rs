@@ -58,12 +58,21 @@ pub fn add_decisions(
 /// The check that a rule asks for once the hands-on check is done: the free turn for what could be drag; a second
 /// look and feel for a far end that was left unsure.
 fn asked_by_rule(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Option<NextCheck> {
-    if !urgency.complete || urgency.word > Some(Word::Caution) {
-        return None;
-    }
     let fired = |facts: &Facts| urgency.reasons.iter().find(|reason| reason.rule == facts.id);
     let check =
         |step: &str, why: &str| Some(NextCheck { step: step.to_owned(), why: why.to_owned(), gain: 0.0 });
+    if !urgency.complete || urgency.word > Some(Word::Warning) {
+        return None;
+    }
+    if let Some(step) = fired(&rules::PLAY_UNSURE).and_then(|reason| reason.steps.first()) {
+        return check(step, "next-unsure");
+    }
+    if urgency.word > Some(Word::Caution) {
+        return None;
+    }
+    if let Some(step) = fired(&rules::COLD_CHECK).and_then(|reason| reason.steps.first()) {
+        return check(step, "next-warm");
+    }
     if let Some(step) = fired(&rules::DRAG_UNCHECKED).and_then(|reason| reason.steps.first()) {
         return check(step, "next-free-turn");
     }

@@ -232,6 +232,12 @@ fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLin
     ReasonLine { word: word.to_owned(), label: words.text(&format!("word-{word}")), text }
 }
 
+/// What is done at a step, at a support of this kind.
+fn how(standing: &Standing, step: &StepStand, words: &Words) -> String {
+    let id = format!("step-{}-do", ids::base(&step.id));
+    words.find(&format!("{id}-{}", standing.support.id())).unwrap_or_else(|| words.text(&id))
+}
+
 fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     let label = step.word.map_or("word-none-yet".to_owned(), |word| format!("word-{}", word.id()));
     let (before, photo) = match pair(step, words) {
@@ -241,7 +247,7 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
     StepLine {
         step: step.id.clone(),
         title: said::title(words, step),
-        how: words.text(&format!("step-{}-do", ids::base(&step.id))),
+        how: how(standing, step, words),
         answer: answer_of(step, words),
         word: step.word.map(|word| word.id().to_owned()),
         label: words.text(&label),

@@ -93,6 +93,18 @@ pub enum Support {
     Absent,
 }
 
+impl Support {
+    /// The id used in text keys.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Rigid => "rigid",
+            Self::Rubber => "rubber",
+            Self::Tube => "tube",
+            Self::Absent => "none",
+        }
+    }
+}
+
 /// What the check digit of a VIN says. Binding in North America alone.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

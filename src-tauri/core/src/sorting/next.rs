@@ -24,6 +24,8 @@ pub struct Outlook<'t> {
     pub foreseen: Vec<Foreseen>,
 }
 
+/// A check that takes so long, minutes, has to be worth it: something is opened first.
+const LONG: f64 = 30.0;
 /// Less than this is nothing, minutes.
 const NOTHING: f64 = 1e-9;
 
@@ -41,21 +43,25 @@ pub fn next_check(
         why: why.to_owned(),
         gain: gain(one),
     };
-    if let Some(one) = outlook.iter().find(|one| one.row.hands_on) {
+    // What takes an hour to get at waits for what can be seen and heard from outside.
+    let by_hand = outlook.iter().find(|one| one.row.hands_on);
+    if let Some(one) = by_hand.filter(|one| one.row.minutes < LONG) {
         return Ok(check(one, "next-hands-on"));
     }
+    let outlook: &[&Outlook<'_>] = &outlook.iter().filter(|one| !one.row.hands_on).collect::<Vec<_>>();
     let mut best: Option<(f64, &Outlook<'_>)> = None;
-    for one in outlook {
+    for one in outlook.iter().copied() {
         let rate = (gain(one) - hazard * one.row.hazard) / one.row.minutes;
         if gain(one) > NOTHING && best.is_none_or(|(top, _)| rate > top) {
             best = Some((rate, one));
         }
     }
-    match best {
-        Some((rate, one)) if rate > 0.0 => Ok(check(one, "next-informs")),
-        Some(_) => Err("stop-not-worth"),
-        None if !outlook.is_empty() => Err("stop-nothing-changes"),
-        None => Err("stop-all-done"),
+    match (best, by_hand) {
+        (Some((rate, one)), _) if rate > 0.0 => Ok(check(one, "next-informs")),
+        (_, Some(one)) => Ok(check(one, "next-hands-on")),
+        (Some(_), None) => Err("stop-not-worth"),
+        (None, None) if !outlook.is_empty() => Err("stop-nothing-changes"),
+        (None, None) => Err("stop-all-done"),
     }
 }
 

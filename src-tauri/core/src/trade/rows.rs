@@ -106,6 +106,9 @@ pub struct StepAnswers {
     pub step: String,
     /// The answers.
     pub any: Vec<String>,
+    /// Only on a housing that was warm.
+    #[serde(default)]
+    pub warm: bool,
 }
 
 /// The kinds of answer a step takes.

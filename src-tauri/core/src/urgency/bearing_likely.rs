@@ -38,7 +38,14 @@ fn look(look: &Look<'_>) -> Vec<Hit> {
     }
 }
 
+/// What is seen on many sound supports: dust and rub marks, and rubber that ages. By itself it confirms no suspicion.
+const SLIGHT: [&str; 5] = ["marks", "grease-or-dust", "crazed", "oil-soaked", "off-centre"];
+
 fn felt_or_seen(case: &Case) -> bool {
-    let says = |answer: &CaseAnswer| answer.found || answer.value.has(answer::UNSURE);
+    let slight = |answer: &CaseAnswer| {
+        let choices = answer.value.choices();
+        !choices.is_empty() && choices.iter().all(|choice| SLIGHT.contains(choice))
+    };
+    let says = |answer: &CaseAnswer| answer.found && !slight(answer) || answer.value.has(answer::UNSURE);
     AT_THE_BEARING.iter().flat_map(|step| case.at(step)).any(|(_, answer)| says(answer))
 }

@@ -3,6 +3,7 @@
 use super::rule::{Hit, Look, Rule, holds};
 use crate::model::ids::step;
 use crate::model::rules;
+use crate::model::standing::Support;
 
 /// See [`rules::DRAG_UNCHECKED`].
 pub const RULE: Rule = Rule { facts: &rules::DRAG_UNCHECKED, look };
@@ -18,7 +19,9 @@ fn look(look: &Look<'_>) -> Vec<Hit> {
     let turns: Vec<&String> = case.limits.iter().filter(|step| is_turn(step)).collect();
     let found = turns.iter().any(|step| case.answer(step).is_some_and(|answer| answer.found));
     let open: Vec<String> = turns.into_iter().filter(|step| !case.settles(step)).cloned().collect();
-    if (heard || told) && !found { Hit::on(open) } else { Vec::new() }
+    // Where no bearing holds the shaft, none drags.
+    let bearing = case.support != Support::Absent;
+    if bearing && (heard || told) && !found { Hit::on(open) } else { Vec::new() }
 }
 
 fn is_turn(step: &str) -> bool {

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use crate::model::answer::AnswerValue;
 use crate::model::case::Case;
 use crate::model::rating::{Reason, Urgency, Word};
+use crate::model::rules::Tells;
 use crate::model::standing::{Sorting, Support};
 
 use super::rule::{Look, Rule};
@@ -30,11 +31,16 @@ fn is_first(case: &Case) -> bool {
     case.rules.version <= 1
 }
 
-/// The strongest word, unless the hands-on check is open. DANGER stands whatever is missing. A tube takes an hour to
-/// open: until then what was found from outside is rated, and nothing found from outside rates nothing.
+/// The strongest word, unless the hands-on check is open. DANGER stands whatever is missing, and so does a WARNING
+/// for what a hand felt or an eye saw. A tube takes an hour to open: until then what was found from outside is rated,
+/// and nothing found from outside rates nothing.
 fn word(case: &Case, reasons: &[Reason], missing: &[String]) -> Option<Word> {
     let strongest = reasons.iter().map(|reason| reason.word).max();
     if strongest == Some(Word::Danger) || missing.is_empty() {
+        return strongest;
+    }
+    let certain = |reason: &Reason| !reason.tells(Tells::Suspicion) && !reason.tells(Tells::Unsure);
+    if reasons.iter().any(|reason| reason.word == Word::Warning && certain(reason)) {
         return strongest;
     }
     strongest.filter(|word| case.support == Support::Tube && *word > Word::Notice)

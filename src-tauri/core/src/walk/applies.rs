@@ -6,7 +6,7 @@ use crate::model::visit::Gearbox;
 use crate::trade::Trade;
 use crate::trade::rows::{GateRow, Layout, StepAnswers, StepRow};
 
-use super::record::Record;
+use super::record::{Record, StandingAnswer};
 
 /// Steps that apply to the car, in walk order; hidden ones included.
 pub fn steps<'t>(trade: &'t Trade, layout: &Layout, gearbox: Option<Gearbox>) -> Vec<&'t StepRow> {
@@ -30,24 +30,52 @@ pub fn gearbox_fits(allowed: &[Gearbox], gearbox: Option<Gearbox>) -> bool {
     allowed.is_empty() || gearbox.is_none_or(|gearbox| allowed.contains(&gearbox))
 }
 
-/// Whether a step is hidden: it undoes or explains something that was looked for and not there, or it has to wait
-/// until `rows`, the steps of this car, are found in order. What was answered once stays.
-pub fn hidden(step: &StepRow, record: &Record, rows: &[&StepRow]) -> bool {
-    let needed = step.needs.iter().all(|group| group.iter().any(|condition| may_hold(condition, record)));
-    let answered = record.answers.contains_key(&step.id);
-    !needed || !answered && step.after.iter().any(|condition| !holds_everywhere(condition, record, rows))
+/// The steps that a car has, and what its maker calls warm.
+pub struct Car<'t, 'r> {
+    rows: Vec<&'t StepRow>,
+    record: &'r Record,
+    warm_from_c: f64,
 }
 
-/// Whether a step is answered so at every support of this car; one that the car has not got is in nobody's way.
-fn holds_everywhere(condition: &StepAnswers, record: &Record, rows: &[&StepRow]) -> bool {
-    let asked = rows.iter().filter(|row| ids::base(&row.id) == condition.step);
-    let so = |value: &AnswerValue| {
-        value.choices().iter().all(|choice| condition.any.contains(&(*choice).to_owned()))
-    };
-    asked.map(|row| record.answers.get(&row.id)).all(|standing| {
-        standing
-            .is_some_and(|standing| !standing.is_empty() && standing.iter().all(|answer| so(&answer.value)))
-    })
+impl<'t, 'r> Car<'t, 'r> {
+    /// The car that a visit is about.
+    pub fn of(trade: &'t Trade, layout: &Layout, record: &'r Record) -> Self {
+        let vehicle = &record.intake.vehicle;
+        let rows = steps(trade, layout, vehicle.gearbox);
+        Self { rows, record, warm_from_c: trade.rules_for(vehicle.warm_from_c).warm_from_c }
+    }
+
+    /// Its steps, in walk order; hidden ones included.
+    pub fn rows(&self) -> &[&'t StepRow] {
+        &self.rows
+    }
+
+    /// Its steps that are not hidden, in walk order.
+    pub fn shown(&self) -> Vec<&'t StepRow> {
+        self.rows.iter().filter(|row| !self.hides(row)).copied().collect()
+    }
+
+    /// Whether a step is hidden: it undoes or explains something that was looked for and not there, or it has to wait
+    /// until others are found in order. What was answered once stays.
+    pub fn hides(&self, step: &StepRow) -> bool {
+        let needed = |group: &Vec<StepAnswers>| group.iter().any(|condition| may_hold(condition, self.record));
+        let waits = || step.after.iter().any(|condition| !self.holds_everywhere(condition));
+        !step.needs.iter().all(needed) || !self.record.answers.contains_key(&step.id) && waits()
+    }
+
+    /// Whether a step is answered so at every support; one that this car has not got is in nobody's way.
+    fn holds_everywhere(&self, condition: &StepAnswers) -> bool {
+        let warm = |answer: &StandingAnswer| {
+            !condition.warm || answer.beside.temperature.is_some_and(|read| read.is_warm(self.warm_from_c))
+        };
+        let so = |answer: &StandingAnswer| {
+            answer.value.choices().into_iter().all(|choice| condition.any.iter().any(|any| any == choice))
+        };
+        let asked = self.rows.iter().filter(|row| ids::base(&row.id) == condition.step);
+        asked.map(|row| self.record.answers.get(&row.id)).all(|standing| {
+            standing.is_some_and(|all| !all.is_empty() && all.iter().all(|answer| so(answer) && warm(answer)))
+        })
+    }
 }
 
 fn may_hold(condition: &StepAnswers, record: &Record) -> bool {

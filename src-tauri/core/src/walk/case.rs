@@ -17,9 +17,7 @@ use super::record::{Record, StandingAnswer};
 /// Lays out a record for the rules.
 pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
     let intake = &record.intake;
-    let steps = applies::steps(trade, layout, intake.vehicle.gearbox);
-    let shown: Vec<&StepRow> =
-        steps.iter().filter(|step| !applies::hidden(step, record, &steps)).copied().collect();
+    let shown = applies::Car::of(trade, layout, record).shown();
     let mut answers = BTreeMap::new();
     for step in &shown {
         let standing = record.answers.get(&step.id);

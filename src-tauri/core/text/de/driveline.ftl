@@ -18,7 +18,7 @@ step-clutch-pedal-effect-do = Getriebe im Leerlauf, Motor im Leerlauf. Kupplungs
 step-clutch-pedal-effect-watch = Sitzen bleiben, kein Gang eingelegt. Fuß bereit auf der Bremse. Die Herstellervorschrift geht vor.
 step-selector-effect = Wählhebel auf Fahren
 step-selector-effect-do = Bremse fest treten, Motor im Leerlauf. Drei Sekunden Fahrstufe einlegen. Verschwindet das Rasseln? Zurück auf P.
-step-selector-effect-watch = Das Auto zieht an: Bremse halten, Feststellbremse an, Keile vor, niemand davor. Die Herstellervorschrift geht vor.
+step-selector-effect-watch = Das Auto zieht an: Bremse halten, Feststellbremse an, niemand davor oder dahinter. Die Herstellervorschrift geht vor.
 drawing-support-look = Der Gummiring um das Lager und sein Halter, von unten beleuchtet.
 drawing-clutch-pedal-effect = Ein Fuß tritt das Kupplungspedal durch, während der Motor im Leerlauf läuft.
 drawing-selector-effect = Ein Fuß hält die Bremse, während der Wählhebel von P auf Fahren geht.
@@ -166,3 +166,9 @@ ui-figure-keep = Maß eintragen
 ui-basis = Woher die Zahl kommt
 ui-earlier-rules = Dieses Auto kam unter Regeln { $then } herein; die gezeigte Einstufung folgt Regeln { $now }.
 ui-cause-next = Als Nächstes: { $what }
+
+## How a step is done at a support of its kind; without one, as everywhere.
+step-play-vertical-do-rubber = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Das Lager gegen seinen Halter beobachten. Gibt nach und federt zurück: federnd. Schlägt an: schlägt an.
+step-play-lateral-do-rubber = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Das Lager gegen seinen Halter beobachten. Gibt nach und federt zurück: federnd. Schlägt an: schlägt an.
+step-play-far-end-do-none = Welle erst an einem, dann am anderen Ende greifen. Auf und ab drücken, dann hin und her. Jedes Gelenk beobachten. Längs gleiten ist an Verschiebegelenk oder Schiebestück normal.
+next-warm = Kalt gefühlt, bei einem Geräusch, das Kälte verbirgt: mit warmem Gehäuse noch einmal fühlen.

@@ -1,7 +1,7 @@
 ### Die Probefahrt: angeboten, wenn alles Gefühlte und Gesehene in Ordnung ist, und zu zweit gefahren. Übliche Praxis, ohne Quelle.
 
 gates-road = Vor der Fahrt auf der Straße
-gates-road-why = Erst wenn beide Spiele „keine“ ergaben und alles Angesehene in Ordnung ist. Nur geschulte Leute mit Führerschein; Gesetz, Zustimmung des Halters und Ihre örtlichen Regeln gehen vor.
+gates-road-why = Erst wenn bei warmem Gehäuse nichts Falsches gefühlt oder gesehen wurde. Nur geschulte Leute mit Führerschein; Gesetz, Zustimmung des Halters und Ihre örtlichen Regeln gehen vor.
 gate-road-law-allows = Gesetz, Versicherung und Halter erlauben diese Fahrt, und wer fährt, hat den Führerschein dafür.
 gate-road-second-person = Zwei Personen: eine fährt, die andere hört zu und hält das Telefon.
 gate-road-car-fit = Bremsen, Lenkung, Licht und Reifen sind angesehen. Die Radschrauben sind nach Herstellerangabe fest.
@@ -12,7 +12,7 @@ part-leave-road = Zurück, Auto steht, Bremse fest
 ui-leave-road = An sicherer Stelle anhalten. Bremse fest, Motor aus. In der Werkstatt die Keile wieder anlegen.
 ui-leave-road-done = Das Auto steht, Motor aus
 ui-road-test = Probefahrt zu zweit
-ui-road-test-about = Freiwillig. Ziehen, Rollen und Leerlauf bei einem Tempo trennen Räder von Welle.
+ui-road-test-about = Freiwillig. Ziehen, Rollen und Leerlauf bei einem Tempo trennen Last von Drehzahl.
 step-road-drive = Auf der Straße: unter Zug
 step-road-drive-do = Beim Tempo, bei dem es auftrat, im gleichen Gang, sanft ziehen. Wer mitfährt, sagt, was kommt. Tempo merken.
 step-road-drive-watch = Wer fährt, fährt und sonst nichts. Hartes Schlagen oder starke Vibration: verzögern, anhalten, Motor aus. Die Herstellervorschrift geht vor.
@@ -20,7 +20,7 @@ step-road-coast = Auf der Straße: Rollen im Gang
 step-road-coast-do = Gleiches Tempo, Fuß vom Pedal, Gang bleibt drin. Geht es weg, bleibt es, ändert es sich?
 step-road-coast-watch = Vor dem Verzögern nach hinten sehen. Hartes Schlagen oder starke Vibration: anhalten. Die Herstellervorschrift geht vor.
 step-road-neutral = Auf der Straße: Leerlauf
-step-road-neutral-do = Noch einmal gleiches Tempo, ein paar Sekunden Leerlauf, wo Hersteller und Gesetz es erlauben. Dann wieder Gang. Was bleibt, kommt von der Seite der Räder.
+step-road-neutral-do = Noch einmal gleiches Tempo, ein paar Sekunden Leerlauf, wo Hersteller und Gesetz es erlauben. Dann wieder Gang. Was bleibt, dreht mit den Rädern: Reifen, Radlager, Achse, und meist auch die Welle.
 step-road-neutral-watch = Ebene Straße, Motor an, Fuß an der Bremse. Nicht, wo Hersteller oder Gesetz es verbieten. Die Herstellervorschrift geht vor.
 drawing-road-drive = Ein Auto auf der Straße, nach vorn gezogen, mit Wellen unter dem Boden.
 drawing-road-coast = Ein Auto auf der Straße, das rollt, mit Wellen unter dem Boden.

@@ -50,11 +50,11 @@ step-housing-look-do = Gehäuse rundum ausleuchten. Nach Rissen, lockeren Schrau
 step-housing-look-watch = Heißer Auspuff daneben. Nicht an das Gehäuse hängen. Orange Kabel nicht berühren. Die Vorschrift des Herstellers geht vor.
 
 step-play-vertical = Spiel auf und ab
-step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen, sind es die Halter.
+step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: unsicher, erst nach Schrauben und Rissen sehen.
 step-play-vertical-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-play-lateral = Spiel hin und her
-step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen, sind es die Halter.
+step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: unsicher, erst nach Schrauben und Rissen sehen.
 step-play-lateral-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-tube-open-check = Lager im geöffneten Rohr

@@ -18,7 +18,7 @@ step-clutch-pedal-effect-do = Gearbox in neutral, engine idling. Press the clutc
 step-clutch-pedal-effect-watch = Stay in the seat, neutral stays in. Foot ready at the brake. The maker's procedure comes first.
 step-selector-effect = Selector moved to drive
 step-selector-effect-do = Foot hard on the brake, engine idling. Select drive for three seconds. Does the rattle go? Back to park.
-step-selector-effect-watch = The car pulls: brake held down, parking brake on, chocks in, nobody in front. The maker's procedure comes first.
+step-selector-effect-watch = The car pulls: brake held down, parking brake on, nobody in front or behind. The maker's procedure comes first.
 drawing-support-look = The rubber ring round the bearing and the bracket that holds it, lit from below.
 drawing-clutch-pedal-effect = A foot presses the clutch pedal right down while the engine idles.
 drawing-selector-effect = A foot holds the brake while the selector is moved from park to drive.
@@ -166,3 +166,9 @@ ui-figure-keep = Keep the figure
 ui-basis = Where the number is from
 ui-earlier-rules = This car came in under rules { $then }; the rating shown is by rules { $now }.
 ui-cause-next = Next: { $what }
+
+## How a step is done at a support of its kind; without one, as everywhere.
+step-play-vertical-do-rubber = Grip the shaft close to the bearing. Push it up, let it down. Watch the bearing against its bracket. It gives and springs back: springy. It hits a stop: knocks.
+step-play-lateral-do-rubber = Grip the shaft close to the bearing. Push left, pull right. Watch the bearing against its bracket. It gives and springs back: springy. It hits a stop: knocks.
+step-play-far-end-do-none = Grip the shaft at one end, then at the other. Push up and down, then side to side. Watch each joint. Sliding along the shaft is normal at a plunge joint or slip yoke.
+next-warm = Felt cold, with a noise that cold hides: feel it again with the housing warm.

@@ -1,7 +1,7 @@
 ### The road test: offered once everything felt and seen is in order, and done by two people. Common practice, no source.
 
 gates-road = Before the drive on the road
-gates-road-why = Only after both plays are none and everything that was looked at is sound. Trained and licensed people only; local law, the owner's consent and your local rules come first.
+gates-road-why = Only after nothing wrong was felt or seen, with the housing warm. Trained and licensed people only; local law, the owner's consent and your local rules come first.
 gate-road-law-allows = Local law, the insurance and the owner allow this drive, and the driver is licensed for it.
 gate-road-second-person = Two people: one drives, the other listens and holds the phone.
 gate-road-car-fit = Brakes, steering, lights and tyres were looked at. The wheel bolts are tight by the maker's figure.
@@ -12,7 +12,7 @@ part-leave-road = Back, car stopped, brake set
 ui-leave-road = Stop at a safe place. Set the brake, engine off. Put the chocks back at the workshop.
 ui-leave-road-done = The car stands, engine off
 ui-road-test = Road test, by two people
-ui-road-test-about = Optional. Drive, coast and neutral at one speed tell wheels from shaft.
+ui-road-test-about = Optional. Drive, coast and neutral at one speed tell load from speed.
 step-road-drive = On the road: pulling
 step-road-drive-do = At the speed it was heard at, same gear, pull gently. The passenger says what comes. Note the speed.
 step-road-drive-watch = The driver drives and does nothing else. Heavy knock or strong vibration: slow down, stop, engine off. The maker's procedure comes first.
@@ -20,7 +20,7 @@ step-road-coast = On the road: coasting in gear
 step-road-coast-do = Same speed, foot off the pedal, still in gear. Does it go, stay or change?
 step-road-coast-watch = Look behind before slowing down. Heavy knock or strong vibration: stop. The maker's procedure comes first.
 step-road-neutral = On the road: neutral
-step-road-neutral-do = Same speed again, neutral for a few seconds where maker and law allow it. Then back in gear. What stays comes from the wheels' side.
+step-road-neutral-do = Same speed again, neutral for a few seconds where maker and law allow it. Then back in gear. What stays turns with the wheels: tyres, wheel bearings, axle, and on most cars the shaft too.
 step-road-neutral-watch = Level road, engine on, foot near the brake. Not where maker or law forbids it. The maker's procedure comes first.
 drawing-road-drive = A car on the road, pulled forward, with waves under its floor.
 drawing-road-coast = A car on the road that coasts, with waves under its floor.

@@ -50,11 +50,11 @@ step-housing-look-do = Light the housing all round. Look for cracks, loose faste
 step-housing-look-watch = Hot exhaust close by. Do not hang on the housing. Leave orange cables alone. The maker's procedure comes first.
 
 step-play-vertical = Play up and down
-step-play-vertical-do = Grip the shaft close to the bearing. Push it up, let it down. Watch the gap between shaft and housing. If both move together, that is the mounts.
+step-play-vertical-do = Grip the shaft close to the bearing. Push it up, let it down. Watch the gap between shaft and housing. If both move together, say unsure: look at the bolts and for cracks first.
 step-play-vertical-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Keep clear of hot parts. Follow the maker's procedure.
 
 step-play-lateral = Play side to side
-step-play-lateral-do = Grip the shaft close to the bearing. Push left, pull right. Watch the gap between shaft and housing. If both move together, that is the mounts.
+step-play-lateral-do = Grip the shaft close to the bearing. Push left, pull right. Watch the gap between shaft and housing. If both move together, say unsure: look at the bolts and for cracks first.
 step-play-lateral-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Keep clear of hot parts. Follow the maker's procedure.
 
 step-tube-open-check = Bearings in the opened tube

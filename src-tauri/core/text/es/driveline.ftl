@@ -18,7 +18,7 @@ step-clutch-pedal-effect-do = Caja en punto muerto, motor al ralentí. Pise el e
 step-clutch-pedal-effect-watch = Quédese en el asiento, siempre en punto muerto. Pie listo en el freno. Primero, el procedimiento del fabricante.
 step-selector-effect = Selector en marcha
 step-selector-effect-do = Pise fuerte el freno, motor al ralentí. Ponga la marcha tres segundos. ¿Desaparece el traqueteo? Vuelva a P.
-step-selector-effect-watch = El coche tira: freno pisado, freno de mano puesto, calzos, nadie delante. Primero, el procedimiento del fabricante.
+step-selector-effect-watch = El coche tira: freno pisado, freno de mano puesto, nadie delante ni detrás. Primero, el procedimiento del fabricante.
 drawing-support-look = El anillo de goma que rodea el rodamiento y su soporte, iluminados desde abajo.
 drawing-clutch-pedal-effect = Un pie pisa a fondo el embrague con el motor al ralentí.
 drawing-selector-effect = Un pie sujeta el freno mientras el selector pasa de P a marcha.
@@ -166,3 +166,9 @@ ui-figure-keep = Anotar la medida
 ui-basis = De dónde sale la cifra
 ui-earlier-rules = Este coche entró con las reglas { $then }; la calificación mostrada sigue las reglas { $now }.
 ui-cause-next = Siguiente: { $what }
+
+## How a step is done at a support of its kind; without one, as everywhere.
+step-play-vertical-do-rubber = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el rodamiento respecto a su soporte. Cede y vuelve: elástico. Topa: golpea.
+step-play-lateral-do-rubber = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el rodamiento respecto a su soporte. Cede y vuelve: elástico. Topa: golpea.
+step-play-far-end-do-none = Agarre el árbol por un extremo y luego por el otro. Empuje arriba y abajo, luego de lado a lado. Mire cada articulación. Deslizarse a lo largo es normal en una junta deslizante.
+next-warm = Probado en frío, con un ruido que el frío esconde: pruebe otra vez con el alojamiento caliente.

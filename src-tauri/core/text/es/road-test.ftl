@@ -1,7 +1,7 @@
 ### La prueba en carretera: se ofrece cuando todo lo palpado y visto está en orden, y la hacen dos personas. Práctica común, sin fuente.
 
 gates-road = Antes de salir a la carretera
-gates-road-why = Solo si las dos holguras son nulas y todo lo mirado está bien. Solo personas formadas y con permiso; la ley, el consentimiento del dueño y sus reglas locales van primero.
+gates-road-why = Solo si no se palpó ni se vio nada malo, con el alojamiento caliente. Solo personas formadas y con permiso; la ley, el consentimiento del dueño y sus reglas locales van primero.
 gate-road-law-allows = La ley, el seguro y el dueño permiten esta salida, y quien conduce tiene permiso para ello.
 gate-road-second-person = Dos personas: una conduce, la otra escucha y lleva el teléfono.
 gate-road-car-fit = Frenos, dirección, luces y neumáticos están mirados. Las ruedas están apretadas según el fabricante.
@@ -12,7 +12,7 @@ part-leave-road = De vuelta, coche parado, freno puesto
 ui-leave-road = Pare en un lugar seguro. Ponga el freno, motor apagado. En el taller, vuelva a poner los calzos.
 ui-leave-road-done = El coche está parado, motor apagado
 ui-road-test = Prueba en carretera, entre dos
-ui-road-test-about = Opcional. Tirando, reteniendo y en punto muerto a una misma velocidad, se distingue rueda de árbol.
+ui-road-test-about = Opcional. Tirando, reteniendo y en punto muerto a una misma velocidad, se distingue carga de velocidad.
 step-road-drive = En carretera: tirando
 step-road-drive-do = A la velocidad en que se oía, en la misma marcha, tire suavemente. Quien acompaña dice lo que nota. Apunte la velocidad.
 step-road-drive-watch = Quien conduce solo conduce. Golpe fuerte o mucha vibración: reducir, parar, motor apagado. El procedimiento del fabricante va primero.
@@ -20,7 +20,7 @@ step-road-coast = En carretera: reteniendo
 step-road-coast-do = Misma velocidad, pie fuera del pedal, marcha puesta. ¿Se va, sigue o cambia?
 step-road-coast-watch = Mire atrás antes de reducir. Golpe fuerte o mucha vibración: pare. El procedimiento del fabricante va primero.
 step-road-neutral = En carretera: punto muerto
-step-road-neutral-do = Otra vez la misma velocidad, punto muerto unos segundos donde el fabricante y la ley lo permitan. Luego, marcha. Lo que sigue viene del lado de las ruedas.
+step-road-neutral-do = Otra vez la misma velocidad, punto muerto unos segundos donde el fabricante y la ley lo permitan. Luego, marcha. Lo que sigue gira con las ruedas: neumáticos, rodamientos, eje y, casi siempre, también el árbol.
 step-road-neutral-watch = Carretera llana, motor en marcha, pie junto al freno. No donde el fabricante o la ley lo prohíban. El procedimiento del fabricante va primero.
 drawing-road-drive = Un coche en la carretera que tira, con ondas bajo el suelo.
 drawing-road-coast = Un coche en la carretera que retiene, con ondas bajo el suelo.

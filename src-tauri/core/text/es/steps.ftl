@@ -50,11 +50,11 @@ step-housing-look-do = Ilumine el soporte todo alrededor. Busque grietas, tornil
 step-housing-look-watch = El escape caliente está cerca. No se cuelgue del soporte. No toque los cables naranjas. El procedimiento del fabricante va primero.
 
 step-play-vertical = Holgura arriba y abajo
-step-play-vertical-do = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el hueco entre árbol y soporte. Si se mueven juntos, son los anclajes.
+step-play-vertical-do = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga dudoso: mire primero tornillos y grietas.
 step-play-vertical-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
 step-play-lateral = Holgura de lado a lado
-step-play-lateral-do = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el hueco entre árbol y soporte. Si se mueven juntos, son los anclajes.
+step-play-lateral-do = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga dudoso: mire primero tornillos y grietas.
 step-play-lateral-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
 step-tube-open-check = Rodamientos en el tubo abierto

@@ -18,7 +18,7 @@ step-clutch-pedal-effect-do = Boîte au point mort, moteur au ralenti. Enfoncez 
 step-clutch-pedal-effect-watch = Restez assis, toujours au point mort. Pied prêt sur le frein. La procédure du constructeur passe avant.
 step-selector-effect = Sélecteur sur marche
 step-selector-effect-do = Appuyez fort sur le frein, moteur au ralenti. Passez en marche trois secondes. Le cliquetis disparaît-il ? Revenez sur P.
-step-selector-effect-watch = La voiture tire : frein tenu, frein de stationnement serré, cales en place, personne devant. La procédure du constructeur passe avant.
+step-selector-effect-watch = La voiture tire : frein tenu, frein de stationnement serré, personne devant ni derrière. La procédure du constructeur passe avant.
 drawing-support-look = L’anneau de caoutchouc autour du roulement et sa patte, éclairés par-dessous.
 drawing-clutch-pedal-effect = Un pied enfonce à fond la pédale d’embrayage, moteur au ralenti.
 drawing-selector-effect = Un pied tient le frein pendant que le sélecteur passe de P à marche.
@@ -166,3 +166,9 @@ ui-figure-keep = Noter la cote
 ui-basis = D’où vient le chiffre
 ui-earlier-rules = Cette voiture est entrée sous les règles { $then } ; l’évaluation affichée suit les règles { $now }.
 ui-cause-next = Ensuite : { $what }
+
+## How a step is done at a support of its kind; without one, as everywhere.
+step-play-vertical-do-rubber = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez le roulement par rapport à son support. Il cède et revient : souple. Il bute : cogne.
+step-play-lateral-do-rubber = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez le roulement par rapport à son support. Il cède et revient : souple. Il bute : cogne.
+step-play-far-end-do-none = Saisissez l’arbre à un bout, puis à l’autre. Poussez de haut en bas, puis d’un côté à l’autre. Regardez chaque joint. Coulisser en long est normal à un joint coulissant.
+next-warm = Senti à froid, avec un bruit que le froid cache : recommencez le boîtier chaud.

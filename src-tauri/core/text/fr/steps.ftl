@@ -50,11 +50,11 @@ step-housing-look-do = Éclairez le palier tout autour. Cherchez fissures, vis d
 step-housing-look-watch = Échappement chaud tout près. Ne vous suspendez pas au palier. Ne touchez pas les câbles orange. Le mode opératoire du constructeur passe d’abord.
 
 step-play-vertical = Jeu de haut en bas
-step-play-vertical-do = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, ce sont les supports.
+step-play-vertical-do = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, dites pas sûr : regardez d’abord vis et fissures.
 step-play-vertical-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Restez loin des pièces chaudes. Suivez le mode opératoire du constructeur.
 
 step-play-lateral = Jeu d’un côté à l’autre
-step-play-lateral-do = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, ce sont les supports.
+step-play-lateral-do = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, dites pas sûr : regardez d’abord vis et fissures.
 step-play-lateral-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Restez loin des pièces chaudes. Suivez le mode opératoire du constructeur.
 
 step-tube-open-check = Roulements dans le tube ouvert
