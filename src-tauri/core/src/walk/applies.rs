@@ -58,7 +58,8 @@ impl<'t, 'r> Car<'t, 'r> {
     /// Whether a step is hidden: it undoes or explains something that was looked for and not there, or it has to wait
     /// until others are found in order. What was answered once stays.
     pub fn hides(&self, step: &StepRow) -> bool {
-        let needed = |group: &Vec<StepAnswers>| group.iter().any(|condition| may_hold(condition, self.record));
+        let needed =
+            |group: &Vec<StepAnswers>| group.iter().any(|condition| may_hold(condition, self.record));
         let waits = || step.after.iter().any(|condition| !self.holds_everywhere(condition));
         !step.needs.iter().all(needed) || !self.record.answers.contains_key(&step.id) && waits()
     }
