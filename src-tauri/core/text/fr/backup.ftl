@@ -15,7 +15,7 @@ error-backup-busy-help = Attendez qu’il ait fini, puis réessayez.
 error-backup-newer = La sauvegarde vient d’un Steady plus récent
 error-backup-newer-help = Mettez d’abord Steady à jour. La sauvegarde a été laissée telle quelle.
 error-backup-would-lose = Des visites de la dernière sauvegarde ne sont plus ici, et personne ne les a effacées
-error-backup-would-lose-help = Le dossier de données était-il mal écrit, ou la base est-elle endommagée ? Reprenez d’abord la sauvegarde, puis sauvegardez de nouveau. Rien n’a été changé.
+error-backup-would-lose-help = Le dossier de données était-il mal écrit, ou la base est-elle endommagée ? Reprenez d’abord la sauvegarde, puis sauvegardez de nouveau. Rien n’a été changé.
 error-backup-damaged = Un fichier de la sauvegarde manque ou est endommagé
 error-backup-damaged-help = Essayez la sauvegarde d’une autre date. Rien n’a été changé. Pour continuer à sauvegarder, nommez un dossier vide et gardez celui-ci.
 error-backup-not-verified = Ce qui a été écrit ne se relit pas tel quel
@@ -23,15 +23,15 @@ error-backup-not-verified-help = Le disque est peut-être défaillant. Sauvegard
 error-backup-no-generation = La sauvegarde ne contient rien de cette date
 error-backup-no-generation-help = Affichez ce qu’elle contient et nommez l’une de ces dates, ou aucune.
 error-backup-data-damaged = La base du dossier de données est endommagée, rien n’a donc été sauvegardé
-error-backup-data-damaged-help = Démarrez Steady : il met la base de côté, entière. Reprenez ensuite la dernière sauvegarde, laissée telle quelle.
+error-backup-data-damaged-help = Démarrez Steady : il met la base de côté, entière. Reprenez ensuite la dernière sauvegarde, laissée telle quelle.
 error-no-data = Il n’y a pas de visites dans ce dossier de données
 error-no-data-help = Vérifiez que le dossier de données est le bon. Rien n’a été créé.
 error-photo-damaged = Le fichier de la photo n’est pas celui qui a été gardé
-error-photo-damaged-help = Il a été endommagé ou changé, et n’est pas montré comme preuve. Reprenez une bonne copie : d’une sauvegarde, ou d’un appareil qui l’a.
+error-photo-damaged-help = Il a été endommagé ou changé, et n’est pas montré comme preuve. Reprenez une bonne copie : d’une sauvegarde, ou d’un appareil qui l’a.
 
 ## The screens.
 ui-backup = Sauvegarde
-ui-backup-about = Tout dans un fichier : visites, photos, réglages propres à l’atelier. Gardez-le hors de cet appareil. Il contient des noms de clients.
+ui-backup-about = Tout dans un fichier : visites, photos, réglages propres à l’atelier. Gardez-le hors de cet appareil. Il contient des noms de clients.
 ui-backup-make = Faire une sauvegarde
 ui-backup-making = Chaque photo est lue et rangée … { $percent } %
 ui-backup-save = Enregistrer la sauvegarde
@@ -58,4 +58,4 @@ ui-restore-photos-missing = { $photos ->
     [one] 1 photo n’est entière ni ici ni dans la sauvegarde.
    *[other] { $photos } photos ne sont entières ni ici ni dans la sauvegarde.
 }
-ui-photo-damaged = Le fichier de cette photo manque ou est endommagé : elle n’est donc pas montrée et ne prouve rien. Reprenez une bonne copie : d’une sauvegarde, ou d’un appareil qui l’a.
+ui-photo-damaged = Le fichier de cette photo manque ou est endommagé : elle n’est donc pas montrée et ne prouve rien. Reprenez une bonne copie : d’une sauvegarde, ou d’un appareil qui l’a.
