@@ -6,15 +6,11 @@ use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
 use crate::model::device::{DeviceDecision, DeviceStand, Devices, Trust};
+use crate::model::limits;
 use crate::model::time::Moment;
 use crate::signing::key::PublicKey;
 use crate::signing::line::signs;
 use crate::store::devices::Decided;
-
-/// Longest name of a device, characters.
-const MAX_NAME: usize = 60;
-/// Imports that are listed: older ones are seldom taken back, and a list for ever grows for ever.
-const MOST_IMPORTS: u32 = 50;
 
 /// The devices and what came from them.
 #[derive(Debug, Clone, Serialize)]
@@ -81,7 +77,7 @@ pub(super) fn list(inner: &Inner) -> Result<Response, Fault> {
     let mut devices: Vec<DeviceStand> =
         inner.devices.keys().filter(|device| *device != own).map(|device| stand(device)).collect();
     devices.sort_by(|a, b| (a.met, &a.device).cmp(&(b.met, &b.device)));
-    let imports = inner.store.imports(MOST_IMPORTS)?.into_iter().map(|row| ImportStand {
+    let imports = inner.store.imports(limits::LISTED_IMPORTS)?.into_iter().map(|row| ImportStand {
         import: row.id,
         sender: stand(&row.device),
         at: row.at,
@@ -106,7 +102,7 @@ pub(super) fn confirm(inner: &mut Inner, device: &str, code: &str) -> Result<Res
 /// A device is given a name here.
 pub(super) fn name(inner: &mut Inner, device: &str, name: &str) -> Result<Response, Fault> {
     let name = name.trim();
-    if name.chars().count() > MAX_NAME {
+    if name.chars().count() > limits::DEVICE_NAME {
         return Err(Refusal::DeviceNameTooLong.into());
     }
     decide(inner, device, Decided::Named(name))

@@ -15,6 +15,10 @@ use std::ops::RangeInclusive;
 
 /// Longest line, characters: a name, plate, label, contact, own reason for a missing photo. Two lines of a paper.
 pub const LINE: usize = 200;
+/// Longest name of a device, characters: one line of a phone's list.
+pub const DEVICE_NAME: usize = 60;
+/// Imports that are listed to be taken back; older ones seldom are, and a list for ever grows for ever.
+pub const LISTED_IMPORTS: u32 = 50;
 /// Longest text of several lines, characters: the complaint, and when it happens. Three pages of a paper.
 pub const TEXT: usize = 10_000;
 /// Longest reason for a milder answer, an undo or another opinion, characters. Half a page.

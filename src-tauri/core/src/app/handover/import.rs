@@ -9,63 +9,23 @@ use super::super::derive;
 use super::super::drawn::DrawnFor;
 use super::super::fault::{Fault, Refusal};
 use super::super::list;
-use super::super::response::Response;
 use super::super::steady::{Inner, shown};
 use super::seen::{Seen, lines, photo_of};
-use super::{Imported, SetApart, preview};
+use super::{Imported, SetApart};
 use crate::handover::fault::HandoverFault;
-use crate::handover::manifest::{MANIFEST, PartKind, photo_names};
+use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
 use crate::model::device::Devices;
-use crate::model::limits::{self, Beyond};
+use crate::model::limits::Beyond;
 use crate::model::line::Line;
 use crate::model::standing::Standing;
 use crate::model::time::Moment;
-use crate::store::fault::StoreFault;
 use crate::store::ledger::{LineFault, check_lines};
 use crate::store::merge::{Import, MergeFault, Merging, Origin, Plan};
 use crate::store::photo_files::PhotoSize;
 use crate::store::staging::{Placed, Staging};
-use crate::store::uploads::MAX_PIECE_BYTES;
 use crate::trade::Trade;
 use crate::walk::{former, record};
-
-/// One piece of a handover file that a screen sends.
-pub fn take_piece(inner: &Inner, upload: &str, index: u32, piece: &[u8]) -> Result<Response, Fault> {
-    if piece.len() as u64 > MAX_PIECE_BYTES {
-        return Err(Refusal::UploadTooLarge.into());
-    }
-    let added = inner.store.add_piece_up_to(limits::HANDOVER_BYTES, upload, index, piece);
-    let bytes = added.map_err(|fault| match fault {
-        StoreFault::UploadTooLarge => HandoverFault::TooLarge { part: MANIFEST.to_owned() }.into(),
-        fault => Fault::Store(fault),
-    })?;
-    Ok(Response::Uploaded { bytes })
-}
-
-/// The file that a screen has sent.
-pub fn import_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
-    let file = inner.store.upload_file(upload)?;
-    let imported = import(inner, &mut io::BufReader::new(file));
-    inner.store.drop_upload(upload);
-    Ok(Response::Imported(imported?))
-}
-
-/// What the file that a screen has sent would change; the file stays for [`import_upload`].
-pub fn preview_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
-    let file = inner.store.upload_file(upload)?;
-    let preview = preview::preview(inner, &mut io::BufReader::new(file));
-    if preview.is_err() {
-        inner.store.drop_upload(upload);
-    }
-    Ok(Response::Preview(Box::new(preview?)))
-}
-
-/// The file that a screen has sent is not wanted.
-pub fn leave_upload(inner: &Inner, upload: &str) -> Response {
-    inner.store.drop_upload(upload);
-    Response::Uploaded { bytes: 0 }
-}
 
 /// Takes a file in.
 pub fn import(inner: &mut Inner, source: &mut dyn Read) -> Result<Imported, Fault> {

@@ -9,6 +9,7 @@ mod preview;
 mod salvage;
 pub(super) mod seen;
 mod take_back;
+mod uploads;
 mod verify;
 
 use std::io::{Read, Write};
@@ -23,12 +24,12 @@ use super::steady::Steady;
 pub(super) use erase::erase;
 pub(super) use export::{export, prepare};
 pub(super) use fault::code;
-pub(super) use import::{import_upload, leave_upload, preview_upload, take_piece};
 pub use preview::{Preview, PreviewVisit};
 pub(super) use salvage::salvage;
 pub(super) use seen::photo_of;
 pub use take_back::TakenBack;
 pub(super) use take_back::take_back;
+pub(super) use uploads::{import_upload, leave_upload, preview_upload, take_piece};
 pub use verify::{Verified, Wrote, verify};
 
 /// What an export holds.
