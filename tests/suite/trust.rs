@@ -221,6 +221,32 @@ fn backup_brings_back_nothing_that_was_taken_back() {
     assert_eq!(code(&anew, json!({ "ask": "look", "visit": other })), "unknown-visit");
 }
 
+/// A lost device stays retired, and a name stays given, on the device that takes the place of a broken one; what was
+/// decided there about it stands.
+#[test]
+fn backup_brings_what_was_decided_about_devices() {
+    let ((_a, writer), (_b, here), (_c, anew)) = (scratch(), scratch(), scratch());
+    let visit = rigid(&writer, "TR 4417");
+    here.import(&mut &exported(&writer, &[&visit])[..]).unwrap();
+    let Response::Devices(theirs) = writer.handle(Request::Devices).unwrap() else { panic!("no list") };
+    let device = theirs.own.device.clone();
+    asked(&here, json!({ "ask": "name-device", "device": device, "name": "Bay 2" }));
+    asked(&here, json!({ "ask": "retire-device", "device": device }));
+    let folder = tempfile::tempdir().unwrap();
+    let backup = folder.path().join("backup");
+    back_up(&here, &backup);
+    restore(&anew, &backup);
+    felt(&writer, &visit);
+    let more = exported(&writer, &[&visit]);
+    assert_eq!(anew.import(&mut &more[..]).unwrap_err().code, "handover-retired");
+    let Response::Devices(list) = asked(&anew, json!({ "ask": "reset-device", "device": device })) else {
+        panic!("no list")
+    };
+    assert_eq!((list.devices[0].name.as_str(), list.decided.len()), ("Bay 2", 3));
+    restore(&anew, &backup);
+    assert_eq!(anew.import(&mut &more[..]).unwrap().entries, 1, "what was decided here since stands");
+}
+
 #[test]
 fn list_says_of_what_is_not_confirmed_where_it_comes_from() {
     let ((_a, writer), (_b, here)) = (scratch(), scratch());

@@ -1,10 +1,13 @@
 //! What people decided about other devices: a log that only grows, read as far as it still counts.
 
+use std::collections::BTreeSet;
+
 use rusqlite::{Connection, params};
 
 use super::fault::StoreFault;
 use super::open::Store;
 use crate::model::device::{DeviceDecision, Devices, Known, Trust};
+use crate::model::limits;
 use crate::model::time::Moment;
 
 /// A decision about a device.
@@ -34,21 +37,33 @@ impl Store {
     /// # Errors
     /// What SQLite says.
     pub fn decisions(&self) -> Result<Vec<DeviceDecision>, StoreFault> {
-        let read = || -> Result<Vec<DeviceDecision>, rusqlite::Error> {
-            let sql = "SELECT device, at, what, name, by FROM trust WHERE what <> 'met' ORDER BY id";
-            let mut statement = self.connection.prepare_cached(sql)?;
-            let rows = statement.query_map([], |row| {
-                Ok(DeviceDecision {
-                    device: row.get("device")?,
-                    at: Moment(row.get("at")?),
-                    what: row.get("what")?,
-                    name: row.get("name")?,
-                    by: row.get("by")?,
-                })
-            })?;
-            rows.collect()
+        decisions(&self.connection).map_err(StoreFault::sql("read what was decided"))
+    }
+
+    /// Takes over what was decided in another folder of one's own about devices of which nothing was decided here:
+    /// a lost device stays retired on the device that takes the place of a broken one. `own` is the device at hand.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn take_over_decisions(&mut self, theirs: &[DeviceDecision], own: &str) -> Result<(), StoreFault> {
+        let here: BTreeSet<String> = self.decisions()?.into_iter().map(|one| one.device).collect();
+        let fits = |one: &&DeviceDecision| {
+            one.device != own
+                && !here.contains(&one.device)
+                && one.name.chars().count() <= limits::DEVICE_NAME
+                && one.by.chars().count() <= limits::LINE
         };
-        read().map_err(StoreFault::sql("read what was decided"))
+        let mut keep = || -> Result<(), rusqlite::Error> {
+            let transaction = self.connection.transaction()?;
+            for DeviceDecision { device, at, what, name, by } in theirs.iter().filter(fits) {
+                // What no version of Steady writes fails the table's checks and stays outside.
+                let sql =
+                    "INSERT OR IGNORE INTO trust (device, at, what, name, by) VALUES (?1, ?2, ?3, ?4, ?5)";
+                transaction.execute(sql, params![device, at.0, what, name, by])?;
+            }
+            transaction.commit()
+        };
+        keep().map_err(StoreFault::sql("take over what was decided"))
     }
 
     /// The devices that wrote what counts of a visit.
@@ -83,6 +98,22 @@ impl Store {
         let done = self.connection.execute(sql, params![device, now.0, what, name, by]);
         done.map(|_| ()).map_err(StoreFault::sql("write down a decision"))
     }
+}
+
+/// Every decision of a database, the first first.
+pub(super) fn decisions(connection: &Connection) -> Result<Vec<DeviceDecision>, rusqlite::Error> {
+    let sql = "SELECT device, at, what, name, by FROM trust WHERE what <> 'met' ORDER BY id";
+    let mut statement = connection.prepare_cached(sql)?;
+    let rows = statement.query_map([], |row| {
+        Ok(DeviceDecision {
+            device: row.get("device")?,
+            at: Moment(row.get("at")?),
+            what: row.get("what")?,
+            name: row.get("name")?,
+            by: row.get("by")?,
+        })
+    })?;
+    rows.collect()
 }
 
 /// Notes that a device was met, unless it was before.

@@ -15,7 +15,8 @@ use super::mined::Mined;
 use super::open::Store;
 use super::pages::Pages;
 use super::photo_files::PhotoSize;
-use super::{foreign_schema, imports, migrations, workshop};
+use super::{devices, foreign_schema, imports, migrations, workshop};
+use crate::model::device::DeviceDecision;
 use crate::model::hex;
 use crate::model::limits;
 use crate::model::line::Line;
@@ -130,6 +131,13 @@ impl Foreign {
         let sql = "SELECT count(seq) AS lines FROM entry WHERE visit = ?1";
         let lines = self.connection.as_ref()?.query_row(sql, [visit], |row| row.get::<_, i64>("lines"));
         usize::try_from(lines.ok()?).ok()
+    }
+
+    /// What was decided there about devices, as far as SQLite still knows of it.
+    pub fn decisions(&self) -> Vec<DeviceDecision> {
+        // Older databases have no such table.
+        let read = |connection| devices::decisions(connection).ok();
+        self.connection.as_ref().and_then(read).unwrap_or_default()
     }
 
     /// Visits that were erased there, and when.
