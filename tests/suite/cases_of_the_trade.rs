@@ -325,3 +325,84 @@ fn earlier_case_files_stay_readable() {
     assert_eq!(report["steps"][0]["step"], "support-look");
     assert_eq!(report["steps"][0]["value"], json!(["bracket-cracked"]));
 }
+
+#[test]
+fn a_finding_by_hand_or_eye_is_rated_before_the_plays_are_felt() {
+    for (layout, answers, expected) in [
+        (RUBBER, "support-look=torn", "WARNING"),
+        (RUBBER, "play-vertical=knocks@warm", "WARNING"),
+        (RIGID, "play-far-end=felt", "WARNING"),
+        (RIGID, "shield-and-mounts=mount-broken", "WARNING"),
+        (RIGID, "play-vertical=unsure@warm", "none"),
+        (RIGID, "idle-noise=knock neutral-2500-buzz=felt", "none"),
+        (RUBBER, "support-look=crazed", "none"),
+    ] {
+        let report = rated(layout, answers, expected);
+        assert!(!report["urgency"]["missing"].as_array().unwrap().is_empty(), "{answers}");
+    }
+}
+
+#[test]
+fn dust_and_rub_marks_confirm_no_suspicion() {
+    let free = "turn-by-hand=smooth~free";
+    for (layout, answers) in [
+        (
+            RIGID,
+            format!("{PLAYS} housing-look=grease-or-dust idle-noise=hiss air-leak-test=leak-found {free}"),
+        ),
+        (RIGID, format!("{PLAYS} housing-look=marks neutral-2500-buzz=felt shield-and-mounts=loose {free}")),
+        (
+            RUBBER,
+            "play-vertical=springy play-lateral=springy support-look=crazed+grease-or-dust \
+            road-speed-vibration=grows-with-speed"
+                .to_owned(),
+        ),
+    ] {
+        rated(layout, &answers, "CAUTION");
+    }
+}
+
+#[test]
+fn a_car_that_is_not_to_be_driven_is_not_run_to_find_out_more() {
+    let rest = "housing-look=sound shaft-look=sound coupling-look=sound shield-and-mounts=sound";
+    for answers in [
+        format!("{PLAYS} turn-by-hand=rough~free idle-noise=none {rest}"),
+        format!("play-vertical=unsure@warm play-lateral=none@warm {rest}"),
+        format!("{PLAYS} play-far-end=felt {rest}"),
+    ] {
+        let report = rated(RIGID, &answers, "WARNING");
+        let next = report["next_check"]["step"].as_str().unwrap_or("none");
+        let still = ["none", "play-vertical", "play-far-end", "turn-by-hand", "road-speed-vibration"];
+        assert!(still.contains(&next), "{answers}: {next}");
+    }
+    let unsure = rated(RIGID, &format!("play-vertical=unsure@warm play-lateral=none@warm {rest}"), "WARNING");
+    assert_eq!(unsure["next_check"]["step"], "play-vertical", "felt again, with a second person watching");
+}
+
+#[test]
+fn a_knock_felt_cold_is_felt_again_warm() {
+    let mut case = case(RIGID, "play-vertical=none@cold play-lateral=none@cold");
+    case["complaint"] = json!("a clonk when pulling away");
+    let report = report(&case);
+    assert_eq!(word(&report), "CAUTION", "{report:#}");
+    assert_eq!(report["next_check"]["step"], "play-vertical");
+}
+
+#[test]
+fn an_hour_of_opening_waits_for_what_is_seen_from_outside() {
+    let report = rated("torque-tube", "", "none");
+    assert_ne!(report["next_check"]["step"], "tube-open-check", "{report:#}");
+    let outside = "idle-noise=hiss road-speed-vibration=none misfire-evidence=none air-leak-test=none turn-by-hand=smooth~free \
+        housing-look=sound coupling-look=sound shaft-look=sound shield-and-mounts=sound neutral-2500-buzz=none \
+        idle-raise-effect=same running-stop=none idle-speed=750~warm engagement-setting=standard creep-noise=none";
+    let report = self::report(&case("torque-tube", outside));
+    assert_eq!(report["next_check"]["step"], "tube-open-check", "{report:#}");
+}
+
+#[test]
+fn where_no_bearing_holds_the_shaft_none_drags() {
+    let mut case = case("one-piece", "play-far-end=none coupling-look=sound");
+    case["complaint"] = json!("it whines");
+    let report = report(&case);
+    assert!(!has(&report["urgency"]["reasons"], "drag-unchecked"), "{report:#}");
+}

@@ -45,6 +45,10 @@ fn a_road_test_waits_until_everything_felt_and_seen_is_in_order() {
         (without("shield-and-mounts"), 0),
         (without("play-far-end"), 0),
         (without("idle-noise"), 3),
+        (with("play-vertical=none@warm", "play-vertical=none@cold"), 0),
+        (with("play-vertical=none@warm", "play-vertical=none"), 0),
+        (with("turn-by-hand=smooth~engine", "turn-by-hand=rough~free"), 0),
+        (with("turn-by-hand=smooth~engine", "turn-by-hand=not-done"), 3),
         (with("play-vertical=none@warm", "play-vertical=unsure"), 0),
         (with("play-vertical=none@warm", "play-vertical=not-done"), 0),
         (with("play-vertical=none@warm", "play-vertical=felt"), 0),
@@ -60,11 +64,13 @@ fn a_road_test_waits_until_everything_felt_and_seen_is_in_order() {
 #[test]
 fn every_support_of_the_shaft_has_to_be_in_order() {
     let rubber = CLEAN.replace("housing-look", "support-look").replace("neutral-2500-buzz=none", "");
-    let second = "support-look:2=sound play-vertical:2=springy play-lateral:2=none turn-by-hand:2=not-done";
+    let second =
+        "support-look:2=sound play-vertical:2=springy@warm play-lateral:2=none@warm turn-by-hand:2=not-done";
     for (answers, offered) in [
         (rubber.clone(), 0),
         (format!("{rubber} {second}"), 3),
         (format!("{rubber} {}", second.replace("springy", "knocks")), 0),
+        (format!("{rubber} {}", second.replace("springy@warm", "springy@cold")), 0),
     ] {
         assert_eq!(road_steps(&walked("two-centres", &answers)), offered, "{answers}");
     }
