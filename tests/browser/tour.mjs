@@ -120,6 +120,7 @@ async function cleared(ask, plate) {
   await answer(ask, visit, "play-far-end", "slides");
   await answer(ask, visit, "coupling-look", ["sound"]);
   for (const step of ["shaft-look", "shield-and-mounts"]) await answer(ask, visit, step, "sound");
+  await answer(ask, visit, "turn-by-hand", "not-done");
   await ask({ ask: "leave-part", visit });
   return visit;
 }

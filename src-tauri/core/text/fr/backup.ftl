@@ -33,7 +33,7 @@ error-photo-damaged-help = Il a été endommagé ou changé, et n’est pas mont
 ui-backup = Sauvegarde
 ui-backup-about = Tout dans un fichier : visites, photos, réglages propres à l’atelier. Gardez-le hors de cet appareil. Il contient des noms de clients.
 ui-backup-make = Faire une sauvegarde
-ui-backup-making = Chaque photo est lue et rangée … { $percent } %
+ui-backup-making = Chaque photo est lue et rangée … { $percent } %
 ui-backup-save = Enregistrer la sauvegarde
 ui-backup-holds = { $visits ->
     [one] 1 visite
