@@ -161,6 +161,7 @@ test("a turned phone keeps what is half written, and it can be finished there", 
     assert.ok(await phone.page.evaluate(() => document.documentElement.scrollWidth <= screen.width));
   };
   await goTo(`#/visit/${visit}/step/idle-speed`);
+  await tap("engine-warm");
   await hands.write("reading", "760");
   await turn(turned);
   assert.equal(await phone.id("reading").inputValue(), "760");

@@ -14,6 +14,7 @@ const say = speaker("en");
 const IN_VISIT = {
   "step/idle-noise": () => tap("answer-rattle"),
   "step/idle-speed": async () => {
+    await tap("engine-warm");
     await hands.write("reading", "760");
     await tap("save-reading");
   },
