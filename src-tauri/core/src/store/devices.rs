@@ -46,21 +46,9 @@ impl Store {
     /// # Errors
     /// What SQLite says.
     pub fn take_over_decisions(&mut self, theirs: &[DeviceDecision], own: &str) -> Result<(), StoreFault> {
-        let here: BTreeSet<String> = self.decisions()?.into_iter().map(|one| one.device).collect();
-        let fits = |one: &&DeviceDecision| {
-            one.device != own
-                && !here.contains(&one.device)
-                && one.name.chars().count() <= limits::DEVICE_NAME
-                && one.by.chars().count() <= limits::LINE
-        };
         let mut keep = || -> Result<(), rusqlite::Error> {
             let transaction = self.connection.transaction()?;
-            for DeviceDecision { device, at, what, name, by } in theirs.iter().filter(fits) {
-                // What no version of Steady writes fails the table's checks and stays outside.
-                let sql =
-                    "INSERT OR IGNORE INTO trust (device, at, what, name, by) VALUES (?1, ?2, ?3, ?4, ?5)";
-                transaction.execute(sql, params![device, at.0, what, name, by])?;
-            }
+            take_over(&transaction, theirs, own)?;
             transaction.commit()
         };
         keep().map_err(StoreFault::sql("take over what was decided"))
@@ -100,8 +88,29 @@ impl Store {
     }
 }
 
+/// Adds decisions of another folder of one's own, about devices of which nothing was decided here.
+pub(super) fn take_over(
+    connection: &Connection,
+    theirs: &[DeviceDecision],
+    own: &str,
+) -> Result<(), rusqlite::Error> {
+    let here: BTreeSet<String> = decisions(connection)?.into_iter().map(|one| one.device).collect();
+    let fits = |one: &&DeviceDecision| {
+        one.device != own
+            && !here.contains(&one.device)
+            && one.name.chars().count() <= limits::DEVICE_NAME
+            && one.by.chars().count() <= limits::LINE
+    };
+    for DeviceDecision { device, at, what, name, by } in theirs.iter().filter(fits) {
+        // What no version of Steady writes fails the table's checks and stays outside.
+        let sql = "INSERT OR IGNORE INTO trust (device, at, what, name, by) VALUES (?1, ?2, ?3, ?4, ?5)";
+        connection.execute(sql, params![device, at.0, what, name, by])?;
+    }
+    Ok(())
+}
+
 /// Every decision of a database, the first first.
-pub(super) fn decisions(connection: &Connection) -> Result<Vec<DeviceDecision>, rusqlite::Error> {
+pub(in crate::store) fn decisions(connection: &Connection) -> Result<Vec<DeviceDecision>, rusqlite::Error> {
     let sql = "SELECT device, at, what, name, by FROM trust WHERE what <> 'met' ORDER BY id";
     let mut statement = connection.prepare_cached(sql)?;
     let rows = statement.query_map([], |row| {

@@ -10,7 +10,7 @@ use super::fault::StoreFault;
 use super::ledger::{self, Chain, LineFault};
 use super::open::Store;
 use super::{devices, imports};
-use crate::model::device::{Devices, Trust};
+use crate::model::device::{DeviceDecision, Devices, Trust};
 use crate::model::entry::EntryBody;
 use crate::model::limits;
 use crate::model::line::Line;
@@ -256,6 +256,15 @@ impl Merging<'_> {
         let sql = "INSERT INTO setting (name, value) VALUES (?1, ?2) ON CONFLICT (name) DO NOTHING";
         let done = self.transaction.execute(sql, [name, value]);
         done.map(|_| ()).map_err(StoreFault::sql("keep a setting"))
+    }
+
+    /// Keeps what was decided in another folder of one's own about devices of which nothing was decided here.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn keep_decisions(&self, theirs: &[DeviceDecision], own: &str) -> Result<(), StoreFault> {
+        let kept = devices::take_over(&self.transaction, theirs, own);
+        kept.map_err(StoreFault::sql("keep what was decided"))
     }
 
     /// Notes that the files of this placing belong to what is kept.

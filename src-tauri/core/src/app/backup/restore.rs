@@ -57,6 +57,7 @@ pub fn taken(
         for (name, value) in generation.settings()? {
             merging.keep_setting(&name, &value)?;
         }
+        merging.keep_decisions(&generation.decisions()?, &inner.writer.device)?;
         if set_workshop {
             merging.keep_workshop(&generation.workshop()?)?;
         }
@@ -66,6 +67,7 @@ pub fn taken(
     let done = done.and_then(|(restored, placed)| Ok(placed.confirm().map(|()| restored)?));
     inner.ledger_changed()?;
     let restored = done?;
+    inner.devices_changed()?;
     inner.workshop = inner.store.workshop()?;
     let (trade, _) = knowledge::current(&mut inner.store, now)?;
     inner.trade = trade;

@@ -11,6 +11,7 @@ use super::fault::BackupFault;
 use super::list::{List, Piece, is_own_path, stamp};
 use super::packed::Packed;
 use super::{place, source};
+use crate::model::device::DeviceDecision;
 use crate::model::hex;
 use crate::model::limits;
 use crate::model::line::Line;
@@ -20,7 +21,7 @@ use crate::store::fault::StoreFault;
 use crate::store::ledger;
 use crate::store::open::{DATABASE, OWN_FOLDERS, Store};
 use crate::store::uploads::INCOMING;
-use crate::store::{folders, foreign_schema, keys, migrations, private, staging, workshop};
+use crate::store::{devices, folders, foreign_schema, keys, migrations, private, staging, workshop};
 
 /// Longest photo and longest own file that is taken over, bytes.
 const MOST_BYTES: u64 = limits::PHOTO_BYTES;
@@ -245,6 +246,14 @@ impl Generation {
         })?;
         settings.retain(|name, _| !keys::OWN.contains(&name.as_str()) && name != staging::PLACED);
         Ok(settings)
+    }
+
+    /// What was decided there about devices, the first first.
+    ///
+    /// # Errors
+    /// [`BackupFault::Damaged`], or what SQLite says.
+    pub fn decisions(&self) -> Result<Vec<DeviceDecision>, StoreFault> {
+        self.read("read what was decided in a backup", devices::decisions)
     }
 
     /// Every version of the knowledge that is kept there, with its texts.
