@@ -1,27 +1,32 @@
-// What earlier visits of a car found, as the core tells it. Asked for anew when the car or the visit at hand changes.
+// What earlier visits of a car found, as the core tells it. Asked for anew whenever a visit is opened or another car is
+// written down: what was erased meanwhile is not shown from memory, nor one car's history beside another.
 
-import { ask } from './client.ts';
+import { ask, failureOf } from './client.ts';
+import type { Failure } from './types/Failure.ts';
 import type { VisitBefore } from './types/VisitBefore.ts';
 
 class Before {
   /** Newest first. */
   visits = $state.raw<VisitBefore[]>([]);
+  /** Why it is not known whether there are any. */
+  problem = $state.raw<Failure | null>(null);
   #of = '';
+  #turn = 0;
 
-  /** Looks for a car's visits; what cannot be asked for is not there, and nothing waits for it. */
+  /** Looks for a car's visits; nothing waits for it, and a later look overtakes an earlier one. */
   async look(plate: string, vin: string, visit: string | null): Promise<void> {
-    const car = JSON.stringify([plate.trim(), vin.trim(), visit]);
-    if (this.#of === car) return;
+    const turn = (this.#turn += 1);
+    const car = JSON.stringify([plate, vin, visit]);
+    if (car !== this.#of) this.visits = [];
     this.#of = car;
-    const known = plate.trim() + vin.trim() === '' ? null : await this.#asked(plate, vin, visit);
-    if (this.#of === car) this.visits = known ?? [];
-  }
-
-  #asked(plate: string, vin: string, visit: string | null): Promise<VisitBefore[] | null> {
-    return ask({ ask: 'visits-before', plate, vin, visit }).then(
-      (reply) => reply.visits,
-      () => null,
-    );
+    this.problem = null;
+    if (plate.trim() + vin.trim() === '') return;
+    try {
+      const { visits } = await ask({ ask: 'visits-before', plate, vin, visit });
+      if (turn === this.#turn) this.visits = visits;
+    } catch (problem) {
+      if (turn === this.#turn) [this.visits, this.problem] = [[], failureOf(problem)];
+    }
   }
 }
 
