@@ -33,17 +33,17 @@ async function entries() {
 
 /** Ends everything here and sees that it is all there again. `given` must be on the screen to start with. */
 async function endHere(given = () => {}) {
-  const [before, kept] = [await settled(), await entries()];
+  const [before, ledger] = [await drawn(), await entries()];
   given(before);
   ended.add(await screen());
   await killed();
-  const after = await settled((found) => isDeepStrictEqual(found, before));
+  const after = await drawn((found) => isDeepStrictEqual(found, before));
   assert.deepEqual(after, before);
-  assert.deepEqual(await entries(), kept);
+  assert.deepEqual(await entries(), ledger);
 }
 
 /** The screen once everything is drawn, or as it is when waiting is in vain. */
-async function settled(enough = whole) {
+async function drawn(enough = whole) {
   await phone.quiet();
   let found = await phone.page.evaluate(shown);
   for (let wait = 0; wait < 100 && !enough(found); wait += 1) {

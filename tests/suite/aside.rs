@@ -12,7 +12,7 @@ use steady_core::app::press::{Paper, Press, PressError, PrintRun};
 use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
 
-use crate::bench_tools::{MORNING, ask, code, fetched};
+use crate::support::{MORNING, ask, code, fetched};
 
 /// After this nobody answers any more.
 const NEVER: Duration = Duration::from_secs(60);

@@ -15,8 +15,8 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
 use crate::backup_generations::{files, photo_of, restore};
-use crate::bench_tools::{self, code, scratch};
 use crate::handover_files::{keep_photo, small_visit};
+use crate::support::{self, code, scratch};
 
 const NAME: &str = "0191d2f0-0000-7000-8000-0000000000aa";
 
@@ -33,7 +33,7 @@ pub fn fetched(steady: &Steady) -> (BackupReady, Vec<u8>) {
             break ready;
         }
     };
-    let file = bench_tools::fetched(steady, &ready.file);
+    let file = support::fetched(steady, &ready.file);
     assert_eq!(file.len() as u64, ready.bytes);
     (ready, file)
 }

@@ -9,9 +9,9 @@ use steady_core::app::{Beside, Setup, Steady};
 
 use crate::backup_files::whole;
 use crate::backup_generations::{back_up, databases, files, on_day, restore};
-use crate::bench_tools::{MORNING, PlainPress, scratch};
 use crate::handover::exported;
 use crate::handover_files::small_visit;
+use crate::support::{MORNING, PlainPress, scratch};
 
 #[track_caller]
 fn refused(steady: &Steady, folder: &Path, code: &str) {

@@ -10,8 +10,8 @@ use steady_core::app::failure::Failure;
 use steady_core::app::{PhotoSize, Steady};
 use steady_core::model::time::Moment;
 
-use crate::bench_tools::{MORNING, ask, code, open, scratch};
 use crate::handover_files::{keep_photo, small_visit};
+use crate::support::{MORNING, ask, code, open, scratch};
 
 const DAY: i64 = 86_400_000;
 

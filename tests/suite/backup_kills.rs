@@ -15,8 +15,8 @@ use tempfile::TempDir;
 
 use crate::backup_files::whole;
 use crate::backup_generations::{files, on_day, photo_of, restore};
-use crate::bench_tools::{MORNING, code, open, scratch};
 use crate::handover_files::{hex, keep_photo, small_visit};
+use crate::support::{MORNING, code, open, scratch};
 
 /// System calls that change a file or make a change last.
 const CHANGES: &str = "?write,?pwrite64,?rename,?renameat,?renameat2,?unlink,?unlinkat,?fsync,?fdatasync,\
@@ -198,7 +198,7 @@ fn restore_killed_between_any_two_file_operations_is_whole_or_not_at_all() {
     drop(steady);
     drop(here);
     std::fs::write(here_before.path().join(format!("photos/{damaged}.jpg")), b"no picture").unwrap();
-    let settled = |data: &Path| -> Whole {
+    let lasting = |data: &Path| -> Whole {
         let (mut files, mut rows) = whole(data);
         files.retain(|path, _| path != Path::new("lock") && path != Path::new("data-id"));
         let of_moment = |row: &String| {
@@ -210,11 +210,11 @@ fn restore_killed_between_any_two_file_operations_is_whole_or_not_at_all() {
         rows.retain(|row| !of_moment(row));
         (files, rows)
     };
-    let before = settled(here_before.path());
+    let before = lasting(here_before.path());
     let after = {
         let done = copied(here_before.path());
         restore(&open(done.path()).unwrap(), backup.path());
-        settled(done.path())
+        lasting(done.path())
     };
     assert_ne!(before, after);
     let words = |data: &Path, backup: &Path| {
@@ -225,7 +225,7 @@ fn restore_killed_between_any_two_file_operations_is_whole_or_not_at_all() {
     let kills = killed_everywhere([here_before.path(), backup.path()], words, |data, backup, at| {
         let steady = open(data).unwrap();
         drop(steady);
-        let mut now = settled(data);
+        let mut now = lasting(data);
         if now.1 == before.1 {
             assert_eq!(differences(&now, &before), [""; 0], "{at}: files without their entries");
             none.set(none.get() + 1);
@@ -236,7 +236,7 @@ fn restore_killed_between_any_two_file_operations_is_whole_or_not_at_all() {
             all.set(all.get() + 1);
         }
         restore(&open(data).unwrap(), backup);
-        assert_eq!(differences(&settled(data), &after), [""; 0], "{at}");
+        assert_eq!(differences(&lasting(data), &after), [""; 0], "{at}");
     });
     let (none, all) = (none.get(), all.get());
     assert!(

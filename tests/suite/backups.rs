@@ -10,9 +10,9 @@ use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
 
 use crate::backup_generations::{back_up, databases, restore};
-use crate::bench_tools::{ask, code, open, open_ticking, scratch};
 use crate::handover::demo_visit;
 use crate::handover_files::small_visit;
+use crate::support::{ask, code, open, open_ticking, scratch};
 
 fn technician(steady: &Steady) -> String {
     let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };

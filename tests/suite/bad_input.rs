@@ -8,7 +8,7 @@ use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
-use crate::bench_tools::{ask, case, code, open, scratch};
+use crate::support::{ask, case, code, open, scratch};
 
 fn visits(steady: &steady_core::app::Steady) -> u64 {
     let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };

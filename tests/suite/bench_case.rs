@@ -8,7 +8,7 @@ use steady_core::app::replay::{Replayed, replay};
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
-use crate::bench_tools::{case, scratch};
+use crate::support::{case, scratch};
 
 fn demo_folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data")

@@ -7,7 +7,7 @@ use steady_core::app::Steady;
 use steady_core::app::replay::replay;
 use steady_core::trade::bench::BenchTables;
 
-use crate::bench_tools::{case, scratch};
+use crate::support::{case, scratch};
 
 /// A dial sweep of a 72 mm seat in um: every depth at the same angles.
 struct Sweep {
@@ -90,15 +90,15 @@ fn open(bore: &str, rows: &[Value], gap: &str) {
 }
 
 #[track_caller]
-fn settled(bore: &str, rows: &[Value], expected: &str) {
+fn expect_verdict(bore: &str, rows: &[Value], expected: &str) {
     let (said, missing) = verdict(bore, rows);
     assert_eq!((said.as_str(), missing.len()), (expected, 0), "{missing:?}");
 }
 
 #[test]
 fn seat_read_all_round_and_to_its_ends_is_sound() {
-    settled(&swept(&SWEEP, sound), &[look(false, 4.0), fit(TIGHT)], "bearings-only");
-    settled(&swept(&SWEEP, pocket), &[look(false, 4.0), fit(&sleeved(1.5))], "skim-and-sleeve");
+    expect_verdict(&swept(&SWEEP, sound), &[look(false, 4.0), fit(TIGHT)], "bearings-only");
+    expect_verdict(&swept(&SWEEP, pocket), &[look(false, 4.0), fit(&sleeved(1.5))], "skim-and-sleeve");
 }
 
 /// The unread half may hold a pocket of 120 um.
@@ -128,7 +128,7 @@ fn depths_that_were_not_read_are_missing() {
     for depths in [&[9.0][..], &[3.0, 5.0], &[3.0, 4.0, 5.0], &[10.0, 12.0, 15.0]] {
         open(&swept(&Sweep { depths, ..SWEEP }, sound), &rows, "depths");
     }
-    settled(&swept(&Sweep { depths: &[4.25, 12.75], ..SWEEP }, sound), &rows, "bearings-only");
+    expect_verdict(&swept(&Sweep { depths: &[4.25, 12.75], ..SWEEP }, sound), &rows, "bearings-only");
     let unsaid = Sweep { header: "wall=6.4mm", ..SWEEP };
     let rows = [look(false, 4.0), fit(&TIGHT.replace("bearing-width=17 ", ""))];
     open(&swept(&unsaid, sound), &rows, "depths");
@@ -151,11 +151,11 @@ fn wall_is_what_the_sleeve_leaves() {
         swept(&Sweep { header: wall, ..SWEEP }, |angle, _| if angle < 90.0 { 0.0 } else { -25.0 })
     };
     let thin = wall("wall=5.2mm,seat=17mm");
-    settled(&thin, &[look(true, 4.0), fit(&sleeved(1.5))], "replace-housing");
-    settled(&thin, &[look(true, 3.0), fit(&sleeved(1.5))], "skim-and-sleeve");
+    expect_verdict(&thin, &[look(true, 4.0), fit(&sleeved(1.5))], "replace-housing");
+    expect_verdict(&thin, &[look(true, 3.0), fit(&sleeved(1.5))], "skim-and-sleeve");
     // Without a sleeve only the thinnest one that is made is known of.
     open(&thin, &[look(true, 4.0)], "sleeve");
-    settled(&wall("wall=4.5mm,seat=17mm"), &[look(true, 4.0)], "replace-housing");
+    expect_verdict(&wall("wall=4.5mm,seat=17mm"), &[look(true, 4.0)], "replace-housing");
     // 3.70 mm left for 3.68 asked for is within what a calliper errs by.
     open(&thin, &[look(true, 3.68), fit(&sleeved(1.5))], "wall-left");
 }
@@ -168,7 +168,7 @@ fn sleeve_has_to_hold_and_the_housing_to_bear_it() {
     open(&worn, &rows(&sleeved(1.5).replace("20..60", "20..140")), "sleeve-hot-fit");
     open(&worn, &rows(&sleeved(1.5).replace("75.060", "75.400")), "sleeve-stress");
     open(&worn, &rows(&sleeved(1.5).replace(" housing-od=96", "")), "sleeve-stress");
-    settled(&worn, &rows(&sleeved(1.5)), "skim-and-sleeve");
+    expect_verdict(&worn, &rows(&sleeved(1.5)), "skim-and-sleeve");
 }
 
 /// What a sleeve to come would hold says nothing of the bare seat.

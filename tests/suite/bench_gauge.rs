@@ -18,7 +18,7 @@ use steady_core::sorting::sort::sort_as_judged;
 use steady_core::trade::load;
 use steady_core::urgency::rating::rate;
 
-use crate::bench_tools::{MORNING, PlainPress, ask, case, scratch};
+use crate::support::{MORNING, PlainPress, ask, case, scratch};
 
 /// Five readings about a mean, mm, of a gauge at the bearing with a limit of 0.033 mm.
 fn gauge(mean: f64) -> Value {
@@ -153,13 +153,13 @@ proptest! {
     ) {
         let trade = load(&[]).unwrap().0;
         let side = ["none", "unsure", "felt"][side];
-        let judged = |power: f64| {
+        let sorted_at = |power: f64| {
             let odds = 10_f64.powf(power.min(4.0));
             let case = measured((counts(odds), Some(odds)), side, buzz);
             let sorting = sort_as_judged(&trade, &case);
             (rate(&case, &sorting).word, sorting.bearing_unexcused)
         };
-        let (less, greater) = (judged(low), judged(low + more));
+        let (less, greater) = (sorted_at(low), sorted_at(low + more));
         prop_assert!(less.0 <= greater.0 && less.1 <= greater.1 + 1e-12, "{less:?} {greater:?}");
     }
 }

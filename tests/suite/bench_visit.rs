@@ -18,8 +18,8 @@ use steady_core::model::verdict::Verdict;
 use steady_core::model::workshop::Workshop;
 use steady_core::words::Words;
 
-use crate::bench_tools::{ask, case, code, fetched, open, scratch};
 use crate::photo_marks::{jpeg, upload};
+use crate::support::{ask, case, code, fetched, open, scratch};
 
 fn demo(name: &str) -> String {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/bench");

@@ -122,7 +122,7 @@ fn fewer(it: &BoreReadings, seed: u64) -> BoreReadings {
 }
 
 /// What the bench makes of a bore beside everything else being sound.
-fn judged(it: &BoreReadings, shape: &BoreShape) -> Option<Verdict> {
+fn verdict_on(it: &BoreReadings, shape: &BoreShape) -> Option<Verdict> {
     let plan = skim(it, &SkimAsk { pass_diameter_mm: 0.0254, ..SkimAsk::default() }).unwrap();
     let found = BenchFindings {
         cracked: Some(false),
@@ -162,7 +162,7 @@ proptest! {
                 // Nothing is said of roundness beyond what was read.
                 prop_assert!(section.at_least || section.unread_deg.is_empty());
             }
-            let (before, after) = (judged(&all, &whole), judged(&some, &less));
+            let (before, after) = (verdict_on(&all, &whole), verdict_on(&some, &less));
             if let (Some(before), Some(after)) = (before, after) {
                 prop_assert!(after >= before, "{:?} from {:?}: {:?}", after, before, less.greatest_out_of_roundness);
             }
@@ -180,8 +180,8 @@ fn readings_taken_away_leave_verdicts_to_compare() {
         if some.levels.is_empty() {
             continue;
         }
-        let before = judged(&all, &shape(&all).unwrap());
-        let after = judged(&some, &shape(&some).unwrap());
+        let before = verdict_on(&all, &shape(&all).unwrap());
+        let after = verdict_on(&some, &shape(&some).unwrap());
         kept += usize::from(before.is_some() && after.is_some());
         lost += usize::from(before.is_some() && after.is_none());
         sound += usize::from(before == Some(Verdict::BearingsOnly));

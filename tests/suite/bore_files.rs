@@ -121,8 +121,8 @@ fn file_that_can_be_read_two_ways_is_refused_with_both_readings() {
     let rows: String = (0..12).map(|at| format!("{};1,{:03}\n", at * 30, 200 + at)).collect();
     refused(&format!("{dial}{rows}"), BoreRefusal::TwoReadings, 3, ["1.200", "1200"]);
     // One that can be nothing else settles the file.
-    let settled = format!("{dial}{}", rows.replace("1,211", "1,21"));
-    assert!(read(&settled).is_ok(), "{:?}", read(&settled));
+    let readable = format!("{dial}{}", rows.replace("1,211", "1,21"));
+    assert!(read(&readable).is_ok(), "{:?}", read(&readable));
     // Where commas part cells too, the row can be read either way.
     let rows = format!("{HEAD}{COLUMNS}0,0,72,013\n");
     refused(&rows, BoreRefusal::DecimalComma, 3, ["0 | 0 | 72.013", "0.0 | 72 | 013"]);

@@ -11,7 +11,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::{Response, VisitCard};
 use steady_core::model::standing::{RepairStage, Standing};
 
-use crate::bench_tools::{ask, case, code, open, scratch};
+use crate::support::{ask, case, code, open, scratch};
 
 fn visit(steady: &Steady, answers: &str) -> String {
     let replayed = replay(steady, &case("rigid-engine-speed", answers).to_string(), Path::new("."));

@@ -3,7 +3,7 @@
 
 use serde_json::{Value, json};
 
-use crate::bench_tools::{case, probability, report, standing_of};
+use crate::support::{case, probability, report, standing_of};
 
 const RIGID: &str = "rigid-engine-speed";
 

@@ -3,7 +3,7 @@
 
 use serde_json::{Value, json};
 
-use crate::bench_tools::{case, code, probability, report, scratch};
+use crate::support::{case, code, probability, report, scratch};
 
 const PLAYS: &str = "play-vertical=none play-lateral=none";
 const RIGID: &str = "rigid-engine-speed";
@@ -119,7 +119,7 @@ fn couplings_bolts_boots_and_mounts_count() {
         ("shaft-look=not-seen", "NOTICE", ""),
     ] {
         rated(RIGID, &format!("{PLAYS} turn-by-hand=smooth~free {found}"), expected);
-        let standing = crate::bench_tools::standing_of(&case(RIGID, &format!("{PLAYS} {found}")));
+        let standing = crate::support::standing_of(&case(RIGID, &format!("{PLAYS} {found}")));
         let rows: Vec<&str> = standing.road_rows.iter().map(|row| row.id.as_str()).collect();
         assert!(road.is_empty() || rows.contains(&road), "{found}: {rows:?}");
     }
@@ -147,7 +147,7 @@ fn an_idle_rattle_is_the_gears_or_the_idle() {
     assert!(report["causes"][0]["probability"].as_f64().unwrap() <= 0.8);
     let mut pedal = case(RIGID, &format!("{heard} clutch-pedal-effect=gone"));
     pedal["vehicle"]["gearbox"] = json!("manual");
-    let report = crate::bench_tools::report(&pedal);
+    let report = crate::support::report(&pedal);
     assert_eq!(report["causes"][0]["id"], "torsional-rattle", "{report:#}");
     assert!(probability(&report, "torsional-rattle") >= 0.7);
 }

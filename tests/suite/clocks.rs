@@ -12,8 +12,8 @@ use steady_core::app::request::Request;
 use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
-use crate::bench_tools::{PlainPress, ask};
 use crate::handover::exported;
+use crate::support::{PlainPress, ask};
 
 /// What the clock of these tests says; one test sets it, since a clock is a plain function.
 static CLOCK: AtomicI64 = AtomicI64::new(0);

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use serde_json::{Value, json};
 use steady_core::app::replay::replay;
 
-use crate::bench_tools::scratch;
+use crate::support::scratch;
 
 fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data")

@@ -7,9 +7,9 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
 
-use crate::bench_tools::{ask, code, open, scratch};
 use crate::handover::exported;
 use crate::handover_files::{keep_photo, small_visit};
+use crate::support::{ask, code, open, scratch};
 
 /// Files of a folder that hold any of these words, in letters as written.
 fn files_with(folder: &Path, words: &[&str]) -> Vec<String> {

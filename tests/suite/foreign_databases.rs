@@ -3,8 +3,8 @@
 use rusqlite::Connection;
 use steady_core::app::Steady;
 
-use crate::bench_tools::{open, scratch};
 use crate::handover_files::small_visit;
+use crate::support::{open, scratch};
 
 /// A workshop's database with one visit, changed.
 fn changed(change: &str) -> (tempfile::TempDir, std::path::PathBuf) {

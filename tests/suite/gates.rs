@@ -9,7 +9,7 @@ use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::model::standing::{Lock, Position, Standing};
 
-use crate::bench_tools::{ask, code, scratch};
+use crate::support::{ask, code, scratch};
 
 const SETS: [&str; 3] = ["running", "creep", "lift"];
 

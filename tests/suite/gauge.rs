@@ -2,7 +2,7 @@
 //! Monte Carlo run, and what it must refuse.
 
 use serde_json::{Value, json};
-use steady_core::app::gauge::{Judged, gauge};
+use steady_core::app::gauge::{GaugeReport, gauge};
 use steady_core::measure::gauge::combine::{Combined, Contribution, combine};
 use steady_core::measure::gauge::decide::{bands, guard};
 use steady_core::measure::gauge::{meaning, risk, student, trend};
@@ -85,7 +85,7 @@ fn budget_of(resolution: f64, mpe: f64) -> Vec<Value> {
     let mut input = sound();
     input["instrument"] = json!({"resolution": resolution, "mpe": mpe});
     input["maker_limit"] = json!(20.0);
-    shown(&judged(&input))["budget"].as_array().unwrap().clone()
+    shown(&report(&input))["budget"].as_array().unwrap().clone()
 }
 
 fn line<'a>(lines: &'a [Value], source: &str) -> &'a Value {
@@ -192,12 +192,12 @@ fn sound() -> Value {
 }
 
 #[track_caller]
-fn judged(input: &Value) -> Judged {
+fn report(input: &Value) -> GaugeReport {
     gauge(&input.to_string(), "en").unwrap()
 }
 
-fn shown(judged: &Judged) -> Value {
-    serde_json::to_value(&judged.result).unwrap()
+fn shown(report: &GaugeReport) -> Value {
+    serde_json::to_value(&report.result).unwrap()
 }
 
 /// GaugeDecision and meaning of every shipped measurement.
@@ -213,10 +213,10 @@ fn every_shipped_measurement_is_decided_as_told() {
     ];
     for ((name, text), (expected_name, decision, meaning)) in demo_files().into_iter().zip(expected) {
         assert_eq!(name, expected_name);
-        let judged = gauge(&text, "en").unwrap();
-        assert_eq!((judged.result.decision, judged.result.meaning), (decision, meaning), "{name}");
-        assert!(judged.lines.len() > 8, "{name}: {:#?}", judged.lines);
-        let shares: f64 = judged.result.budget.iter().map(|line| line.share).sum();
+        let report = gauge(&text, "en").unwrap();
+        assert_eq!((report.result.decision, report.result.meaning), (decision, meaning), "{name}");
+        assert!(report.lines.len() > 8, "{name}: {:#?}", report.lines);
+        let shares: f64 = report.result.budget.iter().map(|line| line.share).sum();
         near(shares, 1.0, 1e-12);
     }
 }
@@ -232,7 +232,7 @@ fn lever_turns_movement_at_the_gauge_into_movement_at_the_bearing() {
     ] {
         input["place"] =
             json!({"at": "shaft", "pivot_mm": pivot, "gauge_mm": gauge_at, "bearing_mm": bearing});
-        let result = judged(&input).result;
+        let result = report(&input).result;
         near(result.ratio, ratio, 1e-12);
         near(result.mean_mm, 0.11 * ratio, 1e-12);
         near(result.limit.at_gauge_mm.unwrap(), 0.05 / ratio, 1e-12);
@@ -252,7 +252,7 @@ fn bearing_of_a_pair_tilts_the_shaft_about_the_other_one() {
             "bearing": {"bore_mm": 35, "group": "C3"},
         });
         input["place"] = place;
-        judged(&input).result
+        report(&input).result
     };
     let about = |mm: f64| [mm, mm + 0.001, mm - 0.001, mm, mm];
     let either = || {
@@ -306,7 +306,7 @@ fn what_would_decide_decides() {
         "readings": [0.054, 0.064], "instrument": {"resolution": 0.001, "mpe": 0.001},
         "place": {"at": "bearing"}, "maker_limit": 0.05,
     });
-    let remedies = judged(&base).result.remedies;
+    let remedies = report(&base).result.remedies;
     let Some(Remedy::MoreReadings { readings }) = remedies.first() else { panic!("{remedies:?}") };
     // The same mean and scatter with as many readings: pairs about the mean, deviation kept.
     let deviation = 0.005 * 2.0_f64.sqrt();
@@ -317,28 +317,28 @@ fn what_would_decide_decides() {
     }
     let mut more = base.clone();
     more["readings"] = json!(values);
-    assert_eq!(judged(&more).result.decision, GaugeDecision::Proven, "{readings}");
+    assert_eq!(report(&more).result.decision, GaugeDecision::Proven, "{readings}");
 
     let coarse = json!({
         "unit": "mm", "station": "support", "direction": "vertical", "support": "rigid",
         "readings": [0.06, 0.06, 0.06, 0.06], "instrument": {"resolution": 0.01, "mpe": 0.02},
         "place": {"at": "bearing"}, "maker_limit": 0.05,
     });
-    let remedies = judged(&coarse).result.remedies;
+    let remedies = report(&coarse).result.remedies;
     let Some(Remedy::FinerGauge { resolution_mm, mpe_mm }) = remedies.first() else { panic!("{remedies:?}") };
     let mut finer = coarse.clone();
     finer["instrument"] = json!({"resolution": resolution_mm, "mpe": mpe_mm});
-    assert_eq!(judged(&finer).result.decision, GaugeDecision::Proven);
+    assert_eq!(report(&finer).result.decision, GaugeDecision::Proven);
 
     let mut far = coarse;
     far["place"] = json!({"at": "shaft", "pivot_mm": 0, "gauge_mm": 200, "bearing_mm": 600, "error_mm": 5});
     far["maker_limit"] = json!(0.14);
     far["instrument"] = json!({"resolution": 0.01, "mpe": 0.012});
-    let remedies = judged(&far).result.remedies;
+    let remedies = report(&far).result.remedies;
     assert!(remedies.contains(&Remedy::AtBearing), "{remedies:?}");
     far["place"] = json!({"at": "bearing"});
     far["readings"] = json!([0.18, 0.18, 0.18, 0.18]);
-    assert_eq!(judged(&far).result.decision, GaugeDecision::Proven);
+    assert_eq!(report(&far).result.decision, GaugeDecision::Proven);
 }
 
 /// From mildest to worst.
@@ -361,7 +361,7 @@ fn more_movement_never_reads_milder() {
             input["readings"] = json!([more, more + 0.004, more + 0.002]);
             input["place"] =
                 json!({"at": "shaft", "pivot_mm": 0, "gauge_mm": 300, "bearing_mm": 300.0 * ratio});
-            let result = judged(&input).result;
+            let result = report(&input).result;
             let now = rank(result.decision);
             assert!(now >= before, "{ratio} {step}: {:?}", result.decision);
             before = now;
@@ -382,7 +382,7 @@ fn every_number_of_a_result_is_one() {
             let mut input = sound();
             input["readings"] = readings.clone();
             input["earlier"] = earlier;
-            let text = serde_json::to_string(&judged(&input).result).unwrap();
+            let text = serde_json::to_string(&report(&input).result).unwrap();
             let nulls = text.matches("null").count();
             let allowed = text.matches(r#""dof":null"#).count()
                 + text.matches(r#""other_lever":null"#).count()
@@ -399,7 +399,7 @@ fn every_number_of_a_result_is_one() {
 fn one_reading_decides_nothing() {
     let mut input = sound();
     input["readings"] = json!([0.5]);
-    let result = judged(&input).result;
+    let result = report(&input).result;
     assert_eq!(result.decision, GaugeDecision::NotDecided);
     assert_eq!(result.meaning, GaugeMeaning::Unsure);
     assert_eq!(result.remedies, [Remedy::ReadAgain { readings: 5 }]);
@@ -410,7 +410,7 @@ fn one_reading_decides_nothing() {
 fn a_reading_far_from_the_others_is_marked_and_counted() {
     let mut input = sound();
     input["readings"] = json!([0.10, 0.11, 0.10, 0.11, 0.30]);
-    let result = judged(&input).result;
+    let result = report(&input).result;
     let marked: Vec<bool> = result.readings.iter().map(|reading| reading.doubtful).collect();
     assert_eq!(marked, [false, false, false, false, true]);
     near(result.mean_mm, 0.144, 1e-12);
@@ -448,7 +448,7 @@ fn likelihoods_cross_at_the_limit_and_grow_with_movement() {
     let at = |mean: f64| {
         let mut input = sound();
         input["readings"] = json!([mean - 0.002, mean, mean + 0.002]);
-        judged(&input).result.likelihood.unwrap()
+        report(&input).result.likelihood.unwrap()
     };
     near(at(0.05).if_movement, 0.5, 1e-9);
     let mut before = 0.0;
@@ -465,7 +465,7 @@ fn growth_over_visits_is_shown_with_its_uncertainty() {
     let with = |earlier: Value| {
         let mut input = sound();
         input["earlier"] = earlier;
-        shown(&judged(&input))["trend"].clone()
+        shown(&report(&input))["trend"].clone()
     };
     assert_eq!(with(json!([])), Value::Null);
     let old =

@@ -12,7 +12,7 @@ use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
 use steady_core::model::rating::Word;
 
-use crate::bench_tools::{ask, code, fetched, open, scratch};
+use crate::support::{ask, code, fetched, open, scratch};
 
 /// A handover file of these visits; none means all.
 pub fn exported(steady: &Steady, visits: &[&str]) -> Vec<u8> {

@@ -6,11 +6,11 @@ use std::io::Write;
 use serde_json::{Value, json};
 use steady_core::model::entry::EntryBody;
 
-use crate::bench_tools::scratch;
 use crate::handover::exported;
 use crate::handover_files::{
     Entry, entries, hex, ledger, line, sealed, sha256, signed, small_visit, stranger, zip,
 };
+use crate::support::scratch;
 
 /// What each file is, its bytes, and the code it must be refused under.
 pub type Corpus = Vec<(String, Vec<u8>, &'static str)>;

@@ -8,7 +8,7 @@ use sha2::{Digest, Sha256};
 use steady_core::app::Steady;
 use steady_core::signing::key::DeviceKey;
 
-use crate::bench_tools::{ask, code};
+use crate::support::{ask, code};
 
 /// An entry of a zip, with every field open to lies.
 #[derive(Debug, Clone)]

@@ -6,9 +6,9 @@ use std::process::Command;
 use serde_json::json;
 use steady_core::app::handover::verify;
 
-use crate::bench_tools::{ask, code, scratch};
 use crate::handover_corpus::{VISIT, corpus, honest, strangers_parts};
 use crate::handover_files::{entries, key, sealed, small_visit, stranger, zip};
+use crate::support::{ask, code, scratch};
 
 /// The code a file is refused under; `ok` if it is not.
 fn verdict(file: &[u8]) -> String {

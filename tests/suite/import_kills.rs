@@ -10,9 +10,9 @@ use sha2::{Digest, Sha256};
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
-use crate::bench_tools::{open, scratch};
 use crate::handover::exported;
 use crate::handover_files::{hex, keep_photo, small_visit};
+use crate::support::{open, scratch};
 
 const VISITS: u8 = 20;
 const KILLS: u32 = 36;

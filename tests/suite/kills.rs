@@ -8,7 +8,7 @@ use std::time::Duration;
 
 use serde_json::json;
 
-use crate::bench_tools::{ask, open};
+use crate::support::{ask, open};
 use steady_core::app::request::Request;
 use steady_core::app::response::{History, Response};
 

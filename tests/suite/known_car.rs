@@ -10,7 +10,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::rating::Word;
 
-use crate::bench_tools::{case, scratch};
+use crate::support::{case, scratch};
 
 /// A visit of a car, with an owner and what the noise was heard under.
 fn visit(steady: &Steady, (plate, vin): (&str, &str), answers: &str) -> String {

@@ -14,7 +14,7 @@ use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
 use steady_core::words::Words;
 
-use crate::bench_tools::{MORNING, fetched};
+use crate::support::{MORNING, fetched};
 
 const LOCALES: [&str; 4] = ["en", "de", "es", "fr"];
 const SHEETS: [(&str, [f64; 2]); 2] = [("a4", [595.276, 841.89]), ("us-letter", [612.0, 792.0])];

@@ -25,9 +25,9 @@ use steady_core::photos::intake::take_in;
 use steady_core::words::Words;
 
 use crate::backup_generations::{back_up, restore};
-use crate::bench_tools::MORNING;
 use crate::handover_corpus::VISIT;
 use crate::handover_files::{ledger, line, sealed, sha256, stranger, zip};
+use crate::support::MORNING;
 
 /// Where the second process finds its folder.
 const FOLDER: &str = "STEADY_LARGEST";

@@ -16,7 +16,7 @@ use steady_core::outcomes::learn::learn;
 use steady_core::outcomes::score::{Forecast, calibration, scores};
 use steady_core::trade::load;
 
-use crate::bench_tools::{ask, case, code, open, scratch};
+use crate::support::{ask, case, code, open, scratch};
 
 const RIGID: &str = "rigid-engine-speed";
 

@@ -6,7 +6,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::rating::Word;
 
-use crate::bench_tools::{ask, code, open, scratch};
+use crate::support::{ask, code, open, scratch};
 
 #[test]
 fn entries_cannot_be_changed_or_removed() {

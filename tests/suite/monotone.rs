@@ -57,7 +57,7 @@ fn value(step: &StepRow, pick: u32) -> Option<AnswerValue> {
     }
 }
 
-fn judged(trade: &Trade, layout: &str, answers: &[(String, AnswerValue)]) -> (Urgency, Sorting) {
+fn rated(trade: &Trade, layout: &str, answers: &[(String, AnswerValue)]) -> (Urgency, Sorting) {
     let vehicle = Vehicle {
         layout: layout.to_owned(),
         gearbox: Some(Gearbox::AutomatedClutch),
@@ -150,13 +150,13 @@ proptest! {
         let steps = steps(&trade, layout);
         let picks = with_clear_plays(&steps, picks, clear);
         let before = answered(&steps, &picks);
-        let (urgency, _) = judged(&trade, layout, &before);
+        let (urgency, _) = rated(&trade, layout, &before);
         for (index, (step, value)) in before.iter().enumerate() {
             let row = steps.iter().find(|row| &row.id == step).unwrap();
             for worse in worse(row, value) {
                 let mut after = before.clone();
                 after[index].1 = worse.clone();
-                let (then, _) = judged(&trade, layout, &after);
+                let (then, _) = rated(&trade, layout, &after);
                 prop_assert!(then.word >= urgency.word, "{step}: {worse:?} made {:?} of {:?} in {before:?}", then.word, urgency.word);
             }
         }
@@ -170,7 +170,7 @@ proptest! {
         let mut answers = answered(&steps, &picks);
         answers.retain(|(step, _)| step != felt);
         answers.push((felt.to_owned(), AnswerValue::One("felt".to_owned())));
-        let (urgency, sorting) = judged(&trade, "rigid-engine-speed", &answers);
+        let (urgency, sorting) = rated(&trade, "rigid-engine-speed", &answers);
         prop_assert!(sorting.bearing_probability >= 0.8, "{} in {answers:?}", sorting.bearing_probability);
         prop_assert!(urgency.word == Some(Word::Danger));
     }
@@ -181,7 +181,7 @@ proptest! {
         let layout = LAYOUTS[layout];
         let steps = steps(&trade, layout);
         let answers = answered(&steps, &picks);
-        let (_, sorting) = judged(&trade, layout, &answers);
+        let (_, sorting) = rated(&trade, layout, &answers);
         let is_of_support = |row: &&StepRow| row.id.starts_with("play-vertical") || row.id == "tube-open-check";
         let has_support = steps.iter().any(is_of_support);
         prop_assert!((0.0..=1.0 + 1e-12).contains(&sorting.bearing_unexcused));
@@ -211,7 +211,7 @@ proptest! {
                 *value = AnswerValue::One(open.to_owned());
             }
         }
-        let (urgency, _) = judged(&trade, "rigid-engine-speed", &answers);
+        let (urgency, _) = rated(&trade, "rigid-engine-speed", &answers);
         prop_assert!(urgency.word != Some(Word::Notice));
     }
 }
@@ -234,7 +234,7 @@ fn contradicting_everything_else_does_not_hide_felt_movement() {
         })
         .collect();
     answers.push(("play-vertical".to_owned(), AnswerValue::One("felt".to_owned())));
-    let (_, sorting) = judged(&trade, "rigid-engine-speed", &answers);
+    let (_, sorting) = rated(&trade, "rigid-engine-speed", &answers);
     assert!(sorting.bearing_probability >= 0.8, "{}", sorting.bearing_probability);
 }
 
@@ -242,16 +242,16 @@ fn contradicting_everything_else_does_not_hide_felt_movement() {
 #[test]
 fn one_more_noise_does_not_explain_the_others_away() {
     let trade = trade();
-    let judged_with = |noises: &[&str]| {
+    let suspicion_with = |noises: &[&str]| {
         let noises = noises.iter().map(|noise| (*noise).to_owned()).collect();
         let answers = [
             ("idle-noise".to_owned(), AnswerValue::Any(noises)),
             ("idle-raise-effect".to_owned(), AnswerValue::One("gone".to_owned())),
             ("tube-open-check".to_owned(), AnswerValue::One("none".to_owned())),
         ];
-        judged(&trade, "torque-tube", &answers).0.word
+        rated(&trade, "torque-tube", &answers).0.word
     };
-    let before = judged_with(&["pops", "knock", "hiss"]);
+    let before = suspicion_with(&["pops", "knock", "hiss"]);
     assert_eq!(before, Some(Word::Caution), "noise alone");
-    assert!(judged_with(&["rattle", "pops", "knock", "hiss"]) >= before);
+    assert!(suspicion_with(&["rattle", "pops", "knock", "hiss"]) >= before);
 }

@@ -7,7 +7,7 @@ use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
-use crate::bench_tools::{ask, code, open};
+use crate::support::{ask, code, open};
 
 const OWN: &str = r#"
 id = "own-two-bearing"

@@ -9,7 +9,7 @@ use steady_core::app::press::{Paper, Press, PressError, PrintRun};
 use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
-use crate::bench_tools::{ask, code};
+use crate::support::{ask, code};
 
 /// A press that panics at every paper.
 struct Jammed;

@@ -14,7 +14,7 @@ use steady_core::app::{Setup, Steady};
 use steady_core::model::entry::Decision;
 use tempfile::TempDir;
 
-use crate::bench_tools::{MORNING, fetched};
+use crate::support::{MORNING, fetched};
 
 fn demo() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data")

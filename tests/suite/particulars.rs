@@ -16,8 +16,8 @@ use steady_core::model::typed::LengthUnit;
 use steady_core::model::workshop::Workshop;
 
 use crate::backup_generations::{back_up, restore};
-use crate::bench_tools::{MORNING, code, open, scratch};
 use crate::handover::{demo_visit, exported};
+use crate::support::{MORNING, code, open, scratch};
 
 fn handled(steady: &Steady, request: Value) -> Response {
     steady.handle(serde_json::from_value(request).unwrap()).unwrap()

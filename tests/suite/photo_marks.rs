@@ -12,8 +12,8 @@ use steady_core::content::shared::PhotoLine;
 use steady_core::model::mark::Mark;
 use steady_core::model::standing::{Standing, StepStand};
 
-use crate::bench_tools::{ask, code, scratch};
 use crate::handover::exported;
+use crate::support::{ask, code, scratch};
 
 const STEP: &str = "housing-look";
 

@@ -11,9 +11,9 @@ use steady_core::app::request::Request;
 use steady_core::app::{PhotoSize, Setup, Steady};
 
 use crate::backup_generations::{files, photo_of};
-use crate::bench_tools::{MORNING, ask, code, open, scratch};
 use crate::handover::exported;
 use crate::handover_files::{keep_photo, small_visit};
+use crate::support::{MORNING, ask, code, open, scratch};
 
 fn path(data: &Path, sha256: &str, ending: &str) -> PathBuf {
     data.join(format!("photos/{sha256}{ending}"))

@@ -11,8 +11,8 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::wish::PhotoWish;
 
-use crate::bench_tools::{ask, code, open, scratch};
 use crate::photo_marks::{jpeg, upload, visit};
+use crate::support::{ask, code, open, scratch};
 
 const STEP: &str = "housing-look";
 const FIRST: &str = "0191d2f0-0000-7000-8000-00000000aaa1";

@@ -9,7 +9,7 @@ use sha2::{Digest, Sha256};
 use steady_core::app::PhotoSize;
 use steady_core::photos::intake::{LONG_SIDE, PhotoFault, take_in};
 
-use crate::bench_tools::{ask, code, scratch};
+use crate::support::{ask, code, scratch};
 
 fn jpeg(picture: &RgbImage) -> Vec<u8> {
     let mut bytes = Vec::new();

@@ -7,8 +7,8 @@ use std::process::Command;
 use base64::Engine;
 use serde_json::{Value, json};
 
-use crate::bench_tools::{ask, code, scratch};
 use crate::picture_corpus::{Corpus, bombs, corpus};
+use crate::support::{ask, code, scratch};
 
 /// The most memory for a picture whose file and whose pixels are few, bytes: that of the process and its threads.
 const SMALL_PEAK: u64 = 64_000_000;

@@ -5,8 +5,8 @@ use serde_json::{Value, json};
 use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
 
-use crate::bench_tools::{code, open, scratch};
 use crate::handover_files::{plain_photo, small_visit};
+use crate::support::{code, open, scratch};
 
 fn start(steady: &Steady) -> String {
     let intake =

@@ -5,7 +5,7 @@ use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::{QrCode, Response};
 
-use crate::bench_tools::{ask, code, scratch};
+use crate::support::{ask, code, scratch};
 
 /// Light modules round a code, ISO/IEC 18004, 9.1.
 const QUIET_ZONE: usize = 4;

@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use steady_core::app::Steady;
 use steady_core::model::standing::{Position, Standing};
 
-use crate::bench_tools::{ask, case, code, report, scratch};
+use crate::support::{ask, case, code, report, scratch};
 
 const CLEAN: &str = "road-speed-vibration=none idle-noise=none misfire-evidence=none air-leak-test=none \
     neutral-2500-buzz=none running-stop=none housing-look=sound play-vertical=none@warm play-lateral=none@warm \

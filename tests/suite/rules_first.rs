@@ -14,7 +14,7 @@ use steady_core::trade::load;
 use steady_core::trade::texts::Texts;
 use steady_core::walk::{case, former, record};
 
-use crate::bench_tools::{ask, case as case_of, scratch};
+use crate::support::{ask, case as case_of, scratch};
 
 /// An entry as it was written: no version of rules, a rubber support looked at as a housing.
 fn first_entries() -> Vec<Entry> {

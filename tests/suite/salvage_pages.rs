@@ -16,7 +16,7 @@ use steady_core::store::cards::CardRow;
 use steady_core::store::ledger::next_entry;
 use steady_core::store::open::{Store, open};
 
-use crate::bench_tools::{MORNING, scratch};
+use crate::support::{MORNING, scratch};
 
 const VISITS: usize = 500;
 const DAMAGES: u64 = 200;

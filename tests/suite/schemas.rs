@@ -15,8 +15,8 @@ use rusqlite::types::ValueRef;
 use serde_json::{Value, json};
 use steady_core::model::entry::EntryBody;
 
-use crate::bench_tools::{ask, open};
 use crate::set_aside::{filled, home};
+use crate::support::{ask, open};
 
 fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("suite/schemas")

@@ -9,8 +9,8 @@ use steady_core::app::request::Request;
 use steady_core::app::response::{Home, Response};
 use steady_core::model::aside::{Readable, Why};
 
-use crate::bench_tools::{ask, code, open, scratch};
 use crate::handover_files::small_visit;
+use crate::support::{ask, code, open, scratch};
 
 pub fn home(steady: &Steady) -> Home {
     match steady.handle(Request::Home).unwrap() {

@@ -6,8 +6,8 @@ use std::process::{Command, Stdio};
 
 use sha2::{Digest, Sha256};
 
-use crate::bench_tools::open;
 use crate::set_aside::{damage, filled, home};
+use crate::support::open;
 
 /// Whatever changes a file or a folder, or puts one on disk.
 const CALLS: &str = "openat,mkdir,rename,unlink,rmdir,ftruncate,write,pwrite64,fsync,fdatasync,close";

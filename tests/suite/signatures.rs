@@ -11,10 +11,10 @@ use steady_core::model::standing::Standing;
 use tempfile::TempDir;
 
 use crate::backup_generations::{back_up, restore};
-use crate::bench_tools::{ask, open, scratch};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::{VISIT, spelled, strangers_parts};
 use crate::handover_files::{entries, ledger, line, sealed, sha256, stranger, zip};
+use crate::support::{ask, open, scratch};
 
 /// An id as devices had it before ids were keys.
 const OLD_DEVICE: &str = "0191d2f0-0000-7000-8000-00000000000b";

@@ -20,7 +20,7 @@ use steady_core::sorting::posterior::posterior;
 use steady_core::sorting::sort::sort;
 use steady_core::trade::{Trade, load};
 
-use crate::bench_tools::{case, report};
+use crate::support::{case, report};
 
 const RIGID: &str = "rigid-engine-speed";
 

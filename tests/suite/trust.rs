@@ -12,10 +12,10 @@ use steady_core::model::device::{DeviceStand, Trust};
 use steady_core::model::rating::Word;
 
 use crate::backup_generations::{back_up, restore};
-use crate::bench_tools::{ask, code, scratch};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::{VISIT, strangers_parts};
 use crate::handover_files::{entries, ledger, line, sealed, stranger, zip};
+use crate::support::{ask, code, scratch};
 
 fn asked(steady: &Steady, request: Value) -> Response {
     steady.handle(serde_json::from_value(request).unwrap()).unwrap()

@@ -7,7 +7,7 @@ use steady_core::model::verdict::{
 };
 use steady_core::trade::bench::BenchTables;
 
-fn judged(found: &BenchFindings) -> BenchVerdict {
+fn verdict_on(found: &BenchFindings) -> BenchVerdict {
     verdict(found, BenchTables::shipped().unwrap())
 }
 
@@ -41,11 +41,11 @@ const SLEEVE: SleeveFound =
 fn check(change: impl Fn(&mut BenchFindings), expected: Option<Verdict>, reasons: &[VerdictReason]) {
     let mut found = sound();
     change(&mut found);
-    let judged = judged(&found);
-    assert_eq!(judged.verdict, expected, "{judged:?}");
-    assert_eq!(judged.reasons, reasons);
-    assert_eq!(judged.verdict.is_none(), !judged.missing.is_empty(), "{judged:?}");
-    assert_eq!(judged.closing_checks, [ClosingCheck::TurnsFreely]);
+    let verdict = verdict_on(&found);
+    assert_eq!(verdict.verdict, expected, "{verdict:?}");
+    assert_eq!(verdict.reasons, reasons);
+    assert_eq!(verdict.verdict.is_none(), !verdict.missing.is_empty(), "{verdict:?}");
+    assert_eq!(verdict.closing_checks, [ClosingCheck::TurnsFreely]);
 }
 
 #[test]
@@ -126,11 +126,11 @@ fn what_cannot_be_counts_as_not_measured() {
         (round(1.0, 1.0), false),
     ] {
         let found = BenchFindings { roundness_um: roundness, ..sound() };
-        assert_eq!(judged(&found).missing.contains(&BenchGap::Roundness), missing);
+        assert_eq!(verdict_on(&found).missing.contains(&BenchGap::Roundness), missing);
     }
     let found = BenchFindings { ring_turned: Some(true), wall_least_mm: Some(0.0), ..sound() };
-    assert_eq!(judged(&found).missing, [BenchGap::WallLeast]);
-    assert_eq!(judged(&BenchFindings::default()).verdict, None);
+    assert_eq!(verdict_on(&found).missing, [BenchGap::WallLeast]);
+    assert_eq!(verdict_on(&BenchFindings::default()).verdict, None);
 }
 
 #[test]
@@ -148,9 +148,9 @@ fn a_fit_fills_in_what_it_knows_and_no_more() {
     assert_eq!(whole.diameter_mm, Some(72.0));
     assert!((whole.hot_interference_um.unwrap() - (-4.0 - 41.04)).abs() < 0.01, "{whole:?}");
     assert!(whole.yield_share.is_some_and(|share| 0.1 < share && share < 0.3), "{whole:?}");
-    assert_eq!(judged(&whole).reasons, [VerdictReason::LooseHot]);
+    assert_eq!(verdict_on(&whole).reasons, [VerdictReason::LooseHot]);
     let less = with_fit(&bare, &fit("bearing-od=72 class=N7 housing=A356"), false);
-    assert_eq!(judged(&less).missing, [BenchGap::HotFit, BenchGap::Stress]);
+    assert_eq!(verdict_on(&less).missing, [BenchGap::HotFit, BenchGap::Stress]);
     let sleeved =
         fit("bearing-od=72 bore=71.955 housing=A356 housing-od=96 temp=20..60 sleeve=ductile-iron \
                        sleeve-od=75.06 housing-bore=75.00");
@@ -216,11 +216,11 @@ fn without(found: &BenchFindings) -> Vec<BenchFindings> {
 fn a_missing_value_never_makes_the_verdict_milder() {
     let (mut compared, mut mildest) = (0, 0);
     for found in every_finding() {
-        let whole = judged(&found);
+        let whole = verdict_on(&found);
         mildest += usize::from(whole.verdict == Some(Verdict::BearingsOnly));
         for less in without(&found) {
-            let judged = judged(&less);
-            if let (Some(before), Some(after)) = (whole.verdict, judged.verdict) {
+            let verdict = verdict_on(&less);
+            if let (Some(before), Some(after)) = (whole.verdict, verdict.verdict) {
                 assert!(after >= before, "{found:?} {less:?}");
             }
             let seen = [less.cracked.is_some(), less.ring_turned.is_some(), less.roundness_um.is_some()];
@@ -228,7 +228,7 @@ fn a_missing_value_never_makes_the_verdict_milder() {
                 [less.hot_interference_um.is_some(), less.yield_share.is_some(), less.diameter_mm.is_some()];
             let read = less.read_through && !less.roundness_at_least;
             if seen.contains(&false) || fit.contains(&false) || !read {
-                assert_ne!(judged.verdict, Some(Verdict::BearingsOnly), "{less:?}");
+                assert_ne!(verdict.verdict, Some(Verdict::BearingsOnly), "{less:?}");
             }
             compared += 1;
         }

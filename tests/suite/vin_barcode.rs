@@ -13,7 +13,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::{Response, VinRead};
 use steady_core::model::standing::VinHint;
 
-use crate::bench_tools::scratch;
+use crate::support::scratch;
 
 const UPLOAD: &str = "00000000-0000-7000-8000-000000000039";
 

@@ -36,14 +36,14 @@ before(async () => {
 after(() => window?.close());
 
 const seen = () => window.run(`return (${shown})()`);
-const settled = () => window.until("the screen", async () => {
+const drawn = () => window.until("the screen", async () => {
   const found = await seen();
   return whole(found) && found;
 });
 
 /** Kills the app here and sees that it comes back to the same screen with everything on it. */
 async function endHere(given) {
-  await settled();
+  await drawn();
   await pause(WRITTEN);
   const before = await seen();
   given?.(before);
@@ -110,10 +110,10 @@ test("a turned window keeps the step, its answers and its photo in reach", async
   await window.goTo(`#/visit/${visit}/step/road-speed-vibration`);
   await hands.chosen("answer-not-tried");
   const { width, height } = await window.ask("GET", "/window/rect");
-  const before = await settled();
+  const before = await drawn();
   // The window is never lower than 560.
   await window.resize(860, 560);
-  assert.deepEqual(await settled(), before);
+  assert.deepEqual(await drawn(), before);
   assert.equal(await window.run("return document.documentElement.scrollWidth > innerWidth"), false);
   await hands.tap("answer-none");
   await hands.chosen("answer-none");

@@ -8,6 +8,6 @@ export function toggle(choices: readonly Choice[], chosen: readonly string[], ta
   if (chosen.includes(tapped)) return chosen.filter((id) => id !== tapped);
   const lone = new Set(choices.filter((choice) => choice.lone).map((choice) => choice.id));
   if (lone.has(tapped)) return [tapped];
-  const kept = new Set([...chosen.filter((id) => !lone.has(id)), tapped]);
-  return choices.map((choice) => choice.id).filter((id) => kept.has(id));
+  const remaining = new Set([...chosen.filter((id) => !lone.has(id)), tapped]);
+  return choices.map((choice) => choice.id).filter((id) => remaining.has(id));
 }

@@ -1,7 +1,7 @@
 // The one door to the core. In the app's window a request goes through Tauri, in a browser to the
 // loopback desk; everything else in ui/ calls `ask` and knows neither.
 
-import { kept } from './device.ts';
+import { releaseShot } from './device.ts';
 import type { Failure } from './types/Failure.ts';
 import type { Replies } from './types/Replies.ts';
 import type { Request } from './types/Request.ts';
@@ -61,7 +61,7 @@ export async function ask<Q extends Request>(request: Q): Promise<ReplyTo<Q['ask
   const sent = practises(request) ? ({ ask: 'practise', request } as Request) : request;
   const reply = window ? await throughWindow(window, sent) : await throughDesk(sent);
   const upload = uploadOf(request);
-  if (upload !== null && !PIECES.includes(request.ask)) void kept(upload);
+  if (upload !== null && !PIECES.includes(request.ask)) void releaseShot(upload);
   return reply as ReplyTo<Q['ask']>;
 }
 

@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { ask } from './client.ts';
-import { adopt, back, feel, kept, listen, shots, stayAwake } from './device.ts';
+import { adopt, back, feel, listen, releaseShot, shots, stayAwake } from './device.ts';
 import { canShare, ready, share } from './outgoing.ts';
 import { upload } from './photos.ts';
 
@@ -38,7 +38,7 @@ function phone(refuses = false, inFolder: string[] = []): void {
 }
 
 const commands = (): string[] => asked.map((each) => each.command);
-const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 20));
+const flushed = (): Promise<void> => new Promise((done) => setTimeout(done, 20));
 
 beforeEach(() => {
   asked = [];
@@ -55,7 +55,7 @@ test('a browser is asked for nothing', async () => {
   feel('danger');
   await stayAwake(true);
   back();
-  await settled();
+  await flushed();
   expect(asked).toEqual([]);
   const got = new File(['x'], 'note.pdf');
   expect(canShare({ file: 'f', name: 'note.pdf', mime: '', bytes: 1, got, address: '' })).toBe(false);
@@ -65,7 +65,7 @@ test('a window on a desktop is no phone', async () => {
   phone();
   vi.spyOn(navigator, 'userAgent', 'get').mockReturnValue('Mozilla/5.0 (X11; Linux x86_64)');
   feel('tick');
-  await settled();
+  await flushed();
   expect(asked).toEqual([]);
 });
 
@@ -73,7 +73,7 @@ test('an answer is felt, DANGER longer', async () => {
   phone();
   feel('tick');
   feel('danger');
-  await settled();
+  await flushed();
   expect(asked.map((each) => each.args.feel)).toEqual(['tick', 'danger']);
 });
 
@@ -83,7 +83,7 @@ test('a phone that refuses stops no screen', async () => {
   await stayAwake(true);
   listen();
   back();
-  await settled();
+  await flushed();
   expect(commands()).toContain('plugin:device|stay_awake');
 });
 
@@ -98,7 +98,7 @@ test('a file goes to the sheet by its id, and none of its bytes to the page', as
 test('the page keeps clear of what the phone says is covered', async () => {
   phone();
   listen();
-  await settled();
+  await flushed();
   const style = document.documentElement.style;
   expect(style.getPropertyValue('--device-top')).toBe('24px');
   expect(style.getPropertyValue('--device-bottom')).toBe('48px');
@@ -107,7 +107,7 @@ test('the page keeps clear of what the phone says is covered', async () => {
 test('Back is one step back, and leaves from the first screen alone', async () => {
   phone();
   listen();
-  await settled();
+  await flushed();
   const listened = asked.find((each) => each.command === 'plugin:app|register_listener');
   expect(listened?.args).toEqual({ event: 'back-button', handler: '__CHANNEL__:1' });
   const stepped = vi.spyOn(history, 'back').mockReturnValue();
@@ -117,7 +117,7 @@ test('Back is one step back, and leaves from the first screen alone', async () =
   expect(commands()).not.toContain('plugin:device|leave');
   location.hash = '#/';
   heard[0]?.({});
-  await settled();
+  await flushed();
   expect(stepped).toHaveBeenCalledOnce();
   expect(commands()).toContain('plugin:device|leave');
 });
@@ -130,7 +130,7 @@ test("the page's own lock is asked for before the phone's, and again when the pa
   await stayAwake(true);
   expect(request).toHaveBeenCalledTimes(1);
   document.dispatchEvent(new Event('visibilitychange'));
-  await settled();
+  await flushed();
   expect(request.mock.calls.length).toBeGreaterThan(1);
   await stayAwake(false);
   expect(commands()).not.toContain('plugin:device|stay_awake');
@@ -143,7 +143,7 @@ test("a photo in the camera's folder is taken over by name, and its file goes on
   expect(commands()).not.toContain('ask');
   expect(commands()).not.toContain('forget_shot');
   await ask({ ask: 'keep-photo', visit: '1', step: 'play', upload: name });
-  await kept(name);
+  await releaseShot(name);
   expect(asked.filter((each) => each.command === 'forget_shot').map((each) => each.args)).toEqual([
     { name: 'JPEG_1_a.jpg' },
   ]);
@@ -155,7 +155,7 @@ test('a photo from elsewhere crosses in pieces of text, never as numbers', async
   const sent = asked.filter((each) => each.command === 'ask').map((each) => each.args.request);
   expect(sent.map((each) => (each as { index: number }).index)).toEqual([0, 1]);
   for (const { base64 } of sent as { base64: unknown }[]) expect(typeof base64).toBe('string');
-  await kept(name);
+  await releaseShot(name);
   expect(commands()).not.toContain('forget_shot');
   expect(await adopt('picture.heic', name)).toBe(false);
 });

@@ -61,7 +61,7 @@ export async function shots(): Promise<Shot[]> {
 
 /**
  * Takes a photo over by its name, as an upload of this name; false where the camera's folder has none. No byte
- * of it crosses the page. Its file stays until `kept`.
+ * of it crosses the page. Its file stays until `releaseShot`.
  */
 export async function adopt(name: string, upload: string): Promise<boolean> {
   if (!onPhone()) return false;
@@ -76,7 +76,7 @@ export async function adopt(name: string, upload: string): Promise<boolean> {
 }
 
 /** The core has done with an upload: where it came from the camera's folder, the file there can go. */
-export async function kept(upload: string): Promise<void> {
+export async function releaseShot(upload: string): Promise<void> {
   const name = adopted.get(upload);
   adopted.delete(upload);
   if (name !== undefined)

@@ -34,8 +34,8 @@ it('fills in what an older draft did not know', () => {
   expect(draft?.owner).toEqual({ name: '', contact: '' });
 });
 
-it.each(['', '{', '7', '"text"', 'null', '[]'])('is none where the store holds %s', (kept) => {
-  localStorage.setItem('steady.draft.new', kept);
+it.each(['', '{', '7', '"text"', 'null', '[]'])('is none where the store holds %s', (stored) => {
+  localStorage.setItem('steady.draft.new', stored);
   expect(readIntake(null)).toBeNull();
 });
 
@@ -59,7 +59,7 @@ it.each([
   ['{"gone":"x"}', null],
   ['[]', null],
   ['{', null],
-])('takes from a kept form %s what still fits it', (kept, expected) => {
-  localStorage.setItem('steady.draft.workshop', kept);
+])('takes from a stored form %s what still fits it', (stored, expected) => {
+  localStorage.setItem('steady.draft.workshop', stored);
   expect(readForm('workshop', KNOWN)).toEqual(expected);
 });

@@ -43,21 +43,21 @@ export function draftedVisits(): string[] {
 
 /** What was written into a form and not saved: the fields that are still the kind they are in `known`. */
 export function readForm<Form extends object>(name: string, known: Form): Form | null {
-  const kept = readDraft<unknown>(name);
-  if (typeof kept !== 'object' || kept === null || Array.isArray(kept)) return null;
-  const same = Object.entries(kept).filter(
+  const stored = readDraft<unknown>(name);
+  if (typeof stored !== 'object' || stored === null || Array.isArray(stored)) return null;
+  const same = Object.entries(stored).filter(
     ([field, value]) => field in known && fits(known[field as keyof Form], value),
   );
   return same.length === 0 ? null : { ...known, ...Object.fromEntries(same) };
 }
 
-/** Whether a kept value is of the kind a field holds; rows of a list one by one. */
-function fits(known: unknown, kept: unknown): boolean {
+/** Whether a stored value is of the kind a field holds; rows of a list one by one. */
+function fits(known: unknown, stored: unknown): boolean {
   if (Array.isArray(known)) {
-    return Array.isArray(kept) && kept.length === known.length && known.every((row, at) => fits(row, kept[at]));
+    return Array.isArray(stored) && stored.length === known.length && known.every((row, at) => fits(row, stored[at]));
   }
-  if (known === null) return typeof kept !== 'object' || kept === null;
-  if (typeof known !== 'object') return typeof kept === typeof known;
-  if (typeof kept !== 'object' || kept === null) return false;
-  return Object.entries(known).every(([field, value]) => fits(value, (kept as Record<string, unknown>)[field]));
+  if (known === null) return typeof stored !== 'object' || stored === null;
+  if (typeof known !== 'object') return typeof stored === typeof known;
+  if (typeof stored !== 'object' || stored === null) return false;
+  return Object.entries(known).every(([field, value]) => fits(value, (stored as Record<string, unknown>)[field]));
 }

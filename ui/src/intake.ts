@@ -36,13 +36,13 @@ export function intakeDraft(visit: string | null): string {
 
 /** The draft of a visit's intake, if one was left; what an older one did not know is blank. */
 export function readIntake(visit: string | null): Intake | null {
-  const kept = readDraft<Partial<Intake> | null>(intakeDraft(visit));
-  if (typeof kept !== 'object' || kept === null || !('vehicle' in kept)) return null;
+  const draft = readDraft<Partial<Intake> | null>(intakeDraft(visit));
+  if (typeof draft !== 'object' || draft === null || !('vehicle' in draft)) return null;
   const empty = blank();
   return {
     ...empty,
-    ...kept,
-    vehicle: { ...empty.vehicle, ...kept.vehicle },
-    owner: { ...empty.owner, ...kept.owner },
+    ...draft,
+    vehicle: { ...empty.vehicle, ...draft.vehicle },
+    owner: { ...empty.owner, ...draft.owner },
   };
 }

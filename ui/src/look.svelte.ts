@@ -8,21 +8,21 @@ export type Theme = (typeof THEMES)[number];
 export type Thumb = (typeof THUMBS)[number];
 
 export const look = $state<{ theme: Theme; thumb: Thumb }>({
-  theme: kept('theme', THEMES),
-  thumb: kept('thumb', THUMBS),
+  theme: stored('theme', THEMES),
+  thumb: stored('thumb', THUMBS),
 });
 
 /** Shows a theme at once and keeps it. */
 export function setTheme(theme: Theme): void {
   look.theme = theme;
-  keep('theme', theme);
+  store('theme', theme);
   showTheme();
 }
 
 /** Lays the foot of the screen out for a thumb at once and keeps it. */
 export function setThumb(thumb: Thumb): void {
   look.thumb = thumb;
-  keep('thumb', thumb);
+  store('thumb', thumb);
   showThumb();
 }
 
@@ -55,11 +55,11 @@ function ofSystem(): Exclude<Theme, 'system'> {
   return matchMedia('(prefers-color-scheme: light)').matches ? 'daylight' : 'dark';
 }
 
-function kept<Word extends string>(name: string, words: readonly [Word, ...Word[]]): Word {
+function stored<Word extends string>(name: string, words: readonly [Word, ...Word[]]): Word {
   return named(words, localStorage.getItem(`steady.${name}`));
 }
 
-function keep(name: string, value: string): void {
+function store(name: string, value: string): void {
   try {
     localStorage.setItem(`steady.${name}`, value);
   } catch {

@@ -26,6 +26,6 @@ export function stretched(sentence: string): string {
 }
 
 function read(): Pretence {
-  const kept = globalThis.localStorage?.getItem('steady.pretend') ?? null;
-  return kept === 'long' || kept === 'rtl' ? kept : null;
+  const stored = globalThis.localStorage?.getItem('steady.pretend') ?? null;
+  return stored === 'long' || stored === 'rtl' ? stored : null;
 }

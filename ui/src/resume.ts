@@ -18,9 +18,9 @@ export function remember(place: Place): void {
 export function resume(): void {
   if (location.hash !== '' && location.hash !== '#/') return;
   history.replaceState(null, '', '#/');
-  const kept = localStorage.getItem(STORE);
-  if (kept === null) return;
-  const place = read(kept);
+  const stored = localStorage.getItem(STORE);
+  if (stored === null) return;
+  const place = read(stored);
   // Leaving a part and choosing the order are moments, not places: where the walk goes on is for the core to say.
   const back: Place =
     place.screen === 'leave' || place.screen === 'order' ? { screen: 'walk', visit: place.visit } : place;

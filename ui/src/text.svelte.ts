@@ -17,7 +17,7 @@ export const locales: string[] = Object.keys(names).sort();
 // `ready` counts the languages that are here, so that what waits for one is drawn anew.
 const chosen = $state({ locale: FALLBACK, ready: 1 });
 /** Messages that take no values, as they were put together once. Emptied when a language arrives. */
-const settled = new Map<string, string>();
+const formatted = new Map<string, string>();
 let wish = 0;
 
 /** The language the screens are shown in. */
@@ -32,8 +32,8 @@ export function nameOf(tag: string): string {
 
 /** The languages to start with: the one shown last on this device, then the system's. */
 export function firstWish(): readonly string[] {
-  const kept = localStorage.getItem(STORE);
-  return kept === null ? navigator.languages : [kept, ...navigator.languages];
+  const stored = localStorage.getItem(STORE);
+  return stored === null ? navigator.languages : [stored, ...navigator.languages];
 }
 
 /**
@@ -61,7 +61,7 @@ export async function fetchTexts(tag: string): Promise<void> {
   if (bundles.has(tag) || !source) return;
   const { default: text } = await source();
   bundles.set(tag, bundleOf(tag, text));
-  settled.clear();
+  formatted.clear();
   chosen.ready = bundles.size;
 }
 
@@ -99,14 +99,14 @@ function findIn(tags: string[], key: string, values?: Record<string, FluentVaria
   // Read, so that what was drawn without a language is drawn anew once it is here.
   void chosen.ready;
   const name = `${tags[0]} ${key}`;
-  const before = values ? undefined : settled.get(name);
+  const before = values ? undefined : formatted.get(name);
   if (before !== undefined) return before;
   for (const tag of new Set(tags)) {
     const bundle = bundles.get(tag);
     const pattern = bundle?.getMessage(key)?.value;
     if (!bundle || !pattern) continue;
     const said = pretended(bundle.formatPattern(pattern, values ?? null, []));
-    if (!values) settled.set(name, said);
+    if (!values) formatted.set(name, said);
     return said;
   }
   return undefined;

@@ -15,11 +15,11 @@ const LOCALE: &str = "en";
 
 /// Runs the command.
 pub fn run(how: &File) -> Result<(), Failure> {
-    let judged = gauge(&read(&how.file)?, LOCALE)?;
+    let report = gauge(&read(&how.file)?, LOCALE)?;
     if how.json {
-        say::line(&serde_json::to_string(&judged.result).map_err(|_| fault::internal())?);
+        say::line(&serde_json::to_string(&report.result).map_err(|_| fault::internal())?);
     } else {
-        say::line(&judged.lines.join("\n"));
+        say::line(&report.lines.join("\n"));
     }
     Ok(())
 }

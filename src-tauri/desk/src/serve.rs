@@ -44,7 +44,7 @@ pub struct Patience {
 }
 
 /// What every connection shares.
-pub struct Desk {
+pub struct Server {
     steady: Steady,
     guard: Guard,
     patience: Patience,
@@ -79,7 +79,7 @@ async fn serve(steady: Steady, doorway: &Doorway, how: &Serve) -> Result<(), Fai
     let secret = Secret::fresh()?;
     let address = format!("http://127.0.0.1:{port}/#key={}", secret.as_text());
     let page = doorway.page(&address)?;
-    let desk = Arc::new(Desk { steady, guard: Guard::new(port, secret), patience: PATIENCE });
+    let server = Arc::new(Server { steady, guard: Guard::new(port, secret), patience: PATIENCE });
 
     say::line(&address);
     if files::is_empty() {
@@ -93,7 +93,7 @@ async fn serve(steady: Steady, doorway: &Doorway, how: &Serve) -> Result<(), Fai
         match listener.accept().await {
             Ok((stream, _)) if guests.make_room() => {
                 let known = Known::default();
-                let task = tokio::spawn(answer(stream, Arc::clone(&desk), known.clone()));
+                let task = tokio::spawn(answer(stream, Arc::clone(&server), known.clone()));
                 guests.admit(known, task.abort_handle());
             }
             Ok(_) => {}
@@ -121,11 +121,11 @@ async fn listen(doorway: &Doorway, asked: u16) -> io::Result<TcpListener> {
     Ok(listener)
 }
 
-async fn answer(stream: impl AsyncRead + AsyncWrite + Unpin, desk: Arc<Desk>, known: Known) {
-    let head = desk.patience.head;
+async fn answer(stream: impl AsyncRead + AsyncWrite + Unpin, server: Arc<Server>, known: Known) {
+    let head = server.patience.head;
     let service = service_fn(move |request| {
-        let (desk, known) = (Arc::clone(&desk), known.clone());
-        async move { Ok::<_, Infallible>(routes::answer(&desk, &known, request).await) }
+        let (server, known) = (Arc::clone(&server), known.clone());
+        async move { Ok::<_, Infallible>(routes::answer(&server, &known, request).await) }
     });
     // A connection that breaks off concerns only the browser at its other end.
     let _ = http1::Builder::new()
@@ -156,10 +156,10 @@ mod tests {
     use super::guard::Guard;
     use super::guests::Known;
     use super::secret::Secret;
-    use super::{Desk, Patience, answer, listen};
+    use super::{Patience, Server, answer, listen};
 
-    /// A desk of little patience, that a test speaks to without a network.
-    fn desk() -> (tempfile::TempDir, Arc<Desk>, String) {
+    /// A server of little patience, that a test speaks to without a network.
+    fn server() -> (tempfile::TempDir, Arc<Server>, String) {
         let data = tempfile::tempdir().expect("a folder");
         let press = Arc::new(steady_papers::press().expect("fonts"));
         let setup = Setup { data_dir: data.path().to_owned(), press, clock: Moment::now };
@@ -167,13 +167,13 @@ mod tests {
         let key = secret.as_text().to_owned();
         let patience = Patience { head: Duration::from_millis(100), body: Duration::from_millis(100) };
         let steady = Steady::open(setup).expect("opens");
-        let desk = Desk { steady, guard: Guard::new(8123, secret), patience };
-        (data, Arc::new(desk), key)
+        let server = Server { steady, guard: Guard::new(8123, secret), patience };
+        (data, Arc::new(server), key)
     }
 
-    fn connected(desk: &Arc<Desk>) -> DuplexStream {
+    fn connected(server: &Arc<Server>) -> DuplexStream {
         let (ours, theirs) = duplex(4_096);
-        tokio::spawn(answer(theirs, Arc::clone(desk), Known::default()));
+        tokio::spawn(answer(theirs, Arc::clone(server), Known::default()));
         ours
     }
 
@@ -192,21 +192,21 @@ mod tests {
 
     #[test]
     fn whoever_sends_no_whole_head_is_cut_off() {
-        let (_data, desk, _) = desk();
+        let (_data, server, _) = server();
         for sent in ["", "GET / HTTP/1.1\r\nHost: 127.0", "GET / HTTP/1.1\r\nHost: 127.0.0.1:8123\r\nX: "] {
-            let reply = wait_for(async { told(connected(&desk), sent).await });
+            let reply = wait_for(async { told(connected(&server), sent).await });
             assert!(!reply.contains(" 200 "), "{sent}: {reply}");
         }
     }
 
     #[test]
     fn whoever_sends_no_whole_body_is_told_and_cut_off() {
-        let (_data, desk, key) = desk();
+        let (_data, server, key) = server();
         let head = format!(
             "POST /api HTTP/1.1\r\nHost: 127.0.0.1:8123\r\nX-Steady-Key: {key}\r\n\
              Content-Type: application/json\r\nContent-Length: 15\r\n\r\n{{\"ask\":"
         );
-        let reply = wait_for(async { told(connected(&desk), &head).await });
+        let reply = wait_for(async { told(connected(&server), &head).await });
         assert!(reply.starts_with("HTTP/1.1 408 ") && reply.contains("request-too-slow"), "{reply}");
     }
 

@@ -7,7 +7,7 @@
 use serde_json::Value;
 use unicode_normalization::char::is_combining_mark;
 
-use crate::world::{PICTOGRAPHS, Shelf};
+use crate::world::{PICTOGRAPHS, Resources};
 
 /// In place of a run of characters that no font here has.
 const MISSING: &str = "[…]";
@@ -17,26 +17,28 @@ const MARKS_PER_LETTER: usize = 2;
 const NEWLINES_IN_A_ROW: usize = 2;
 
 /// Every string in `value`, made legible, and whether something had to be replaced.
-pub(crate) fn make_legible(value: Value, shelf: &Shelf) -> (Value, bool) {
+pub(crate) fn make_legible(value: Value, resources: &Resources) -> (Value, bool) {
     let mut replaced = false;
-    let value = walk(value, shelf, &mut replaced);
+    let value = walk(value, resources, &mut replaced);
     (value, replaced)
 }
 
-fn walk(value: Value, shelf: &Shelf, replaced: &mut bool) -> Value {
+fn walk(value: Value, resources: &Resources, replaced: &mut bool) -> Value {
     match value {
         Value::String(text) => {
-            let (text, missing) = legible(&text, shelf);
+            let (text, missing) = legible(&text, resources);
             *replaced |= missing;
             Value::String(text)
         }
-        Value::Array(all) => all.into_iter().map(|one| walk(one, shelf, replaced)).collect(),
-        Value::Object(all) => all.into_iter().map(|(name, one)| (name, walk(one, shelf, replaced))).collect(),
+        Value::Array(all) => all.into_iter().map(|one| walk(one, resources, replaced)).collect(),
+        Value::Object(all) => {
+            all.into_iter().map(|(name, one)| (name, walk(one, resources, replaced))).collect()
+        }
         Value::Null | Value::Bool(_) | Value::Number(_) => value,
     }
 }
 
-fn legible(text: &str, shelf: &Shelf) -> (String, bool) {
+fn legible(text: &str, resources: &Resources) -> (String, bool) {
     let mut out = String::with_capacity(text.len());
     let (mut marks, mut newlines, mut replaced, mut base) = (0, 0, false, 0_u8);
     for c in text.replace("\r\n", "\n").chars() {
@@ -44,7 +46,7 @@ fn legible(text: &str, shelf: &Shelf) -> (String, bool) {
         if is_skin(c) && base & PICTOGRAPHS != 0 {
             continue;
         }
-        let (c, families) = match printable(c, shelf) {
+        let (c, families) = match printable(c, resources) {
             Printed::Nothing => continue,
             Printed::Missing => {
                 if !out.ends_with(MISSING) {
@@ -78,7 +80,7 @@ enum Printed {
     As(char, u8),
 }
 
-fn printable(c: char, shelf: &Shelf) -> Printed {
+fn printable(c: char, resources: &Resources) -> Printed {
     let plain = |c: char| Printed::As(c, u8::MAX);
     match c {
         '\n' | '\r' | '\u{0B}' | '\u{0C}' | '\u{85}' | '\u{2028}' | '\u{2029}' => plain('\n'),
@@ -88,7 +90,7 @@ fn printable(c: char, shelf: &Shelf) -> Printed {
         '\u{E000}'..='\u{F8FF}' => Printed::Missing,
         // Put in place of a picture or a lost letter by other programs; they have a glyph, yet say nothing here.
         '\u{FFFC}' | '\u{FFFD}' => Printed::Missing,
-        _ => match shelf.families_with(c) {
+        _ => match resources.families_with(c) {
             0 => Printed::Missing,
             families => Printed::As(c, families),
         },
@@ -113,12 +115,12 @@ fn is_skin(c: char) -> bool {
 #[cfg(test)]
 mod tests {
     use super::{MISSING, legible};
-    use crate::world::Shelf;
+    use crate::world::Resources;
 
     #[track_caller]
     fn check(text: &str, expected: &str) {
-        let shelf = Shelf::open().expect("fonts");
-        assert_eq!(legible(text, &shelf), (expected.to_owned(), expected.contains(MISSING)));
+        let resources = Resources::open().expect("fonts");
+        assert_eq!(legible(text, &resources), (expected.to_owned(), expected.contains(MISSING)));
     }
 
     #[test]

@@ -14,7 +14,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 use crate::legible;
 use crate::photos::{self, Picture, Prepared};
-use crate::world::{PaperWorld, Shelf, Template};
+use crate::world::{PaperWorld, Resources, Template};
 
 /// Type sizes a note is tried at, in points, until it fits one page. The owner may be long-sighted and
 /// reads it standing, so the first is large and nothing goes below the last: a note that still does not
@@ -28,15 +28,16 @@ const FINDING_SIZE: f64 = 9.5;
 /// # Errors
 /// [`PressError`] if the embedded fonts cannot be read.
 pub fn press() -> Result<TypstPress, PressError> {
-    let shelf = Shelf::open().ok_or_else(|| PressError("the embedded fonts cannot be read".to_owned()))?;
+    let resources =
+        Resources::open().ok_or_else(|| PressError("the embedded fonts cannot be read".to_owned()))?;
     let standards = PdfStandards::new(&[PdfStandard::A_3a, PdfStandard::Ua_1])
         .map_err(|error| PressError(error.message().to_string()))?;
-    Ok(TypstPress { shelf, standards })
+    Ok(TypstPress { resources, standards })
 }
 
 /// A press that sets type with Typst and writes PDF/A-3a that is PDF/UA-1 as well.
 pub struct TypstPress {
-    shelf: Shelf,
+    resources: Resources,
     standards: PdfStandards,
 }
 
@@ -45,17 +46,18 @@ impl Press for TypstPress {
         let printed = match paper {
             Paper::Finding(finding) => {
                 let lines = finding.steps.iter().flat_map(|step| step.photo.iter().chain(&step.before));
-                let sheaf = Sheaf::gather(Template::Finding, lines, run);
+                let inputs = PrintInputs::gather(Template::Finding, lines, run);
                 content(finding)
-                    .and_then(|content| self.set(&sheaf, content, &finding.locale, &[FINDING_SIZE]))
+                    .and_then(|content| self.set(&inputs, content, &finding.locale, &[FINDING_SIZE]))
             }
             Paper::Note(note) => {
-                let sheaf = Sheaf::gather(Template::Note, note.photo.as_ref(), run);
-                content(note).and_then(|content| self.set(&sheaf, content, &note.locale, &NOTE_SIZES))
+                let inputs = PrintInputs::gather(Template::Note, note.photo.as_ref(), run);
+                content(note).and_then(|content| self.set(&inputs, content, &note.locale, &NOTE_SIZES))
             }
             Paper::Repair(record) => {
-                let sheaf = Sheaf::gather(Template::Repair, &record.photos, run);
-                content(record).and_then(|content| self.set(&sheaf, content, &record.locale, &[FINDING_SIZE]))
+                let inputs = PrintInputs::gather(Template::Repair, &record.photos, run);
+                content(record)
+                    .and_then(|content| self.set(&inputs, content, &record.locale, &[FINDING_SIZE]))
             }
         };
         // Each paper is printed once; what the typesetter remembers of it would only pile up.
@@ -68,23 +70,23 @@ impl TypstPress {
     /// Sets the paper at the first of `sizes` that fits one page, else at the last.
     fn set(
         &self,
-        sheaf: &Sheaf<'_>,
+        inputs: &PrintInputs<'_>,
         content: Value,
         locale: &str,
         sizes: &[f64],
     ) -> Result<Vec<u8>, PressError> {
         let attached = serde_json::to_vec_pretty(&content).map_err(unreadable)?;
-        let ident = format!("{:?} {content}", sheaf.template);
-        let (content, replaced) = legible::make_legible(content, &self.shelf);
+        let ident = format!("{:?} {content}", inputs.template);
+        let (content, replaced) = legible::make_legible(content, &self.resources);
         let mut document = None;
         for size in sizes {
-            let run = sheaf.run_json(locale, *size, replaced);
+            let run = inputs.run_json(locale, *size, replaced);
             let files = [
                 ("/content.json", content.to_string().into_bytes()),
                 ("/run.json", run.to_string().into_bytes()),
                 ("/finding.json", attached.clone()),
             ];
-            let world = PaperWorld::new(&self.shelf, sheaf.template, files, &sheaf.pictures)
+            let world = PaperWorld::new(&self.resources, inputs.template, files, &inputs.pictures)
                 .ok_or_else(|| PressError("a file of the paper has no usable path".to_owned()))?;
             let set: PagedDocument = typst::compile(&world).output.map_err(|all| refused(&all))?;
             let fits = set.pages().len() <= 1;
@@ -97,7 +99,7 @@ impl TypstPress {
         let options = PdfOptions {
             ident: Smart::Custom(ident),
             creator: Smart::Custom(Some("Steady".to_owned())),
-            timestamp: timestamp(sheaf.at),
+            timestamp: timestamp(inputs.at),
             standards: self.standards.clone(),
             ..PdfOptions::default()
         };
@@ -106,7 +108,7 @@ impl TypstPress {
 }
 
 /// What goes into one paper beside its words.
-struct Sheaf<'a> {
+struct PrintInputs<'a> {
     template: Template,
     sheet: &'static str,
     at: Moment,
@@ -114,7 +116,7 @@ struct Sheaf<'a> {
     damaged: Vec<&'a str>,
 }
 
-impl<'a> Sheaf<'a> {
+impl<'a> PrintInputs<'a> {
     fn gather(
         template: Template,
         lines: impl IntoIterator<Item = &'a PhotoLine>,

@@ -55,7 +55,7 @@ pub(crate) enum Template {
 }
 
 /// What all papers share: the library, the fonts, the templates.
-pub(crate) struct Shelf {
+pub(crate) struct Resources {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     families: Vec<Vec<Font>>,
@@ -63,7 +63,7 @@ pub(crate) struct Shelf {
     sources: Vec<Source>,
 }
 
-impl Shelf {
+impl Resources {
     /// Reads fonts and templates; `None` if a font is not one.
     pub(crate) fn open() -> Option<Self> {
         let font = |bytes: &&'static [u8]| Font::new(Bytes::new(*bytes), 0);
@@ -95,14 +95,14 @@ impl Shelf {
 
 /// One paper's view of the world.
 pub(crate) struct PaperWorld<'a> {
-    shelf: &'a Shelf,
+    resources: &'a Resources,
     main: FileId,
     files: Vec<(FileId, Bytes)>,
 }
 
 impl<'a> PaperWorld<'a> {
     pub(crate) fn new(
-        shelf: &'a Shelf,
+        resources: &'a Resources,
         template: Template,
         data: impl IntoIterator<Item = (&'static str, Vec<u8>)>,
         pictures: &[Picture<'_>],
@@ -120,17 +120,17 @@ impl<'a> PaperWorld<'a> {
             .chain(photos)
             .map(|(path, bytes)| Some((file_id(&path)?, bytes)))
             .collect::<Option<Vec<_>>>()?;
-        Some(Self { shelf, main, files })
+        Some(Self { resources, main, files })
     }
 }
 
 impl World for PaperWorld<'_> {
     fn library(&self) -> &LazyHash<Library> {
-        &self.shelf.library
+        &self.resources.library
     }
 
     fn book(&self) -> &LazyHash<FontBook> {
-        &self.shelf.book
+        &self.resources.book
     }
 
     fn main(&self) -> FileId {
@@ -138,7 +138,7 @@ impl World for PaperWorld<'_> {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        let found = self.shelf.sources.iter().find(|source| source.id() == id);
+        let found = self.resources.sources.iter().find(|source| source.id() == id);
         found.cloned().ok_or(FileError::AccessDenied)
     }
 
@@ -148,7 +148,7 @@ impl World for PaperWorld<'_> {
     }
 
     fn font(&self, index: usize) -> Option<Font> {
-        self.shelf.fonts.get(index).cloned()
+        self.resources.fonts.get(index).cloned()
     }
 
     fn today(&self, _: Option<Duration>) -> Option<Datetime> {

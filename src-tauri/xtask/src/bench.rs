@@ -5,7 +5,7 @@ use crate::{Outcome, results, screens, start};
 
 /// Runs the command.
 pub fn run() -> Outcome<()> {
-    let mut figures = start::kept(&mut start::cargo(&["bench", "--workspace", "--bench", "bench"]))?;
+    let mut figures = start::captured(&mut start::cargo(&["bench", "--workspace", "--bench", "bench"]))?;
     figures.extend(screens::speed()?);
     results::write("tests/bench/RESULTS.md", &figures)
 }

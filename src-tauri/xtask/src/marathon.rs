@@ -13,7 +13,7 @@ pub fn run(words: &[&str]) -> Outcome<()> {
     let [kills, seconds] = numbers(words)?;
     say::step(&format!("{kills} kills while recording"));
     let words = ["test", "--workspace", "--test", "suite", "every_reply_survives", "--", "--nocapture"];
-    let told = start::kept(start::cargo(&words).env("STEADY_KILLS", kills.to_string()))?;
+    let told = start::captured(start::cargo(&words).env("STEADY_KILLS", kills.to_string()))?;
     let mut figures = vec!["# Kills while recording".to_owned()];
     figures.extend(told.into_iter().filter(|line| line.contains(" kills")));
     if figures.len() == 1 {

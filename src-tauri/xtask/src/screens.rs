@@ -20,7 +20,7 @@ pub fn run(words: &[&str]) -> Outcome<()> {
 pub fn speed() -> Outcome<Vec<String>> {
     built(&["--release"])?;
     let program = rooms::top().join("target/release").join(format!("steady{}", std::env::consts::EXE_SUFFIX));
-    start::kept(start::program("node", &["tests/browser/speed.mjs"]).env("STEADY_DESK", program))
+    start::captured(start::program("node", &["tests/browser/speed.mjs"]).env("STEADY_DESK", program))
 }
 
 fn built(profile: &[&str]) -> Outcome<()> {

@@ -37,7 +37,7 @@ pub fn counted(command: &mut Command, tally: &mut Tally) -> Outcome<()> {
 }
 
 /// Runs to the end; gives back the lines that were printed, all of them passed on too.
-pub fn kept(command: &mut Command) -> Outcome<Vec<String>> {
+pub fn captured(command: &mut Command) -> Outcome<Vec<String>> {
     let mut lines = Vec::new();
     by_line(command, |line| lines.push(line.to_owned()))?;
     Ok(lines)

@@ -8,9 +8,9 @@ use steady_core::app::gauge::gauge;
 fuzz_target!(|bytes: &[u8]| {
     let Ok(text) = std::str::from_utf8(bytes) else { return };
     match gauge(text, "en") {
-        Ok(judged) => {
-            assert!(!judged.lines.is_empty());
-            let lines = judged.lines.join("\n");
+        Ok(report) => {
+            assert!(!report.lines.is_empty());
+            let lines = report.lines.join("\n");
             assert!(!lines.contains("NaN") && !lines.contains("inf "), "{lines}");
         }
         Err(failure) => assert_ne!(failure.code, "internal"),

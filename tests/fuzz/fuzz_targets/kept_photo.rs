@@ -3,10 +3,10 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use steady_core::photos::kept;
+use steady_core::photos::validate;
 
 fuzz_target!(|bytes: &[u8]| {
-    if kept::check(bytes).is_ok() {
+    if validate::check(bytes).is_ok() {
         assert!(bytes.starts_with(&[0xff, 0xd8]) && bytes.ends_with(&[0xff, 0xd9]));
     }
 });

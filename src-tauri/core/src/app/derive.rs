@@ -27,7 +27,7 @@ use crate::walk::{applies, case, former, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
-use super::{devices, judged, play_gauge};
+use super::{devices, next_check, outcome, play_gauge};
 
 /// A visit's entries and what is known of their chain.
 #[derive(Debug, Clone, Copy)]
@@ -71,7 +71,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
     }
-    judged::add_decisions(trade, &case, &open, &urgency, &mut sorting);
+    next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
     Ok(Standing {
@@ -90,7 +90,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         sorting,
         gauges,
         opinion: record.opinion.clone(),
-        outcome: judged::outcome(record),
+        outcome: outcome::confirmed(record),
         repair: repair(&bench),
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, visit),

@@ -10,8 +10,8 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    backup, bench, devices, handover, history, intake, judged, knowledge, known_car, learning, list, marks,
-    papers, qr, set_aside, vin, wishes, workshop,
+    backup, bench, devices, handover, history, intake, knowledge, known_car, learning, list, marks, opinion,
+    outcome, papers, qr, set_aside, vin, wishes, workshop,
 };
 
 type Answer = Result<Response, Fault>;
@@ -122,11 +122,11 @@ impl Inner {
             }
             Request::History { visit } => history::history(self, &visit),
             Request::GiveOpinion { visit, cause, reason } => {
-                self.change(&visit, by, |scene| judged::give_opinion(scene, &cause, &reason).map(Some))
+                self.change(&visit, by, |scene| opinion::give(scene, &cause, &reason).map(Some))
             }
             Request::ConfirmOutcome { visit, causes, by: says } => {
                 let by = says.as_deref().map(str::trim).filter(|says| !says.is_empty()).or(by);
-                self.change(&visit, by, |scene| judged::confirm_outcome(scene, &causes))
+                self.change(&visit, by, |scene| outcome::confirm(scene, &causes))
             }
             _ => misplaced(),
         }

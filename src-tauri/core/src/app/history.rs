@@ -10,7 +10,7 @@ use super::at_hand::AtHand;
 use super::fault::Fault;
 use super::response::{History, HistoryLine, Response};
 use super::steady::Inner;
-use super::{devices, judged};
+use super::{devices, outcome};
 
 pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
     let (known, own) = (inner.devices.clone(), inner.writer.device.clone());
@@ -91,7 +91,7 @@ fn said(body: &EntryBody) -> Said<'_> {
             Said { causes: vec![cause.clone()], reason: Some(reason), ..plain("opinion-given", by) }
         }
         EntryBody::OutcomeConfirmed { outcome, by } => {
-            Said { causes: judged::shown_causes(outcome), ..plain("outcome-confirmed", by) }
+            Said { causes: outcome::shown_causes(outcome), ..plain("outcome-confirmed", by) }
         }
         EntryBody::Bench { bench, by } => bench_said(bench, by),
         EntryBody::Arranged { what, by } => Said { about: Some(what.clone()), ..plain("arranged", by) },

@@ -39,7 +39,7 @@ pub(super) fn stands(bench: &BenchRecord, tables: &BenchTables) -> Vec<GaugeStan
 }
 
 /// Lets the gauges settle what hands left unsure, and raise what they missed. Where a gauge made the answer, or
-/// hands were unsure too, its likelihood goes along; see `sorting::gauged` for what it weighs.
+/// hands were unsure too, its likelihood goes along; see `sorting::gauge_evidence` for what it weighs.
 pub(super) fn count_in(case: &mut Case, gauges: &[GaugeStand]) {
     for gauge in gauges {
         let hand = case.answer(&gauge.step).and_then(|given| given.value.choices().first().copied());

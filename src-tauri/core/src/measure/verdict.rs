@@ -12,20 +12,20 @@ use crate::trade::bench::BenchTables;
 /// The verdict on what was found. Numbers that cannot be count as not measured.
 pub fn verdict(found: &BenchFindings, tables: &BenchTables) -> BenchVerdict {
     if found.cracked == Some(true) {
-        return settled(Verdict::ReplaceHousing, vec![VerdictReason::Cracked]);
+        return decided(Verdict::ReplaceHousing, vec![VerdictReason::Cracked]);
     }
     let (mut reasons, seat_gaps) = seat(found, tables);
     let skim = reasons.iter().any(|reason| *reason != VerdictReason::RoundnessNotDecided);
     if !skim {
         if seat_gaps.is_empty() {
-            return settled(Verdict::BearingsOnly, vec![VerdictReason::SeatSound]);
+            return decided(Verdict::BearingsOnly, vec![VerdictReason::SeatSound]);
         }
         return open(Verdict::BearingsOnly, reasons, seat_gaps);
     }
     let wall = wall(found, tables);
     if wall == Wall::TooThin {
         reasons.insert(0, VerdictReason::WallTooThin);
-        return settled(Verdict::ReplaceHousing, reasons);
+        return decided(Verdict::ReplaceHousing, reasons);
     }
     let (of_sleeve, mut gaps) = sleeve(found, tables);
     reasons.extend(present([(wall == Wall::NotDecided, VerdictReason::WallNotDecided)]));
@@ -39,7 +39,7 @@ pub fn verdict(found: &BenchFindings, tables: &BenchTables) -> BenchVerdict {
     ]));
     gaps.sort_unstable();
     if gaps.is_empty() {
-        settled(Verdict::SkimAndSleeve, reasons)
+        decided(Verdict::SkimAndSleeve, reasons)
     } else {
         open(Verdict::SkimAndSleeve, reasons, gaps)
     }
@@ -212,7 +212,7 @@ fn present<T, const N: usize>(all: [(bool, T); N]) -> Vec<T> {
     all.into_iter().filter_map(|(holds, one)| holds.then_some(one)).collect()
 }
 
-fn settled(verdict: Verdict, reasons: Vec<VerdictReason>) -> BenchVerdict {
+fn decided(verdict: Verdict, reasons: Vec<VerdictReason>) -> BenchVerdict {
     let gates = gates(verdict).iter().map(|set| (*set).to_owned()).collect();
     BenchVerdict { verdict: Some(verdict), gates, ..open(verdict, reasons, Vec::new()) }
 }

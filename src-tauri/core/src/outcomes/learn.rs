@@ -54,9 +54,9 @@ fn sign(row: &SignRow, outcomes: &[&Outcome]) -> TaughtSign {
         leak: Beta::judged(row.leak, row.weight),
         links: row.links.iter().map(|link| Beta::judged(link.p, row.weight)).collect(),
     };
-    let settled = maximise(&judged, &patterns);
-    let links = row.links.iter().zip(settled.links).map(|(link, beta)| (link.cause.clone(), beta));
-    TaughtSign { leak: settled.leak, links: links.collect() }
+    let converged = maximise(&judged, &patterns);
+    let links = row.links.iter().zip(converged.links).map(|(link, beta)| (link.cause.clone(), beta));
+    TaughtSign { leak: converged.leak, links: links.collect() }
 }
 
 #[derive(Debug, Clone)]
@@ -68,7 +68,7 @@ struct Strengths {
 /// Rounds of sharing out the credit; a round changes the numbers less than the one before.
 const ROUNDS: u32 = 100;
 /// A change of every mean below this ends it.
-const SETTLED: f64 = 1e-10;
+const CONVERGED: f64 = 1e-10;
 
 /// Where several causes were there, which of them brought the sign about is not seen; the credit is shared
 /// out by how strong each is thought to be, and again with the strengths that follow (expectation and
@@ -81,7 +81,7 @@ fn maximise(judged: &Strengths, patterns: &Patterns) -> Strengths {
         let most =
             now.links.iter().zip(&next.links).map(moved).fold(moved((&now.leak, &next.leak)), f64::max);
         now = next;
-        if most < SETTLED {
+        if most < CONVERGED {
             break;
         }
     }

@@ -32,7 +32,7 @@ pub fn notices() -> Option<&'static str> {
 pub fn reply(path: &str) -> Reply {
     let address = match path {
         "/" => "/index.html",
-        "/favicon.ico" => return reply::kept(kind(path), TAB_ICON),
+        "/favicon.ico" => return reply::cacheable(kind(path), TAB_ICON),
         _ => path,
     };
     match FILES.iter().find(|(name, _)| *name == address) {

@@ -92,7 +92,7 @@ fn headed(status: StatusCode, kind: &'static str, body: Either<Full<Bytes>, Piec
 }
 
 /// Bytes that tell nothing of anybody and that the browser may keep for a day.
-pub fn kept(kind: &'static str, body: impl Into<Bytes>) -> Reply {
+pub fn cacheable(kind: &'static str, body: impl Into<Bytes>) -> Reply {
     let mut reply = with(StatusCode::OK, kind, body);
     reply.headers_mut().insert(CACHE_CONTROL, HeaderValue::from_static("private, max-age=86400"));
     reply

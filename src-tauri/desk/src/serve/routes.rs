@@ -15,28 +15,28 @@ use steady_core::app::photo_address;
 
 use super::guests::Known;
 use super::reply::{self, Reply};
-use super::{Desk, files};
+use super::{Server, files};
 use crate::fault;
 
 /// Largest request body. The largest request is one piece of an upload, 512 KiB as base64.
 const LARGEST_BODY: usize = 1024 * 1024;
 
 /// Answers one request.
-pub async fn answer(desk: &Arc<Desk>, known: &Known, request: Request<Incoming>) -> Reply {
-    if !desk.guard.knows_host(request.headers()) {
+pub async fn answer(server: &Arc<Server>, known: &Known, request: Request<Incoming>) -> Reply {
+    if !server.guard.knows_host(request.headers()) {
         return refuse(StatusCode::MISDIRECTED_REQUEST, "foreign-host", "the request names another host");
     }
-    if !desk.guard.knows_origin(request.headers()) {
+    if !server.guard.knows_origin(request.headers()) {
         return refuse(StatusCode::FORBIDDEN, "foreign-origin", "the request comes from another page");
     }
-    if desk.guard.has_key(request.headers()) {
+    if server.guard.has_key(request.headers()) {
         known.note();
     }
     let path = request.uri().path().to_owned();
     match (request.method(), path.as_str()) {
-        (&Method::POST, "/api") => ask(desk, request).await,
-        (&Method::GET, path) if path.starts_with("/photo/") => photo(desk, &request, path).await,
-        (&Method::GET, path) if path.starts_with("/file/") => file(desk, &request, path).await,
+        (&Method::POST, "/api") => ask(server, request).await,
+        (&Method::GET, path) if path.starts_with("/photo/") => photo(server, &request, path).await,
+        (&Method::GET, path) if path.starts_with("/file/") => file(server, &request, path).await,
         (&Method::GET, "/api") => {
             refuse(StatusCode::METHOD_NOT_ALLOWED, "wrong-method", "requests are posted")
         }
@@ -45,20 +45,20 @@ pub async fn answer(desk: &Arc<Desk>, known: &Known, request: Request<Incoming>)
     }
 }
 
-async fn ask(desk: &Arc<Desk>, request: Request<Incoming>) -> Reply {
-    if !desk.guard.has_key(request.headers()) {
+async fn ask(server: &Arc<Server>, request: Request<Incoming>) -> Reply {
+    if !server.guard.has_key(request.headers()) {
         return no_key();
     }
     if request.headers().get(CONTENT_TYPE).is_none_or(|kind| kind != "application/json") {
         return refuse(StatusCode::UNSUPPORTED_MEDIA_TYPE, "not-json", "the request is not JSON");
     }
-    let body = match body(request, desk.patience.body).await {
+    let body = match body(request, server.patience.body).await {
         Ok(body) => body,
         Err(refused) => return refused,
     };
-    let desk = Arc::clone(desk);
+    let server = Arc::clone(server);
     // Bytes that are no text are no request either; the core says so.
-    let asked = move || desk.steady.handle_json(&String::from_utf8_lossy(&body));
+    let asked = move || server.steady.handle_json(&String::from_utf8_lossy(&body));
     match tokio::task::spawn_blocking(asked).await {
         Ok(Ok(response)) => reply::json(StatusCode::OK, response),
         Ok(Err(failure)) => reply::json(StatusCode::UNPROCESSABLE_ENTITY, failure),
@@ -85,8 +85,8 @@ fn slow() -> Reply {
     reply
 }
 
-async fn photo(desk: &Arc<Desk>, request: &Request<Incoming>, path: &str) -> Reply {
-    let (guard, address) = (&desk.guard, path.trim_start_matches("/photo/"));
+async fn photo(server: &Arc<Server>, request: &Request<Incoming>, path: &str) -> Reply {
+    let (guard, address) = (&server.guard, path.trim_start_matches("/photo/"));
     if !guard.has_key(request.headers()) && !guard.has_token(request.uri().query(), address) {
         return no_key();
     }
@@ -94,21 +94,21 @@ async fn photo(desk: &Arc<Desk>, request: &Request<Incoming>, path: &str) -> Rep
     let Some((sha256, size)) = named.map(|(sha256, size)| (sha256.to_owned(), size)) else {
         return not_found();
     };
-    let desk = Arc::clone(desk);
-    match tokio::task::spawn_blocking(move || desk.steady.photo(&sha256, size)).await {
+    let server = Arc::clone(server);
+    match tokio::task::spawn_blocking(move || server.steady.photo(&sha256, size)).await {
         Ok(Ok(jpeg)) => reply::with(StatusCode::OK, "image/jpeg", jpeg),
         Ok(Err(failure)) => reply::failure(StatusCode::NOT_FOUND, &failure),
         Err(_) => reply::failure(StatusCode::INTERNAL_SERVER_ERROR, &fault::internal()),
     }
 }
 
-async fn file(desk: &Arc<Desk>, request: &Request<Incoming>, path: &str) -> Reply {
-    if !desk.guard.has_key(request.headers()) {
+async fn file(server: &Arc<Server>, request: &Request<Incoming>, path: &str) -> Reply {
+    if !server.guard.has_key(request.headers()) {
         return no_key();
     }
     let id = path.trim_start_matches("/file/").to_owned();
-    let desk = Arc::clone(desk);
-    match tokio::task::spawn_blocking(move || desk.steady.outgoing(&id)).await {
+    let server = Arc::clone(server);
+    match tokio::task::spawn_blocking(move || server.steady.outgoing(&id)).await {
         Ok(Ok(file)) => reply::file(file),
         Ok(Err(failure)) => reply::failure(StatusCode::NOT_FOUND, &failure),
         Err(_) => reply::failure(StatusCode::INTERNAL_SERVER_ERROR, &fault::internal()),

@@ -10,17 +10,17 @@ use super::support::{answered, refused};
 const CASE: &str = r#"{"vehicle":{"layout":"torque-tube"},"answers":[]}"#;
 
 /// A data folder with one visit, a case file beside it, and a place for outputs.
-struct Desk {
+struct Folders {
     folder: tempfile::TempDir,
 }
 
-impl Desk {
+impl Folders {
     fn new() -> Self {
-        let desk = Self { folder: tempfile::tempdir().expect("a temporary folder") };
-        fs::write(desk.path("case.json"), CASE).expect("the case is written");
-        fs::create_dir(desk.path("out")).expect("a folder");
-        answered(&["replay", &desk.path("case.json"), "--data", &desk.path("data"), "--new"]);
-        desk
+        let folders = Self { folder: tempfile::tempdir().expect("a temporary folder") };
+        fs::write(folders.path("case.json"), CASE).expect("the case is written");
+        fs::create_dir(folders.path("out")).expect("a folder");
+        answered(&["replay", &folders.path("case.json"), "--data", &folders.path("data"), "--new"]);
+        folders
     }
 
     fn path(&self, name: &str) -> String {
@@ -43,58 +43,58 @@ impl Desk {
 
 #[test]
 fn a_file_that_is_there_is_replaced_only_where_that_is_asked_for() {
-    let desk = Desk::new();
-    let (out, data) = (desk.path("out/letter.pdf"), desk.path("data"));
+    let folders = Folders::new();
+    let (out, data) = (folders.path("out/letter.pdf"), folders.path("data"));
     fs::write(&out, "mine").expect("a file of somebody's");
     refused(&["export", "--out", &out, "--data", &data], "out-exists");
     assert_eq!(fs::read(&out).expect("the file"), b"mine");
     answered(&["export", "--out", &out, "--replace", "--data", &data]);
     assert!(fs::read(&out).expect("the file").starts_with(b"PK"));
-    assert_eq!(desk.outputs(), ["letter.pdf"]);
+    assert_eq!(folders.outputs(), ["letter.pdf"]);
 }
 
 #[test]
 fn files_of_the_data_folder_are_never_an_output() {
-    let desk = Desk::new();
-    let data = desk.path("data");
-    fs::create_dir(desk.path("data/knowledge")).expect("a folder");
-    std::os::unix::fs::symlink(&data, desk.path("link")).expect("a link");
-    std::os::unix::fs::symlink(desk.path("data/steady.db"), desk.path("out/db")).expect("a link");
-    let before = fs::read(desk.path("data/steady.db")).expect("the database");
+    let folders = Folders::new();
+    let data = folders.path("data");
+    fs::create_dir(folders.path("data/knowledge")).expect("a folder");
+    std::os::unix::fs::symlink(&data, folders.path("link")).expect("a link");
+    std::os::unix::fs::symlink(folders.path("data/steady.db"), folders.path("out/db")).expect("a link");
+    let before = fs::read(folders.path("data/steady.db")).expect("the database");
     for out in
         ["data/steady.db", "data/new.steady", "link/steady.db", "data/knowledge/../steady.db", "out/db"]
     {
-        refused(&["export", "--out", &desk.path(out), "--replace", "--data", &data], "out-in-data-folder");
+        refused(&["export", "--out", &folders.path(out), "--replace", "--data", &data], "out-in-data-folder");
     }
-    let case = desk.path("case.json");
+    let case = folders.path("case.json");
     refused(&["replay", &case, "--out", &data, "--data", &data, "--replace"], "out-in-data-folder");
-    assert_eq!(fs::read(desk.path("data/steady.db")).expect("the database"), before);
-    assert_eq!(desk.visits(), 1, "nothing was recorded either");
+    assert_eq!(fs::read(folders.path("data/steady.db")).expect("the database"), before);
+    assert_eq!(folders.visits(), 1, "nothing was recorded either");
 }
 
 #[test]
 fn a_replay_that_cannot_write_its_papers_records_nothing() {
-    let desk = Desk::new();
-    let (case, data) = (desk.path("case.json"), desk.path("data"));
-    fs::write(desk.path("file"), "").expect("a file");
-    fs::write(desk.path("out/note.pdf"), "mine").expect("a file");
+    let folders = Folders::new();
+    let (case, data) = (folders.path("case.json"), folders.path("data"));
+    fs::write(folders.path("file"), "").expect("a file");
+    fs::write(folders.path("out/note.pdf"), "mine").expect("a file");
     for (out, code) in [("file", "out-unwritable"), ("file/below", "out-unwritable"), ("out", "out-exists")] {
-        refused(&["replay", &case, "--out", &desk.path(out), "--data", &data], code);
-        assert_eq!(desk.visits(), 1, "{out}");
+        refused(&["replay", &case, "--out", &folders.path(out), "--data", &data], code);
+        assert_eq!(folders.visits(), 1, "{out}");
     }
-    assert_eq!(desk.outputs(), ["note.pdf"], "nothing half-written is left");
-    answered(&["replay", &case, "--out", &desk.path("out"), "--replace", "--data", &data]);
-    assert_eq!((desk.visits(), desk.outputs().len()), (2, 3));
+    assert_eq!(folders.outputs(), ["note.pdf"], "nothing half-written is left");
+    answered(&["replay", &case, "--out", &folders.path("out"), "--replace", "--data", &data]);
+    assert_eq!((folders.visits(), folders.outputs().len()), (2, 3));
 }
 
 #[test]
 fn a_mistyped_data_folder_is_not_begun() {
-    let desk = Desk::new();
-    let (case, wrong, out) = (desk.path("case.json"), desk.path("dta"), desk.path("out/a.steady"));
+    let folders = Folders::new();
+    let (case, wrong, out) = (folders.path("case.json"), folders.path("dta"), folders.path("out/a.steady"));
     refused(&["replay", &case, "--data", &wrong], "no-data-here");
     refused(&["serve", "--no-open", "--data", &wrong], "no-data-here");
     refused(&["export", "--out", &out, "--data", &wrong], "no-data-here");
-    refused(&["backup", &desk.path("safe"), "--data", &desk.path("out")], "no-data-here");
+    refused(&["backup", &folders.path("safe"), "--data", &folders.path("out")], "no-data-here");
     assert!(!Path::new(&wrong).exists() && !Path::new(&out).exists());
     answered(&["replay", &case, "--data", &wrong, "--new"]);
     assert!(Path::new(&wrong).join("steady.db").exists());
@@ -102,18 +102,21 @@ fn a_mistyped_data_folder_is_not_begun() {
 
 #[test]
 fn what_cannot_be_salvaged_is_named() {
-    let desk = Desk::new();
-    let data = desk.path("data");
+    let folders = Folders::new();
+    let data = folders.path("data");
     for (name, bytes, code) in [
         ("none.db", None, "salvage-missing"),
         ("empty.db", Some(&b""[..]), "salvage-empty"),
         ("text.db", Some(b"a letter"), "salvage-no-database"),
     ] {
-        let path = desk.path(name);
+        let path = folders.path(name);
         bytes.into_iter().for_each(|bytes| fs::write(&path, bytes).expect("a file"));
         refused(&["salvage", &path, "--data", &data], code);
     }
-    fs::write(desk.path("data/steady.db"), "").expect("the database is emptied");
-    refused(&["export", "--out", &desk.path("out/a.steady"), "--data", &data], "nothing-to-export-set-aside");
-    assert!(desk.outputs().is_empty());
+    fs::write(folders.path("data/steady.db"), "").expect("the database is emptied");
+    refused(
+        &["export", "--out", &folders.path("out/a.steady"), "--data", &data],
+        "nothing-to-export-set-aside",
+    );
+    assert!(folders.outputs().is_empty());
 }

@@ -11,7 +11,7 @@ use super::super::steady::Inner;
 use super::{Progress, Restored};
 use crate::app::drawn::DrawnFor;
 use crate::model::workshop::Workshop;
-use crate::photos::kept;
+use crate::photos::validate;
 use crate::store::backup::read::Generation;
 use crate::store::ledger::check_lines;
 use crate::store::merge::{Import, MergeFault, Merging, Origin};
@@ -142,7 +142,7 @@ impl Work<'_> {
 
     /// A photo of the backup, where it is whole; the one that is here stands where it is.
     fn photo(&self, sha256: &str, staging: &mut Staging, restored: &mut Restored) -> Result<(), Fault> {
-        let whole = self.generation.photo(sha256).filter(|bytes| kept::check(bytes).is_ok());
+        let whole = self.generation.photo(sha256).filter(|bytes| validate::check(bytes).is_ok());
         match whole {
             Some(bytes) => {
                 staging.add(&PhotoSize::Full.file_name(sha256), &bytes)?;

@@ -11,7 +11,7 @@ use super::import::{Place, standing_of};
 use super::seen::photo_of;
 use super::{Imported, Salvaged};
 use crate::model::workshop::Workshop;
-use crate::photos::kept;
+use crate::photos::validate;
 use crate::store::ledger::check_lines;
 use crate::store::merge::{Import, MergeFault, Merging, Origin};
 use crate::store::photo_files::PhotoSize;
@@ -101,7 +101,7 @@ fn one(
     }
     for sha256 in lines.iter().filter_map(photo_of) {
         // Its thumbnail is made anew: nothing binds the one that is there to it.
-        match foreign.photo(&sha256).filter(|bytes| kept::check(bytes).is_ok()) {
+        match foreign.photo(&sha256).filter(|bytes| validate::check(bytes).is_ok()) {
             Some(full) => {
                 staging.add(&PhotoSize::Full.file_name(&sha256), &full)?;
                 *photos += 1;

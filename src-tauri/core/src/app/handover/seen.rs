@@ -8,7 +8,7 @@ use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
 use crate::model::entry::EntryBody;
 use crate::model::line::Line;
-use crate::photos::kept;
+use crate::photos::validate;
 
 /// Photos that ledgers name and that the file carries.
 #[derive(Debug, Default)]
@@ -45,7 +45,7 @@ impl Seen {
             self.carried.insert(sha256);
         }
         let bytes = reader.whole()?;
-        kept::check(&bytes).map_err(|_| HandoverFault::Photo { part: name.to_owned() })?;
+        validate::check(&bytes).map_err(|_| HandoverFault::Photo { part: name.to_owned() })?;
         Ok(bytes)
     }
 

@@ -26,11 +26,19 @@ const HALF_TURN_DEG: f64 = 180.0;
 /// [`BoreRefusal::NotRound`] where no circle passes near the points.
 pub fn section(readings: &BoreReadings, profile: &Profile) -> Result<BoreSection, BoreRefusal> {
     let doubt = Doubt::of(&readings.instrument);
-    if profile.sees_centre() { seen(readings, profile, &doubt) } else { gauged(readings, profile, &doubt) }
+    if profile.sees_centre() {
+        from_points(readings, profile, &doubt)
+    } else {
+        from_diameters(readings, profile, &doubt)
+    }
 }
 
 /// From points whose centre is seen.
-fn seen(readings: &BoreReadings, profile: &Profile, doubt: &Doubt) -> Result<BoreSection, BoreRefusal> {
+fn from_points(
+    readings: &BoreReadings,
+    profile: &Profile,
+    doubt: &Doubt,
+) -> Result<BoreSection, BoreRefusal> {
     let points = profile.bare();
     let fit = least_squares(&points).ok_or(BoreRefusal::NotRound)?;
     let zone = minimum(&points, fit.centre).ok_or(BoreRefusal::NotRound)?;
@@ -92,7 +100,11 @@ fn circles(points: &[Point], fit: &Fit, zone: &Zone, doubt: &Doubt) -> BoreCircl
 }
 
 /// From diameters: the gauge's own middle is the centre, and both ways of judging roundness come to the same.
-fn gauged(readings: &BoreReadings, profile: &Profile, doubt: &Doubt) -> Result<BoreSection, BoreRefusal> {
+fn from_diameters(
+    readings: &BoreReadings,
+    profile: &Profile,
+    doubt: &Doubt,
+) -> Result<BoreSection, BoreRefusal> {
     let centre = [0.0, 0.0];
     let (angles, radii) = profile.polar(centre);
     let count = radii.len() as f64;

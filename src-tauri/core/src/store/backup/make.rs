@@ -179,7 +179,7 @@ fn without(
     let holds = Holds::read(&source::open_copy(&passing)?)?;
     let (sha256, bytes) = folders::hash_of(&passing).map_err(StoreFault::file)?;
     let database = Piece { sha256, bytes };
-    settle(place, &passing, &database.object("db"))?;
+    sync_and_commit(place, &passing, &database.object("db"))?;
     let mut left = List { visits: holds.visits, database, ..list.clone() };
     left.photos.retain(|photo| holds.photos.contains(&photo.sha256));
     left.missing.retain(|photo| holds.photos.contains(photo));
@@ -189,10 +189,10 @@ fn without(
 }
 
 /// Syncs, reads back and names what was written under a passing name.
-fn settle(place: &mut Place, passing: &Path, object: &Object) -> Result<(), StoreFault> {
+fn sync_and_commit(place: &mut Place, passing: &Path, object: &Object) -> Result<(), StoreFault> {
     let synced = OpenOptions::new().write(true).open(passing).and_then(|file| file.sync_all());
     synced.map_err(StoreFault::file)?;
-    place.settle(passing, object)
+    place.commit(passing, object)
 }
 
 struct Work<'a> {
@@ -254,7 +254,7 @@ impl Work<'_> {
             }
             for piece in written {
                 let object = piece.object("jpg");
-                settle(self.place, &self.place.passing(&object.name), &object)?;
+                sync_and_commit(self.place, &self.place.passing(&object.name), &object)?;
                 photos.there.push(piece);
                 photos.copied += 1;
             }
@@ -314,12 +314,12 @@ impl Work<'_> {
         Ok(own)
     }
 
-    /// Settles a file, unless the store has it.
+    /// Commits a file, unless the store has it.
     fn keep(&mut self, passing: &Path, object: &Object) -> Result<(), StoreFault> {
         if self.place.has(object) {
             return folders::remove_if_there(passing).map_err(StoreFault::file);
         }
-        settle(self.place, passing, object)
+        sync_and_commit(self.place, passing, object)
     }
 
     fn path(&self, sha256: &str) -> std::path::PathBuf {

@@ -168,7 +168,7 @@ impl Place {
     ///
     /// # Errors
     /// [`BackupFault::NotAsWritten`], or what the file system says.
-    pub fn settle(&mut self, passing: &Path, object: &Object) -> Result<(), StoreFault> {
+    pub fn commit(&mut self, passing: &Path, object: &Object) -> Result<(), StoreFault> {
         let (sha256, bytes) = folders::hash_of(passing).map_err(StoreFault::file)?;
         if bytes != object.bytes || !object.name.starts_with(&sha256) {
             return Err(BackupFault::NotAsWritten(object.name.clone()).into());

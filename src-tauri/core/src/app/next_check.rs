@@ -1,0 +1,88 @@
+//! Where sorting and rating meet: which decision a rule has already made, and which open check could still
+//! change the rating.
+
+use crate::model::case::Case;
+use crate::model::ids::step;
+use crate::model::rating::{Reason, Urgency, Word};
+use crate::model::rules::{self, Facts, Tells};
+use crate::model::standing::{NextCheck, Sorting};
+use crate::sorting::foresee::{answered, possible_answers};
+use crate::sorting::next::OpenStep;
+use crate::sorting::sort::sort_as_judged;
+use crate::trade::Trade;
+use crate::trade::rows::StepRow;
+use crate::urgency::rating;
+
+/// The decision that rests on the bearing suspicion alone.
+const RATING_JUDGEMENT: &str = "warning-or-caution";
+
+/// Fits the sorting to the rating: a decision that a rule has made is no judgement, and an open check that
+/// could still raise the rating is worth doing even where no other decision hangs on it.
+pub fn add_decisions(
+    trade: &Trade,
+    case: &Case,
+    open: &[OpenStep<'_>],
+    urgency: &Urgency,
+    sorting: &mut Sorting,
+) {
+    let by_rule = |reason: &Reason| reason.word >= Word::Warning && !reason.tells(Tells::Suspicion);
+    // Where noise alone is behind a suspicion, a rule holds it at CAUTION.
+    let held = |reason: &Reason| reason.tells(Tells::Suspicion) && reason.word < Word::Warning;
+    if urgency.reasons.iter().any(|reason| by_rule(reason) || held(reason)) {
+        sorting.judgements.retain(|judgement| judgement.id != RATING_JUDGEMENT);
+    }
+    if let Some(check) = asked_by_rule(urgency, open, case) {
+        (sorting.next_check, sorting.no_check) = (Some(check), None);
+        return;
+    }
+    if sorting.next_check.is_some() {
+        return;
+    }
+    let raises = |step: &&OpenStep<'_>| raises(trade, case, urgency, step.row);
+    let quickest = open.iter().filter(raises).min_by(|a, b| cost(a.row).total_cmp(&cost(b.row)));
+    if let Some(step) = quickest {
+        let check = NextCheck { step: step.row.id.clone(), why: "next-rating".to_owned(), gain: 0.0 };
+        (sorting.next_check, sorting.no_check) = (Some(check), None);
+    }
+}
+
+/// The check that a rule asks for once the hands-on check is done: the free turn for what could be drag; a second
+/// look and feel for a far end that was left unsure.
+fn asked_by_rule(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Option<NextCheck> {
+    let fired = |facts: &Facts| urgency.reasons.iter().find(|reason| reason.rule == facts.id);
+    let check =
+        |step: &str, why: &str| Some(NextCheck { step: step.to_owned(), why: why.to_owned(), gain: 0.0 });
+    if !urgency.complete || urgency.word > Some(Word::Warning) {
+        return None;
+    }
+    if let Some(step) = fired(&rules::PLAY_UNSURE).and_then(|reason| reason.steps.first()) {
+        return check(step, "next-unsure");
+    }
+    if urgency.word > Some(Word::Caution) {
+        return None;
+    }
+    if let Some(step) = fired(&rules::COLD_CHECK).and_then(|reason| reason.steps.first()) {
+        return check(step, "next-warm");
+    }
+    if let Some(step) = fired(&rules::DRAG_UNCHECKED).and_then(|reason| reason.steps.first()) {
+        return check(step, "next-free-turn");
+    }
+    fired(&rules::FAR_END_UNSURE)?;
+    let coupling = open.iter().find(|one| one.row.id == step::COUPLING_LOOK && !case.looked(&one.row.id));
+    match coupling {
+        Some(one) => check(&one.row.id, "next-far-end"),
+        None => check(step::PLAY_FAR_END, "next-unsure"),
+    }
+}
+
+fn cost(row: &StepRow) -> f64 {
+    row.minutes * (1.0 + row.hazard)
+}
+
+/// Whether an answer to this step would raise the rating.
+fn raises(trade: &Trade, case: &Case, urgency: &Urgency, row: &StepRow) -> bool {
+    possible_answers(row, case).into_iter().any(|value| {
+        let then = answered(case, row, value);
+        rating::rate(&then, &sort_as_judged(trade, &then)).word > urgency.word
+    })
+}
