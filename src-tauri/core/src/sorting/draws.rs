@@ -48,9 +48,10 @@ impl Draws {
 }
 
 fn interval(drawn: impl Iterator<Item = Lanes>, at: f64) -> Interval {
-    // Of numbers that are not negative the bits are in the same order, and whole numbers compare faster.
+    // A quotient of sums of seven digits can come out a little above one. Of numbers that are not negative the bits are
+    // in the same order, and whole numbers compare faster.
     let mut drawn: Vec<u32> =
-        drawn.flat_map(|Lanes(drawn)| drawn).map(|one| one.max(0.0).to_bits()).collect();
+        drawn.flat_map(|Lanes(drawn)| drawn).map(|one| one.clamp(0.0, 1.0).to_bits()).collect();
     let last = drawn.len().saturating_sub(1);
     let mut ranked = |place: usize| -> f64 {
         if drawn.is_empty() {
