@@ -15,4 +15,8 @@ rests_on: Array<string>,
 /**
  * Where the uncertainty comes from, largest first.
  */
-budget: Array<string>, };
+budget: Array<string>, 
+/**
+ * Where the numbers that decide come from, in the data's own words.
+ */
+basis: Array<string>, };

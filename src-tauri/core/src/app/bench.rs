@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::content::{bore_lines, fit_lines, gauge_lines, note_line, verdict_lines};
+use crate::content::{bore_lines, fit_lines, note_line, verdict_lines};
 use crate::measure;
 use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
@@ -30,7 +30,7 @@ use super::bench_findings::{Found, plan, with_width};
 use super::fault::{Fault, Refusal};
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
-use super::{bench_parts, decide, earlier, fit, marks, play_gauge};
+use super::{bench_parts, decide, earlier, fit, gauge, marks, play_gauge};
 
 /// Where the bench stands, and its visit.
 pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
@@ -263,7 +263,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         gauge_lines: standing
             .gauges
             .iter()
-            .map(|gauge| (gauge.step.clone(), gauge_lines(words, &gauge.result)))
+            .map(|gauge| (gauge.step.clone(), gauge::lines(words, &gauge.result, tables)))
             .collect(),
         plan_lines: plan.iter().flat_map(|plan| &plan.notes).map(|note| note_line(words, note)).collect(),
         plan,
@@ -313,7 +313,11 @@ fn gate_sets(bench: &BenchRecord, tables: &BenchTables) -> Vec<BenchGates> {
         if sets.last().is_none_or(|set| set.id != row.set) {
             sets.push(BenchGates { id: row.set.clone(), gates: Vec::new() });
         }
-        let gate = GateStand { id: row.id.clone(), confirmed: bench.gates.get(&row.id).cloned() };
+        let gate = GateStand {
+            id: row.id.clone(),
+            confirmed: bench.gates.get(&row.id).cloned(),
+            figures: row.figures.clone(),
+        };
         if let Some(set) = sets.last_mut() {
             set.gates.push(gate);
         }

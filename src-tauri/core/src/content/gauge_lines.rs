@@ -27,7 +27,7 @@ pub fn gauge_lines(words: &Words, result: &GaugeResult) -> GaugeLines {
         )
     }));
     rests_on.push(words.text("gauge-maker-first"));
-    GaugeLines { decided, rests_on, budget: budget(words, result) }
+    GaugeLines { decided, rests_on, budget: budget(words, result), basis: Vec::new() }
 }
 
 /// The movement, how far it is known, and its limit.

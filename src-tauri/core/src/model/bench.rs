@@ -246,10 +246,12 @@ pub struct GaugeLines {
     pub rests_on: Vec<String>,
     /// Where the uncertainty comes from, largest first.
     pub budget: Vec<String>,
+    /// Where the numbers that decide come from, in the data's own words.
+    pub basis: Vec<String>,
 }
 
 impl GaugeLines {
-    /// All of them, in the order they are read.
+    /// All that is decided and why, in the order it is read.
     pub fn all(&self) -> Vec<String> {
         [self.decided.as_slice(), &self.rests_on, &self.budget].concat()
     }
