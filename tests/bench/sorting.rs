@@ -45,7 +45,7 @@ pub fn measure() {
         let (answered, open) = steps.split_at(upto);
         case.answers = answered.iter().map(|row| (row.id.clone(), found(row))).collect();
         let open: Vec<OpenStep<'_>> =
-            open.iter().filter(|row| row.recommended).map(|row| OpenStep { row }).collect();
+            open.iter().filter(|row| row.recommended).map(|row| OpenStep { row, off_topic: false }).collect();
         let mut here = Vec::new();
         for _ in 0..20 {
             timed(&mut here, || sort(&trade, &case, &open, Some(&draws)));

@@ -33,7 +33,7 @@ const ANY: Expect<'static> =
 fn check(expect: &Expect<'_>) -> Value {
     let report = report(&case(expect.layout, expect.answers));
     assert_eq!(report["urgency"]["word"], json!(expect.word), "{report:#}");
-    let drive = expect.word.map(|word| word == "DANGER");
+    let drive = expect.word.map(|word| ["DANGER", "WARNING"].contains(&word));
     assert_eq!(report["urgency"]["do_not_drive"], json!(drive));
     if let Some(first) = expect.first {
         assert_eq!(report["causes"][0]["id"], first, "{report:#}");
@@ -203,7 +203,7 @@ fn opened_tube_decides_where_nothing_can_be_gripped() {
 #[test]
 fn missing_turn_holds_back_nothing_and_is_named() {
     let plays = "play-vertical=none play-lateral=none";
-    for turn in ["", " turn-by-hand=not-done", " turn-by-hand=smooth", " turn-by-hand=smooth~engine"] {
+    for turn in ["", " turn-by-hand=not-done", " turn-by-hand=smooth", " turn-by-hand=smooth~along"] {
         let report = check(&Expect { answers: &format!("{plays}{turn}"), word: Some("NOTICE"), ..ANY });
         assert_eq!(report["urgency"]["limits"], json!(["housing-look", "turn-by-hand"]), "{turn}");
         assert_eq!(report["urgency"]["complete"], true);

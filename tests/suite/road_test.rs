@@ -9,7 +9,7 @@ use crate::support::{ask, case, code, report, scratch};
 
 const CLEAN: &str = "road-speed-vibration=none idle-noise=none misfire-evidence=none air-leak-test=none \
     neutral-2500-buzz=none running-stop=none housing-look=sound play-vertical=none@warm play-lateral=none@warm \
-    play-far-end=slides turn-by-hand=smooth~engine coupling-look=sound shaft-look=sound shield-and-mounts=sound";
+    play-far-end=slides turn-by-hand=smooth~along coupling-look=sound shaft-look=sound shield-and-mounts=sound";
 
 fn road_steps(standing: &Standing) -> usize {
     standing.steps.iter().filter(|step| step.set.as_deref() == Some("road")).count()
@@ -36,7 +36,7 @@ fn a_road_test_waits_until_everything_felt_and_seen_is_in_order() {
     };
     let with = |from: &str, to: &str| CLEAN.replace(from, to);
     for (answers, offered) in [
-        (CLEAN.to_owned(), 3),
+        (CLEAN.to_owned(), 4),
         (String::new(), 0),
         (without("play-lateral"), 0),
         (without("coupling-look"), 0),
@@ -44,11 +44,11 @@ fn a_road_test_waits_until_everything_felt_and_seen_is_in_order() {
         (without("housing-look"), 0),
         (without("shield-and-mounts"), 0),
         (without("play-far-end"), 0),
-        (without("idle-noise"), 3),
+        (without("idle-noise"), 4),
         (with("play-vertical=none@warm", "play-vertical=none@cold"), 0),
         (with("play-vertical=none@warm", "play-vertical=none"), 0),
-        (with("turn-by-hand=smooth~engine", "turn-by-hand=rough~free"), 0),
-        (with("turn-by-hand=smooth~engine", "turn-by-hand=not-done"), 3),
+        (with("turn-by-hand=smooth~along", "turn-by-hand=rough~free"), 0),
+        (with("turn-by-hand=smooth~along", "turn-by-hand=not-done"), 4),
         (with("play-vertical=none@warm", "play-vertical=unsure"), 0),
         (with("play-vertical=none@warm", "play-vertical=not-done"), 0),
         (with("play-vertical=none@warm", "play-vertical=felt"), 0),
@@ -68,7 +68,7 @@ fn every_support_of_the_shaft_has_to_be_in_order() {
         "support-look:2=sound play-vertical:2=springy@warm play-lateral:2=none@warm turn-by-hand:2=not-done";
     for (answers, offered) in [
         (rubber.clone(), 0),
-        (format!("{rubber} {second}"), 3),
+        (format!("{rubber} {second}"), 4),
         (format!("{rubber} {}", second.replace("springy", "knocks")), 0),
         (format!("{rubber} {}", second.replace("springy@warm", "springy@cold")), 0),
     ] {
@@ -95,7 +95,7 @@ fn a_walk_is_whole_without_the_road_test() {
     };
     let seat = |standing: &Standing| standing.stations.iter().find(|it| it.id == "seat").unwrap().steps;
     let without = walk(&steady, &case);
-    assert_eq!((road_steps(&without), without.position.clone()), (3, Position::Done));
+    assert_eq!((road_steps(&without), without.position.clone()), (4, Position::Done));
     case["answers"].as_array_mut().unwrap().push(json!({ "step": "road-drive", "value": ["none"] }));
     let begun = walk(&steady, &case);
     assert_eq!(begun.position, Position::Done, "nor does a drive that was begun ask for the rest");

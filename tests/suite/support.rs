@@ -92,24 +92,26 @@ pub fn case(layout: &str, answers: &str) -> Value {
 }
 
 /// Steps that take several answers.
-const SEVERAL: [&str; 7] = [
+const SEVERAL: [&str; 9] = [
     "idle-noise",
     "housing-look",
     "support-look",
     "coupling-look",
+    "shaft-look",
+    "shield-and-mounts",
     "road-drive",
     "road-coast",
     "road-neutral",
 ];
 
-/// One `step=value`. Behind it, where wanted: `@cold`, `@warm` or `@41.5` for the housing, `~free` or `~engine` for
-/// what the shaft was turned with, `~warm` or `~cold` for the engine.
+/// One `step=value`. Behind it, where wanted: `@cold`, `@warm` or `@41.5` for the housing, `~free` or `~along` for
+/// whether the shaft was turned by itself, `~warm` or `~cold` for the engine.
 pub fn answer(text: &str) -> Value {
     let (step, value) = text.split_once('=').unwrap();
     let (value, beside) = value.split_once('~').map_or((value, None), |(value, it)| (value, Some(it)));
     let (value, temperature) = value.split_once('@').map_or((value, None), |(value, at)| (value, Some(at)));
     let temperature = temperature.map(|at| at.parse::<f64>().map_or(json!(at), |degrees| json!(degrees)));
-    let free = beside.filter(|it| ["free", "engine"].contains(it)).map(|it| it == "free");
+    let free = beside.filter(|it| ["free", "along"].contains(it)).map(|it| it == "free");
     let engine = beside.filter(|it| ["warm", "cold"].contains(it));
     let value = match value.parse::<f64>() {
         Ok(reading) => json!(reading),

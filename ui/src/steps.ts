@@ -3,6 +3,7 @@
 import { t, tFirst } from './text.svelte.ts';
 import type { AnswerValue } from './types/AnswerValue.ts';
 import type { StepStand } from './types/StepStand.ts';
+import type { TurnsWith } from './types/TurnsWith.ts';
 
 /** The step whatever support it is done at: `play-vertical` of `play-vertical:2`. */
 export function baseOf(step: string): string {
@@ -10,11 +11,17 @@ export function baseOf(step: string): string {
 }
 
 /** A step's title, with its support where the shaft has several; known by its id alone, from the second support on. */
-export function titleOf(step: string | Pick<StepStand, 'id' | 'at_support'>): string {
+export function titleOf(step: string | Pick<StepStand, 'id' | 'at_support' | 'both_ends'>): string {
   const id = typeof step === 'string' ? step : step.id;
-  const title = t(`step-${baseOf(id)}`);
+  const ends = typeof step !== 'string' && step.both_ends ? '-ends' : '';
+  const title = t(`step-${baseOf(id)}${ends}`);
   const number = (typeof step === 'string' ? null : step.at_support) ?? id.split(':')[1];
   return number === undefined ? title : t('step-at-support', { step: title, number });
+}
+
+/** Whether a shaft was turned by itself, or with what hangs on it. */
+export function freedom(turnsWith: TurnsWith | null, free: boolean): string {
+  return free ? t('ui-free-yes') : t(`ui-free-no-${turnsWith ?? 'engine'}`);
 }
 
 /** A whole answer: a number with its unit, or every choice in the step's own wording. */

@@ -36,6 +36,7 @@ const plain: Record<string, Component> = {
   'road-drive': RoadSpeed,
   'road-coast': RoadSpeed,
   'road-neutral': RoadSpeed,
+  'road-bend': RoadSpeed,
   'idle-speed': IdleSpeed,
   'idle-noise': IdleNoise,
   'idle-raise-effect': IdleRaised,

@@ -12,4 +12,8 @@ id: string,
 /**
  * Who confirmed it and when, if it stands.
  */
-confirmed: Confirmed | null, };
+confirmed: Confirmed | null, 
+/**
+ * Where the figures in its words come from, in the data's own words; empty where it names none.
+ */
+figures: string, };

@@ -3,6 +3,7 @@ import type { AnswerForm } from "./AnswerForm";
 import type { Answered } from "./Answered";
 import type { Lock } from "./Lock";
 import type { PhotoStand } from "./PhotoStand";
+import type { TurnsWith } from "./TurnsWith";
 import type { Word } from "./Word";
 
 /**
@@ -30,9 +31,9 @@ form: AnswerForm,
  */
 asks_temperature: boolean, 
 /**
- * Turning by hand asks first whether the shaft is free of the engine.
+ * What turning by hand asks first: whether the shaft is free of this. None at every other step.
  */
-asks_free: boolean, 
+asks_free: TurnsWith | null, 
 /**
  * A reading of the idle asks how warm the engine was.
  */
@@ -41,6 +42,14 @@ asks_engine: boolean,
  * The walk is whole without it.
  */
 optional: boolean, 
+/**
+ * It is done at both ends of the shaft.
+ */
+both_ends: boolean, 
+/**
+ * Where the figures in its words come from, in the data's own words; empty where it names none.
+ */
+figures: string, 
 /**
  * The support it is done at, from 1, where the shaft has several.
  */

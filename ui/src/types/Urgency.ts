@@ -11,7 +11,7 @@ export type Urgency = {
  */
 word: Word | null, 
 /**
- * True, false, or none while there is no rating.
+ * Whether the car may not be driven, which is what DANGER and WARNING say; none while there is no rating.
  */
 do_not_drive: boolean | null, 
 /**
@@ -27,9 +27,18 @@ complete: boolean,
  */
 missing: Array<string>, 
 /**
- * The support's other steps that say nothing: not looked at, not all seen, or turned with the engine.
+ * The support's other steps that say nothing: not looked at, not all seen, or not turned by itself.
  */
 limits: Array<string>, 
+/**
+ * Steps of the driveline beyond the support that nobody looked at, or not all over: couplings and their bolts, the
+ * shaft, its far end, mounts. A rating says nothing of them.
+ */
+unlooked: Array<string>, 
+/**
+ * Nothing was found, and not all was looked at: it must not read as all good.
+ */
+in_part: boolean, 
 /**
  * The version of the rules that gave it.
  */

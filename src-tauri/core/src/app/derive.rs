@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use crate::model::bench::GaugeStand;
-use crate::model::case::Case;
+use crate::model::case::{Case, CaseAnswer};
 use crate::model::device::{Devices, WriterStand};
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
 use crate::model::ids;
@@ -12,7 +12,7 @@ use crate::model::photo_of::PhotoOf;
 use crate::model::rating::Word;
 use crate::model::standing::{
     AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow, Standing,
-    StationStand, StepStand, UndoOffer,
+    StationStand, StepStand, TurnsWith, UndoOffer,
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
@@ -27,7 +27,7 @@ use crate::walk::{applies, case, former, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
-use super::{devices, next_check, outcome, play_gauge};
+use super::{concern, devices, next_check, outcome, play_gauge};
 
 /// A visit's entries and what is known of their chain.
 #[derive(Debug, Clone, Copy)]
@@ -66,7 +66,8 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let steps = steps(trade, layout, record, (&case, &hands), &rows, danger.as_deref());
     let mut urgency = rating::rate(&case, &sort_as_judged(trade, &case));
     // A car that is not to be driven is not run to find out more.
-    let open = open_steps(&case, &rows, urgency.word >= Some(Word::Warning));
+    let still = urgency.word >= Some(Word::Warning);
+    let open = open_steps(&case, &rows, still, concern::is_the_road(trade, &case));
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
@@ -158,9 +159,14 @@ fn steps(
             station: row.station.clone(),
             form: form(row),
             asks_temperature: row.asks_temperature,
-            asks_free: row.asks_free && layout.speed == Speed::Engine,
+            asks_free: row.asks_free.then_some(match layout.speed {
+                Speed::Engine => TurnsWith::Engine,
+                Speed::Output => TurnsWith::Wheels,
+            }),
             asks_engine: row.asks_engine,
             optional: row.optional,
+            both_ends: row.both_ends,
+            figures: row.figures.clone(),
             at_support: (row.each_support && layout.supports > 1).then(|| ids::support_number(&row.id)),
             wants_photo: row.pictured && counts.is_none_or(|answer| !answer.open),
             answered: answered(record, row, (case, hands), word),
@@ -232,11 +238,12 @@ fn before(record: &Record, step: &str, earlier: &[PhotoStand]) -> Option<PhotoSt
     earlier.iter().find(named).cloned()
 }
 
-/// Steps worth recommending: not looked at, and none with the engine running where `still`.
-fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool) -> Vec<OpenStep<'t>> {
+/// Steps worth recommending: not looked at, and none with the engine running where `still`. `road`: what is complained
+/// of is felt on the road, and idle is not what it is about.
+fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool, road: bool) -> Vec<OpenStep<'t>> {
     let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
     let open = |row: &&&'t StepRow| row.recommended && !(case.looked(&row.id) || still && engine(row));
-    rows.iter().filter(open).map(|row| OpenStep { row }).collect()
+    rows.iter().filter(open).map(|row| OpenStep { row, off_topic: road && row.at_idle }).collect()
 }
 
 /// Stations in the order the steps name them, with the seat and the account at the end of the line.
@@ -259,7 +266,9 @@ fn stations(steps: &[StepStand]) -> Vec<StationStand> {
 
 fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {
     let falls = |when: &crate::trade::rows::StepAnswers| {
-        case.at(&when.step).any(|(_, answer)| when.any.iter().any(|choice| answer.value.has(choice)))
+        let speaks = |answer: &CaseAnswer| answer.found || !answer.limited;
+        let so = |answer: &CaseAnswer| when.any.iter().any(|choice| answer.value.has(choice));
+        case.at(&when.step).any(|(_, answer)| speaks(answer) && so(answer))
     };
     trade.road.iter().filter(|row| row.when.iter().any(falls)).map(|row| row.shown()).collect()
 }

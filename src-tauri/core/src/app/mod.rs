@@ -12,6 +12,7 @@ mod bench_findings;
 mod bench_parts;
 mod beside;
 pub mod bore;
+mod concern;
 mod decide;
 mod derive;
 mod devices;

@@ -38,7 +38,7 @@ pub fn add_decisions(
     if sorting.next_check.is_some() {
         return;
     }
-    let raises = |step: &&OpenStep<'_>| raises(trade, case, urgency, step.row);
+    let raises = |step: &&OpenStep<'_>| !step.off_topic && raises(trade, case, urgency, step.row);
     let quickest = open.iter().filter(raises).min_by(|a, b| cost(a.row).total_cmp(&cost(b.row)));
     if let Some(step) = quickest {
         let check = NextCheck { step: step.row.id.clone(), why: "next-rating".to_owned(), gain: 0.0 };
@@ -64,8 +64,10 @@ fn asked_by_rule(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Optio
     if let Some(step) = fired(&rules::COLD_CHECK).and_then(|reason| reason.steps.first()) {
         return check(step, "next-warm");
     }
-    if let Some(step) = fired(&rules::DRAG_UNCHECKED).and_then(|reason| reason.steps.first()) {
-        return check(step, "next-free-turn");
+    for unturned in [&rules::DRAG_UNCHECKED, &rules::STIFF_WITH_WHEELS] {
+        if let Some(step) = fired(unturned).and_then(|reason| reason.steps.first()) {
+            return check(step, "next-free-turn");
+        }
     }
     fired(&rules::FAR_END_UNSURE)?;
     let coupling = open.iter().find(|one| one.row.id == step::COUPLING_LOOK && !case.looked(&one.row.id));

@@ -243,6 +243,11 @@ impl Stage<'_> {
         Ok(items)
     }
 
+    /// Whether a photo, or a reason for none, belongs to a step at all.
+    fn is_pictured(&self, step: &str) -> bool {
+        self.steady.lock().trade.steps.iter().any(|row| row.id == step && row.pictured)
+    }
+
     /// Says in the ledger what the replay arranged.
     fn note(&self, visit: &str, what: &str) -> Result<(), Failure> {
         visit_of(self.act(|inner| inner.arranged(visit, what, REPLAY)))
@@ -332,8 +337,10 @@ impl Stage<'_> {
                 visit_of(self.act(|inner| inner.keep_bytes(visit, &step, &bytes, Some(self.by))))?;
             }
             None => {
-                let reason = item.waiver.clone().unwrap_or_else(|| "not-in-case".to_owned());
-                self.ask(Request::WaivePhoto { visit: visit.to_owned(), step: step.clone(), reason })?;
+                let unnamed = || self.is_pictured(&step).then(|| "not-in-case".to_owned());
+                if let Some(reason) = item.waiver.clone().or_else(unnamed) {
+                    self.ask(Request::WaivePhoto { visit: visit.to_owned(), step: step.clone(), reason })?;
+                }
             }
         }
         let Some(gauge) = item.gauge.clone() else { return Ok(()) };
@@ -434,6 +441,7 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
             "complete": urgency.complete,
             "missing": urgency.missing,
             "limits": urgency.limits,
+            "unlooked": urgency.unlooked,
             "rules": urgency.rules,
             "reasons": reasons.collect::<Vec<_>>(),
         },

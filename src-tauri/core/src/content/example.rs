@@ -7,7 +7,7 @@ use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules::{ALL, VERSION};
 use crate::model::standing::{
     AnswerForm, Answered, CauseGroup, CauseStand, LedgerStand, PhotoStand, Position, ReceiptStand, Sorting,
-    Standing, StepStand, Support,
+    Standing, StepStand, Support, TurnsWith,
 };
 use crate::model::time::Moment;
 use crate::model::visit::{Intake, Vehicle};
@@ -83,6 +83,8 @@ pub fn opened() -> Standing {
             complete: false,
             missing: [step::PLAY_VERTICAL, step::PLAY_LATERAL].map(str::to_owned).into(),
             limits: [step::HOUSING_LOOK, step::TURN_BY_HAND].map(str::to_owned).into(),
+            unlooked: Vec::new(),
+            in_part: false,
             rules: VERSION,
         },
         sorting: Sorting {
@@ -115,7 +117,7 @@ pub fn opened() -> Standing {
 pub fn rated(rule: &str, word: Word, cause: &str) -> Standing {
     let mut standing = checked();
     standing.urgency.word = Some(word);
-    standing.urgency.do_not_drive = Some(word == Word::Danger);
+    standing.urgency.do_not_drive = Some(word >= Word::Warning);
     standing.urgency.reasons = vec![reason(rule, word, cause)];
     standing.sorting.causes = vec![likely(cause, 0.8)];
     standing
@@ -236,9 +238,11 @@ fn step_stand(id: &str) -> StepStand {
         station: "support".to_owned(),
         form: AnswerForm::OneOf { choices: Vec::new() },
         asks_temperature: matches!(id, step::PLAY_VERTICAL | step::PLAY_LATERAL),
-        asks_free: id == step::TURN_BY_HAND,
+        asks_free: (id == step::TURN_BY_HAND).then_some(TurnsWith::Engine),
         asks_engine: id == step::IDLE_SPEED,
         optional: false,
+        both_ends: false,
+        figures: String::new(),
         at_support: None,
         wants_photo: false,
         answered: None,

@@ -8,7 +8,7 @@ use crate::model::gauge::GaugeDecision;
 use crate::model::ids::{self, answer};
 use crate::model::occasion::{Conditions, Occasion};
 use crate::model::rating::Reason;
-use crate::model::standing::{Answered, CauseStand, Standing, StepStand, Weight};
+use crate::model::standing::{Answered, CauseStand, Standing, StepStand, TurnsWith, Weight};
 use crate::model::time::Moment;
 use crate::model::visit::{Gearbox, Seat, Vehicle};
 use crate::words::Words;
@@ -292,7 +292,9 @@ fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<Stri
     } else if step.asks_temperature && !given.value.has(answer::NOT_DONE) {
         lines.push(words.text("detail-no-temperature"));
     }
-    lines.extend(given.free.map(|free| words.text(if free { "detail-free" } else { "detail-not-free" })));
+    let turned = step.asks_free.map_or("engine", TurnsWith::id);
+    let id = |free: bool| format!("detail-{}-{turned}", if free { "free" } else { "not-free" });
+    lines.extend(given.free.map(|free| words.text(&id(free))));
     lines.extend(given.engine.map(|engine| {
         words.text(if engine == EngineWarmth::Warm { "detail-engine-warm" } else { "detail-engine-cold" })
     }));

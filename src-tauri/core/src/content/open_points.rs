@@ -11,8 +11,15 @@ use crate::model::standing::{Standing, StepStand};
 pub const OPEN_ANSWERS: [&str; 6] =
     [answer::NOT_DONE, answer::NOT_SEEN, "not-tried", "not-read", "unknown", "not-driven"];
 /// The steps at which somebody listens or feels for the noise.
-const LISTENING_STEPS: [&str; 6] =
-    ["idle-noise", step::NEUTRAL_2500_BUZZ, "creep-noise", "road-drive", "road-coast", "road-neutral"];
+const LISTENING_STEPS: [&str; 7] = [
+    "idle-noise",
+    step::NEUTRAL_2500_BUZZ,
+    "creep-noise",
+    "road-drive",
+    "road-coast",
+    "road-neutral",
+    "road-bend",
+];
 
 /// Whether the noise showed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -36,6 +43,8 @@ pub enum OpenPoint<'a> {
     Unsure(&'a str),
     /// A step at which two devices disagree.
     Disputed(&'a str),
+    /// Parts of the driveline beyond the support that nobody looked at, or not all over.
+    Unlooked,
     /// Other steps without a result.
     Others(Vec<&'a str>),
     /// Movement was judged by the maker's figure, and no figure is recorded.
@@ -89,7 +98,12 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
         points.push(OpenPoint::ColdCheck);
     }
     let urgency = &standing.urgency;
-    let named = |id: &&str| urgency.missing.iter().chain(&urgency.limits).any(|step| step == id);
+    if !urgency.unlooked.is_empty() {
+        points.push(OpenPoint::Unlooked);
+    }
+    let named = |id: &&str| {
+        urgency.missing.iter().chain(&urgency.limits).chain(&urgency.unlooked).any(|step| step == id)
+    };
     let others: Vec<&str> =
         which(standing, |step| step.counts() && without_result(step)).filter(|id| !named(id)).collect();
     if !others.is_empty() {

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use crate::model::answer::AnswerValue;
 use crate::model::ids::{self, answer};
 use crate::model::rating::{Reason, Word};
-use crate::model::rules::Tells;
+use crate::model::rules::{self, Tells};
 use crate::model::standing::{Standing, StepStand, Support};
 use crate::words::Words;
 
@@ -25,16 +25,18 @@ pub enum Reader {
 
 /// A step's title, with its support where the shaft has several.
 pub fn title(words: &Words, step: &StepStand) -> String {
-    titled(words, &step.id, step.at_support)
+    titled(words, &step.id, Some(step))
 }
 
 /// The title of a step by its id.
 pub fn step(words: &Words, standing: &Standing, id: &str) -> String {
-    titled(words, id, standing.steps.iter().find(|step| step.id == id).and_then(|step| step.at_support))
+    titled(words, id, standing.steps.iter().find(|step| step.id == id))
 }
 
-fn titled(words: &Words, id: &str, support: Option<u8>) -> String {
-    let title = words.text(&format!("step-{}", ids::base(id)));
+fn titled(words: &Words, id: &str, step: Option<&StepStand>) -> String {
+    let ends = if step.is_some_and(|step| step.both_ends) { "-ends" } else { "" };
+    let title = words.text(&format!("step-{}{ends}", ids::base(id)));
+    let support = step.and_then(|step| step.at_support);
     // A step that this car has not got, an earlier device's perhaps, names its support by its id alone.
     let number = support.or_else(|| Some(ids::support_number(id)).filter(|number| *number > 1));
     match number {
@@ -91,8 +93,19 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
     sentences.extend(at_support(standing, reason).map(|at| words.text(&format!("{at}{end}"))));
     if reason.tells(Tells::NoAction) {
         sentences.extend(limits(words, standing, reader));
+        sentences.extend(unlooked(words, standing, reader));
     }
     sentences.join(" ")
+}
+
+/// What of the driveline nobody looked at, or not all over, in one sentence; none where everything was.
+pub fn unlooked(words: &Words, standing: &Standing, reader: Reader) -> Option<String> {
+    let steps = &standing.urgency.unlooked;
+    let end = if reader == Reader::Trade { "" } else { "-owner" };
+    let part = |step: &String| words.text(&format!("unlooked-{}{end}", ids::base(step)));
+    let parts: Vec<String> = steps.iter().map(part).collect();
+    let parts = [("parts", words.list(&parts).into())];
+    (!steps.is_empty()).then(|| words.with(&format!("limit-unlooked{end}"), &parts))
 }
 
 /// Which of several supports a reason is about, as the id of a text; none where it is about all of them, or where
@@ -156,7 +169,12 @@ fn rule_text(standing: &Standing, reason: &Reason) -> String {
         return format!("{rule}-{MISFIRE}");
     }
     if suspects(reason) {
-        return format!("{rule}-suspected");
+        let closed = standing.support == Support::Tube && !standing.urgency.complete;
+        return format!("{rule}-suspected{}", if closed { "-closed" } else { "" });
+    }
+    let at_far_end = [&rules::FAR_END_PLAY, &rules::FAR_END_UNSURE].iter().any(|facts| facts.id == rule);
+    if at_far_end && standing.support == Support::Absent {
+        return format!("{rule}-ends");
     }
     if !reason.tells(Tells::NoAction) {
         return rule.clone();

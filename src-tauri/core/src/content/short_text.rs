@@ -1,6 +1,6 @@
 //! The note as a message: at most 480 characters, no links, and it ends on a whole sentence.
 //!
-//! It leaves sentences out rather than cutting one, and says when it did.
+//! It leaves sentences out rather than cutting one, says when it did, and says none twice.
 
 use crate::model::standing::Standing;
 use crate::words::Words;
@@ -20,6 +20,9 @@ pub fn short_text(standing: &Standing, words: &Words) -> String {
     let mut text = format!("{} {}", head(standing, words), now(standing, words));
     let more = words.text("short-more");
     for sentence in by_weight(standing, words) {
+        if text.contains(&sentence) {
+            continue;
+        }
         if length(&text) + length(&sentence) + length(&more) + 2 > LONGEST {
             return format!("{text} {more}");
         }

@@ -171,6 +171,7 @@ fn unknown(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String 
         }
         OpenPoint::Unsure(step) => at("unknown-unsure", step),
         OpenPoint::Disputed(step) => at("unknown-disputed", step),
+        OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Trade).unwrap_or_default(),
         OpenPoint::Others(steps) => words.with("unknown-open", &[("count", steps.len().into())]),
         OpenPoint::FigureMissing => words.text("unknown-figure"),
         OpenPoint::ColdCheck => words.text("unknown-cold"),

@@ -77,7 +77,8 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
 /// The sentences of what is not known.
 pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
     let points = open_points(standing);
-    points.iter().filter(|point| matters(point, standing)).map(|point| open_sentence(point, words)).collect()
+    let sentence = |point: &OpenPoint<'_>| open_sentence(standing, point, words);
+    points.iter().filter(|point| matters(point, standing)).map(sentence).collect()
 }
 
 fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {
@@ -185,12 +186,13 @@ fn matters(point: &OpenPoint<'_>, standing: &Standing) -> bool {
     }
 }
 
-fn open_sentence(point: &OpenPoint<'_>, words: &Words) -> String {
+fn open_sentence(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String {
     match point {
         OpenPoint::HandsOn(step) => words.text(&format!("note-open-{}", ids::base(step))),
         OpenPoint::Limit(step) => words.text(&format!("limit-{}-owner", ids::base(step))),
         OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{}", ids::base(step))),
         OpenPoint::Disputed(_) => words.text("note-disputed"),
+        OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Owner).unwrap_or_default(),
         OpenPoint::Others(steps) => words.with("note-open-others", &[("count", steps.len().into())]),
         OpenPoint::FigureMissing => words.text("note-figure"),
         OpenPoint::ColdCheck => words.text("note-cold"),

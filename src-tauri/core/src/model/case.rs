@@ -35,6 +35,8 @@ pub struct Case {
     pub hands_on: Vec<String>,
     /// The support's other steps, in walk order: a rating names those that say nothing.
     pub limits: Vec<String>,
+    /// Steps of the driveline beyond the support, in walk order: a rating names those that nobody looked at.
+    pub driveline: Vec<String>,
     /// The answers, by step.
     pub answers: BTreeMap<String, CaseAnswer>,
 }
@@ -50,8 +52,8 @@ pub struct CaseAnswer {
     pub found: bool,
     /// Not looked (`not-done`, `not-tried`, `not-read`, `unknown`).
     pub open: bool,
-    /// Looked, but where nothing was found nothing is proven: turned together with the engine, read cold, or
-    /// only seen in part.
+    /// Looked, but where nothing was found nothing is proven: turned together with the engine or the wheels, read
+    /// cold, or only seen in part.
     pub limited: bool,
     /// What a gauge's readings weigh, where they and not the hand made this the answer that counts.
     pub measured: Option<Likelihood>,
@@ -84,6 +86,7 @@ impl Case {
             complaint_sounds: Vec::new(),
             hands_on: Vec::new(),
             limits: Vec::new(),
+            driveline: Vec::new(),
             answers: BTreeMap::new(),
         }
     }

@@ -13,7 +13,7 @@ pub enum Word {
     Notice,
     /// Book the repair.
     Caution,
-    /// Move it only to be repaired.
+    /// Not to be driven: to its repair on a recovery truck.
     Warning,
     /// Do not drive.
     Danger,
@@ -70,7 +70,7 @@ impl Reason {
 pub struct Urgency {
     /// The strongest word, or none while the hands-on check is open.
     pub word: Option<Word>,
-    /// True, false, or none while there is no rating.
+    /// Whether the car may not be driven, which is what DANGER and WARNING say; none while there is no rating.
     pub do_not_drive: Option<bool>,
     /// Every rule that fired, strongest first, in registry order within a word.
     pub reasons: Vec<Reason>,
@@ -78,8 +78,24 @@ pub struct Urgency {
     pub complete: bool,
     /// Steps that decide and have no answer.
     pub missing: Vec<String>,
-    /// The support's other steps that say nothing: not looked at, not all seen, or turned with the engine.
+    /// The support's other steps that say nothing: not looked at, not all seen, or not turned by itself.
     pub limits: Vec<String>,
+    /// Steps of the driveline beyond the support that nobody looked at, or not all over: couplings and their bolts, the
+    /// shaft, its far end, mounts. A rating says nothing of them.
+    pub unlooked: Vec<String>,
+    /// Nothing was found, and not all was looked at: it must not read as all good.
+    pub in_part: bool,
     /// The version of the rules that gave it.
     pub rules: u32,
+}
+
+impl Urgency {
+    /// Id of what the rating asks for, in texts: where it finds nothing, and not all was looked at, it says so.
+    pub fn headline(&self) -> &'static str {
+        match self.word {
+            None => "unrated",
+            Some(Word::Notice) if self.in_part => "notice-in-part",
+            Some(word) => word.id(),
+        }
+    }
 }

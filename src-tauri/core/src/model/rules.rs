@@ -8,8 +8,9 @@ use super::rating::Word;
 /// The version of the rules that this program rates by.
 ///
 /// 1: the first. 2, of 2026-11-29: play alone can clear, noise alone stops at CAUTION, words of their own for
-/// rubber, what was not looked at is named.
-pub const VERSION: u32 = 2;
+/// rubber, what was not looked at is named. 3, of the same day: a shaft turned with the wheels says nothing of drag,
+/// nor does an idle read cold of the idle; WARNING is not to be driven; what of the driveline was not looked at is named.
+pub const VERSION: u32 = 3;
 
 /// From this probability on a cause is called likely: as likely as not. Held to `data/rules.toml` by a test.
 pub const LIKELY: f64 = 0.5;
@@ -92,8 +93,10 @@ pub const CAUSE_LIKELY: Facts =
 pub const SUPPORT_AGEING: Facts = plain("support-ageing", Word::Caution, true);
 /// Movement at the far end could not be decided.
 pub const FAR_END_UNSURE: Facts = plain("far-end-unsure", Word::Caution, false);
-/// A hiss or whirr, and the shaft was not turned free of the engine.
+/// A hiss or whirr, and the shaft was not turned free.
 pub const DRAG_UNCHECKED: Facts = plain("drag-unchecked", Word::Caution, false);
+/// The shaft resists, turned together with wheels and final drive.
+pub const STIFF_WITH_WHEELS: Facts = plain("stiff-with-wheels", Word::Caution, false);
 /// Buzz, knock or vibration, and no movement felt on a housing that was not warm. The id is older than its reach.
 pub const COLD_CHECK: Facts =
     Facts { id: "cold-check-buzz", word: Word::Caution, on_bearing: false, tells: Tells::Cold };
@@ -104,7 +107,7 @@ pub const NO_BEARING_ACTION: Facts =
     Facts { id: "no-bearing-action", word: Word::Notice, on_bearing: false, tells: Tells::NoAction };
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const ALL: [&Facts; 23] = [
+pub const ALL: [&Facts; 24] = [
     &MOVEMENT_AT_SUPPORT,
     &HOUSING_BROKEN,
     &SUPPORT_BROKEN,
@@ -125,6 +128,7 @@ pub const ALL: [&Facts; 23] = [
     &SUPPORT_AGEING,
     &FAR_END_UNSURE,
     &DRAG_UNCHECKED,
+    &STIFF_WITH_WHEELS,
     &COLD_CHECK,
     &FINDING_UNEXPLAINED,
     &NO_BEARING_ACTION,

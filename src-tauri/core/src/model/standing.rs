@@ -224,6 +224,8 @@ pub struct GateStand {
     pub id: String,
     /// Who confirmed it and when, if it stands.
     pub confirmed: Option<Confirmed>,
+    /// Where the figures in its words come from, in the data's own words; empty where it names none.
+    pub figures: String,
 }
 
 /// A confirmation.
@@ -272,12 +274,16 @@ pub struct StepStand {
     pub form: AnswerForm,
     /// Play steps at a support record how warm it was.
     pub asks_temperature: bool,
-    /// Turning by hand asks first whether the shaft is free of the engine.
-    pub asks_free: bool,
+    /// What turning by hand asks first: whether the shaft is free of this. None at every other step.
+    pub asks_free: Option<TurnsWith>,
     /// A reading of the idle asks how warm the engine was.
     pub asks_engine: bool,
     /// The walk is whole without it.
     pub optional: bool,
+    /// It is done at both ends of the shaft.
+    pub both_ends: bool,
+    /// Where the figures in its words come from, in the data's own words; empty where it names none.
+    pub figures: String,
     /// The support it is done at, from 1, where the shaft has several.
     pub at_support: Option<u8>,
     /// A photo, or a reason for none, is still wanted or was given.
@@ -298,6 +304,27 @@ pub struct StepStand {
     pub waiver: Option<String>,
     /// A gauge can be used here.
     pub gauge: bool,
+}
+
+/// What turns with the shaft until it is uncoupled.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum TurnsWith {
+    /// The engine.
+    Engine,
+    /// Wheels, brakes and final drive.
+    Wheels,
+}
+
+impl TurnsWith {
+    /// Its id in texts.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Engine => "engine",
+            Self::Wheels => "wheels",
+        }
+    }
 }
 
 impl StepStand {

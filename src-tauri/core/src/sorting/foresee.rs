@@ -15,6 +15,8 @@ use super::posterior::{Posterior, posterior};
 pub struct OpenStep<'t> {
     /// Its row.
     pub row: &'t StepRow,
+    /// It is not about what the car came in for: it can be done, and is not the next check.
+    pub off_topic: bool,
 }
 
 /// One answer that an open step may get.

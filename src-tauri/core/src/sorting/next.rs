@@ -20,6 +20,8 @@ pub use super::foresee::OpenStep;
 pub struct Outlook<'t> {
     /// The step.
     pub row: &'t StepRow,
+    /// It is not about what the car came in for.
+    pub off_topic: bool,
     /// The answers it may get.
     pub foreseen: Vec<Foreseen>,
 }
@@ -50,7 +52,7 @@ pub fn next_check(
     }
     let outlook: &[&Outlook<'_>] = &outlook.iter().filter(|one| !one.row.hands_on).collect::<Vec<_>>();
     let mut best: Option<(f64, &Outlook<'_>)> = None;
-    for one in outlook.iter().copied() {
+    for one in outlook.iter().copied().filter(|one| !one.off_topic) {
         let rate = (gain(one) - hazard * one.row.hazard) / one.row.minutes;
         if gain(one) > NOTHING && best.is_none_or(|(top, _)| rate > top) {
             best = Some((rate, one));

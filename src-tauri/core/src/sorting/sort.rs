@@ -37,6 +37,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
         .iter()
         .map(|step| Outlook {
             row: step.row,
+            off_topic: step.off_topic,
             foreseen: foresee(trade, &network, case, (&observed, &all), step.row),
         })
         .collect();

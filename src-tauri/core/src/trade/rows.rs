@@ -178,6 +178,15 @@ pub struct StepRow {
     /// Not part of it, but of the support: a rating names it where it says nothing.
     #[serde(default)]
     pub limits: bool,
+    /// Of the driveline beyond the support: a rating names it where nobody looked.
+    #[serde(default)]
+    pub driveline: bool,
+    /// About what is heard at idle: no next check where a vibration on the road is complained of.
+    #[serde(default)]
+    pub at_idle: bool,
+    /// Done at both ends of a shaft that nothing holds between them.
+    #[serde(default)]
+    pub both_ends: bool,
     /// Done once at each support of the shaft.
     #[serde(default)]
     pub each_support: bool,
@@ -187,7 +196,7 @@ pub struct StepRow {
     /// Records how warm the housing was.
     #[serde(default)]
     pub asks_temperature: bool,
-    /// Asks whether the shaft is free of the engine, on shafts that turn with it.
+    /// Asks whether the shaft is free of what turns with it: the engine, or wheels and final drive.
     #[serde(default)]
     pub asks_free: bool,
     /// Asks how warm the engine was.
@@ -206,6 +215,9 @@ pub struct StepRow {
     pub minutes: f64,
     /// Cost of the risk in doing it, 0 to 1.
     pub hazard: f64,
+    /// Where the figures in its words come from, for whoever asks at the car.
+    #[serde(default)]
+    pub figures: String,
     /// Where the row comes from.
     pub basis: String,
 }
@@ -236,6 +248,9 @@ pub struct GateRow {
     /// Gearboxes it applies to; empty: all. An unknown gearbox keeps the gate.
     #[serde(default)]
     pub gearboxes: Vec<Gearbox>,
+    /// Where the figures in its words come from, for whoever asks at the car.
+    #[serde(default)]
+    pub figures: String,
     /// Where the row comes from.
     pub basis: String,
 }
@@ -248,6 +263,9 @@ pub struct SoundRow {
     pub id: String,
     /// Look from beneath before any revving.
     pub under_car_first: bool,
+    /// Noticed on the road rather than at idle.
+    #[serde(default)]
+    pub on_the_road: bool,
     /// Beginnings of words that say so, lower case.
     pub words: Vec<String>,
     /// Where the row comes from.

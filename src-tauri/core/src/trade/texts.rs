@@ -31,9 +31,10 @@ const SHIPPED: [(&str, &str); 18] = [
     ("rules", include_str!("../../data/rules.toml")),
 ];
 
-/// What was shipped with the first rules, as it was kept under its version: visits that were rated by it can be
-/// read so on every device.
-const FIRST: &str = include_str!("../../data/earlier/rules-1.json");
+/// What was shipped with earlier rules, oldest first, as it was kept under its version: visits that were rated by it
+/// can be read so on every device.
+const EARLIER: [&str; 2] =
+    [include_str!("../../data/earlier/rules-1.json"), include_str!("../../data/earlier/rules-2.json")];
 
 /// Files by name, each with its text.
 pub type Files = Vec<(String, String)>;
@@ -59,7 +60,7 @@ impl Texts {
 
     /// What was shipped with earlier rules, oldest first.
     pub fn earlier() -> Vec<Self> {
-        [FIRST].into_iter().filter_map(|json| serde_json::from_str(json).ok()).collect()
+        EARLIER.into_iter().filter_map(|json| serde_json::from_str(json).ok()).collect()
     }
 
     /// Reads the knowledge. Gives back which of the workshop's own layout files, and which of its rows, were

@@ -1,4 +1,4 @@
-//! A hiss, whine or whirr, and the shaft was not turned free of the engine: whether the bearing drags is not known.
+//! A hiss, whine or whirr, and the shaft was not turned free: whether the bearing drags is not known.
 
 use super::rule::{Hit, Look, Rule, holds};
 use crate::model::ids::step;

@@ -21,8 +21,10 @@ pub mod rating;
 mod rubber_play;
 pub mod rule;
 mod running_stopped;
+mod second;
 mod shaft_damaged;
 mod shaft_fibre_damaged;
+mod stiff_with_wheels;
 mod support_ageing;
 mod support_broken;
 mod support_torn;
@@ -32,7 +34,7 @@ mod turns_badly;
 use rule::Rule;
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const RULES: [&Rule; 23] = [
+pub const RULES: [&Rule; 24] = [
     &movement_at_support::RULE,
     &housing_broken::RULE,
     &support_broken::RULE,
@@ -53,6 +55,7 @@ pub const RULES: [&Rule; 23] = [
     &support_ageing::RULE,
     &far_end_unsure::RULE,
     &drag_unchecked::RULE,
+    &stiff_with_wheels::RULE,
     &cold_check::RULE,
     &finding_unexplained::RULE,
     &no_bearing_action::RULE,

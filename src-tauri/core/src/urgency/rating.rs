@@ -9,26 +9,47 @@ use crate::model::rules::Tells;
 use crate::model::standing::{Sorting, Support};
 
 use super::rule::{Look, Rule};
-use super::{RULES, first};
+use super::{RULES, first, second};
 
 /// The visit's urgency.
 pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     let reasons = reasons(case, Some(sorting));
     let missing: Vec<String> = case.hands_on.iter().filter(|step| !case.looked(step)).cloned().collect();
     let word = if is_first(case) { first::word } else { word }(case, &reasons, &missing);
+    let (limits, unlooked) = (unsettled(case, &case.limits), unsettled(case, &case.driveline));
     Urgency {
         word,
-        do_not_drive: word.map(|word| word == Word::Danger),
+        do_not_drive: word.map(|word| word >= undriven(case)),
         complete: missing.is_empty(),
         reasons,
         missing,
-        limits: case.limits.iter().filter(|step| !case.settles(step)).cloned().collect(),
+        in_part: word == Some(Word::Notice) && !(limits.is_empty() && unlooked.is_empty()),
+        limits,
+        unlooked,
         rules: case.rules.version,
     }
 }
 
 fn is_first(case: &Case) -> bool {
     case.rules.version <= 1
+}
+
+/// From this word on the car is not to be driven. Earlier rules held that of DANGER alone.
+fn undriven(case: &Case) -> Word {
+    if case.rules.version <= 2 { Word::Danger } else { Word::Warning }
+}
+
+fn unsettled(case: &Case, steps: &[String]) -> Vec<String> {
+    steps.iter().filter(|step| !case.settles(step)).cloned().collect()
+}
+
+/// The rules of a version, strongest word first.
+fn rules_of(version: u32) -> Vec<&'static Rule> {
+    match version {
+        0 | 1 => first::RULES.to_vec(),
+        2 => second::rules(),
+        _ => RULES.to_vec(),
+    }
 }
 
 /// The strongest word, unless the hands-on check is open. DANGER stands whatever is missing, and so does a WARNING
@@ -47,9 +68,8 @@ fn word(case: &Case, reasons: &[Reason], missing: &[String]) -> Option<Word> {
 }
 
 fn reasons(case: &Case, sorting: Option<&Sorting>) -> Vec<Reason> {
-    let rules: &[&Rule] = if is_first(case) { &first::RULES } else { &RULES };
     let mut reasons: Vec<Reason> = Vec::new();
-    for rule in rules {
+    for rule in rules_of(case.rules.version) {
         let stronger = |reason: &&Reason| reason.word > rule.facts.word;
         let covered: Vec<String> =
             reasons.iter().filter(stronger).flat_map(|reason| reason.steps.clone()).collect();

@@ -1,5 +1,5 @@
-//! The bearing turns roughly or resists when turned by hand. Resistance of a shaft that turns the engine is the
-//! engine's, and no finding.
+//! The bearing turns roughly or resists when turned by hand. Resistance of a shaft that turns the engine or the wheels
+//! along is theirs, and no finding; roughness is one whatever comes along.
 
 use super::rule::{Hit, Look, Rule, hit_where, holds};
 use crate::model::ids::{answer, step};

@@ -18,10 +18,11 @@ use super::record::{Record, StandingAnswer};
 pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
     let intake = &record.intake;
     let shown = applies::Car::of(trade, layout, record).shown();
+    let car = Scene { layout, intake, rules: trade.rules.version };
     let mut answers = BTreeMap::new();
     for step in &shown {
         let standing = record.answers.get(&step.id);
-        if let Some(answer) = standing.and_then(|standing| worst(step, standing, layout, intake)) {
+        if let Some(answer) = standing.and_then(|standing| worst(step, standing, &car)) {
             answers.insert(step.id.clone(), answer);
         }
     }
@@ -42,6 +43,7 @@ pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
         complaint_sounds: complaint_sounds(trade, intake),
         hands_on: ids_of(|step| step.hands_on),
         limits: ids_of(|step| step.limits),
+        driveline: ids_of(|step| step.driveline && !step.hands_on),
         answers,
     }
 }
@@ -70,25 +72,28 @@ fn reading_reads(reading: f64, range: Option<[u32; 2]>) -> Reads {
     }
 }
 
+/// What an answer is judged by beside its own words.
+struct Scene<'a> {
+    layout: &'a Layout,
+    intake: &'a Intake,
+    /// The version of the rules.
+    rules: u32,
+}
+
 /// The answer that counts among those that stand: the union of what was seen at an any-of step, the
 /// worst one elsewhere.
-fn worst(
-    step: &StepRow,
-    standing: &[StandingAnswer],
-    layout: &Layout,
-    intake: &Intake,
-) -> Option<CaseAnswer> {
-    let limited_by = |answer: &StandingAnswer| limits(step, answer.beside, layout, intake, &answer.value);
+fn worst(step: &StepRow, standing: &[StandingAnswer], scene: &Scene<'_>) -> Option<CaseAnswer> {
+    let limited_by = |answer: &StandingAnswer| limits(step, answer.beside, scene, &answer.value);
     // Of equal answers the one that proves less is the worse one.
-    let chosen =
-        standing.iter().max_by_key(|answer| (rank(step, &answer.value, intake), limited_by(answer)))?;
+    let badness = |answer: &&StandingAnswer| (rank(step, &answer.value, scene.intake), limited_by(answer));
+    let chosen = standing.iter().max_by_key(badness)?;
     let value = if step.form == Form::AnyOf { union(step, standing) } else { chosen.value.clone() };
-    let reads = reads(step, &value, intake);
+    let reads = reads(step, &value, scene.intake);
     let is_open = |choice: &&str| step.reads(choice) == Some(Reads::Open);
     let open = reads == Reads::Open;
     Some(CaseAnswer {
         temperature: chosen.beside.temperature,
-        found: reads == Reads::Found && !of_the_engine(step, chosen.beside, limited_by(chosen), &value),
+        found: reads == Reads::Found && !of_something_else(step, chosen.beside, scene, &value),
         open,
         limited: !open && (limited_by(chosen) || value.choices().iter().any(is_open)),
         measured: None,
@@ -97,20 +102,29 @@ fn worst(
 }
 
 /// Whether what was recorded beside an answer keeps it from proving that nothing is there: the shaft was turned
-/// together with the engine, or its idle read cold, when it runs fast.
-fn limits(step: &StepRow, beside: Beside, layout: &Layout, intake: &Intake, value: &AnswerValue) -> bool {
-    let free = beside.free.unwrap_or(layout.speed == Speed::Output);
-    let turned_with_it = step.asks_free && !free;
-    let low = intake.vehicle.idle_rpm.map_or(0.0, |[low, _]| f64::from(low));
-    let fast = value.reading().is_some_and(|rpm| rpm >= low);
-    turned_with_it || step.asks_engine && beside.engine == Some(EngineWarmth::Cold) && fast
+/// together with the engine or the wheels, or the idle was read cold.
+fn limits(step: &StepRow, beside: Beside, scene: &Scene<'_>, value: &AnswerValue) -> bool {
+    // Before the third rules a shaft that turns with the gearbox's output was taken as free without a word.
+    let unsaid = scene.layout.speed == Speed::Output && scene.rules < 3;
+    let turned_along = step.asks_free && !beside.free.unwrap_or(unsaid);
+    turned_along || is_cold(step, beside) && (scene.rules >= 3 || is_fast(scene, value))
 }
 
-/// Whether what reads as a finding is the engine's own: compression that resists where the shaft is known to turn
-/// it, or the fast idle of a cold one.
-fn of_the_engine(step: &StepRow, beside: Beside, limited: bool, value: &AnswerValue) -> bool {
-    let compression = step.asks_free && beside.free == Some(false) && value.has(answer::RESISTS);
-    compression || step.asks_engine && limited
+/// Whether what reads as a finding belongs to something else: resistance of the engine, or of wheels, brakes and
+/// final drive, where the shaft is known to turn them along; or the fast idle of a cold engine.
+fn of_something_else(step: &StepRow, beside: Beside, scene: &Scene<'_>, value: &AnswerValue) -> bool {
+    let turned_along = step.asks_free && beside.free == Some(false) && value.has(answer::RESISTS);
+    turned_along || is_cold(step, beside) && is_fast(scene, value)
+}
+
+fn is_cold(step: &StepRow, beside: Beside) -> bool {
+    step.asks_engine && beside.engine == Some(EngineWarmth::Cold)
+}
+
+/// An idle that is not below the maker's range; a cold engine runs fast.
+fn is_fast(scene: &Scene<'_>, value: &AnswerValue) -> bool {
+    let low = scene.intake.vehicle.idle_rpm.map_or(0.0, |[low, _]| f64::from(low));
+    value.reading().is_some_and(|rpm| rpm >= low)
 }
 
 /// Order of badness: by meaning, then by the order of the step's answers, then by reading.

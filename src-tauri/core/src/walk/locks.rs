@@ -62,5 +62,5 @@ fn gates_of<'t>(trade: &'t Trade, record: &Record, set: &str) -> Vec<&'t GateRow
 fn gate_stand(record: &Record, gate: &GateRow) -> GateStand {
     let entered = record.entered.as_deref() == Some(gate.set.as_str());
     let confirmed = if entered { record.confirmed.get(&gate.id).cloned() } else { None };
-    GateStand { id: gate.id.clone(), confirmed }
+    GateStand { id: gate.id.clone(), confirmed, figures: gate.figures.clone() }
 }

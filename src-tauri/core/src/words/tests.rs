@@ -169,6 +169,9 @@ fn every_rule_has_its_texts() {
     let variants = [
         "cause-likely-misfire",
         "bearing-likely-suspected",
+        "bearing-likely-suspected-closed",
+        "far-end-play-ends",
+        "far-end-unsure-ends",
         "no-bearing-action-play",
         "no-bearing-action-play-not-reproduced",
         "no-bearing-action-play-not-listened",
@@ -186,11 +189,20 @@ fn every_limit_of_a_rating_has_its_texts() {
     let limits: Vec<String> =
         steps.iter().filter(limits).map(|row| row["id"].as_str().expect("an id").to_owned()).collect();
     check_texts(&limits, &["limit-ID", "limit-ID-owner"]);
-    check_texts(&owned(&["no-figure", "tube-closed", "tube-nothing"]), &["limit-ID", "limit-ID-owner"]);
+    let others = owned(&["no-figure", "tube-closed", "tube-nothing", "unlooked"]);
+    check_texts(&others, &["limit-ID", "limit-ID-owner"]);
+    let flagged = |flag: &str| -> Vec<String> {
+        let set = |row: &&toml::Table| row.get(flag).and_then(toml::Value::as_bool) == Some(true);
+        steps.iter().filter(set).map(|row| row["id"].as_str().expect("an id").to_owned()).collect()
+    };
+    check_texts(&flagged("driveline"), &["unlooked-ID", "unlooked-ID-owner"]);
+    check_texts(&flagged("both_ends"), &["step-ID-ends"]);
 }
 
 #[test]
 fn every_short_word_has_its_text() {
+    check_texts(&owned(&["notice-in-part"]), &["headline-ID"]);
+    check_texts(&owned(&["engine", "wheels"]), &["detail-free-ID", "detail-not-free-ID"]);
     check_texts(
         &owned(&["danger", "warning", "caution", "notice", "unrated"]),
         &[

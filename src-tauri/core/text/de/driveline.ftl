@@ -88,7 +88,7 @@ rule-touches-fibre = Etwas berührt eine Faserwelle.
 rule-touches-fibre-owner = Die Welle ist aus Faser, und etwas reibt daran.
 rule-far-end-unsure = Bewegung am fernen Ende der Welle ließ sich nicht ausschließen. Noch einmal fühlen, eine zweite Person beobachtet das Gelenk.
 rule-far-end-unsure-owner = Wir haben am fernen Ende der Welle nach Spiel gefühlt und sind nicht sicher.
-rule-drag-unchecked = Ein Zischen oder Surren, und die Welle wurde nicht frei vom Motor gedreht: Ob das Lager schleift, ist nicht bekannt. Abgekuppelt drehen.
+rule-drag-unchecked = Ein Zischen oder Surren, und die Welle wurde nicht für sich gedreht: Ob das Lager schleift, ist nicht bekannt. Abgekuppelt drehen.
 rule-drag-unchecked-owner = Es zischt oder surrt, und wir haben die Welle noch nicht für sich gedreht.
 rule-bearing-likely-suspected = Nach dem, was zu hören war, ist ein Lagerschaden zu mindestens 50 % wahrscheinlich: Verdacht, nicht von Hand bestätigt. Bestätigen würden ihn Spiel bei warmem Gehäuse, eine freie Drehung oder eine Messuhr.
 rule-bearing-likely-suspected-owner = Was wir gehört haben, kann vom Lager kommen. Von Hand haben wir dort nichts gefunden.
@@ -134,12 +134,10 @@ limit-tube-nothing-owner = Von außen haben wir bisher nichts gefunden.
 unknown-limit = { $step }: { $lack }
 
 detail-degrees = Gefühlt bei { $degrees } °C
-detail-free = Frei vom Motor gedreht
-detail-not-free = Zusammen mit dem Motor gedreht
 detail-engine-warm = Bei warmem Motor abgelesen
-detail-engine-cold = Bei kaltem Motor abgelesen: Ein hoher Leerlauf entscheidet nichts
+detail-engine-cold = Bei kaltem Motor abgelesen: Geht nicht in die Sortierung ein
 
-next-free-turn = Frei vom Motor gedreht, verrät die Welle, ob ihr Lager schleift.
+next-free-turn = Für sich gedreht, abgekuppelt, verrät die Welle, ob ihr Lager schleift.
 next-far-end = Das ferne Ende blieb unsicher: das Gelenk dort ansehen.
 next-unsure = Es blieb unsicher: noch einmal fühlen, eine zweite Person beobachtet das Gelenk.
 
@@ -151,9 +149,7 @@ error-figure-missing-help = Tragen Sie das Maß des Herstellers bei der Annahme 
 road-boot = Manschette eines Gelenks. MOT-Handbuch (UK) 6.1.7 (g): geringfügig, wenn stark gealtert, erheblich, wenn sie fehlt, aufgerissen oder lose ist, sodass Schmutz eindringt; gefährlich kommt in dieser Zeile nicht vor. Richtlinie 2014/45/EU, Anhang I, 6.1.7 (g): geringfügig, wenn stark gealtert, erheblich, wenn sie fehlt oder gebrochen ist. Steady wählt nicht; Ihre örtlichen Regeln entscheiden.
 
 ## Neben einer Antwort gefragt.
-ui-free = Ist die Welle frei vom Motor?
 ui-free-yes = Frei
-ui-free-no = Dreht den Motor mit
 ui-engine = Motor warm oder kalt?
 ui-engine-warm = Motor warm
 ui-engine-cold = Motor kalt

@@ -66,7 +66,7 @@ step-play-far-end-do = Welle an ihrem Ende greifen. Auf und ab drücken, dann hi
 step-play-far-end-watch = Nur mit den Händen. Finger aus dem Gelenk: Es klemmt. Die Vorschrift des Herstellers geht vor.
 
 step-turn-by-hand = Welle von Hand drehen
-step-turn-by-hand-do = Zuerst angeben, ob die Welle frei vom Motor ist. Leerlauf nach Herstellerangabe einlegen. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Gleichmäßige Stufen sind die Kompression: sie zählen nicht.
+step-turn-by-hand-do = Zuerst angeben, ob die Welle allein dreht. Leerlauf nach Herstellerangabe einlegen. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Gleichmäßige Stufen sind die Kompression: sie zählen nicht.
 step-turn-by-hand-watch = Abstand zu den Rädern: Frei hängend können sie drehen, da gibt es nichts zu verkeilen. Auf einer Fahrbahnbühne vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach P oder Gang nach Herstellervorschrift.
 
 step-coupling-look = Gelenke und Gelenkscheiben ansehen

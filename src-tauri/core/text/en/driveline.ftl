@@ -88,7 +88,7 @@ rule-touches-fibre = Something touches a fibre shaft.
 rule-touches-fibre-owner = The shaft is made of fibre, and something rubs on it.
 rule-far-end-unsure = Movement at the far end of the shaft could not be ruled out. Feel it again with a second person watching the joint.
 rule-far-end-unsure-owner = We felt for movement at the far end of the shaft and are not sure.
-rule-drag-unchecked = A hiss or whirr, and the shaft was not turned free of the engine: whether the bearing drags is not known. Turn it uncoupled.
+rule-drag-unchecked = A hiss or whirr, and the shaft was not turned by itself: whether the bearing drags is not known. Turn it uncoupled.
 rule-drag-unchecked-owner = There is a hiss or a whirr, and we have not yet turned the shaft by itself.
 rule-bearing-likely-suspected = A bearing fault is at least 50 % likely by what was heard: suspected, not confirmed by hand. It would be confirmed by play felt warm, by a free turn, or by a gauge.
 rule-bearing-likely-suspected-owner = What we heard may come from the bearing. We felt nothing wrong there by hand.
@@ -134,12 +134,10 @@ limit-tube-nothing-owner = So far we found nothing from outside.
 unknown-limit = { $step }: { $lack }
 
 detail-degrees = Felt at { $degrees } °C
-detail-free = Turned free of the engine
-detail-not-free = Turned together with the engine
 detail-engine-warm = Read with the engine warm
-detail-engine-cold = Read with the engine cold: a fast idle decides nothing
+detail-engine-cold = Read with the engine cold: it does not enter the sorting
 
-next-free-turn = Turned free of the engine, the shaft tells whether its bearing drags.
+next-free-turn = Turned by itself, uncoupled, the shaft tells whether its bearing drags.
 next-far-end = The far end was left unsure: look at its joint.
 next-unsure = It was left unsure: feel it again with a second person watching the joint.
 
@@ -151,9 +149,7 @@ error-figure-missing-help = Enter the maker's figure at intake, or answer “spr
 road-boot = Boot of a joint. UK MOT manual 6.1.7 (g): Minor if badly deteriorated, Major if missing, split or insecure so that dirt gets in; no Dangerous outcome in that row. Directive 2014/45/EU, Annex I, 6.1.7 (g): Minor if badly deteriorated, Major if missing or fractured. Steady does not choose; your local rules decide.
 
 ## Asked beside an answer.
-ui-free = Is the shaft free of the engine?
 ui-free-yes = Free
-ui-free-no = Turns the engine
 ui-engine = Engine warm or cold?
 ui-engine-warm = Engine warm
 ui-engine-cold = Engine cold

@@ -66,7 +66,7 @@ step-play-far-end-do = Grip the shaft at its far end. Push up and down, then sid
 step-play-far-end-watch = Hands only. Keep fingers out of the joint: it pinches. The maker's procedure comes first.
 
 step-turn-by-hand = Turn the shaft by hand
-step-turn-by-hand-do = Say first if the shaft is free of the engine. Go to neutral as the maker says. Turn the shaft slowly, one full turn. Feel for roughness or drag. Regular bumps are engine compression: do not count them.
+step-turn-by-hand-do = Say first if the shaft turns alone. Go to neutral as the maker says. Turn the shaft slowly, one full turn. Feel for roughness or drag. Regular bumps are engine compression: do not count them.
 step-turn-by-hand-watch = Keep clear of the wheels: hanging free they may turn, and there is nothing to chock. On a platform, chock them before neutral. Fingers clear of joints. Then back to park or gear, as the maker says.
 
 step-coupling-look = Look at the couplings

@@ -88,7 +88,7 @@ rule-touches-fibre = Algo roza un árbol de fibra.
 rule-touches-fibre-owner = El árbol es de fibra y algo lo roza.
 rule-far-end-unsure = No se pudo descartar movimiento en el extremo del árbol. Vuelva a probar con otra persona que mire la articulación.
 rule-far-end-unsure-owner = Probamos si hay juego en el extremo del árbol y no estamos seguros.
-rule-drag-unchecked = Hay un siseo o un zumbido y el árbol no se giró libre del motor: no se sabe si el rodamiento frena. Gírelo desacoplado.
+rule-drag-unchecked = Hay un siseo o un zumbido y el árbol no se giró por sí solo: no se sabe si el rodamiento frena. Gírelo desacoplado.
 rule-drag-unchecked-owner = Hay un siseo o un zumbido, y aún no hemos girado el árbol por sí solo.
 rule-bearing-likely-suspected = Por lo oído, un fallo del rodamiento es probable al menos en un 50 %: sospecha, no confirmada a mano. La confirmarían juego en caliente, un giro libre o un comparador.
 rule-bearing-likely-suspected-owner = Lo que oímos puede venir del rodamiento. A mano no notamos nada malo allí.
@@ -134,12 +134,10 @@ limit-tube-nothing-owner = Por ahora no encontramos nada desde fuera.
 unknown-limit = { $step }: { $lack }
 
 detail-degrees = Probado a { $degrees } °C
-detail-free = Girado libre del motor
-detail-not-free = Girado junto con el motor
 detail-engine-warm = Leído con el motor caliente
-detail-engine-cold = Leído con el motor frío: un ralentí alto no decide nada
+detail-engine-cold = Leído con el motor frío: no entra en la clasificación
 
-next-free-turn = Girado libre del motor, el árbol dice si su rodamiento frena.
+next-free-turn = Girado por sí solo, desacoplado, el árbol dice si su rodamiento frena.
 next-far-end = El extremo quedó dudoso: mire su articulación.
 next-unsure = Quedó dudoso: vuelva a probar con otra persona que mire la articulación.
 
@@ -151,9 +149,7 @@ error-figure-missing-help = Anote la medida del fabricante en la recepción, o r
 road-boot = Fuelle de una articulación. Manual MOT (UK) 6.1.7 (g): leve si está muy deteriorado, grave si falta, está roto o suelto y entra suciedad; en esta fila no hay resultado peligroso. Directiva 2014/45/UE, anexo I, 6.1.7 (g): leve si está muy deteriorado, grave si falta o está roto. Steady no elige; deciden sus normas locales.
 
 ## Se pregunta junto a una respuesta.
-ui-free = ¿Está el árbol libre del motor?
 ui-free-yes = Libre
-ui-free-no = Arrastra el motor
 ui-engine = ¿Motor caliente o frío?
 ui-engine-warm = Motor caliente
 ui-engine-cold = Motor frío

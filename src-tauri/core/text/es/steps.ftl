@@ -66,7 +66,7 @@ step-play-far-end-do = Agarre el árbol por su extremo. Empuje arriba y abajo, l
 step-play-far-end-watch = Solo las manos. Dedos fuera de la articulación: pellizca. El procedimiento del fabricante va primero.
 
 step-turn-by-hand = Girar el árbol a mano
-step-turn-by-hand-do = Diga primero si el árbol está libre del motor. Ponga punto muerto como dice el fabricante. Gire el árbol despacio, una vuelta entera. Note si va áspero o frenado. Los topes regulares son la compresión: no cuentan.
+step-turn-by-hand-do = Diga primero si el árbol gira solo. Ponga punto muerto como dice el fabricante. Gire el árbol despacio, una vuelta entera. Note si va áspero o frenado. Los topes regulares son la compresión: no cuentan.
 step-turn-by-hand-watch = Lejos de las ruedas: colgadas pueden girar y no hay nada que calzar. En plataforma, cálcelas antes del punto muerto. Dedos lejos de las articulaciones. Después, P o una marcha, como diga el fabricante.
 
 step-coupling-look = Mirar los acoplamientos

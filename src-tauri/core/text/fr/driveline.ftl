@@ -88,7 +88,7 @@ rule-touches-fibre = Quelque chose touche un arbre en fibre.
 rule-touches-fibre-owner = L’arbre est en fibre, et quelque chose frotte dessus.
 rule-far-end-unsure = Un mouvement au bout de l’arbre n’a pas pu être exclu. Recommencez avec une deuxième personne qui regarde le joint.
 rule-far-end-unsure-owner = Nous avons cherché du jeu au bout de l’arbre et nous ne sommes pas sûrs.
-rule-drag-unchecked = Un sifflement ou un ronronnement, et l’arbre n’a pas été tourné libre du moteur : on ne sait pas si le roulement freine. Tournez-le désaccouplé.
+rule-drag-unchecked = Un sifflement ou un ronronnement, et l’arbre n’a pas été tourné seul : on ne sait pas si le roulement freine. Tournez-le désaccouplé.
 rule-drag-unchecked-owner = Il y a un sifflement ou un ronronnement, et nous n’avons pas encore tourné l’arbre seul.
 rule-bearing-likely-suspected = D’après ce qui a été entendu, un défaut du roulement est probable à 50 % au moins : soupçon, non confirmé à la main. Le confirmeraient du jeu à chaud, une rotation libre ou un comparateur.
 rule-bearing-likely-suspected-owner = Ce que nous avons entendu peut venir du roulement. À la main, nous n’y avons rien senti d’anormal.
@@ -134,12 +134,10 @@ limit-tube-nothing-owner = De l’extérieur, nous n’avons rien trouvé pour l
 unknown-limit = { $step } : { $lack }
 
 detail-degrees = Senti à { $degrees } °C
-detail-free = Tourné libre du moteur
-detail-not-free = Tourné avec le moteur
 detail-engine-warm = Lu moteur chaud
-detail-engine-cold = Lu moteur froid : un ralenti rapide ne décide rien
+detail-engine-cold = Lu moteur froid : n’entre pas dans le tri
 
-next-free-turn = Tourné libre du moteur, l’arbre dit si son roulement freine.
+next-free-turn = Tourné seul, désaccouplé, l’arbre dit si son roulement freine.
 next-far-end = Le bout est resté incertain : regardez son joint.
 next-unsure = C’est resté incertain : recommencez avec une deuxième personne qui regarde le joint.
 
@@ -151,9 +149,7 @@ error-figure-missing-help = Entrez la cote du constructeur à la réception, ou 
 road-boot = Soufflet d’un joint. Manuel MOT (UK) 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent, déchiré ou mal fixé et que la saleté entre ; pas d’issue critique dans cette ligne. Directive 2014/45/UE, annexe I, 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent ou cassé. Steady ne choisit pas ; vos règles locales décident.
 
 ## Demandé à côté d’une réponse.
-ui-free = L’arbre est-il libre du moteur ?
 ui-free-yes = Libre
-ui-free-no = Entraîne le moteur
 ui-engine = Moteur chaud ou froid ?
 ui-engine-warm = Moteur chaud
 ui-engine-cold = Moteur froid

@@ -66,7 +66,7 @@ step-play-far-end-do = Saisissez l’arbre par son extrémité. Poussez de haut 
 step-play-far-end-watch = Les mains seules. Doigts hors du joint : il pince. Le mode opératoire du constructeur passe d’abord.
 
 step-turn-by-hand = Tourner l’arbre à la main
-step-turn-by-hand-do = Dites d’abord si l’arbre est libre du moteur. Mettez le point mort comme le dit le constructeur. Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Des bosses régulières sont la compression : elles ne comptent pas.
+step-turn-by-hand-do = Dites d’abord si l’arbre tourne seul. Mettez le point mort comme le dit le constructeur. Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Des bosses régulières sont la compression : elles ne comptent pas.
 step-turn-by-hand-watch = Loin des roues : suspendues, elles peuvent tourner, et il n’y a rien à caler. Sur un pont à plateaux, calez-les avant le point mort. Doigts loin des joints. Ensuite, P ou en prise, comme le dit le constructeur.
 
 step-coupling-look = Regarder les joints et flectors

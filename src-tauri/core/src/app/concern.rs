@@ -1,0 +1,19 @@
+//! What a car came in for, where that decides which checks are worth a thought.
+
+use crate::model::case::Case;
+use crate::model::ids::step;
+use crate::trade::Trade;
+
+/// The answer of the owner's account that puts a vibration on the road.
+const GROWS: &str = "grows-with-speed";
+
+/// Whether what is complained of is felt on the road, and nothing was heard at idle: then no check at idle is the next
+/// one. A vibration that nobody has asked about yet is taken as one of the road until the account says otherwise.
+pub fn is_the_road(trade: &Trade, case: &Case) -> bool {
+    let of_the_road = |sound: &String| trade.sounds.iter().any(|row| &row.id == sound && row.on_the_road);
+    let told = &case.complaint_sounds;
+    let account = step::ROAD_SPEED_VIBRATION;
+    let unasked = !told.is_empty() && !case.looked(account);
+    let heard = case.answer(step::IDLE_NOISE).is_some_and(|answer| answer.found);
+    told.iter().all(of_the_road) && (case.has(account, GROWS) || unasked) && !heard
+}
