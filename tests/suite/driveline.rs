@@ -16,7 +16,7 @@ const SEEN: &str =
     "housing-look=sound play-far-end=none coupling-look=sound shaft-look=sound shield-and-mounts=sound";
 
 /// What is asked at idle, or of what is heard there.
-const AT_IDLE: [&str; 10] = [
+const AT_IDLE: [&str; 7] = [
     "idle-speed",
     "idle-noise",
     "idle-raise-effect",
@@ -24,9 +24,6 @@ const AT_IDLE: [&str; 10] = [
     "selector-effect",
     "misfire-evidence",
     "air-leak-test",
-    "engagement-setting",
-    "creep-noise",
-    "engagement-reset-effect",
 ];
 
 fn word(report: &Value) -> &str {
@@ -186,6 +183,13 @@ fn what_nobody_looked_at_is_said_where_nothing_was_found() {
             "{finding}"
         );
         assert_eq!(note.contains(headline), in_part, "{note}");
+        let next = format!("Before the car is handed back, look at what was left out: {parts}.");
+        assert_eq!(finding.contains(&next), unlooked > 0, "{finding}");
+        assert_eq!(
+            finding.contains("no bearing action is needed, as far as was looked"),
+            in_part,
+            "{finding}"
+        );
         assert_eq!(note.contains("We did not look at, or not all over: "), in_part, "{note}");
     }
 }
@@ -207,6 +211,16 @@ fn both_ends_of_a_shaft_without_a_bearing_are_said() {
         assert!(note.contains(owner), "{note}");
         assert!(!(finding + &note).contains("at its far end"));
     }
+}
+
+/// Where there is no bearing, none is said to be unchecked.
+#[test]
+fn a_shaft_without_a_bearing_is_limited_by_its_joints() {
+    let case = case("front-shaft", "play-far-end=none turn-by-hand=smooth~along");
+    let (finding, note) = (paper_of(&case, "finding"), paper_of(&case, "note"));
+    assert!(finding.contains("the joints were not turned by themselves"), "{finding}");
+    assert!(note.contains("We did not turn the shaft by itself."), "{note}");
+    assert!(!(finding + &note).contains("bearing was not checked"));
 }
 
 #[test]

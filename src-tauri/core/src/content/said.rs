@@ -98,14 +98,31 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
     sentences.join(" ")
 }
 
+/// What a step of the support leaves open, on a car of this kind.
+pub fn limit(words: &Words, standing: &Standing, step: &str, reader: Reader) -> String {
+    let end = if reader == Reader::Trade { "" } else { "-owner" };
+    let id = format!("limit-{}", ids::base(step));
+    let own = words.find(&format!("{id}-{}{end}", standing.support.id()));
+    own.unwrap_or_else(|| words.text(&format!("{id}{end}")))
+}
+
 /// What of the driveline nobody looked at, or not all over, in one sentence; none where everything was.
 pub fn unlooked(words: &Words, standing: &Standing, reader: Reader) -> Option<String> {
-    let steps = &standing.urgency.unlooked;
     let end = if reader == Reader::Trade { "" } else { "-owner" };
+    unlooked_in(words, standing, &format!("limit-unlooked{end}"), end)
+}
+
+/// That it is looked at before a car with nothing found is handed back.
+pub fn left_out(words: &Words, standing: &Standing) -> Option<String> {
+    let cleared = standing.urgency.word == Some(Word::Notice);
+    unlooked_in(words, standing, "finding-next-unlooked", "").filter(|_| cleared)
+}
+
+fn unlooked_in(words: &Words, standing: &Standing, id: &str, end: &str) -> Option<String> {
+    let steps = &standing.urgency.unlooked;
     let part = |step: &String| words.text(&format!("unlooked-{}{end}", ids::base(step)));
     let parts: Vec<String> = steps.iter().map(part).collect();
-    let parts = [("parts", words.list(&parts).into())];
-    (!steps.is_empty()).then(|| words.with(&format!("limit-unlooked{end}"), &parts))
+    (!steps.is_empty()).then(|| words.with(id, &[("parts", words.list(&parts).into())]))
 }
 
 /// Which of several supports a reason is about, as the id of a text; none where it is about all of them, or where
@@ -135,19 +152,16 @@ pub fn closed_tube(words: &Words, standing: &Standing, reader: Reader) -> Option
 fn limits(words: &Words, standing: &Standing, reader: Reader) -> Vec<String> {
     let end = if reader == Reader::Trade { "" } else { "-owner" };
     let mut sentences: Vec<String> = Vec::new();
-    let mut say = |id: String| {
-        let sentence = words.text(&format!("{id}{end}"));
+    for step in &standing.urgency.limits {
+        let sentence = limit(words, standing, step, reader);
         if !sentences.contains(&sentence) {
             sentences.push(sentence);
         }
-    };
-    for step in &standing.urgency.limits {
-        say(format!("limit-{}", ids::base(step)));
     }
     let springy =
         |step: &StepStand| step.answered.as_ref().is_some_and(|answered| answered.value.has(answer::SPRINGY));
     if standing.steps.iter().any(springy) {
-        say("limit-no-figure".to_owned());
+        sentences.push(words.text(&format!("limit-no-figure{end}")));
     }
     sentences
 }

@@ -1,6 +1,5 @@
 //! Fills the service writer's finding from where a visit stands. Its tables are in `finding_lines`.
 
-use crate::model::ids;
 use crate::model::rating::Word;
 use crate::model::rules::LIKELY;
 use crate::model::standing::{CauseGroup, Standing};
@@ -61,7 +60,7 @@ pub fn build_finding(
 /// The answer in ten seconds: rating, strongest reason, causes, and what is still open.
 fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let urgency = &standing.urgency;
-    let mut sentences = vec![words.text(&format!("finding-sum-{}", said::urgency_id(urgency.word)))];
+    let mut sentences = vec![words.text(&format!("finding-sum-{}", urgency.headline()))];
     if standing.older_than_repair() {
         sentences.push(words.text("finding-sum-repaired"));
     }
@@ -115,6 +114,7 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     let rated = standing.urgency.word.is_some();
     let mut lines = Vec::new();
     lines.extend(rated.then(|| rule.clone()));
+    lines.extend(said::left_out(words, standing));
     let missing = hands_on_missing(standing);
     if !missing.is_empty() {
         let missing = said::steps(words, standing, &missing);
@@ -163,7 +163,7 @@ fn unknown(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String 
     match point {
         OpenPoint::HandsOn(step) => at("unknown-hands-on", step),
         OpenPoint::Limit(step) => {
-            let lack = words.text(&format!("limit-{}", ids::base(step)));
+            let lack = said::limit(words, standing, step, Reader::Trade);
             words.with(
                 "unknown-limit",
                 &[("step", said::step(words, standing, step).into()), ("lack", lack.into())],

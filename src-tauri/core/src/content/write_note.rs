@@ -189,7 +189,7 @@ fn matters(point: &OpenPoint<'_>, standing: &Standing) -> bool {
 fn open_sentence(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String {
     match point {
         OpenPoint::HandsOn(step) => words.text(&format!("note-open-{}", ids::base(step))),
-        OpenPoint::Limit(step) => words.text(&format!("limit-{}-owner", ids::base(step))),
+        OpenPoint::Limit(step) => said::limit(words, standing, step, Reader::Owner),
         OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{}", ids::base(step))),
         OpenPoint::Disputed(_) => words.text("note-disputed"),
         OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Owner).unwrap_or_default(),

@@ -201,7 +201,7 @@ fn every_limit_of_a_rating_has_its_texts() {
 
 #[test]
 fn every_short_word_has_its_text() {
-    check_texts(&owned(&["notice-in-part"]), &["headline-ID"]);
+    check_texts(&owned(&["notice-in-part"]), &["headline-ID", "finding-sum-ID"]);
     check_texts(&owned(&["engine", "wheels"]), &["detail-free-ID", "detail-not-free-ID"]);
     check_texts(
         &owned(&["danger", "warning", "caution", "notice", "unrated"]),

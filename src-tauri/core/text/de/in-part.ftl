@@ -1,6 +1,8 @@
 ### Wofür eine Einstufung nicht spricht, eine Welle, die mit dem dreht, was an ihr hängt, und was mit dem Tempo brummt.
 
 headline-notice-in-part = Am Lager ist nichts zu tun, soweit geprüft
+finding-sum-notice-in-part = HINWEIS: Am Lager ist nichts zu tun, soweit geprüft.
+finding-next-unlooked = Vor der Rückgabe ansehen, was ausgelassen wurde: { $parts }.
 
 ## Was vom Antriebsstrang niemand angesehen hat.
 limit-unlooked = Nicht oder nicht ganz angesehen: { $parts }. Darüber sagt diese Einstufung nichts.
@@ -26,7 +28,9 @@ detail-not-free-engine = Zusammen mit dem Motor gedreht
 detail-not-free-wheels = Zusammen mit den Rädern gedreht
 rule-stiff-with-wheels = Die Welle geht schwer, aber Räder, Bremsen und Achsantrieb drehten mit: Was da schleift, ist nicht bekannt. Abgekuppelt drehen.
 rule-stiff-with-wheels-owner = Die Welle ließ sich schwer drehen, aber die Räder drehten mit. Für sich haben wir sie noch nicht gedreht.
-note-could-stiff-with-wheels = Wenn das Lager schleift, kann es heiß werden und brechen. Es kann auch eine Bremse sein.
+note-could-stiff-with-wheels = Was schleift, kann heiß werden und versagen. Es kann ein Lager, ein Gelenk oder eine Bremse sein.
+limit-turn-by-hand-none = Beschränkt auf Spiel; die Gelenke wurden nicht für sich gedreht.
+limit-turn-by-hand-none-owner = Wir haben nur auf Spiel geprüft. Für sich gedreht haben wir die Welle nicht.
 
 ## Beide Enden einer Welle, die dazwischen nichts hält.
 step-play-far-end-ends = Spiel an beiden Enden

@@ -1,6 +1,8 @@
 ### What a rating does not speak for, a shaft that is turned with what hangs on it, and what hums with the road's speed.
 
 headline-notice-in-part = No bearing action needed, as far as was looked
+finding-sum-notice-in-part = NOTICE: no bearing action is needed, as far as was looked.
+finding-next-unlooked = Before the car is handed back, look at what was left out: { $parts }.
 
 ## What of the driveline nobody looked at.
 limit-unlooked = Not, or not wholly, looked at: { $parts }. This rating says nothing of them.
@@ -26,7 +28,9 @@ detail-not-free-engine = Turned together with the engine
 detail-not-free-wheels = Turned together with the wheels
 rule-stiff-with-wheels = The shaft resists, but wheels, brakes and final drive turned along: whose drag it is, is not known. Turn it uncoupled.
 rule-stiff-with-wheels-owner = The shaft was hard to turn, but the wheels turned with it. We have not yet turned it by itself.
-note-could-stiff-with-wheels = If the bearing drags, it can get hot and break. It may also be a brake.
+note-could-stiff-with-wheels = What drags can get hot and fail. It may be a bearing, a joint or a brake.
+limit-turn-by-hand-none = Limited to play; the joints were not turned by themselves.
+limit-turn-by-hand-none-owner = We checked for play only. We did not turn the shaft by itself.
 
 ## Both ends of a shaft that nothing holds between them.
 step-play-far-end-ends = Play at both ends

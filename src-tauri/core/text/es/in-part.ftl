@@ -1,6 +1,8 @@
 ### De qué no habla una calificación, un árbol que gira con lo que lleva unido, y lo que zumba con la velocidad.
 
 headline-notice-in-part = El rodamiento no necesita nada, por lo que se miró
+finding-sum-notice-in-part = AVISO: el rodamiento no necesita nada, por lo que se miró.
+finding-next-unlooked = Antes de devolver el coche, mire lo que quedó fuera: { $parts }.
 
 ## Lo que nadie miró de la transmisión.
 limit-unlooked = Sin mirar, o no del todo: { $parts }. De esto, esta calificación no dice nada.
@@ -26,7 +28,9 @@ detail-not-free-engine = Girado junto con el motor
 detail-not-free-wheels = Girado junto con las ruedas
 rule-stiff-with-wheels = El árbol va duro, pero giraban con él ruedas, frenos y diferencial: no se sabe qué frena. Gírelo desacoplado.
 rule-stiff-with-wheels-owner = El árbol costaba de girar, pero las ruedas giraban con él. Aún no lo hemos girado solo.
-note-could-stiff-with-wheels = Si el rodamiento frena, puede calentarse y romperse. También puede ser un freno.
+note-could-stiff-with-wheels = Lo que frena puede calentarse y fallar. Puede ser un rodamiento, una junta o un freno.
+limit-turn-by-hand-none = Limitado al juego; las articulaciones no se giraron por sí solas.
+limit-turn-by-hand-none-owner = Solo comprobamos el juego. No giramos el árbol por sí solo.
 
 ## Los dos extremos de un árbol que nada sujeta en medio.
 step-play-far-end-ends = Holgura en ambos extremos

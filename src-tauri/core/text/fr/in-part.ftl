@@ -1,6 +1,8 @@
 ### Ce dont une évaluation ne parle pas, un arbre tourné avec ce qui y tient, et ce qui ronfle avec la vitesse.
 
 headline-notice-in-part = Rien à faire au roulement, pour ce qui a été regardé
+finding-sum-notice-in-part = AVIS : rien à faire au roulement, pour ce qui a été regardé.
+finding-next-unlooked = Avant de rendre la voiture, regardez ce qui a été laissé de côté : { $parts }.
 
 ## Ce que personne n’a regardé de la transmission.
 limit-unlooked = Pas regardé, ou pas en entier : { $parts }. Cette évaluation n’en dit rien.
@@ -26,7 +28,9 @@ detail-not-free-engine = Tourné avec le moteur
 detail-not-free-wheels = Tourné avec les roues
 rule-stiff-with-wheels = L’arbre résiste, mais roues, freins et pont tournaient avec lui : on ne sait pas ce qui freine. Tournez-le désaccouplé.
 rule-stiff-with-wheels-owner = L’arbre était dur à tourner, mais les roues tournaient avec lui. Nous ne l’avons pas encore tourné seul.
-note-could-stiff-with-wheels = Si le roulement freine, il peut chauffer et casser. Ce peut aussi être un frein.
+note-could-stiff-with-wheels = Ce qui freine peut chauffer et lâcher. Ce peut être un roulement, un joint ou un frein.
+limit-turn-by-hand-none = Limité au jeu ; les joints n’ont pas été tournés seuls.
+limit-turn-by-hand-none-owner = Nous n’avons contrôlé que le jeu. Nous n’avons pas tourné l’arbre seul.
 
 ## Les deux bouts d’un arbre que rien ne tient entre eux.
 step-play-far-end-ends = Jeu aux deux bouts
