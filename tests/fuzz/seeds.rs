@@ -95,6 +95,8 @@ fn main() {
         ],
     );
     all("handover_entries", ledgers);
+    let changes = (0..14).flat_map(|what| [vec![what, 1, 2], vec![what, 5, 0, 6, 5, 0, 7, 5, 0]]);
+    all("signed_chain", changes.chain([Vec::new()]).collect());
     let database = workshop.folder().join("data/steady.db");
     let file = backup_file(&workshop.steady);
     drop(workshop.steady);

@@ -30,6 +30,7 @@ mod cases;
 mod cases_of_the_trade;
 mod clocks;
 mod demo;
+mod device_codes;
 mod driveline;
 mod erase;
 mod fit;

@@ -28,7 +28,7 @@ fn short_text(steady: &Steady, visit: &str, locale: &str) -> String {
 }
 
 /// Which modules the path makes dark, row by row. It knows only what the path is made of: `Mx,yhNv1h-Nz`.
-fn modules(qr_code: &QrCode) -> Vec<Vec<bool>> {
+pub fn modules(qr_code: &QrCode) -> Vec<Vec<bool>> {
     let side = qr_code.side as usize;
     let mut dark = vec![vec![false; side]; side];
     for run in qr_code.path.split('M').skip(1) {
@@ -43,7 +43,7 @@ fn modules(qr_code: &QrCode) -> Vec<Vec<bool>> {
     dark
 }
 
-fn read_back(dark: &[Vec<bool>]) -> String {
+pub fn read_back(dark: &[Vec<bool>]) -> String {
     let side = dark.len() * DOTS;
     let shade = |x: usize, y: usize| if dark[y / DOTS][x / DOTS] { 0 } else { 255 };
     let mut picture = rqrr::PreparedImage::prepare_from_greyscale(side, side, shade);

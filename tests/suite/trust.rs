@@ -11,6 +11,7 @@ use steady_core::app::response::Response;
 use steady_core::model::device::{DeviceStand, Trust};
 use steady_core::model::rating::Word;
 
+use crate::backup_files::sent;
 use crate::backup_generations::{back_up, restore};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::{VISIT, strangers_parts};
@@ -219,6 +220,42 @@ fn backup_brings_back_nothing_that_was_taken_back() {
     let entries = ask(&anew, json!({ "ask": "look", "visit": visit })).ledger.entries;
     assert_eq!(entries, before.ledger.entries);
     assert_eq!(code(&anew, json!({ "ask": "look", "visit": other })), "unknown-visit");
+}
+
+/// Nor out of a database of which SQLite reads nothing any more: what was taken back, and what was decided, is read
+/// from its pages.
+#[test]
+fn damaged_database_brings_back_nothing_that_was_taken_back() {
+    let ((_a, writer), (data, here), (_c, anew), (_d, chosen)) = (scratch(), scratch(), scratch(), scratch());
+    let visit = rigid(&writer, "TR 4417");
+    here.import(&mut &exported(&writer, &[&visit])[..]).unwrap();
+    let before = ask(&here, json!({ "ask": "look", "visit": visit })).ledger.entries;
+    felt(&writer, &visit);
+    let other = rigid(&writer, "QX 1");
+    here.import(&mut &exported(&writer, &[])[..]).unwrap();
+    taken_back(&here, latest(&here));
+    let Response::Devices(own) = writer.handle(Request::Devices).unwrap() else { panic!("no list") };
+    let device = own.own.device;
+    asked(&here, json!({ "ask": "name-device", "device": device, "name": "Bay 2" }));
+    asked(&here, json!({ "ask": "retire-device", "device": device }));
+    drop(here);
+    let database = data.path().join("steady.db");
+    let mut bytes = std::fs::read(&database).unwrap();
+    // The first page holds the schema: without it SQLite opens nothing.
+    bytes[..4096].fill(0);
+    std::fs::write(&database, &bytes).unwrap();
+    let salvaged = anew.salvage(&database).unwrap();
+    assert_eq!((salvaged.imported.taken, salvaged.lost), (vec![visit.clone()], vec![]));
+    // The same file, chosen on a screen.
+    assert_eq!(sent(&chosen, &bytes).unwrap().imported.taken, *std::slice::from_ref(&visit));
+    for steady in [&anew, &chosen] {
+        assert_eq!(ask(steady, json!({ "ask": "look", "visit": visit })).ledger.entries, before);
+        assert_eq!(code(steady, json!({ "ask": "look", "visit": other })), "unknown-visit");
+        let Response::Devices(list) = asked(steady, json!({ "ask": "devices" })) else { panic!("no list") };
+        assert_eq!((list.devices[0].name.as_str(), list.devices[0].trust), ("Bay 2", Trust::Retired));
+        assert_eq!(list.decided.len(), 2);
+    }
+    assert_eq!(sent(&chosen, b"neither a backup nor a database").unwrap_err().code, "backup-file");
 }
 
 /// A lost device stays retired, and a name stays given, on the device that takes the place of a broken one; what was

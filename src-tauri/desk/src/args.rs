@@ -1,6 +1,7 @@
 //! The command line's grammar: words in, [`Asked`] out. Runs nothing. Help, suggestions, completions and the manual
 //! are made from what stands here.
 
+pub mod devices;
 pub mod fit;
 pub mod handover;
 pub mod paper;
@@ -56,6 +57,8 @@ pub enum Command {
     Fit(fit::Fit),
     #[command(flatten)]
     Handover(handover::Task),
+    #[command(flatten)]
+    Devices(devices::Task),
     /// Take the workshop's own particulars from a file; without one, print them
     Workshop(Workshop),
     /// Record what was really there, as seen at teardown or after the repair

@@ -11,13 +11,12 @@ use steady_core::app::handover::{
     Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
 };
 use steady_core::app::{Beside, Steady};
-use steady_core::model::device::Trust;
 use steady_core::model::rating::Word;
 
 use crate::args::handover::{Export, How, Task};
 use crate::house::Begin;
 use crate::out::{self, Leave, Output};
-use crate::{backup, fault, house, say};
+use crate::{backup, devices, fault, house, say};
 
 /// Runs the command.
 pub fn run(task: &Task) -> Result<(), Failure> {
@@ -166,13 +165,8 @@ fn verified(told: &Verified) -> Said {
 
 fn previewed(told: &Preview) -> Said {
     let Preview { sender, visits, imported, .. } = told;
-    let trust = match sender.trust {
-        Trust::ThisDevice => "this device",
-        Trust::Confirmed => "confirmed",
-        Trust::Retired => "retired here",
-        Trust::NotConfirmed | Trust::BeforeSignatures => "not yet confirmed",
-    };
-    let mut lines = vec![format!("Sent by the device with the code {}, {trust}", sender.code)];
+    let mut lines =
+        vec![format!("Sent by the device with the code {}, {}", sender.code, devices::trust(sender))];
     lines.extend(visits.iter().map(would_change));
     lines.extend(imported.set_apart.iter().map(apart));
     lines

@@ -6,6 +6,7 @@
 mod args;
 mod backup;
 mod bore;
+mod devices;
 mod fault;
 mod fit;
 mod gauge;
@@ -59,6 +60,7 @@ fn run(command: Command) -> Result<(), Failure> {
         Command::Gauge(how) => gauge::run(&how),
         Command::Fit(how) => fit::run(&how),
         Command::Handover(task) => handover::run(&task),
+        Command::Devices(task) => devices::run(&task),
         Command::Outcome(how) => outcome::run(&how),
         Command::Sorted(how) => sorted::run(&how),
         Command::Workshop(how) => workshop::run(&how),

@@ -4,6 +4,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::sync::{Mutex, PoisonError};
 
 use crate::{Outcome, rooms, say, start};
 
@@ -44,22 +45,13 @@ pub fn fuzzed(names: &[&str], seconds: u32) -> Outcome<(Vec<String>, Outcome<()>
     // The sanitizer is behind a flag that stable takes only so; nothing else of the project is built this way.
     start::to_the_end(start::cargo(&words).env("RUSTC_BOOTSTRAP", "1").env("RUSTFLAGS", FLAGS))?;
     start::to_the_end(built("seeds").arg(&corpus))?;
-    let (mut found, mut rows) = (Vec::new(), vec![format!("# Fuzzing, {seconds} s for each target")]);
-    for target in known.iter().filter(|target| names.is_empty() || names.contains(&target.as_str())) {
-        let findings = rooms::top().join("target/fuzz/findings").join(target);
-        fs::create_dir_all(&findings).map_err(|fault| format!("{}: {fault}", findings.display()))?;
-        let log = findings.with_extension("log");
-        let mut fuzzer = built(target);
-        fuzzer.stderr(fs::File::create(&log).map_err(|fault| format!("{}: {fault}", log.display()))?);
-        fuzzer.arg(corpus.join(target)).arg(format!("-max_total_time={seconds}"));
-        fuzzer.arg(format!("-rss_limit_mb={MEMORY_MB}")).args(["-timeout=20", "-print_final_stats=1"]);
-        fuzzer.arg(format!("-artifact_prefix={}/", findings.display()));
-        if start::to_the_end(&mut fuzzer).is_err() {
-            found.push(format!("{target}: see {} and {}", findings.display(), log.display()));
-        }
-        let row = row(target, &told(&log));
-        say::line(&row);
-        rows.push(row);
+    let chosen = known.into_iter().filter(|target| names.is_empty() || names.contains(&target.as_str()));
+    let told = beside_each_other(chosen.collect(), |target| one(target, &corpus, seconds));
+    let mut rows = vec![format!("# Fuzzing, {seconds} s for each target, {} at a time", at_a_time())];
+    let mut found = Vec::new();
+    for (row, outcome) in told {
+        rows.push(row?);
+        found.extend(outcome.err());
     }
     let nothing = "No target found anything.".to_owned();
     rows.push(if found.is_empty() { nothing.clone() } else { format!("Found something: {}", found.len()) });
@@ -68,6 +60,52 @@ pub fn fuzzed(names: &[&str], seconds: u32) -> Outcome<(Vec<String>, Outcome<()>
         return Ok((rows, Ok(())));
     }
     Ok((rows, Err(found.join("\n"))))
+}
+
+/// One target for so many seconds: its row of figures, and what it found.
+fn one(target: &str, corpus: &Path, seconds: u32) -> (Outcome<String>, Outcome<()>) {
+    let findings = rooms::top().join("target/fuzz/findings").join(target);
+    let log = findings.with_extension("log");
+    let opened = fs::create_dir_all(&findings).and_then(|()| fs::File::create(&log));
+    let out = match opened {
+        Ok(out) => out,
+        Err(fault) => return (Err(format!("{}: {fault}", log.display())), Ok(())),
+    };
+    let mut fuzzer = built(target);
+    fuzzer.stderr(out);
+    fuzzer.arg(corpus.join(target)).arg(format!("-max_total_time={seconds}"));
+    fuzzer.arg(format!("-rss_limit_mb={MEMORY_MB}")).args(["-timeout=20", "-print_final_stats=1"]);
+    fuzzer.arg(format!("-artifact_prefix={}/", findings.display()));
+    let outcome = start::to_the_end(&mut fuzzer)
+        .map_err(|_| format!("{target}: see {} and {}", findings.display(), log.display()));
+    let row = row(target, &told(&log));
+    say::line(&row);
+    (Ok(row), outcome)
+}
+
+/// As many targets at a time as there are processors.
+fn at_a_time() -> usize {
+    std::thread::available_parallelism().map_or(1, usize::from)
+}
+
+/// What each target gives, in the order of the targets, several of them at a time.
+fn beside_each_other<T: Send>(targets: Vec<String>, one: impl Fn(&str) -> T + Sync) -> Vec<T> {
+    let next = Mutex::new(targets.iter().enumerate());
+    let done = Mutex::new(Vec::new());
+    let taken = || next.lock().unwrap_or_else(PoisonError::into_inner).next();
+    std::thread::scope(|scope| {
+        for _ in 0..at_a_time() {
+            scope.spawn(|| {
+                while let Some((place, target)) = taken() {
+                    let told = one(target);
+                    done.lock().unwrap_or_else(PoisonError::into_inner).push((place, told));
+                }
+            });
+        }
+    });
+    let mut done = done.into_inner().unwrap_or_else(PoisonError::into_inner);
+    done.sort_by_key(|row| row.0);
+    done.into_iter().map(|row| row.1).collect()
 }
 
 /// What a fuzzer said; its findings may hold bytes that are no text.
@@ -105,7 +143,7 @@ fn targets() -> Outcome<Vec<String>> {
 
 #[cfg(test)]
 mod tests {
-    use super::row;
+    use super::{beside_each_other, row};
 
     #[test]
     fn figures_are_read_from_what_the_fuzzer_says() {
@@ -116,5 +154,11 @@ mod tests {
             "kept_photo               8053332 runs       87 edges     72 in the corpus"
         );
         assert!(row("typed", "").contains("unknown runs"));
+    }
+
+    #[test]
+    fn targets_beside_each_other_answer_in_their_order() {
+        let names: Vec<String> = (0..9).map(|number| number.to_string()).collect();
+        assert_eq!(beside_each_other(names.clone(), str::to_owned), names);
     }
 }

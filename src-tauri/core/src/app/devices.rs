@@ -3,11 +3,13 @@
 use serde::Serialize;
 
 use super::fault::{Fault, Refusal};
+use super::qr::scanned;
 use super::response::Response;
 use super::steady::Inner;
 use crate::model::device::{DeviceDecision, DeviceStand, Devices, Trust};
 use crate::model::limits;
 use crate::model::time::Moment;
+use crate::photos::barcode;
 use crate::signing::key::PublicKey;
 use crate::signing::line::signs;
 use crate::store::devices::Decided;
@@ -57,17 +59,19 @@ pub(super) fn stand(device: &str, own: &str, devices: &Devices) -> DeviceStand {
         device: device.to_owned(),
         code: PublicKey::from_hex(device).map(|key| key.code()).unwrap_or_default(),
         name: known.map(|known| known.name.clone()).unwrap_or_default(),
+        confirmed: known.is_some_and(|known| known.confirmed),
         trust,
         met: known.filter(|_| device != own).map(|known| known.met),
     }
 }
 
-/// The least trust in what others wrote of a visit, where a person is to be told.
+/// The least trust in what others wrote of a visit, where a person is to be told. What a device wrote that was
+/// confirmed before it was retired stays as good as it was.
 pub(super) fn doubt(inner: &Inner, visit: &str) -> Result<Option<Trust>, Fault> {
     let own = &inner.writer.device;
     let writers = inner.store.writers(visit)?;
-    let trust = writers.iter().map(|device| stand(device, own, &inner.devices).trust);
-    Ok(trust.filter(|trust| matches!(trust, Trust::NotConfirmed | Trust::Retired)).max())
+    let stands = writers.iter().map(|device| stand(device, own, &inner.devices));
+    Ok(stands.filter(|stand| stand.is_doubtful()).map(|stand| stand.trust).max())
 }
 
 /// Every device and every import.
@@ -89,47 +93,84 @@ pub(super) fn list(inner: &Inner) -> Result<Response, Fault> {
 }
 
 /// Two people compared a device's code; `code` is what they read, so that a slip of the thumb confirms nothing.
-pub(super) fn confirm(inner: &mut Inner, device: &str, code: &str) -> Result<Response, Fault> {
+pub(super) fn confirm(
+    inner: &mut Inner,
+    device: &str,
+    code: &str,
+    by: Option<&str>,
+) -> Result<Response, Fault> {
     let digits = |text: &str| text.chars().filter(char::is_ascii_digit).collect::<String>();
     let known = PublicKey::from_hex(device).ok_or(Refusal::UnknownDevice)?;
     if digits(&known.code()) != digits(code) {
         return Err(Refusal::CodeDiffers.into());
     }
     // Also before anything came from it: a file is looked at before it is taken in.
-    written(inner, device, Decided::Confirmed)
+    written(inner, device, by, &[Decided::Confirmed])
+}
+
+/// A photo of the other device's screen shows its whole key.
+pub(super) fn confirm_by_photo(
+    inner: &mut Inner,
+    device: &str,
+    upload: &str,
+    by: Option<&str>,
+) -> Result<Response, Fault> {
+    let bytes = inner.store.upload(upload)?;
+    inner.store.drop_upload(upload);
+    let texts = barcode::texts(&bytes)?;
+    let shown = texts.iter().find_map(|text| scanned(text)).ok_or(Refusal::NoDeviceInPhoto)?;
+    if shown.hex() != device {
+        return Err(Refusal::CodeDiffers.into());
+    }
+    written(inner, device, by, &[Decided::Confirmed])
+}
+
+/// This device took the place of that one: its words stand, and nothing new comes in from it.
+pub(super) fn take_over(inner: &mut Inner, device: &str, by: Option<&str>) -> Result<Response, Fault> {
+    decide(inner, device, by, &[Decided::Confirmed, Decided::Retired])
 }
 
 /// A device is given a name here.
-pub(super) fn name(inner: &mut Inner, device: &str, name: &str) -> Result<Response, Fault> {
+pub(super) fn name(inner: &mut Inner, device: &str, name: &str, by: Option<&str>) -> Result<Response, Fault> {
     let name = name.trim();
     if name.chars().count() > limits::DEVICE_NAME {
         return Err(Refusal::DeviceNameTooLong.into());
     }
-    decide(inner, device, Decided::Named(name))
+    decide(inner, device, by, &[Decided::Named(name)])
 }
 
 /// A device was lost or replaced.
-pub(super) fn retire(inner: &mut Inner, device: &str) -> Result<Response, Fault> {
-    decide(inner, device, Decided::Retired)
+pub(super) fn retire(inner: &mut Inner, device: &str, by: Option<&str>) -> Result<Response, Fault> {
+    decide(inner, device, by, &[Decided::Retired])
 }
 
 /// What was decided about a device counts no more.
-pub(super) fn reset(inner: &mut Inner, device: &str) -> Result<Response, Fault> {
-    decide(inner, device, Decided::Reset)
+pub(super) fn reset(inner: &mut Inner, device: &str, by: Option<&str>) -> Result<Response, Fault> {
+    decide(inner, device, by, &[Decided::Reset])
 }
 
-fn decide(inner: &mut Inner, device: &str, decided: Decided<'_>) -> Result<Response, Fault> {
+fn decide(
+    inner: &mut Inner,
+    device: &str,
+    by: Option<&str>,
+    decided: &[Decided<'_>],
+) -> Result<Response, Fault> {
     if !inner.devices.contains_key(device) {
         return Err(Refusal::UnknownDevice.into());
     }
-    written(inner, device, decided)
+    written(inner, device, by, decided)
 }
 
-fn written(inner: &mut Inner, device: &str, decided: Decided<'_>) -> Result<Response, Fault> {
+fn written(
+    inner: &mut Inner,
+    device: &str,
+    by: Option<&str>,
+    decided: &[Decided<'_>],
+) -> Result<Response, Fault> {
     if device == inner.writer.device {
         return Err(Refusal::UnknownDevice.into());
     }
-    let by = inner.technician(None)?;
+    let by = inner.technician(by)?;
     let now = inner.now();
     inner.store.decide(device, decided, (&by, now))?;
     inner.devices_changed()?;

@@ -42,9 +42,12 @@ impl Inner {
             | Request::Calibration
             | Request::Devices
             | Request::ConfirmDevice { .. }
+            | Request::DeviceQr
+            | Request::ConfirmDeviceByPhoto { .. }
+            | Request::TakeOverDevice { .. }
             | Request::NameDevice { .. }
             | Request::RetireDevice { .. }
-            | Request::ResetDevice { .. } => self.of_device(request),
+            | Request::ResetDevice { .. } => self.of_device(request, by),
             Request::Open { .. }
             | Request::Look { .. }
             | Request::LookAsSorted { .. }
@@ -88,7 +91,7 @@ impl Inner {
     }
 
     /// The device, the workshop and the list of visits.
-    fn of_device(&mut self, request: Request) -> Answer {
+    pub(super) fn of_device(&mut self, request: Request, by: Option<&str>) -> Answer {
         match request {
             Request::Home => list::home(self),
             Request::SetTechnician { name } => list::set_technician(self, &name),
@@ -101,10 +104,15 @@ impl Inner {
             }
             Request::Calibration => learning::calibration(self),
             Request::Devices => devices::list(self),
-            Request::ConfirmDevice { device, code } => devices::confirm(self, &device, &code),
-            Request::NameDevice { device, name } => devices::name(self, &device, &name),
-            Request::RetireDevice { device } => devices::retire(self, &device),
-            Request::ResetDevice { device } => devices::reset(self, &device),
+            Request::ConfirmDevice { device, code } => devices::confirm(self, &device, &code, by),
+            Request::DeviceQr => qr::device(self),
+            Request::ConfirmDeviceByPhoto { device, upload } => {
+                devices::confirm_by_photo(self, &device, &upload, by)
+            }
+            Request::TakeOverDevice { device } => devices::take_over(self, &device, by),
+            Request::NameDevice { device, name } => devices::name(self, &device, &name, by),
+            Request::RetireDevice { device } => devices::retire(self, &device, by),
+            Request::ResetDevice { device } => devices::reset(self, &device, by),
             _ => misplaced(),
         }
     }

@@ -15,7 +15,7 @@ pub mod bore;
 mod concern;
 mod decide;
 mod derive;
-mod devices;
+pub mod devices;
 mod dispatch;
 mod drawn;
 mod earlier;

@@ -91,7 +91,7 @@ impl Steady {
         inner.store.clear_practice().map_err(|fault| shown(&fault.into(), &inner.locale()))
     }
 
-    fn refused(&self, refusal: Refusal) -> Failure {
+    pub(super) fn refused(&self, refusal: Refusal) -> Failure {
         let locale = self.lock().locale();
         shown(&refusal.into(), &locale)
     }

@@ -1,5 +1,5 @@
-//! The short text as a QR code (ISO/IEC 18004), so that a phone takes it over from the screen with no
-//! network between them.
+//! QR codes (ISO/IEC 18004) that another device takes over from the screen with no network between them: the short
+//! text, and this device's key.
 
 use std::fmt::Write;
 
@@ -9,12 +9,15 @@ use super::fault::Fault;
 use super::papers;
 use super::response::{QrCode, Response};
 use super::steady::Inner;
+use crate::signing::key::PublicKey;
 
 /// Light modules all round, ISO/IEC 18004, 9.1.
 const QUIET_ZONE: i32 = 4;
 /// The number under which a reader is told that bytes are UTF-8 (AIM ECI assignment 26). Without it they are
 /// ISO 8859-1 by the standard, and names beyond that arrive mangled.
 const UTF_8: u32 = 26;
+/// What a device's code begins with; its key follows in capitals, which take the least room (ISO/IEC 18004, 7.4.4).
+const DEVICE: &str = "STEADY DEVICE 1 ";
 
 pub(super) fn short_text(inner: &mut Inner, visit: &str, locale: &str) -> Result<Response, Fault> {
     let text = papers::written_note(inner, visit, locale)?.short_text;
@@ -23,10 +26,25 @@ pub(super) fn short_text(inner: &mut Inner, visit: &str, locale: &str) -> Result
     Ok(Response::QrCode(drawn(&code, text)))
 }
 
+/// This device's key, for another device to scan: the whole of it, where two people compare digits made from it.
+pub(super) fn device(inner: &Inner) -> Result<Response, Fault> {
+    let text = format!("{DEVICE}{}", inner.writer.device.to_ascii_uppercase());
+    let code = encode(&text).map_err(|_| Fault::Internal("a key is longer than a code holds".to_owned()))?;
+    Ok(Response::QrCode(drawn(&code, text)))
+}
+
+/// The key in the text of a device's QR code.
+pub(super) fn scanned(text: &str) -> Option<PublicKey> {
+    PublicKey::from_hex(&text.strip_prefix(DEVICE)?.to_ascii_lowercase())
+}
+
 /// The smallest code that holds the text, with as much correction as that size has room for.
 fn encode(text: &str) -> Result<Code, DataTooLong> {
-    let bytes = QrSegment::make_bytes(text.as_bytes());
-    let segments = if text.is_ascii() { vec![bytes] } else { vec![QrSegment::make_eci(UTF_8), bytes] };
+    let segments = match (text.is_ascii(), QrSegment::is_alphanumeric(text)) {
+        (_, true) => QrSegment::make_segments(text),
+        (true, false) => vec![QrSegment::make_bytes(text.as_bytes())],
+        (false, false) => vec![QrSegment::make_eci(UTF_8), QrSegment::make_bytes(text.as_bytes())],
+    };
     Code::encode_segments(&segments, QrCodeEcc::Low)
 }
 

@@ -381,6 +381,20 @@ pub enum Request {
         /// The code that they read.
         code: String,
     },
+    /// The key of this device as a QR code, for another device to scan. Answered with `qr-code`.
+    DeviceQr,
+    /// The code of a device was scanned from its screen: a photo, as finished upload, shows that QR code.
+    ConfirmDeviceByPhoto {
+        /// Its id.
+        device: String,
+        /// The upload; the photo is not kept.
+        upload: String,
+    },
+    /// This device took the place of that one: what it wrote counts as confirmed, and nothing new comes in from it.
+    TakeOverDevice {
+        /// Its id.
+        device: String,
+    },
     /// A device is given a name here; an empty one takes it away.
     NameDevice {
         /// Its id.
@@ -415,7 +429,7 @@ pub enum Request {
         #[cfg_attr(feature = "bindings", ts(type = "string"))]
         piece: Piece,
     },
-    /// Takes in a backup file that was sent with `restore-piece`.
+    /// Takes in a backup file that was sent with `restore-piece`, or what can be read of a damaged database.
     Restore {
         /// The upload.
         upload: String,

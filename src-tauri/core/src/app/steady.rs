@@ -21,6 +21,7 @@ use crate::words::Words;
 
 use super::at_hand::AtHand;
 use super::backup::Prepared;
+use super::decide::line_fits;
 use super::drawn::DrawnFor;
 use super::failure::Failure;
 use super::fault::{Fault, Refusal};
@@ -114,6 +115,18 @@ impl Steady {
             }
             request => self.with(|inner| inner.handle(request, None)),
         })
+    }
+
+    /// Answers a request about devices in somebody's name, whoever the technician is.
+    ///
+    /// # Errors
+    /// `name-too-long`, or as [`Steady::handle`].
+    pub fn handle_by(&self, request: Request, by: &str) -> Result<Response, Failure> {
+        let by = by.trim();
+        if !line_fits(by) {
+            return Err(self.refused(Refusal::NameTooLong));
+        }
+        caught(|| self.with(|inner| inner.of_device(request, Some(by).filter(|by| !by.is_empty()))))
     }
 
     /// Does something with the core while nobody else does.

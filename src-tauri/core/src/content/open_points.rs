@@ -2,7 +2,7 @@
 //!
 //! It finds the points; the two papers word them, each for its reader.
 
-use crate::model::device::Trust;
+use crate::model::device::{DeviceStand, Trust};
 use crate::model::ids::{answer, step};
 use crate::model::rules::Tells;
 use crate::model::standing::{Standing, StepStand};
@@ -57,7 +57,7 @@ pub enum OpenPoint<'a> {
     NotListened,
     /// The chain of entries does not fit from here on.
     LedgerBroken(u64),
-    /// So many entries came from devices that nobody has confirmed, or that were retired.
+    /// So many entries came from devices that nobody has confirmed.
     DeviceNotConfirmed(u64),
     /// So many entries were written before there were signatures.
     BeforeSignatures(u64),
@@ -115,10 +115,11 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
         Listening::NotDone => points.push(OpenPoint::NotListened),
     }
     points.extend(standing.ledger.broken_at.map(OpenPoint::LedgerBroken));
-    let unconfirmed = standing.entries_by(Trust::NotConfirmed) + standing.entries_by(Trust::Retired);
+    let unconfirmed = standing.entries_by(DeviceStand::is_doubtful);
     let some = |entries: u64| (entries > 0).then_some(entries);
     points.extend(some(unconfirmed).map(OpenPoint::DeviceNotConfirmed));
-    points.extend(some(standing.entries_by(Trust::BeforeSignatures)).map(OpenPoint::BeforeSignatures));
+    let unsigned = standing.entries_by(|device| device.trust == Trust::BeforeSignatures);
+    points.extend(some(unsigned).map(OpenPoint::BeforeSignatures));
     points
 }
 

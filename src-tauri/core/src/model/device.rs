@@ -48,8 +48,21 @@ pub struct DeviceStand {
     pub name: String,
     /// How far it is trusted.
     pub trust: Trust,
+    /// Its code was compared, and nobody started over with it since: what it wrote stays its own after it is retired.
+    pub confirmed: bool,
     /// When it was first met; none for this device.
     pub met: Option<Moment>,
+}
+
+impl DeviceStand {
+    /// Whether a reader has to be told that nobody here said whose this device is.
+    pub fn is_doubtful(&self) -> bool {
+        match self.trust {
+            Trust::NotConfirmed => true,
+            Trust::Retired => !self.confirmed,
+            Trust::ThisDevice | Trust::Confirmed | Trust::BeforeSignatures => false,
+        }
+    }
 }
 
 /// A device that wrote in a visit.
@@ -86,6 +99,8 @@ pub struct Known {
     pub name: String,
     /// How far it is trusted.
     pub trust: Trust,
+    /// Its code was compared since it was met or started over with.
+    pub confirmed: bool,
     /// When it was first met.
     pub met: Moment,
 }

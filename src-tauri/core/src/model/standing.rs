@@ -8,7 +8,7 @@ use serde::Serialize;
 use super::answer::{AnswerValue, EngineWarmth, Temperature};
 use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
-use super::device::{Trust, WriterStand};
+use super::device::{DeviceStand, WriterStand};
 use super::entry::{Decision, Order, PhotoRef};
 use super::mark::Mark;
 use super::outcome::{OpinionStand, OutcomeStand};
@@ -120,8 +120,8 @@ pub enum VinHint {
 
 impl Standing {
     /// Entries that came from devices of which this holds.
-    pub fn entries_by(&self, trust: Trust) -> u64 {
-        self.writers.iter().filter(|writer| writer.device.trust == trust).map(|writer| writer.entries).sum()
+    pub fn entries_by(&self, wanted: impl Fn(&DeviceStand) -> bool) -> u64 {
+        self.writers.iter().filter(|writer| wanted(&writer.device)).map(|writer| writer.entries).sum()
     }
 
     /// The bearing was repaired, and nothing of the car was checked since: what is known is older than the repair.

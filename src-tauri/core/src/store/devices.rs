@@ -23,6 +23,18 @@ pub enum Decided<'a> {
     Reset,
 }
 
+impl Decided<'_> {
+    /// What stands in the log: the word, and the name.
+    fn written(&self) -> (&'static str, &str) {
+        match self {
+            Self::Confirmed => ("confirmed", ""),
+            Self::Named(name) => ("named", name),
+            Self::Retired => ("retired", ""),
+            Self::Reset => ("reset", ""),
+        }
+    }
+}
+
 impl Store {
     /// Every device that was met, as it stands.
     ///
@@ -66,25 +78,26 @@ impl Store {
         read().map_err(StoreFault::sql("read who wrote"))
     }
 
-    /// Writes a decision down.
+    /// Writes decisions about a device down, all of them or none.
     ///
     /// # Errors
     /// What SQLite says.
     pub fn decide(
         &mut self,
         device: &str,
-        decided: Decided<'_>,
+        decided: &[Decided<'_>],
         (by, now): (&str, Moment),
     ) -> Result<(), StoreFault> {
-        let (what, name) = match decided {
-            Decided::Confirmed => ("confirmed", ""),
-            Decided::Named(name) => ("named", name),
-            Decided::Retired => ("retired", ""),
-            Decided::Reset => ("reset", ""),
+        let mut keep = || -> Result<(), rusqlite::Error> {
+            let transaction = self.connection.transaction()?;
+            for one in decided {
+                let (what, name) = one.written();
+                let sql = "INSERT INTO trust (device, at, what, name, by) VALUES (?1, ?2, ?3, ?4, ?5)";
+                transaction.execute(sql, params![device, now.0, what, name, by])?;
+            }
+            transaction.commit()
         };
-        let sql = "INSERT INTO trust (device, at, what, name, by) VALUES (?1, ?2, ?3, ?4, ?5)";
-        let done = self.connection.execute(sql, params![device, now.0, what, name, by]);
-        done.map(|_| ()).map_err(StoreFault::sql("write down a decision"))
+        keep().map_err(StoreFault::sql("write down a decision"))
     }
 }
 
@@ -139,8 +152,10 @@ pub(super) fn read(connection: &Connection) -> Result<Devices, rusqlite::Error> 
     let mut devices = Devices::new();
     while let Some(row) = rows.next()? {
         let (what, at): (String, i64) = (row.get("what")?, row.get("at")?);
-        let new = || Known { name: String::new(), trust: Trust::NotConfirmed, met: Moment(at) };
+        let new =
+            || Known { name: String::new(), trust: Trust::NotConfirmed, confirmed: false, met: Moment(at) };
         let known = devices.entry(row.get("device")?).or_insert_with(new);
+        known.confirmed = what == "confirmed" || (known.confirmed && what != "reset");
         match what.as_str() {
             "confirmed" => known.trust = Trust::Confirmed,
             "named" => known.name = row.get("name")?,

@@ -1,5 +1,5 @@
 //! What the pages of a database say of its ledger, told apart by shape: lines, the keys that an index holds of them,
-//! cards, tombstones and kept knowledge.
+//! cards, tombstones, kept knowledge, and what stands beside.
 //!
 //! A line counts if its hash and its signature are right: where a page was written anew, what it held before can be
 //! whole but for the signature at its end. Whether a visit has more lines than were found is asked of everything else:
@@ -9,6 +9,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::ledger;
+use super::mined_beside::{self, Beside, MinedBeside};
 use super::pages::{Cell, From, Kind, Leaf, Pages, Place, Record, State, Version};
 use crate::model::line::Line;
 use crate::model::time::Moment;
@@ -30,6 +31,7 @@ pub struct Mined {
     ends: BTreeMap<Chain, Option<u32>>,
     erased: BTreeMap<String, i64>,
     knowledge: Vec<(Place, Cell, From)>,
+    beside: MinedBeside,
 }
 
 /// Visit, device, and a place in their chain.
@@ -82,6 +84,7 @@ enum Shape {
         at: i64,
     },
     Knowledge,
+    Beside(Beside),
 }
 
 impl Mined {
@@ -161,11 +164,12 @@ impl Mined {
                     self.carded.insert(visit);
                 }
             }
-            Shape::Erased { .. } | Shape::Knowledge if state == State::Unsure => {}
+            Shape::Erased { .. } | Shape::Knowledge | Shape::Beside(_) if state == State::Unsure => {}
             Shape::Erased { visit, at } => {
                 self.erased.insert(visit, at);
             }
             Shape::Knowledge => self.knowledge.push((place, cell, from)),
+            Shape::Beside(row) => self.beside.keep(row),
         }
     }
 
@@ -237,6 +241,11 @@ impl Mined {
         self.erased.iter().map(|(visit, at)| (visit.clone(), Moment(*at))).collect()
     }
 
+    /// What stands beside the lines.
+    pub fn beside(&self) -> &MinedBeside {
+        &self.beside
+    }
+
     /// Versions of knowledge with their texts; whoever takes them over proves the one by the other.
     pub fn knowledge(&self, pages: &Pages) -> Vec<(String, String)> {
         let texts = |(place, cell, from): &(Place, Cell, From)| {
@@ -289,6 +298,12 @@ fn shape(record: &Record, kind: Kind) -> Option<Shape> {
             let is_photos = photos.bytes().all(|byte| byte == b' ' || byte.is_ascii_hexdigit());
             record.int(3).filter(|swept| is_photos && (0..=1).contains(swept))?;
             Some(Shape::Erased { visit: visit(record, 0)?, at: record.int(1)? })
+        }
+        (Kind::Row, 5) => {
+            mined_beside::brought(record, visit(record, 0)?, device(record, 1)?).map(Shape::Beside)
+        }
+        (Kind::Row, 6) if record.is_null(0) => {
+            mined_beside::decided(record, device(record, 1)?).map(Shape::Beside)
         }
         (Kind::Row, 8..) if record.is_null(0) => {
             let line = line(record)?;

@@ -20,6 +20,7 @@ mod lock;
 pub mod merge;
 pub mod migrations;
 mod mined;
+mod mined_beside;
 pub mod open;
 pub mod outcomes;
 pub mod outgoing;

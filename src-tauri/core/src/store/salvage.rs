@@ -114,10 +114,11 @@ impl Foreign {
         self.mined.lines(&self.pages, visit, self.counted(visit))
     }
 
-    /// Drops the lines that came with imports that were taken back there, as far as SQLite still knows of them.
+    /// Drops the lines that came with imports that were taken back there.
     pub fn only_counting(&self, visit: &str, lines: &mut Vec<Line>) {
         let reaches = |connection| imports::reaches(connection, visit, None).ok();
-        let reaches = self.connection.as_ref().and_then(reaches).unwrap_or_default();
+        let told = self.connection.as_ref().and_then(reaches);
+        let reaches = told.unwrap_or_else(|| self.mined.beside().reaches(visit));
         lines.retain(|line| reaches.get(&line.device).is_none_or(|far| line.seq <= *far));
     }
 
@@ -133,11 +134,12 @@ impl Foreign {
         usize::try_from(lines.ok()?).ok()
     }
 
-    /// What was decided there about devices, as far as SQLite still knows of it.
+    /// What was decided there about devices.
     pub fn decisions(&self) -> Vec<DeviceDecision> {
         // Older databases have no such table.
         let read = |connection| devices::decisions(connection).ok();
-        self.connection.as_ref().and_then(read).unwrap_or_default()
+        let told = self.connection.as_ref().and_then(read);
+        told.unwrap_or_else(|| self.mined.beside().decisions())
     }
 
     /// Visits that were erased there, and when.

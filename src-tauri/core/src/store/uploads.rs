@@ -91,7 +91,11 @@ impl Store {
         let _ = fs::remove_dir_all(self.folder.join(INCOMING));
     }
 
-    pub(super) fn upload_path(&self, upload: &str) -> Result<PathBuf, StoreFault> {
+    /// Where a finished upload lies.
+    ///
+    /// # Errors
+    /// [`StoreFault::UploadUnknown`] for a name that no upload has.
+    pub fn upload_path(&self, upload: &str) -> Result<PathBuf, StoreFault> {
         let id = uuid::Uuid::try_parse(upload).map_err(|_| StoreFault::UploadUnknown)?;
         Ok(self.folder.join(INCOMING).join(id.simple().to_string()))
     }

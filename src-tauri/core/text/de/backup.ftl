@@ -44,7 +44,7 @@ ui-backup-photos-missing = { $photos ->
    *[other] { $photos } Fotos fehlen hier oder sind beschädigt und sind nicht enthalten. Übernehmen Sie zuerst eine frühere Sicherung.
 }
 ui-restore = Sicherung übernehmen
-ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben.
+ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben. Auch eine beschädigte Datenbank von Steady darf gewählt werden: Jeder Besuch, der noch ganz zu lesen ist, wird übernommen.
 ui-restore-choose = Sicherungsdatei wählen
 ui-restore-healed = { $photos ->
     [one] 1 beschädigtes Foto ist wieder heil.

@@ -44,7 +44,7 @@ ui-backup-photos-missing = { $photos ->
    *[other] { $photos } photos are missing or damaged here and are not in it. Take in an earlier backup first.
 }
 ui-restore = Take in a backup
-ui-restore-about = Choose a backup file. What it holds and this device does not is taken in, damaged photos are made whole, and nothing is overwritten.
+ui-restore-about = Choose a backup file. What it holds and this device does not is taken in, damaged photos are made whole, and nothing is overwritten. A damaged database of Steady may be chosen too: each visit that can still be read whole is taken in.
 ui-restore-choose = Choose a backup file
 ui-restore-healed = { $photos ->
     [one] 1 damaged photo is whole again.

@@ -44,7 +44,7 @@ ui-backup-photos-missing = { $photos ->
    *[other] { $photos } fotos faltan aquí o están dañadas, y no van en la copia. Recupere primero una copia anterior.
 }
 ui-restore = Recuperar una copia
-ui-restore-about = Elija un archivo de copia. Se incorpora lo que contiene y este aparato no tiene, se arreglan las fotos dañadas y no se sobrescribe nada.
+ui-restore-about = Elija un archivo de copia. Se incorpora lo que contiene y este aparato no tiene, se arreglan las fotos dañadas y no se sobrescribe nada. También puede elegir una base de datos dañada de Steady: se incorpora cada visita que aún pueda leerse entera.
 ui-restore-choose = Elegir un archivo de copia
 ui-restore-healed = { $photos ->
     [one] 1 foto dañada vuelve a estar entera.

@@ -44,7 +44,7 @@ ui-backup-photos-missing = { $photos ->
    *[other] { $photos } photos manquent ici ou sont endommagées, et n’y sont pas. Reprenez d’abord une sauvegarde antérieure.
 }
 ui-restore = Reprendre une sauvegarde
-ui-restore-about = Choisissez un fichier de sauvegarde. Ce qu’il contient et que cet appareil n’a pas est repris, les photos endommagées sont réparées, et rien n’est écrasé.
+ui-restore-about = Choisissez un fichier de sauvegarde. Ce qu’il contient et que cet appareil n’a pas est repris, les photos endommagées sont réparées, et rien n’est écrasé. Une base de données endommagée de Steady peut aussi être choisie : chaque visite encore lisible en entier est reprise.
 ui-restore-choose = Choisir un fichier de sauvegarde
 ui-restore-healed = { $photos ->
     [one] 1 photo endommagée est de nouveau entière.

@@ -152,3 +152,39 @@ fn workshop_is_taken_from_a_file_and_stands_on_papers_in_the_language_asked_for(
     let holds = |what: &[u8]| finding.windows(what.len()).any(|at| at == what);
     assert!(holds(b"/MediaBox[0 0 612 792]") && holds(b"/Lang(de)"), "another sheet or language");
 }
+
+#[test]
+fn devices_are_decided_about_and_an_import_is_taken_back() {
+    let bench = Bench::new();
+    let (here, there, file) = (bench.path("here"), bench.path("there"), bench.path("a.steady"));
+    let visit = demo(&here);
+    done(&["export", &visit, "--out", &file, "--data", &here]);
+    done(&["import", &file, "--data", &there, "--new"]);
+    let own = json(&["devices", "--data", &here, "--json"]);
+    let (id, code) =
+        (own["own"]["device"].as_str().expect("an id"), own["own"]["code"].as_str().expect("a code"));
+    let said = done(&["devices", "--data", &there]);
+    assert!(
+        said.contains("not yet confirmed") && said.contains(code) && said.contains("Import 1 "),
+        "{said}"
+    );
+    let refused_with = |words: &[&str], code: &str| refused(&[words, &["--data", &there]].concat(), code);
+    refused_with(&["device", "retire", &id[..8]], "technician-missing");
+    refused_with(&["device", "confirm", &id[..8], "1234", "5678", "--by", "Kim Marsh"], "code-differs");
+    refused_with(&["device", "retire", "zz"], "unknown-device");
+    let digits: Vec<&str> = code.split(' ').collect();
+    let said = done(
+        &[&["device", "confirm", &id[..8]][..], &digits[..], &["--by", "Kim Marsh", "--data", &there]]
+            .concat(),
+    );
+    assert!(said.contains(", confirmed, "), "{said}");
+    done(&["device", "name", &id[..8], "Bay 2", "--by", "Kim Marsh", "--data", &there]);
+    let said = done(&["device", "take-over", &id[..8], "--by", "Kim Marsh", "--data", &there]);
+    assert!(said.contains("Bay 2, confirmed, then retired"), "{said}");
+    let list = json(&["device", "start-over", &id[..8], "--by", "Sam Roe", "--data", &there, "--json"]);
+    assert_eq!(list["devices"][0]["trust"], "not-confirmed");
+    assert_eq!(list["decided"][4]["by"], "Sam Roe");
+    let back = json(&["take-back", "1", "--data", &there, "--json"]);
+    assert_eq!(back["gone"][0], visit.as_str());
+    refused_with(&["take-back", "1"], "unknown-import");
+}

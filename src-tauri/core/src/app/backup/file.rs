@@ -8,9 +8,10 @@ use uuid::Uuid;
 
 use super::super::failure::Failure;
 use super::super::fault::{Fault, Refusal};
+use super::super::handover;
 use super::super::response::Response;
 use super::super::steady::{Inner, Steady, shown};
-use super::{Progress, restore};
+use super::{Progress, Restored, restore};
 use crate::model::limits;
 use crate::model::time::Moment;
 use crate::store::backup::fault::BackupFault;
@@ -126,12 +127,28 @@ pub(in crate::app) fn take_piece(
     Ok(Response::Uploaded { bytes })
 }
 
-/// The backup file that a screen has sent, taken in.
+/// The backup file that a screen has sent, taken in; a damaged database as far as it can be read.
 pub(in crate::app) fn restore_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
-    let generation = inner.store.packed_upload(upload);
-    let restored = generation
-        .map_err(Fault::from)
-        .and_then(|generation| restore::taken(inner, &generation, &mut |_| {}));
+    let restored = match inner.store.packed_upload(upload) {
+        Ok(generation) => restore::taken(inner, &generation, &mut |_| {}),
+        Err(StoreFault::Backup(BackupFault::NotABackupFile)) => salvaged(inner, upload),
+        Err(fault) => Err(fault.into()),
+    };
     inner.store.drop_upload(upload);
     Ok(Response::Restored(restored?))
+}
+
+/// What is no backup may be a database that was saved from a broken device.
+fn salvaged(inner: &mut Inner, upload: &str) -> Result<Restored, Fault> {
+    let database = inner.store.upload_path(upload)?;
+    let done = handover::salvage(inner, &database).map_err(|fault| match fault {
+        Fault::Store(fault) if fault.is_of_the_file() => StoreFault::from(BackupFault::NotABackupFile).into(),
+        fault => fault,
+    })?;
+    Ok(Restored {
+        imported: done.imported,
+        lost: done.lost,
+        photos_missing: done.photos_missing,
+        ..Restored::default()
+    })
 }

@@ -106,6 +106,7 @@ fn one(
                 staging.add(&PhotoSize::Full.file_name(&sha256), &full)?;
                 *photos += 1;
             }
+            None if staging.stands(&sha256) => *photos += 1,
             None => salvaged.photos_missing += 1,
         }
     }
