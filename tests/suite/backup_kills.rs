@@ -22,14 +22,37 @@ use crate::support::{MORNING, code, open, scratch};
 const CHANGES: &str = "?write,?pwrite64,?rename,?renameat,?renameat2,?unlink,?unlinkat,?fsync,?fdatasync,\
                        ?mkdir,?mkdirat,?rmdir,?ftruncate,?copy_file_range,?sendfile";
 
-/// Runs the keeper, killed on entering the operation named, if one is; says whether it came to its end.
-fn keeper(words: &[&str], kill: Option<(&str, usize)>, log: &Path) -> bool {
+/// What befalls the keeper at an operation.
+#[derive(Debug, Clone, Copy)]
+pub enum Harm {
+    /// It is killed on entering it.
+    Killed,
+    /// The disk has no room from then on.
+    Full,
+}
+
+/// The keeper's exit status where it was told that the disk is full.
+const TOLD_FULL: i32 = 3;
+
+/// How a run of the keeper ended.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum End {
+    Done,
+    ToldFull,
+    Otherwise,
+}
+
+/// Runs the keeper, harmed on entering the operation named, if one is.
+fn keeper(words: &[&str], harm: Option<(Harm, &str, usize)>, log: &Path) -> End {
     let mut strace = Command::new("strace");
     strace.args(["-f", "-qq", "-o"]).arg(log);
-    match kill {
-        Some((call, nth)) => {
-            strace.arg("-e").arg(format!("trace={call}"));
-            strace.arg("-e").arg(format!("inject={call}:signal=SIGKILL:when={nth}"));
+    match harm {
+        Some((harm, call, nth)) => {
+            let what = match harm {
+                Harm::Killed => format!("signal=SIGKILL:when={nth}"),
+                Harm::Full => format!("error=ENOSPC:when={nth}+"),
+            };
+            strace.arg("-e").arg(format!("trace={call}")).arg("-e").arg(format!("inject={call}:{what}"));
         }
         None => {
             strace.arg("-e").arg(format!("trace={CHANGES}"));
@@ -37,13 +60,18 @@ fn keeper(words: &[&str], kill: Option<(&str, usize)>, log: &Path) -> bool {
     }
     strace.arg(env!("CARGO_BIN_EXE_keeper")).args(words);
     let done = strace.stdout(Stdio::null()).stderr(Stdio::null()).status();
-    done.unwrap_or_else(|fault| panic!("strace is needed, apt-get install strace: {fault}")).success()
+    let done = done.unwrap_or_else(|fault| panic!("strace is needed, apt-get install strace: {fault}"));
+    match done.code() {
+        Some(0) => End::Done,
+        Some(TOLD_FULL) => End::ToldFull,
+        _ => End::Otherwise,
+    }
 }
 
 /// How often each kind of operation happens in a whole run.
 fn operations(words: &[&str]) -> BTreeMap<String, usize> {
     let log = tempfile::NamedTempFile::new().unwrap();
-    assert!(keeper(words, None, log.path()), "{words:?}");
+    assert_eq!(keeper(words, None, log.path()), End::Done, "{words:?}");
     let mut counts = BTreeMap::new();
     for line in std::fs::read_to_string(log.path()).unwrap().lines() {
         let call = line.split_once(' ').map_or("", |(_, rest)| rest.trim_start());
@@ -54,7 +82,7 @@ fn operations(words: &[&str]) -> BTreeMap<String, usize> {
     counts
 }
 
-fn copied(from: &Path) -> TempDir {
+pub fn copied(from: &Path) -> TempDir {
     let to = tempfile::tempdir().unwrap();
     for (path, bytes) in files(from) {
         let path = to.path().join(path);
@@ -67,37 +95,46 @@ fn copied(from: &Path) -> TempDir {
 
 /// Kills a run of `words` before each of its operations; `words` and `after` are given a fresh copy of the start
 /// each time. Gives back how many kills there were.
-fn killed_everywhere(
+pub fn killed_everywhere(
     starts: [&Path; 2],
     words: impl Fn(&Path, &Path) -> Vec<String>,
     after: impl Fn(&Path, &Path, &str),
 ) -> usize {
-    let run = |kill: Option<(&str, usize)>| {
-        let [first, second] = starts.map(copied);
-        let words = words(first.path(), second.path());
-        let words: Vec<&str> = words.iter().map(String::as_str).collect();
-        let log = tempfile::NamedTempFile::new().unwrap();
-        let ended = keeper(&words, kill, log.path());
-        (first, second, ended)
-    };
+    let mut kills = 0;
+    harmed_everywhere((Harm::Killed, &[]), starts, words, |first, second, end, at| {
+        kills += usize::from(end != End::Done);
+        after(first, second, at);
+    });
+    kills
+}
+
+/// Harms a run of `words` at each of its operations, or at each of those named.
+pub fn harmed_everywhere(
+    (harm, calls): (Harm, &[&str]),
+    starts: [&Path; 2],
+    words: impl Fn(&Path, &Path) -> Vec<String>,
+    mut after: impl FnMut(&Path, &Path, End, &str),
+) {
     let counts = {
         let [first, second] = starts.map(copied);
         let words = words(first.path(), second.path());
         operations(&words.iter().map(String::as_str).collect::<Vec<_>>())
     };
-    let mut kills = 0;
-    for (call, count) in &counts {
+    for (call, count) in counts.iter().filter(|(call, _)| calls.is_empty() || calls.contains(&call.as_str()))
+    {
         for nth in 1..=*count {
-            let (first, second, ended) = run(Some((call, nth)));
-            kills += usize::from(!ended);
-            after(first.path(), second.path(), &format!("{call} {nth} of {count}"));
+            let [first, second] = starts.map(copied);
+            let words = words(first.path(), second.path());
+            let words: Vec<&str> = words.iter().map(String::as_str).collect();
+            let log = tempfile::NamedTempFile::new().unwrap();
+            let end = keeper(&words, Some((harm, call, nth)), log.path());
+            after(first.path(), second.path(), end, &format!("{call} {nth} of {count}"));
         }
     }
-    kills
 }
 
 /// What a data folder holds: files and rows.
-type Whole = (BTreeMap<PathBuf, Vec<u8>>, Vec<String>);
+pub type Whole = (BTreeMap<PathBuf, Vec<u8>>, Vec<String>);
 
 /// Where two data folders differ, in words that can be read.
 fn differences((files, rows): &Whole, (wanted, lines): &Whole) -> Vec<String> {
@@ -277,4 +314,30 @@ fn erasure_killed_between_any_two_file_operations_is_finished_at_the_next_start(
         assert_eq!(is(&open(data).unwrap(), &gone), "unknown-visit", "{at}");
     });
     assert!(kills > 60, "{kills}");
+}
+
+/// A disk that fills at any write: it is told as such, what stood stands, and the same again brings it about.
+#[test]
+fn backup_on_a_disk_that_fills_at_any_write_is_told_and_loses_nothing() {
+    let (data, backup) = kept_for_a_week();
+    let before = whole(data.path());
+    let words = |data: &Path, backup: &Path| {
+        let at = (MORNING.0 + 3 * 86_400_000).to_string();
+        ["backup", &data.to_string_lossy(), &backup.to_string_lossy(), &at].map(str::to_owned).to_vec()
+    };
+    let stood = listed_files(backup.path(), "before");
+    let (mut told, mut all) = (0, 0);
+    let full = (Harm::Full, &["write", "pwrite64", "copy_file_range", "sendfile"][..]);
+    harmed_everywhere(full, [data.path(), backup.path()], words, |data, backup, end, at| {
+        all += 1;
+        told += usize::from(end == End::ToldFull);
+        assert_ne!(end, End::Otherwise, "{at}: a full disk is told as such");
+        assert_eq!(whole(data), before, "{at}");
+        let stands: BTreeSet<PathBuf> = files(backup).into_keys().collect();
+        assert!(end == End::Done || stood.is_subset(&stands), "{at}: an earlier generation lost a file");
+        assert_eq!(on_day(data, backup, 4).unwrap().visits, 8, "{at}");
+        listed_files(backup, at);
+    });
+    println!("{all} disks that filled, {told} told");
+    assert!(told > 20, "{told} of {all}");
 }

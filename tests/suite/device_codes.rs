@@ -14,9 +14,9 @@ use steady_core::app::response::{QrCode, Response};
 use steady_core::model::device::Trust;
 
 use crate::backup_files::{fetched, sent};
-use crate::bench_tools::{ask, code, scratch};
 use crate::handover::{exported, rigid};
 use crate::qr::{modules, read_back};
+use crate::support::{ask, code, scratch};
 
 const UPLOAD: &str = "0191d2f0-0000-7000-8000-0000000000bb";
 

@@ -137,9 +137,14 @@ pub fn line(visit: &str, device: &str, seq: u64, prev: &mut String, body: &str) 
 }
 
 /// A line with the stranger's signature over its hash.
-pub fn signed(mut line: Value) -> Value {
+pub fn signed(line: Value) -> Value {
+    signed_by(&key(), line)
+}
+
+/// A line with a device's signature over its hash.
+pub fn signed_by(key: &DeviceKey, mut line: Value) -> Value {
     let message = format!("steady line 1\n{}", line["hash"].as_str().unwrap());
-    line["signature"] = json!(hex(&key().sign(message.as_bytes())));
+    line["signature"] = json!(hex(&key.sign(message.as_bytes())));
     line
 }
 

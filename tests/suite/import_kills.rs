@@ -1,5 +1,6 @@
 //! An import that is killed has happened as a whole or not at all, and leaves no half-written photo.
 
+use std::cell::Cell;
 use std::collections::BTreeSet;
 use std::io::{BufRead, BufReader};
 use std::path::Path;
@@ -7,9 +8,14 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 
 use sha2::{Digest, Sha256};
+use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
+use tempfile::TempDir;
+
+use crate::backup_files::whole;
+use crate::backup_kills::{End, Harm, Whole, copied, harmed_everywhere, killed_everywhere};
 use crate::handover::exported;
 use crate::handover_files::{hex, keep_photo, small_visit};
 use crate::support::{open, scratch};
@@ -71,6 +77,129 @@ fn killed_import_has_happened_as_a_whole_or_not_at_all() {
     }
     println!("{KILLS} kills: {none} left nothing, {all} came after everything was there");
     assert!(none > 5 && all >= LATE, "{none} and {all}: the kills missed the import");
+}
+
+/// What a data folder holds that lasts: without the moments at which something was done, and what opening makes.
+fn lasting(data: &Path) -> Whole {
+    let (mut files, mut rows) = whole(data);
+    files.retain(|path, _| path != Path::new("lock") && path != Path::new("data-id"));
+    let of_moment = |row: &String| {
+        row.contains("\"placed\"")
+            || ["sqlite_sequence", "import:", "brought:", "trust:"].iter().any(|table| row.starts_with(table))
+    };
+    rows.retain(|row| !of_moment(row));
+    (files, rows)
+}
+
+/// A folder with a visit that a file makes longer and another that it brings, and the file in a folder.
+fn before_and_file() -> (TempDir, TempDir, [String; 2]) {
+    let ((_there, writer), (data, here)) = (scratch(), scratch());
+    let known = small_visit(&writer, "TR 0001");
+    here.import(&mut &exported(&writer, &[&known])[..]).unwrap();
+    keep_photo(&writer, &known, 140);
+    let new = small_visit(&writer, "TR 0002");
+    let files = tempfile::tempdir().unwrap();
+    std::fs::write(files.path().join("a.steady"), exported(&writer, &[])).unwrap();
+    (data, files, [known, new])
+}
+
+fn entries(steady: &Steady, visit: &str) -> Option<u64> {
+    match steady.handle(Request::Look { visit: visit.to_owned() }).ok()? {
+        Response::Visit(standing) => Some(standing.ledger.entries),
+        other => panic!("no standing but {other:?}"),
+    }
+}
+
+#[test]
+fn import_killed_between_any_two_file_operations_is_whole_or_not_at_all() {
+    let (data, files, visits) = before_and_file();
+    drop(open(data.path()).unwrap());
+    let file = std::fs::read(files.path().join("a.steady")).unwrap();
+    let stand = |data: &Path| visits.each_ref().map(|visit| entries(&open(data).unwrap(), visit));
+    let before = (lasting(data.path()), stand(data.path()));
+    let words = |data: &Path, files: &Path| {
+        ["import", &data.to_string_lossy(), &files.to_string_lossy(), "a.steady"].map(str::to_owned).to_vec()
+    };
+    let after = {
+        let done = copied(data.path());
+        open(done.path()).unwrap().import(&mut &file[..]).unwrap();
+        (lasting(done.path()), stand(done.path()))
+    };
+    let (none, all) = (Cell::new(0), Cell::new(0));
+    let kills = killed_everywhere([data.path(), files.path()], words, |data, _, at| {
+        let now = (stand(data), lasting(data));
+        let (wanted, count) = if now.0 == before.1 { (&before, &none) } else { (&after, &all) };
+        count.set(count.get() + 1);
+        assert_eq!((now.0, now.1 == wanted.0), (wanted.1, true), "{at}");
+        open(data).unwrap().import(&mut &file[..]).unwrap();
+        assert!(lasting(data) == after.0, "{at}: the second try brings all of it");
+    });
+    println!("{kills} kills: {} left nothing, {} came after all was there", none.get(), all.get());
+    assert!(kills > 80 && none.get() > 30 && all.get() > 5, "{kills}: {} and {}", none.get(), all.get());
+}
+
+/// A disk that fills at any write: it is told as such, nothing of the file is kept, and what was here can still be
+/// handed on to another disk.
+#[test]
+fn import_on_a_disk_that_fills_at_any_write_is_told_and_leaves_nothing() {
+    let (data, files, visits) = before_and_file();
+    drop(open(data.path()).unwrap());
+    let file = std::fs::read(files.path().join("a.steady")).unwrap();
+    let before = lasting(data.path());
+    let words = |data: &Path, files: &Path| {
+        ["import", &data.to_string_lossy(), &files.to_string_lossy(), "a.steady"].map(str::to_owned).to_vec()
+    };
+    let (mut told, mut all) = (0, 0);
+    let full = (Harm::Full, &["write", "pwrite64", "copy_file_range", "sendfile"][..]);
+    harmed_everywhere(full, [data.path(), files.path()], words, |data, _, end, at| {
+        all += 1;
+        told += usize::from(end == End::ToldFull);
+        assert_ne!(end, End::Otherwise, "{at}: a full disk is told as such");
+        let steady = open(data).unwrap();
+        assert!(!exported(&steady, &[&visits[0]]).is_empty());
+        drop(steady);
+        if end == End::ToldFull {
+            assert!(lasting(data) == before, "{at}: something of it stayed");
+        }
+        open(data).unwrap().import(&mut &file[..]).unwrap();
+    });
+    println!("{all} disks that filled, {told} told");
+    assert!(told > 10, "{told} of {all}");
+}
+
+#[test]
+fn import_killed_while_it_is_taken_back_is_taken_back_or_stands() {
+    let (data, files, visits) = before_and_file();
+    let stand = |data: &Path| visits.each_ref().map(|visit| entries(&open(data).unwrap(), visit));
+    let before = stand(data.path());
+    let file = std::fs::read(files.path().join("a.steady")).unwrap();
+    open(data.path()).unwrap().import(&mut &file[..]).unwrap();
+    let after = stand(data.path());
+    assert!(before[1].is_none() && after[1].is_some(), "{before:?} {after:?}");
+    let words =
+        |data: &Path, _: &Path| ["take-back", &data.to_string_lossy(), "2"].map(str::to_owned).to_vec();
+    let (stood, gone) = (Cell::new(0), Cell::new(0));
+    let kills = killed_everywhere([data.path(), files.path()], words, |data, _, at| {
+        let now = stand(data);
+        let steady = open(data).unwrap();
+        let again = steady.handle(Request::TakeBackImport { import: 2 }).map_err(|failure| failure.code);
+        if now == after {
+            assert!(again.is_ok(), "{at}: {again:?}");
+            stood.set(stood.get() + 1);
+        } else {
+            assert_eq!((now, again.err().as_deref()), (before, Some("unknown-import")), "{at}");
+            gone.set(gone.get() + 1);
+        }
+        drop(steady);
+        assert_eq!(stand(data), before, "{at}");
+        assert_eq!(
+            open(data).unwrap().import(&mut &file[..]).unwrap().taken.len(),
+            2,
+            "{at}: and comes again"
+        );
+    });
+    println!("{kills} kills: it stood after {}, and was taken back after {}", stood.get(), gone.get());
+    assert!(kills > 15 && stood.get() > 5, "{kills}: {} and {}", stood.get(), gone.get());
 }
 
 /// Every photo file is what its name says; with `all`, all of them are there.

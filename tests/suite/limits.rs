@@ -237,7 +237,12 @@ fn taken(value: &Value) -> bool {
 /// What is put in place of a leaf or a list: far beyond anything that a person records.
 fn beyond(value: &Value) -> Vec<Value> {
     match value {
-        Value::String(_) => vec![json!("7".repeat(20_001)), json!("\u{10348}".repeat(10_001))],
+        Value::String(_) => vec![
+            json!("7".repeat(20_001)),
+            json!("\u{10348}".repeat(10_001)),
+            json!("\u{1b}[2J"),
+            json!("7\u{202e}7"),
+        ],
         Value::Number(_) => vec![json!(1e300), json!(-1e300), json!(u64::MAX), json!(4e9), json!(-4e9)],
         Value::Array(list) => vec![Value::Array(list.iter().cycle().take(200_000).cloned().collect())],
         _ => Vec::new(),

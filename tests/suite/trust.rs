@@ -10,12 +10,13 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::device::{DeviceStand, Trust};
 use steady_core::model::rating::Word;
+use steady_core::signing::key::DeviceKey;
 
 use crate::backup_files::sent;
 use crate::backup_generations::{back_up, restore};
 use crate::handover::{exported, rigid};
-use crate::handover_corpus::{VISIT, strangers_parts};
-use crate::handover_files::{entries, ledger, line, sealed, stranger, zip};
+use crate::handover_corpus::{VISIT, spelled, strangers_parts};
+use crate::handover_files::{entries, ledger, line, sealed, signed_by, stranger, zip};
 use crate::support::{ask, code, scratch};
 
 fn asked(steady: &Steady, request: Value) -> Response {
@@ -72,17 +73,75 @@ fn preview_shows_the_sender_and_what_would_change_and_writes_nothing() {
 }
 
 /// A rating that would read milder is told as such, before anybody agrees.
+/// By a device that somebody confirmed, a milder rating is told beforehand; by any other it stays outside, whoever
+/// carries it.
 #[test]
-fn milder_rating_is_told_beforehand() {
-    let ((_a, writer), (_b, here)) = (scratch(), scratch());
+fn milder_rating_is_told_beforehand_and_needs_a_confirmed_device() {
+    let ((_a, writer), (_b, here), (_c, carrier)) = (scratch(), scratch(), scratch());
     let visit = rigid(&writer, "TR 4417");
     felt(&writer, &visit);
-    here.import(&mut &exported(&writer, &[&visit])[..]).unwrap();
+    let first = exported(&writer, &[&visit]);
+    here.import(&mut &first[..]).unwrap();
+    carrier.import(&mut &first[..]).unwrap();
     let undo = ask(&writer, json!({ "ask": "look", "visit": visit })).undo.unwrap().entry;
     ask(&writer, json!({ "ask": "undo", "visit": visit, "entry": undo, "reason": "the wrong car" }));
-    let told = preview(&here, &exported(&writer, &[&visit]));
+    confirmed(&carrier, &writer);
+    let milder = exported(&writer, &[&visit]);
+    carrier.import(&mut &milder[..]).unwrap();
+    confirmed(&here, &carrier);
+    let rated = || ask(&here, json!({ "ask": "look", "visit": visit })).urgency.word;
+    for file in [&milder, &exported(&carrier, &[&visit])] {
+        let told = preview(&here, file);
+        let why = told.imported.set_apart.iter().map(|apart| apart.why.code.as_str()).collect::<Vec<_>>();
+        assert_eq!((told.visits.len(), why), (0, vec!["handover-milder"]));
+        assert_eq!(here.import(&mut &file[..]).unwrap_err().code, "handover-milder");
+        assert_eq!(rated(), Some(Word::Danger));
+    }
+    confirmed(&here, &writer);
+    let told = preview(&here, &milder);
     assert_eq!((told.visits[0].before, told.visits[0].after), (Some(Word::Danger), None));
     assert!(told.visits[0].milder);
+    here.import(&mut &milder[..]).unwrap();
+    assert_eq!(rated(), None);
+}
+
+/// What is graver comes in from anybody: nobody is driven into danger by believing it.
+#[test]
+fn graver_rating_comes_in_from_a_device_not_confirmed() {
+    let ((_a, writer), (_b, here)) = (scratch(), scratch());
+    let visit = rigid(&writer, "TR 4417");
+    here.import(&mut &exported(&writer, &[&visit])[..]).unwrap();
+    felt(&writer, &visit);
+    here.import(&mut &exported(&writer, &[&visit])[..]).unwrap();
+    assert_eq!(ask(&here, json!({ "ask": "look", "visit": visit })).urgency.word, Some(Word::Danger));
+}
+
+/// Two people compared the code of a device.
+fn confirmed(here: &Steady, other: &Steady) {
+    let Response::Devices(list) = other.handle(Request::Devices).unwrap() else { panic!("no list") };
+    let (device, shown) = (&list.own.device, &list.own.code);
+    assert_eq!(code(here, json!({ "ask": "confirm-device", "device": device, "code": shown })), "ok");
+}
+
+/// A file of a crowd of devices stays outside before it is met for ever.
+#[test]
+fn crowd_of_devices_stays_outside() {
+    let (_folder, here) = scratch();
+    let opened = String::from_utf8(strangers_parts().swap_remove(0).1).unwrap();
+    let body = spelled(&json!({ "kind": "order-chosen", "order": "running-first", "by": "Kim Marsh" }));
+    let crowd = |devices: u8| {
+        let mut all: Vec<Value> = opened.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
+        for number in 1..=devices {
+            let key = DeviceKey::from_seed(&[100 + number; 32]);
+            all.push(signed_by(&key, line(VISIT, &key.public().hex(), 1, &mut "0".repeat(64), &body)));
+        }
+        all.sort_by_key(|line| (line["device"].to_string(), line["seq"].as_u64()));
+        zip(&sealed(&[ledger(VISIT, &all)], |_| {}))
+    };
+    assert_eq!(here.import(&mut &crowd(64)[..]).unwrap_err().code, "handover-writers");
+    let Response::Devices(list) = here.handle(Request::Devices).unwrap() else { panic!("no list") };
+    assert!(list.devices.is_empty(), "{}", list.devices.len());
+    assert_eq!(here.import(&mut &crowd(20)[..]).unwrap().taken, [VISIT]);
 }
 
 #[test]
@@ -246,6 +305,7 @@ fn damaged_database_brings_back_nothing_that_was_taken_back() {
     std::fs::write(&database, &bytes).unwrap();
     let salvaged = anew.salvage(&database).unwrap();
     assert_eq!((salvaged.imported.taken, salvaged.lost), (vec![visit.clone()], vec![]));
+    assert_eq!(salvaged.devices, 1);
     // The same file, chosen on a screen.
     assert_eq!(sent(&chosen, &bytes).unwrap().imported.taken, *std::slice::from_ref(&visit));
     for steady in [&anew, &chosen] {
@@ -272,7 +332,7 @@ fn backup_brings_what_was_decided_about_devices() {
     let folder = tempfile::tempdir().unwrap();
     let backup = folder.path().join("backup");
     back_up(&here, &backup);
-    restore(&anew, &backup);
+    assert_eq!(restore(&anew, &backup).devices, 1, "it is said that whom to trust came along");
     felt(&writer, &visit);
     let more = exported(&writer, &[&visit]);
     assert_eq!(anew.import(&mut &more[..]).unwrap_err().code, "handover-retired");

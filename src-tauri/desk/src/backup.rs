@@ -66,6 +66,13 @@ fn made_lines(made: &BackedUp) -> Vec<String> {
     lines
 }
 
+/// That whom to trust came along, where it did: it may be another workshop's backup.
+pub fn devices(devices: u64) -> Option<String> {
+    (devices > 0).then(|| {
+        format!("What was decided about {devices} devices came along; `steady devices` lists them, `device start-over` undoes it")
+    })
+}
+
 fn restored_lines(done: &Restored) -> Vec<String> {
     let mut lines = import_lines(&done.imported);
     if let Some(generation) = &done.generation {
@@ -74,6 +81,7 @@ fn restored_lines(done: &Restored) -> Vec<String> {
     if done.photos_healed > 0 {
         lines.push(format!("Damaged photos made whole: {}", done.photos_healed));
     }
+    lines.extend(devices(done.devices));
     lines.extend(left("Left as they are here, where they go on differently", &done.lost));
     if done.photos_missing > 0 {
         lines.push(format!("Photos not found whole: {}", done.photos_missing));

@@ -11,6 +11,7 @@ use steady_core::app::handover::{
     Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
 };
 use steady_core::app::{Beside, Steady};
+use steady_core::model::device::WriterStand;
 use steady_core::model::rating::Word;
 
 use crate::args::handover::{Export, How, Task};
@@ -68,6 +69,14 @@ fn exported(export: &Export) -> Result<Said, Failure> {
 }
 
 fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
+    // A pipe would be waited for with the data folder held.
+    if path.exists() && !path.is_file() {
+        return Err(fault::failure(
+            "handover-unreadable",
+            "the file: it is no file".to_owned(),
+            "Name a file that exists and that you may read.",
+        ));
+    }
     let unreadable = |error: &io::Error| {
         fault::failure(
             "handover-unreadable",
@@ -142,6 +151,7 @@ pub fn import_lines(done: &Imported) -> Vec<String> {
 
 fn salvaged(done: &Salvaged) -> Said {
     let mut lines = import_lines(&done.imported);
+    lines.extend(backup::devices(done.devices));
     lines.extend(left("Not taken, the ledger is no longer whole or differs", &done.lost));
     if done.photos_missing > 0 {
         lines.push(format!("Photos not found whole: {}", done.photos_missing));
@@ -181,7 +191,14 @@ fn would_change(visit: &PreviewVisit) -> String {
         (false, true) => format!("now {}, then milder: {}", word(visit.before), word(visit.after)),
         (false, false) => format!("now {}, then {}", word(visit.before), word(visit.after)),
     };
-    format!("Visit {} {}: {turn}", visit.visit, visit.plate)
+    let wrote: Vec<String> = visit.writers.iter().map(by).collect();
+    format!("Visit {} {}: {turn}\n  {}", visit.visit, visit.plate, wrote.join("\n  "))
+}
+
+/// Who wrote in a visit, whoever carries it.
+fn by(writer: &WriterStand) -> String {
+    let WriterStand { device, entries } = writer;
+    format!("{entries} entries by the device with the code {}, {}", device.code, devices::trust(device))
 }
 
 fn apart(apart: &SetApart) -> String {

@@ -2,18 +2,32 @@
 //!
 //! A closed pipe (`steady replay ... | head`) is no error: nobody is left to tell.
 
+use std::borrow::Cow;
 use std::io::{Write as _, stderr, stdout};
 
 use steady_core::app::failure::Failure;
+use steady_core::model::limits::is_printable;
 
-/// One line on standard output.
+/// Lines on standard output.
 pub fn line(text: &str) {
-    let _ = writeln!(stdout().lock(), "{text}").and_then(|()| stdout().flush());
+    let _ = writeln!(stdout().lock(), "{}", shown(text)).and_then(|()| stdout().flush());
 }
 
-/// One line on standard error, for something that is not an answer.
+/// Lines on standard error, for something that is not an answer.
 pub fn aside(text: &str) {
-    let _ = writeln!(stderr().lock(), "{text}");
+    let _ = writeln!(stderr().lock(), "{}", shown(text));
+}
+
+/// What a name or a plate brought from elsewhere must not do to the terminal: move it, clear it, write over it.
+fn shown(text: &str) -> Cow<'_, str> {
+    if is_printable(text, true) && !text.contains('\r') {
+        return Cow::Borrowed(text);
+    }
+    let shows = |character: char| {
+        let lone = character.encode_utf8(&mut [0; 4]).to_owned();
+        character != '\r' && is_printable(&lone, true)
+    };
+    text.chars().map(|character| if shows(character) { character } else { '\u{fffd}' }).collect()
 }
 
 /// A line on standard error that the next one is written over, until the last.
@@ -25,4 +39,18 @@ pub fn over(text: &str, last: bool) {
 /// A failure on standard error: `code: message`, and below it what to do.
 pub fn failure(failure: &Failure) {
     aside(&format!("{}: {}\n{}", failure.code, failure.message, failure.help));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::shown;
+
+    #[test]
+    fn nothing_that_was_brought_reaches_into_the_terminal() {
+        assert_eq!(shown("TR 4417\nSent by"), "TR 4417\nSent by");
+        assert_eq!(
+            shown("\u{1b}[2J\rTR\0 4417\u{202e}\u{9b}"),
+            "\u{fffd}[2J\u{fffd}TR\u{fffd} 4417\u{fffd}\u{fffd}"
+        );
+    }
 }

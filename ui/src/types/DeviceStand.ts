@@ -23,6 +23,10 @@ name: string,
  */
 trust: Trust, 
 /**
+ * Its code was compared, and nobody started over with it since: what it wrote stays its own after it is retired.
+ */
+confirmed: boolean, 
+/**
  * When it was first met; none for this device.
  */
 met: Moment | null, };

@@ -415,7 +415,19 @@ device: string,
 /**
  * The code that they read.
  */
-code: string, } | { "ask": "name-device", 
+code: string, } | { "ask": "device-qr" } | { "ask": "confirm-device-by-photo", 
+/**
+ * Its id.
+ */
+device: string, 
+/**
+ * The upload; the photo is not kept.
+ */
+upload: string, } | { "ask": "take-over-device", 
+/**
+ * Its id.
+ */
+device: string, } | { "ask": "name-device", 
 /**
  * Its id.
  */

@@ -320,17 +320,19 @@ fn texts_fit(intake: &Intake) -> bool {
     [&vehicle.label, &vehicle.plate, &vehicle.vin, &owner.name, &owner.contact]
         .iter()
         .all(|text| line_fits(text))
-        && [complaint, when].iter().all(|text| text.chars().count() <= limits::TEXT)
+        && [complaint, when]
+            .iter()
+            .all(|text| text.chars().count() <= limits::TEXT && limits::is_printable(text, true))
 }
 
-/// Whether a line that a person typed is of a length that screens and papers can show.
+/// Whether a line that a person typed is one that screens and papers can show.
 pub fn line_fits(text: &str) -> bool {
-    text.chars().count() <= limits::LINE
+    text.chars().count() <= limits::LINE && limits::is_printable(text, false)
 }
 
-/// Whether a reason is of a length that papers can show.
+/// Whether a reason is one that papers can show.
 pub fn reason_fits(reason: &str) -> bool {
-    reason.chars().count() <= limits::REASON
+    reason.chars().count() <= limits::REASON && limits::is_printable(reason, true)
 }
 
 /// Intake written anew. The layout cannot change under answers that were given for another.

@@ -133,7 +133,7 @@ pub(super) fn take_over(inner: &mut Inner, device: &str, by: Option<&str>) -> Re
 /// A device is given a name here.
 pub(super) fn name(inner: &mut Inner, device: &str, name: &str, by: Option<&str>) -> Result<Response, Fault> {
     let name = name.trim();
-    if name.chars().count() > limits::DEVICE_NAME {
+    if name.chars().count() > limits::DEVICE_NAME || !limits::is_printable(name, false) {
         return Err(Refusal::DeviceNameTooLong.into());
     }
     decide(inner, device, by, &[Decided::Named(name)])

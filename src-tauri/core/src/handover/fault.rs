@@ -108,6 +108,18 @@ pub enum HandoverFault {
         /// Which ledger.
         part: String,
     },
+    /// Lines of a device that nobody has confirmed, which would make a rating milder.
+    #[error("a rating would become milder by a device not confirmed: {part}")]
+    MilderByStranger {
+        /// Which ledger.
+        part: String,
+    },
+    /// More devices than any workshop has.
+    #[error("too many devices: {part}")]
+    TooManyWriters {
+        /// Which ledger.
+        part: String,
+    },
     /// Not a photo as Steady keeps them.
     #[error("not a kept photo: {part}")]
     Photo {
@@ -140,6 +152,8 @@ impl HandoverFault {
             | Self::Retired { part }
             | Self::Ahead { part }
             | Self::OpenedTwice { part }
+            | Self::MilderByStranger { part }
+            | Self::TooManyWriters { part }
             | Self::Photo { part } => Some(part.clone()),
             Self::Name { place } => Some(place.to_string()),
             Self::Unknown

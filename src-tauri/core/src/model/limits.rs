@@ -9,7 +9,7 @@ mod check;
 pub mod entry;
 pub mod visit;
 
-pub use check::Beyond;
+pub use check::{Beyond, is_printable};
 
 use std::ops::RangeInclusive;
 
@@ -40,6 +40,10 @@ pub const PREFERENCE_NAME: usize = 40;
 /// Most entries of one visit, all devices together. A long visit with its bench has 500; beyond this, opening
 /// it could be felt.
 pub const ENTRIES: usize = 5_000;
+/// Most devices that write in one visit. A workshop has a handful; each is met for ever.
+pub const VISIT_WRITERS: usize = 64;
+/// Most devices that one handover file brings which nothing was heard of before.
+pub const NEW_WRITERS: usize = 256;
 /// Most photos of one visit, taken again ones counted: several of each of the 40 steps, and some of the bench.
 pub const PHOTOS: usize = 200;
 /// Most notes of the bench in one visit; each stands on the repair record.
@@ -149,6 +153,9 @@ pub const PIECE_BYTES: u64 = 512 * 1024;
 
 /// Greatest handover file, bytes: a zip's directory counts in 32 bits, and its greatest number has a meaning.
 pub const HANDOVER_BYTES: u64 = 0xffff_fffe;
+/// Greatest database that is copied to be read, bytes: 100,000 visits of 60 entries take 6 GB; what is larger is
+/// mostly no database, and would fill the disk first.
+pub const DATABASE_BYTES: u64 = 16 * 1024 * MIB;
 /// Greatest backup as one file, bytes: 200,000 photos of 300 kB, more than a phone has room for.
 pub const BACKUP_BYTES: u64 = 64 * 1024 * MIB;
 /// Most parts of a handover file: its directory counts them in 16 bits.

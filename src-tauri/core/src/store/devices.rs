@@ -54,14 +54,16 @@ impl Store {
 
     /// Takes over what was decided in another folder of one's own about devices of which nothing was decided here:
     /// a lost device stays retired on the device that takes the place of a broken one. `own` is the device at hand.
+    /// Says about how many devices something was taken over.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn take_over_decisions(&mut self, theirs: &[DeviceDecision], own: &str) -> Result<(), StoreFault> {
-        let mut keep = || -> Result<(), rusqlite::Error> {
+    pub fn take_over_decisions(&mut self, theirs: &[DeviceDecision], own: &str) -> Result<u64, StoreFault> {
+        let mut keep = || -> Result<u64, rusqlite::Error> {
             let transaction = self.connection.transaction()?;
-            take_over(&transaction, theirs, own)?;
-            transaction.commit()
+            let devices = take_over(&transaction, theirs, own)?;
+            transaction.commit()?;
+            Ok(devices)
         };
         keep().map_err(StoreFault::sql("take over what was decided"))
     }
@@ -101,12 +103,13 @@ impl Store {
     }
 }
 
-/// Adds decisions of another folder of one's own, about devices of which nothing was decided here.
+/// Adds decisions of another folder of one's own, about devices of which nothing was decided here; says about how
+/// many.
 pub(super) fn take_over(
     connection: &Connection,
     theirs: &[DeviceDecision],
     own: &str,
-) -> Result<(), rusqlite::Error> {
+) -> Result<u64, rusqlite::Error> {
     let here: BTreeSet<String> = decisions(connection)?.into_iter().map(|one| one.device).collect();
     let fits = |one: &&DeviceDecision| {
         one.device != own
@@ -114,12 +117,15 @@ pub(super) fn take_over(
             && one.name.chars().count() <= limits::DEVICE_NAME
             && one.by.chars().count() <= limits::LINE
     };
+    let mut devices = BTreeSet::new();
     for DeviceDecision { device, at, what, name, by } in theirs.iter().filter(fits) {
         // What no version of Steady writes fails the table's checks and stays outside.
         let sql = "INSERT OR IGNORE INTO trust (device, at, what, name, by) VALUES (?1, ?2, ?3, ?4, ?5)";
-        connection.execute(sql, params![device, at.0, what, name, by])?;
+        if connection.execute(sql, params![device, at.0, what, name, by])? > 0 {
+            devices.insert(device);
+        }
     }
-    Ok(())
+    Ok(devices.len() as u64)
 }
 
 /// Every decision of a database, the first first.

@@ -70,6 +70,14 @@ pub struct Plan {
     reached: Vec<(String, u64, u64)>,
 }
 
+impl Plan {
+    /// The devices of whose chains more would count than did.
+    pub fn writers_of_news(&self) -> impl Iterator<Item = &str> {
+        let grows = self.reached.iter().filter(|(_, lines, before)| lines > before);
+        grows.map(|(device, ..)| device.as_str())
+    }
+}
+
 /// Why a visit was not merged.
 #[derive(Debug, thiserror::Error)]
 pub enum MergeFault {
@@ -258,11 +266,12 @@ impl Merging<'_> {
         done.map(|_| ()).map_err(StoreFault::sql("keep a setting"))
     }
 
-    /// Keeps what was decided in another folder of one's own about devices of which nothing was decided here.
+    /// Keeps what was decided in another folder of one's own about devices of which nothing was decided here; says
+    /// about how many.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep_decisions(&self, theirs: &[DeviceDecision], own: &str) -> Result<(), StoreFault> {
+    pub fn keep_decisions(&self, theirs: &[DeviceDecision], own: &str) -> Result<u64, StoreFault> {
         let kept = devices::take_over(&self.transaction, theirs, own);
         kept.map_err(StoreFault::sql("keep what was decided"))
     }

@@ -17,6 +17,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0008_signatures.sql"),
     include_str!("../../sql/0009_devices.sql"),
     include_str!("../../sql/0010_photo.sql"),
+    include_str!("../../sql/0011_trust_index.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

@@ -49,6 +49,9 @@ impl Store {
         if bytes(database) == 0 && bytes(&log) == 0 {
             return Err(StoreFault::EmptyDatabase);
         }
+        if bytes(database).saturating_add(bytes(&log)) > limits::DATABASE_BYTES {
+            return Err(StoreFault::NoDatabase);
+        }
         let copies = self.folder.join("incoming").join("salvage");
         fs::create_dir_all(&copies).map_err(StoreFault::file)?;
         let copied = copied(database, &log, &copies).and_then(|copy| read(&copy));

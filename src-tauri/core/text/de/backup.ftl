@@ -44,11 +44,15 @@ ui-backup-photos-missing = { $photos ->
    *[other] { $photos } Fotos fehlen hier oder sind beschädigt und sind nicht enthalten. Übernehmen Sie zuerst eine frühere Sicherung.
 }
 ui-restore = Sicherung übernehmen
-ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben. Auch eine beschädigte Datenbank von Steady darf gewählt werden: Jeder Besuch, der noch ganz zu lesen ist, wird übernommen.
+ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben. Auch eine beschädigte Datenbank von Steady darf gewählt werden: Jeder Vorgang, der noch ganz zu lesen ist, wird übernommen.
 ui-restore-choose = Sicherungsdatei wählen
 ui-restore-healed = { $photos ->
     [one] 1 beschädigtes Foto ist wieder heil.
    *[other] { $photos } beschädigte Fotos sind wieder heil.
+}
+ui-restore-devices = { $devices ->
+    [one] Was über 1 Gerät entschieden war, kam mit. Sehen Sie es unter Einstellungen, Geräte an; dort können Sie damit neu beginnen.
+   *[other] Was über { $devices } Geräte entschieden war, kam mit. Sehen Sie sie unter Einstellungen, Geräte an; dort können Sie mit jedem neu beginnen.
 }
 ui-restore-differs = { $visits ->
     [one] 1 Vorgang geht hier anders weiter und blieb, wie er ist.

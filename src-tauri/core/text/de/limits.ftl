@@ -2,8 +2,8 @@
 ### Die Grenzen stehen in `src/model/limits.rs`. Ablehnungen wie in errors.ftl.
 
 ## Etwas Getipptes oder Gezeichnetes.
-error-intake-too-long = Ein Text der Annahme ist zu lang
-error-intake-too-long-help = Namen, Kennzeichen, Fahrgestellnummer und Erreichbarkeit fassen 200 Zeichen, Beanstandung und Zeitpunkt 10.000. Kürzen Sie, was länger ist.
+error-intake-too-long = Ein Text der Annahme ist zu lang oder enthält Zeichen, die man nicht sieht
+error-intake-too-long-help = Namen, Kennzeichen, Fahrgestellnummer und Erreichbarkeit fassen 200 Zeichen, Beanstandung und Zeitpunkt 10.000. Kürzen Sie, was länger ist, und tippen Sie Eingefügtes neu.
 error-layout-fixed = Die Bauart lässt sich nicht mehr ändern
 error-layout-fixed-help = Für sie wurden schon Antworten gegeben. Legen Sie für dieses Auto einen neuen Vorgang mit der richtigen Bauart an.
 error-signature-refused = Die Unterschrift lässt sich nicht sichern

@@ -50,6 +50,10 @@ ui-restore-healed = { $photos ->
     [one] 1 damaged photo is whole again.
    *[other] { $photos } damaged photos are whole again.
 }
+ui-restore-devices = { $devices ->
+    [one] What was decided about 1 device came along. Look at it under Settings, Devices; you can start over with it there.
+   *[other] What was decided about { $devices } devices came along. Look at them under Settings, Devices; you can start over with each there.
+}
 ui-restore-differs = { $visits ->
     [one] 1 visit goes on differently here and stayed as it is.
    *[other] { $visits } visits go on differently here and stayed as they are.

@@ -2,8 +2,8 @@
 ### `src/model/limits.rs`. Refusals as in errors.ftl.
 
 ## Something typed or drawn.
-error-intake-too-long = A text of the intake is too long
-error-intake-too-long-help = Names, plate, VIN and contact hold 200 characters, the complaint and when it happens 10,000. Shorten what is longer.
+error-intake-too-long = A text of the intake is too long, or holds characters that do not show
+error-intake-too-long-help = Names, plate, VIN and contact hold 200 characters, the complaint and when it happens 10,000. Shorten what is longer, and type anew what was pasted.
 error-layout-fixed = The layout can no longer be changed
 error-layout-fixed-help = Answers were given for it. Open a new visit for this car with the right layout.
 error-signature-refused = The signature cannot be kept

@@ -50,6 +50,10 @@ ui-restore-healed = { $photos ->
     [one] 1 foto dañada vuelve a estar entera.
    *[other] { $photos } fotos dañadas vuelven a estar enteras.
 }
+ui-restore-devices = { $devices ->
+    [one] Lo decidido sobre 1 aparato vino también. Mírelo en Ajustes, Aparatos; allí puede empezar de nuevo con él.
+   *[other] Lo decidido sobre { $devices } aparatos vino también. Mírelos en Ajustes, Aparatos; allí puede empezar de nuevo con cada uno.
+}
 ui-restore-differs = { $visits ->
     [one] 1 visita sigue aquí de otra manera y se dejó como está.
    *[other] { $visits } visitas siguen aquí de otra manera y se dejaron como están.

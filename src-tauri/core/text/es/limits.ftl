@@ -2,8 +2,8 @@
 ### Los límites están en `src/model/limits.rs`. Rechazos como en errors.ftl.
 
 ## Algo escrito o dibujado.
-error-intake-too-long = Un texto de la recepción es demasiado largo
-error-intake-too-long-help = Nombres, matrícula, bastidor y contacto admiten 200 caracteres; la queja y cuándo ocurre, 10.000. Acorte lo que sea más largo.
+error-intake-too-long = Un texto de la recepción es demasiado largo o lleva caracteres que no se ven
+error-intake-too-long-help = Nombres, matrícula, bastidor y contacto admiten 200 caracteres; la queja y cuándo ocurre, 10.000. Acorte lo que sea más largo y vuelva a teclear lo pegado.
 error-layout-fixed = La disposición ya no se puede cambiar
 error-layout-fixed-help = Ya se dieron respuestas para ella. Abra una visita nueva para este coche con la disposición correcta.
 error-signature-refused = La firma no se puede guardar

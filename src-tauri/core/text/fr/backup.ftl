@@ -50,6 +50,10 @@ ui-restore-healed = { $photos ->
     [one] 1 photo endommagée est de nouveau entière.
    *[other] { $photos } photos endommagées sont de nouveau entières.
 }
+ui-restore-devices = { $devices ->
+    [one] Ce qui avait été décidé sur 1 appareil est venu avec. Voyez-le sous Réglages, Appareils ; vous pouvez y recommencer avec lui.
+   *[other] Ce qui avait été décidé sur { $devices } appareils est venu avec. Voyez-les sous Réglages, Appareils ; vous pouvez y recommencer avec chacun.
+}
 ui-restore-differs = { $visits ->
     [one] 1 visite continue autrement ici et est restée telle quelle.
    *[other] { $visits } visites continuent autrement ici et sont restées telles quelles.

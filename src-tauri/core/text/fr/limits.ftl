@@ -2,8 +2,8 @@
 ### Les bornes sont dans `src/model/limits.rs`. Refus comme dans errors.ftl.
 
 ## Quelque chose de saisi ou de dessiné.
-error-intake-too-long = Un texte de la réception est trop long
-error-intake-too-long-help = Noms, immatriculation, numéro de châssis et contact tiennent en 200 caractères, la plainte et ses circonstances en 10 000. Raccourcissez ce qui est plus long.
+error-intake-too-long = Un texte de la réception est trop long ou contient des caractères qui ne se voient pas
+error-intake-too-long-help = Noms, immatriculation, numéro de châssis et contact tiennent en 200 caractères, la plainte et ses circonstances en 10 000. Raccourcissez ce qui est plus long, et retapez ce qui a été collé.
 error-layout-fixed = La disposition ne peut plus être changée
 error-layout-fixed-help = Des réponses ont été données pour elle. Ouvrez une nouvelle visite pour cette voiture avec la bonne disposition.
 error-signature-refused = La signature ne peut pas être gardée

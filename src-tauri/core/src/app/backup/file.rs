@@ -148,6 +148,7 @@ fn salvaged(inner: &mut Inner, upload: &str) -> Result<Restored, Fault> {
     Ok(Restored {
         imported: done.imported,
         lost: done.lost,
+        devices: done.devices,
         photos_missing: done.photos_missing,
         ..Restored::default()
     })

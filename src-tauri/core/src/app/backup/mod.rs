@@ -47,6 +47,9 @@ pub struct Restored {
     /// Photos that were damaged here and are whole again.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub photos_healed: u64,
+    /// Devices about which what was decided there came along.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub devices: u64,
     /// Photos that are named and are whole neither here nor in the backup.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub photos_missing: u64,

@@ -57,7 +57,7 @@ pub fn taken(
         for (name, value) in generation.settings()? {
             merging.keep_setting(&name, &value)?;
         }
-        merging.keep_decisions(&generation.decisions()?, &inner.writer.device)?;
+        restored.devices = merging.keep_decisions(&generation.decisions()?, &inner.writer.device)?;
         if set_workshop {
             merging.keep_workshop(&generation.workshop()?)?;
         }

@@ -25,6 +25,8 @@ pub fn code(fault: &HandoverFault) -> &'static str {
         HandoverFault::Retired { .. } => "handover-retired",
         HandoverFault::Ahead { .. } => "handover-ahead",
         HandoverFault::OpenedTwice { .. } => "handover-opened-twice",
+        HandoverFault::MilderByStranger { .. } => "handover-milder",
+        HandoverFault::TooManyWriters { .. } => "handover-writers",
         HandoverFault::Photo { .. } => "handover-photo",
         HandoverFault::Read(_) => "handover-unreadable",
         HandoverFault::Write(_) => "handover-unwritable",

@@ -6,6 +6,7 @@ use std::collections::BTreeSet;
 use std::io::{self, Read};
 
 use super::super::derive;
+use super::super::devices;
 use super::super::drawn::DrawnFor;
 use super::super::fault::{Fault, Refusal};
 use super::super::list;
@@ -16,8 +17,9 @@ use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
 use crate::model::device::Devices;
-use crate::model::limits::Beyond;
+use crate::model::limits::{self, Beyond};
 use crate::model::line::Line;
+use crate::model::rating::Word;
 use crate::model::standing::Standing;
 use crate::model::time::Moment;
 use crate::store::ledger::{LineFault, check_lines};
@@ -89,6 +91,7 @@ pub fn walk(inner: &mut Inner, source: &mut dyn Read, staging: Option<Staging>) 
             held: BTreeSet::new(),
             imported: Imported::default(),
             changes: Vec::new(),
+            writers: BTreeSet::new(),
             apart: Vec::new(),
         };
         while let Some(part) = reader.upcoming().map(|part| part.name.clone()) {
@@ -151,6 +154,8 @@ struct Work<'a> {
     held: BTreeSet<String>,
     imported: Imported,
     changes: Vec<Change>,
+    /// Devices that nothing was heard of before this file.
+    writers: BTreeSet<String>,
     /// Visits that are set apart, and why.
     apart: Vec<(String, Fault)>,
 }
@@ -205,6 +210,7 @@ impl Work<'_> {
         }
         let before = self.merging.rated(visit)?;
         let standing = standing_of(self.place, visit, &plan)?;
+        self.believed(&plan, (before.as_ref(), &standing)).map_err(|fault| fault(part.to_owned()))?;
         if let Some(keeping) = &mut self.keeping {
             let import = match keeping.import.take() {
                 Some(import) => import,
@@ -218,6 +224,26 @@ impl Work<'_> {
         self.imported.taken.push(visit.to_owned());
         self.changes.push(Change { standing, before, entries: plan.news });
         Ok(Fate::Taken)
+    }
+
+    /// Refuses what nobody's word is enough for: a milder rating by a device that nobody confirmed, whoever carries
+    /// it, and a crowd of devices.
+    fn believed(
+        &mut self,
+        plan: &Plan,
+        (before, standing): (Option<&Option<String>>, &Standing),
+    ) -> Result<(), fn(String) -> HandoverFault> {
+        let Place { device: own, devices, .. } = self.place;
+        let doubtful = |device: &str| devices::stand(device, own, devices).is_doubtful();
+        if is_milder(before, standing) && plan.writers_of_news().any(doubtful) {
+            return Err(|part| HandoverFault::MilderByStranger { part });
+        }
+        self.writers.extend(
+            plan.writers_of_news().filter(|device| !devices.contains_key(*device)).map(str::to_owned),
+        );
+        let fits =
+            standing.writers.len() <= limits::VISIT_WRITERS && self.writers.len() <= limits::NEW_WRITERS;
+        if fits { Ok(()) } else { Err(|part| HandoverFault::TooManyWriters { part }) }
     }
 
     /// Whether the photo belongs to a visit that is taken.
@@ -235,10 +261,16 @@ impl Work<'_> {
     /// A file of which nothing could be taken or was here already is refused for the first reason there is.
     fn end(mut self, locale: &str) -> Result<(Imported, Vec<Change>, Option<Placed>), Fault> {
         let nothing = self.imported.taken.is_empty() && self.imported.unchanged == 0;
+        // Whoever only looks is shown who sends it: its code may be compared, and the file taken in then.
+        let may_be_confirmed = self.keeping.is_none()
+            && self
+                .apart
+                .iter()
+                .any(|(_, fault)| matches!(fault, Fault::Handover(HandoverFault::MilderByStranger { .. })));
         if nothing && self.imported.erased > 0 {
             return Err(Refusal::VisitErased.into());
         }
-        if nothing && !self.apart.is_empty() {
+        if nothing && !self.apart.is_empty() && !may_be_confirmed {
             return Err(self.apart.swap_remove(0).1);
         }
         let apart = |(visit, fault): (String, Fault)| SetApart { visit, why: shown(&fault, locale) };
@@ -266,8 +298,15 @@ fn is_of_the_visit(fault: &Fault) -> bool {
                     | HandoverFault::Retired { .. }
                     | HandoverFault::Ahead { .. }
                     | HandoverFault::OpenedTwice { .. }
+                    | HandoverFault::MilderByStranger { .. }
+                    | HandoverFault::TooManyWriters { .. }
             )
     )
+}
+
+/// Whether a visit's rating would read milder than it does.
+pub fn is_milder(before: Option<&Option<String>>, standing: &Standing) -> bool {
+    before.and_then(|before| before.as_deref()).and_then(Word::from_id) > standing.urgency.word
 }
 
 /// Where a visit would stand.

@@ -88,6 +88,9 @@ pub struct Salvaged {
     pub imported: Imported,
     /// Visits that were found and whose ledger is no longer whole, or goes on differently here.
     pub lost: Vec<String>,
+    /// Devices about which what was decided there came along.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub devices: u64,
     /// Photos that are named and were not found whole.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub photos_missing: u64,

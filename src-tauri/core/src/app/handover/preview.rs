@@ -9,7 +9,7 @@ use super::super::devices;
 use super::super::fault::Fault;
 use super::super::steady::Inner;
 use super::Imported;
-use super::import::{Change, walk};
+use super::import::{Change, is_milder, walk};
 use crate::model::device::{DeviceStand, WriterStand};
 use crate::model::rating::Word;
 use crate::model::time::Moment;
@@ -71,7 +71,7 @@ pub fn preview(inner: &mut Inner, source: &mut dyn Read) -> Result<Preview, Faul
 
 fn visit(change: Change) -> PreviewVisit {
     let Change { standing, before, entries } = change;
-    let is_new = before.is_none();
+    let (is_new, milder) = (before.is_none(), is_milder(before.as_ref(), &standing));
     let before = before.flatten().as_deref().and_then(Word::from_id);
     let after = standing.urgency.word;
     PreviewVisit {
@@ -82,7 +82,7 @@ fn visit(change: Change) -> PreviewVisit {
         entries,
         before,
         after,
-        milder: before > after,
+        milder,
         writers: standing.writers,
     }
 }

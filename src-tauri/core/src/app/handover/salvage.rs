@@ -50,8 +50,8 @@ fn taken(inner: &mut Inner, foreign: &Foreign) -> Result<Salvaged, Fault> {
     });
     let done = done.and_then(|(salvaged, placed)| Ok(placed.confirm().map(|()| salvaged)?));
     inner.ledger_changed()?;
-    let done = done?;
-    inner.store.take_over_decisions(&foreign.decisions(), &inner.writer.device)?;
+    let mut done = done?;
+    done.devices = inner.store.take_over_decisions(&foreign.decisions(), &inner.writer.device)?;
     inner.devices_changed()?;
     knowledge::take_over(&mut inner.store, foreign.knowledge(), now)?;
     if inner.workshop == Workshop::default() {

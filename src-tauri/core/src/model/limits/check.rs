@@ -15,10 +15,20 @@ pub fn ensure(field: &'static str, fits: bool) -> Checked {
     if fits { Ok(()) } else { Err(Beyond(field)) }
 }
 
-/// At most so many characters.
+/// At most so many characters, each of which shows as itself.
 pub fn text(field: &'static str, text: &str, most: usize) -> Checked {
     // A character takes four bytes at most: what is far too long is not counted.
-    ensure(field, text.len() <= 4 * most && text.chars().count() <= most)
+    ensure(field, text.len() <= 4 * most && text.chars().count() <= most)?;
+    ensure(field, is_printable(text, most > super::LINE))
+}
+
+/// Whether no character moves, hides or turns round what stands beside it on a screen or a terminal. A text of one
+/// line holds none that ends it.
+pub fn is_printable(text: &str, has_lines: bool) -> bool {
+    let ends_a_line = |character| matches!(character, '\n' | '\r' | '\t') && has_lines;
+    // Embeddings and overrides, Unicode Standard Annex 9, 2.1 and 2.2; marks and isolates stay.
+    let turns = |character| matches!(character, '\u{202a}'..='\u{202e}' | '\u{2028}' | '\u{2029}');
+    text.chars().all(|character| ends_a_line(character) || !(character.is_control() || turns(character)))
 }
 
 /// At most so many characters, if there is a text.
