@@ -101,7 +101,8 @@ test("a retired device brings nothing new until it is started over with", async 
   await id("retire-device-now").click();
   await trust("retired");
   await open(1, "#/");
-  await id("card-from").waitFor();
+  await id("visit-card").waitFor();
+  assert.equal(await id("card-from").count(), 0, "what it wrote while it was confirmed stays its own");
   await choose(more);
   await page.locator("[data-testid=problem][data-code=handover-retired]").waitFor();
   await open(1, "#/devices");
@@ -109,6 +110,33 @@ test("a retired device brings nothing new until it is started over with", async 
   await id("reset-device-now").click();
   await trust("not-confirmed");
   assert.equal(await id("decided").locator("li").count(), 4, "confirmed, named, retired, started over: written down");
+});
+
+test("a device's QR code is scanned in place of comparing digits", async () => {
+  const { id } = phones[1];
+  await open(0, "#/devices");
+  await phones[0].id("qr").click();
+  const picture = await phones[0].id("qr-code").screenshot();
+  await sending.accessible("the QR code of a device");
+  await open(1, "#/devices");
+  await id("compare-code").click();
+  const other = await readFile(new URL("../../demo-data/photos/seat.jpg", import.meta.url));
+  await id("scan-code").setInputFiles({ name: "a.jpg", mimeType: "image/jpeg", buffer: other });
+  await phones[1].page.locator("[data-testid=problem][data-code=no-device-in-photo]").waitFor();
+  await id("scan-code").setInputFiles({ name: "a.png", mimeType: "image/png", buffer: picture });
+  await trust("confirmed");
+});
+
+test("this device takes the place of a lost one", async () => {
+  const { id } = phones[1];
+  await id("reset-device").click();
+  await id("reset-device-now").click();
+  await trust("not-confirmed");
+  await id("take-over-device").click();
+  await taking.accessible("the question before a device takes another's place");
+  await id("take-over-device-now").click();
+  await trust("retired");
+  assert.equal(await id("decided").locator("li").count(), 8, "each step of it is written down");
 });
 
 test("a whole import is taken back once that was asked", async () => {

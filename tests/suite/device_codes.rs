@@ -82,7 +82,7 @@ fn a_device_is_confirmed_by_a_photo_of_its_own_code_alone() {
     let mut jpeg = Vec::new();
     nothing.write_to(&mut Cursor::new(&mut jpeg), ImageFormat::Jpeg).unwrap();
     assert_eq!(confirmed(&here, &device, &jpeg), "no-device-in-photo");
-    assert_eq!(confirmed(&here, &device, b"no picture"), "photo-unsupported");
+    assert_eq!(confirmed(&here, &device, b"no picture"), "photo-not-an-image");
     assert_eq!(stand(), Trust::NotConfirmed);
     assert_eq!(doubts(&here), [Some(Trust::NotConfirmed)]);
     assert_eq!(confirmed(&here, &device, &photographed(&shown(&writer))), "ok");

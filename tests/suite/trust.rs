@@ -362,6 +362,9 @@ fn list_says_of_what_is_not_confirmed_where_it_comes_from() {
     asked(&here, json!({ "ask": "confirm-device", "device": device, "code": shown }));
     assert_eq!(from(&visit), None);
     asked(&here, json!({ "ask": "retire-device", "device": device }));
+    assert_eq!((from(&visit), from(&own)), (None, None), "it was confirmed when it wrote that");
+    asked(&here, json!({ "ask": "reset-device", "device": device }));
+    asked(&here, json!({ "ask": "retire-device", "device": device }));
     assert_eq!((from(&visit), from(&own)), (Some(Trust::Retired), None));
 }
 

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { cameFrom, deviceName } from './devices.ts';
 import type { DeviceStand } from './types/DeviceStand.ts';
 
-const device: DeviceStand = { device: 'ab', code: '1234 5678', name: '', trust: 'confirmed', met: 0 };
+const device: DeviceStand = { device: 'ab', code: '1234 5678', name: '', trust: 'confirmed', confirmed: true, met: 0 };
 
 it.each<[Partial<DeviceStand>, string]>([
   [{ trust: 'this-device' }, ''],

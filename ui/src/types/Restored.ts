@@ -18,6 +18,10 @@ lost: Array<string>,
  */
 photos_healed: number, 
 /**
+ * Devices about which what was decided there came along.
+ */
+devices: number, 
+/**
  * Photos that are named and are whole neither here nor in the backup.
  */
 photos_missing: number, 

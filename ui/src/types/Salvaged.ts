@@ -10,6 +10,10 @@ export type Salvaged = {
  */
 lost: Array<string>, 
 /**
+ * Devices about which what was decided there came along.
+ */
+devices: number, 
+/**
  * Photos that are named and were not found whole.
  */
 photos_missing: number, 

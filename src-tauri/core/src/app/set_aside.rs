@@ -51,7 +51,7 @@ fn readable(inner: &Inner, aside: &Aside) -> Option<Readable> {
         Err(_) => return None,
     };
     let mut readable = Readable::default();
-    for visit in foreign.visits() {
+    for visit in foreign.visits().into_iter().filter(|visit| !foreign.is_taken_back(visit)) {
         match foreign.lines(&visit).filter(|lines| check_lines(&visit, lines).is_ok()) {
             Some(lines) => {
                 readable.visits += 1;

@@ -1,6 +1,7 @@
 //! Why storage failed, sorted once by what a person would do differently.
 
 use rusqlite::ErrorCode;
+use rusqlite::ffi::SQLITE_IOERR_SHMSIZE;
 
 use super::backup::fault::BackupFault;
 
@@ -79,6 +80,10 @@ impl StoreFault {
     pub fn sql(doing: &'static str) -> impl FnOnce(rusqlite::Error) -> Self {
         move |source| match source.sqlite_error_code() {
             Some(ErrorCode::DiskFull) => Self::Full,
+            // The file beside the log could not be made longer, of which SQLite tells no more than that.
+            _ if source.sqlite_error().is_some_and(|error| error.extended_code == SQLITE_IOERR_SHMSIZE) => {
+                Self::Full
+            }
             Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => Self::Damaged,
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::InUse,
             Some(ErrorCode::ReadOnly | ErrorCode::CannotOpen | ErrorCode::PermissionDenied) => {

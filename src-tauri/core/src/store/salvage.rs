@@ -119,10 +119,22 @@ impl Foreign {
 
     /// Drops the lines that came with imports that were taken back there.
     pub fn only_counting(&self, visit: &str, lines: &mut Vec<Line>) {
-        let reaches = |connection| imports::reaches(connection, visit, None).ok();
-        let told = self.connection.as_ref().and_then(reaches);
-        let reaches = told.unwrap_or_else(|| self.mined.beside().reaches(visit));
+        let reaches = self.reaches(visit);
         lines.retain(|line| reaches.get(&line.device).is_none_or(|far| line.seq <= *far));
+    }
+
+    /// Whether everything that can be read of a visit came with imports that were taken back there.
+    pub fn is_taken_back(&self, visit: &str) -> bool {
+        let reaches = self.reaches(visit);
+        let is_out = |line: &Line| reaches.get(&line.device).is_some_and(|far| line.seq > *far);
+        let lines = if reaches.is_empty() { Vec::new() } else { self.readable_lines(visit) };
+        !lines.is_empty() && lines.iter().all(is_out)
+    }
+
+    fn reaches(&self, visit: &str) -> BTreeMap<String, u64> {
+        let read = |connection| imports::reaches(connection, visit, None).ok();
+        let told = self.connection.as_ref().and_then(read);
+        told.unwrap_or_else(|| self.mined.beside().reaches(visit))
     }
 
     /// Those of a visit's lines that can be read, of one that is no longer whole too.

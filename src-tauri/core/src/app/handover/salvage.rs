@@ -72,6 +72,9 @@ fn one(
         *erased += 1;
         return Ok(());
     }
+    if foreign.is_taken_back(visit) {
+        return Ok(());
+    }
     let lines = foreign.lines(visit).filter(|lines| check_lines(visit, lines).is_ok());
     let Some(mut lines) = lines else {
         salvaged.lost.push(visit.to_owned());
