@@ -438,7 +438,7 @@ fn a_full_message_says_that_there_is_more() {
         note.short_text
     );
     check_has(&note.short_text, "You could lose control.");
-    check_has(&section(&note, "found"), "There are 18 more points.");
+    check_has(&section(&note, "found"), "There are 19 more points.");
 }
 
 #[test]
