@@ -8,6 +8,7 @@ use steady_core::app::failure::Failure;
 use steady_core::app::replies::REPLIES;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
+use steady_core::model::limits;
 use ts_rs::{Config, TS};
 
 #[test]
@@ -19,6 +20,7 @@ fn typescript_of_the_boundary_is_fresh() {
     Response::export_all(&config).unwrap();
     Failure::export_all(&config).unwrap();
     std::fs::write(fresh.path().join("Replies.ts"), replies()).unwrap();
+    std::fs::write(fresh.path().join("Limits.ts"), bounds()).unwrap();
     if std::env::var_os("STEADY_WRITE_BINDINGS").is_some() {
         std::fs::remove_dir_all(&committed).ok();
         std::fs::create_dir_all(&committed).unwrap();
@@ -43,6 +45,19 @@ fn replies() -> String {
     format!(
         "// Which kind of answer each request gets. Made from `app/replies.rs`.\n\nexport type Replies = {{\n{rows}}};\n"
     )
+}
+
+/// The bounds that a screen holds a person to while typing, so that the core never has to refuse what was written.
+fn bounds() -> String {
+    let rows = [
+        ("LINE", limits::LINE),
+        ("REASON", limits::REASON),
+        ("TYPED", limits::TYPED),
+        ("LABEL", limits::LABEL),
+        ("SPOTS", limits::SPOTS),
+    ];
+    let rows: String = rows.iter().map(|(name, most)| format!("export const {name} = {most};\n")).collect();
+    format!("// The longest that fields take. Made from `model/limits.rs`.\n\n{rows}")
 }
 
 /// The words that one field takes in a union.

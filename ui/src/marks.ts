@@ -2,6 +2,7 @@
 // one. Spots are shares of the picture, as the core keeps them; the papers draw the same shapes.
 
 import { strokePath } from './signature.ts';
+import { SPOTS } from './types/Limits.ts';
 import type { Mark } from './types/Mark.ts';
 
 export type Shape = Mark['shape'];
@@ -13,11 +14,7 @@ export interface Draft {
   spots: Spot[];
 }
 
-/** Longest label, as the core takes it. */
-export const MAX_LABEL = 40;
-
-/** Spots of one free line, and how far apart they are at least. */
-const MAX_SPOTS = 200;
+/** How far apart the spots of one free line are at least. */
 const STRIDE = 0.004;
 const LEAST_EXTENT = 0.01;
 
@@ -91,11 +88,11 @@ export function finished(draft: Draft, words: string): Mark | null {
 
 /** Every so-many-th spot and the last, where a line has more than are kept. */
 function thinned(spots: Spot[]): Spot[] {
-  if (spots.length <= MAX_SPOTS) return spots;
+  if (spots.length <= SPOTS) return spots;
   const at = (index: number): Spot[] => spots.slice(index, index + 1);
-  return Array.from({ length: MAX_SPOTS }, (_, index) =>
-    Math.round((index * (spots.length - 1)) / (MAX_SPOTS - 1)),
-  ).flatMap(at);
+  return Array.from({ length: SPOTS }, (_, index) => Math.round((index * (spots.length - 1)) / (SPOTS - 1))).flatMap(
+    at,
+  );
 }
 
 /** About how many sizes of the type a text is wide: wide scripts and pictures fill one, letters less. */
