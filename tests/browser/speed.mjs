@@ -11,7 +11,8 @@ const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.m
 const DIST = fileURLToPath(new URL("../../ui/dist", import.meta.url));
 const SLOWER = 6;
 const ENTRIES = 500;
-const TAPS = 300;
+/** Rounds of two answers and two screens: a thousand of each, of which the slowest hundredth is told. */
+const ROUNDS = 500;
 /** Between two taps, in ms: a quick hand, and none at all. */
 const PAUSES = [300, 0];
 const STARTS = 7;
@@ -67,27 +68,32 @@ async function starts() {
 }
 
 async function taps() {
-  const visit = await opened(ask, "SP 500");
-  await enter(ask, visit, "running");
-  for (let entry = 0; entry < ENTRIES; entry += 1) {
-    await answer(ask, visit, "idle-noise", [["whine"], ["hiss"]][entry % 2]);
+  for (const pause of PAUSES) {
+    const visit = await opened(ask, `SP ${500 + pause}`);
+    await enter(ask, visit, "running");
+    for (let entry = 0; entry < ENTRIES; entry += 1) {
+      await answer(ask, visit, "idle-noise", [["whine"], ["hiss"]][entry % 2]);
+    }
+    const entries = async () => (await ask({ ask: "look", visit })).ledger.entries;
+    const before = await entries();
+    await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/neutral-2500-buzz`);
+    await phone.id("answer-felt").waitFor();
+    await phone.quiet();
+    const session = await slowed(SLOWER);
+    await tapped(pause);
+    await session.detach();
+    say("  entries in the visit, and how much slower the processor", `${before} to ${await entries()}, ${SLOWER} times`);
   }
-  const { ledger } = await ask({ ask: "look", visit });
-  await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/neutral-2500-buzz`);
-  await phone.id("answer-felt").waitFor();
-  await phone.page.waitForTimeout(500);
-  const session = await slowed(SLOWER);
-  say(`Taps: entries in the visit, and how much slower the processor`, `${ledger.entries}, ${SLOWER} times`);
-  for (const pause of PAUSES) await tapped(pause);
-  await session.detach();
 }
 
 async function tapped(pause) {
   const [answers, turns] = [[], []];
   const rest = () => phone.page.waitForTimeout(pause);
-  for (let tap = 0; tap < TAPS; tap += 1) {
-    await rest();
-    answers.push(await painted(["none", "felt"][tap % 2]));
+  for (let round = 0; round < ROUNDS; round += 1) {
+    for (const choice of ["none", "felt"]) {
+      await rest();
+      answers.push(await painted(choice));
+    }
     await rest();
     turns.push(await turned("misfire-evidence"));
     await rest();
@@ -159,7 +165,7 @@ async function memory() {
   const { steps } = await ask({ ask: "look", visit });
   for (let photo = 1; photo <= PHOTOS; photo += 1) {
     await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/${steps[photo % steps.length].id}`);
-    await phone.page.waitForTimeout(60);
+    await phone.quiet();
     await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/play-vertical`);
     await phone.id("photo-input").waitFor({ state: "attached" });
     const kept = phone.page.waitForResponse((reply) => (reply.request().postData() ?? "").includes('"keep-photo"'));
@@ -167,6 +173,6 @@ async function memory() {
     await kept;
     if (photo === PHOTOS / 2) say(`Page memory after ${photo} steps and ${photo} photos`, await used());
   }
-  await phone.page.waitForTimeout(500);
+  await phone.quiet();
   say(`Page memory after ${PHOTOS} steps and ${PHOTOS} photos`, await used());
 }

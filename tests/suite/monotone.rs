@@ -176,7 +176,7 @@ proptest! {
     }
 
     #[test]
-    fn suspicion_without_excuses_is_never_the_milder(picks in picks(), layout in 0_usize..8) {
+    fn rated_byout_excuses_is_never_the_milder(picks in picks(), layout in 0_usize..8) {
         let trade = trade();
         let layout = LAYOUTS[layout];
         let steps = steps(&trade, layout);
@@ -242,7 +242,7 @@ fn contradicting_everything_else_does_not_hide_felt_movement() {
 #[test]
 fn one_more_noise_does_not_explain_the_others_away() {
     let trade = trade();
-    let suspicion_with = |noises: &[&str]| {
+    let rated_by = |noises: &[&str]| {
         let noises = noises.iter().map(|noise| (*noise).to_owned()).collect();
         let answers = [
             ("idle-noise".to_owned(), AnswerValue::Any(noises)),
@@ -251,7 +251,7 @@ fn one_more_noise_does_not_explain_the_others_away() {
         ];
         rated(&trade, "torque-tube", &answers).0.word
     };
-    let before = suspicion_with(&["pops", "knock", "hiss"]);
+    let before = rated_by(&["pops", "knock", "hiss"]);
     assert_eq!(before, Some(Word::Caution), "noise alone");
-    assert!(suspicion_with(&["rattle", "pops", "knock", "hiss"]) >= before);
+    assert!(rated_by(&["rattle", "pops", "knock", "hiss"]) >= before);
 }

@@ -1,6 +1,5 @@
 //! House rules that a compiler does not see: layers, headers, sizes, where the clock and SQL may stand.
 
-use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
 fn root() -> PathBuf {
@@ -151,60 +150,6 @@ fn top_level_holds_the_agreed_names_alone() {
     }
 }
 
-/// What can reach another machine, and what that stands on, by its name on crates.io.
-const SOCKETS: [&str; 13] = [
-    "attohttpc",
-    "curl",
-    "h2",
-    "hyper",
-    "isahc",
-    "mio",
-    "native-tls",
-    "quinn",
-    "reqwest",
-    "rustls",
-    "socket2",
-    "tokio",
-    "ureq",
-];
-
-/// Every package that one of the workspace is built from, on any platform and with any feature, by the lock file.
-fn built_from(package: &str) -> BTreeSet<String> {
-    let lock = std::fs::read_to_string(root().join("Cargo.lock")).unwrap();
-    let lock: toml::Table = toml::from_str(&lock).unwrap();
-    let mut needs: BTreeMap<&str, BTreeSet<&str>> = BTreeMap::new();
-    for package in lock["package"].as_array().unwrap() {
-        let listed = package.get("dependencies").and_then(|needs| needs.as_array());
-        let names = listed.into_iter().flatten().filter_map(|need| need.as_str()?.split(' ').next());
-        needs.entry(package["name"].as_str().unwrap()).or_default().extend(names);
-    }
-    let (mut found, mut open) = (BTreeSet::new(), vec![package]);
-    while let Some(name) = open.pop() {
-        if found.insert(name.to_owned()) {
-            open.extend(&needs[name]);
-        }
-    }
-    found
-}
-
-/// No network is in the tree of the core or the papers, whatever the platform and the features. Tauri brings a client
-/// for its own development server on phones; nothing of ours asks for one.
-#[test]
-fn lock_file_holds_no_network_for_the_core_and_the_papers() {
-    let (core, papers) = (built_from("steady-core"), built_from("steady-papers"));
-    for name in SOCKETS {
-        assert!(!core.contains(name) && !papers.contains(name), "{name}");
-    }
-    assert!(core.len() > 50 && papers.contains("typst"), "the lock file was misread");
-    assert!(built_from("steady").contains("tokio"), "what listens at the desk has another name by now");
-    for manifest in ["src-tauri/Cargo.toml", "src-tauri/device/Cargo.toml"] {
-        let manifest: toml::Table =
-            toml::from_str(&std::fs::read_to_string(root().join(manifest)).unwrap()).unwrap();
-        let needs = manifest["dependencies"].as_table().unwrap();
-        assert!(SOCKETS.iter().all(|name| !needs.contains_key(*name)), "{needs:?}");
-    }
-}
-
 /// Longest function of the program itself, lines from its name to its end.
 const LONGEST: usize = 80;
 /// Most parameters of one.
@@ -292,6 +237,25 @@ fn functions_stay_short_and_ask_for_little() {
         }
     }
     assert!(counted > 1_000, "only {counted} functions seen");
+}
+
+/// A journey that waits for a time instead of for what it needs is slow on a fast machine and fails on a slow one. How
+/// long a finger rests is the hand's own, in `stage.mjs`.
+#[test]
+fn journeys_wait_for_what_they_need() {
+    let (mut looked_at, folder) = (0, root().join("tests/browser"));
+    for file in std::fs::read_dir(folder).unwrap().flatten() {
+        let name = file.file_name().to_string_lossy().into_owned();
+        let text =
+            if name.ends_with(".mjs") { std::fs::read_to_string(file.path()).unwrap() } else { continue };
+        looked_at += 1;
+        let own = ["stage.mjs", "speed.mjs"].contains(&name.as_str());
+        assert!(
+            own || !text.contains("waitForTimeout") && !text.contains("setTimeout("),
+            "{name} waits for a time"
+        );
+    }
+    assert!(looked_at > 15, "only {looked_at} files seen");
 }
 
 /// What the router names and the tour does not reach is never measured, pictured or read in another language.
