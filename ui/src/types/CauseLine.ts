@@ -5,11 +5,11 @@
  */
 export type CauseLine = { 
 /**
- * Cause id.
+ * By which its texts are named.
  */
 cause: string, 
 /**
- * Its name.
+ * As printed.
  */
 name: string, 
 /**

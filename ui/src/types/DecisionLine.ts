@@ -9,6 +9,6 @@ export type DecisionLine = {
  */
 id: string, 
 /**
- * As printed.
+ * What the owner puts a name to.
  */
 label: string, };

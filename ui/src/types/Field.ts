@@ -5,10 +5,10 @@
  */
 export type Field = { 
 /**
- * Name.
+ * As printed before the value.
  */
 label: string, 
 /**
- * Value.
+ * In words, with its unit.
  */
 value: string, };

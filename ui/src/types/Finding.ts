@@ -12,23 +12,23 @@ import type { Signed } from "./Signed";
 import type { StepLine } from "./StepLine";
 
 /**
- * The finding.
+ * What the service writer reads before quoting, whole and in order.
  */
 export type Finding = { 
 /**
- * Language tag.
+ * RFC 5646, such as `de`; every sentence below is in it.
  */
 locale: string, 
 /**
- * Document title.
+ * Over the paper; the PDF's own title too.
  */
 title: string, 
 /**
- * The workshop, if it gave its particulars.
+ * Who it is from; none where the workshop gave no particulars.
  */
 workshop: Letterhead | null, 
 /**
- * The urgency band.
+ * Across the top, before anything is read.
  */
 band: Band, 
 /**
@@ -40,7 +40,7 @@ answer: Array<string>,
  */
 next: Array<string>, 
 /**
- * Vehicle and visit.
+ * What identifies the car and the visit; empty fields are left out.
  */
 vehicle: Array<Field>, 
 /**
@@ -76,7 +76,7 @@ causes: Array<CauseLine>,
  */
 said: Array<string>, 
 /**
- * What is not known.
+ * What is still open, weightiest first: no finding may read as more than it is.
  */
 unknown: Array<string>, 
 /**
@@ -84,11 +84,11 @@ unknown: Array<string>,
  */
 road: Array<string>, 
 /**
- * The usual cautions.
+ * What holds for every finding.
  */
 cautions: Array<string>, 
 /**
- * The receipt, if one was signed.
+ * The owner's receipt for the note; none before it is signed.
  */
 signed: Signed | null, 
 /**
@@ -104,6 +104,6 @@ page_foot: string,
  */
 headings: FindingHeadings, 
 /**
- * Labels.
+ * What a paper prints beside its sentences.
  */
 labels: Labels, };

@@ -9,7 +9,7 @@ export type GaugeRow = {
  */
 place: string, 
 /**
- * As read.
+ * Each reading as the gauge showed it.
  */
 readings: string, 
 /**
@@ -25,10 +25,10 @@ mean: string,
  */
 expanded: string, 
 /**
- * The limit.
+ * What it is held against, and whose limit that is.
  */
 limit: string, 
 /**
- * What they decide.
+ * Proven, none proven, not decided, or to be compared.
  */
 decision: string, };

@@ -5,7 +5,7 @@
  */
 export type Letterhead = { 
 /**
- * Its name.
+ * As printed.
  */
 name: string, 
 /**

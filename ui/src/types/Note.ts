@@ -9,19 +9,19 @@ import type { PhotoLine } from "./PhotoLine";
 import type { Signed } from "./Signed";
 
 /**
- * The note; one page.
+ * What the owner reads and signs for: one page in plain words.
  */
 export type Note = { 
 /**
- * Language tag.
+ * RFC 5646, such as `de`; every sentence below is in it.
  */
 locale: string, 
 /**
- * Document title.
+ * Over the paper; the PDF's own title too.
  */
 title: string, 
 /**
- * The workshop, if it gave its particulars.
+ * Who it is from; none where the workshop gave no particulars.
  */
 workshop: Letterhead | null, 
 /**
@@ -29,7 +29,7 @@ workshop: Letterhead | null,
  */
 band: Band, 
 /**
- * Vehicle and date.
+ * What identifies the car, and when it was checked.
  */
 vehicle: Array<Field>, 
 /**
@@ -37,7 +37,7 @@ vehicle: Array<Field>,
  */
 sections: Array<NoteSection>, 
 /**
- * One photo.
+ * Of the step with the worst rating; none where none was kept.
  */
 photo: PhotoLine | null, 
 /**
@@ -73,7 +73,7 @@ signed: Signed | null,
  */
 page_foot: string, 
 /**
- * Labels.
+ * What a paper prints beside its sentences.
  */
 labels: Labels, 
 /**

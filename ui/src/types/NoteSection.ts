@@ -9,10 +9,10 @@ export type NoteSection = {
  */
 id: string, 
 /**
- * Heading.
+ * The question it answers.
  */
 heading: string, 
 /**
- * Sentences.
+ * Its answer, short sentences that a layman reads.
  */
 text: Array<string>, };

@@ -10,11 +10,11 @@ export type PhotoLine = {
  */
 sha256: string, 
 /**
- * Caption.
+ * The step and its answer, and what is marked.
  */
 caption: string, 
 /**
- * The picture in words.
+ * For readers who hear the paper.
  */
 alt: string, 
 /**

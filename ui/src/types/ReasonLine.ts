@@ -13,6 +13,6 @@ word: string,
  */
 label: string, 
 /**
- * The sentence.
+ * Why, with the answers it rests on.
  */
 text: string, };

@@ -9,7 +9,7 @@ export type ScopeTier = {
  */
 tier: string, 
 /**
- * Its name.
+ * As printed.
  */
 name: string, 
 /**

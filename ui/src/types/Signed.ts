@@ -17,6 +17,6 @@ note_line: string,
  */
 strokes: Array<Array<[number, number]>>, 
 /**
- * The signature in words.
+ * For readers who hear the paper.
  */
 alt: string, };

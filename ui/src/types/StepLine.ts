@@ -6,7 +6,7 @@ import type { PhotoLine } from "./PhotoLine";
  */
 export type StepLine = { 
 /**
- * Step id.
+ * By which its texts are named.
  */
 step: string, 
 /**
@@ -14,7 +14,7 @@ step: string,
  */
 title: string, 
 /**
- * How.
+ * What hand or eye did there.
  */
 how: string, 
 /**

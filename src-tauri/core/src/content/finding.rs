@@ -4,23 +4,23 @@ use serde::Serialize;
 
 use super::shared::{Band, CauseLine, Field, Labels, Letterhead, PhotoLine, Signed};
 
-/// The finding.
+/// What the service writer reads before quoting, whole and in order.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Finding {
-    /// Language tag.
+    /// RFC 5646, such as `de`; every sentence below is in it.
     pub locale: String,
-    /// Document title.
+    /// Over the paper; the PDF's own title too.
     pub title: String,
-    /// The workshop, if it gave its particulars.
+    /// Who it is from; none where the workshop gave no particulars.
     pub workshop: Option<Letterhead>,
-    /// The urgency band.
+    /// Across the top, before anything is read.
     pub band: Band,
     /// The answer in ten seconds: two to four sentences.
     pub answer: Vec<String>,
     /// What to do next, first thing first.
     pub next: Vec<String>,
-    /// Vehicle and visit.
+    /// What identifies the car and the visit; empty fields are left out.
     pub vehicle: Vec<Field>,
     /// The complaint in the owner's words.
     pub complaint: Vec<Field>,
@@ -38,13 +38,13 @@ pub struct Finding {
     pub causes: Vec<CauseLine>,
     /// What people say beside the sorting: the technician's opinion, the confirmed outcome.
     pub said: Vec<String>,
-    /// What is not known.
+    /// What is still open, weightiest first: no finding may read as more than it is.
     pub unknown: Vec<String>,
     /// Roadworthiness rows, for information.
     pub road: Vec<String>,
-    /// The usual cautions.
+    /// What holds for every finding.
     pub cautions: Vec<String>,
-    /// The receipt, if one was signed.
+    /// The owner's receipt for the note; none before it is signed.
     pub signed: Option<Signed>,
     /// Technician, dates, ledger head: the foot of the document.
     pub foot: Vec<Field>,
@@ -52,7 +52,7 @@ pub struct Finding {
     pub page_foot: String,
     /// Headings of the parts above, by name of the field.
     pub headings: FindingHeadings,
-    /// Labels.
+    /// What a paper prints beside its sentences.
     pub labels: Labels,
 }
 
@@ -64,7 +64,7 @@ pub struct ReasonLine {
     pub word: String,
     /// The signal word as printed.
     pub label: String,
-    /// The sentence.
+    /// Why, with the answers it rests on.
     pub text: String,
 }
 
@@ -86,7 +86,7 @@ pub struct Scope {
 pub struct ScopeTier {
     /// `bearings-only`, `skim-and-sleeve` or `replace-housing`.
     pub tier: String,
-    /// Its name.
+    /// As printed.
     pub name: String,
     /// What it takes in.
     pub about: String,
@@ -114,7 +114,7 @@ pub struct GaugeTable {
 pub struct GaugeRow {
     /// The step it was read at.
     pub place: String,
-    /// As read.
+    /// Each reading as the gauge showed it.
     pub readings: String,
     /// What a reading is at the bearing, where the gauge stood elsewhere; else empty.
     pub ratio: String,
@@ -122,9 +122,9 @@ pub struct GaugeRow {
     pub mean: String,
     /// Its expanded uncertainty, 95 %.
     pub expanded: String,
-    /// The limit.
+    /// What it is held against, and whose limit that is.
     pub limit: String,
-    /// What they decide.
+    /// Proven, none proven, not decided, or to be compared.
     pub decision: String,
 }
 
@@ -132,11 +132,11 @@ pub struct GaugeRow {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct StepLine {
-    /// Step id.
+    /// By which its texts are named.
     pub step: String,
     /// What was checked.
     pub title: String,
-    /// How.
+    /// What hand or eye did there.
     pub how: String,
     /// The answer in words, or that there is none.
     pub answer: String,

@@ -4,23 +4,23 @@ use serde::Serialize;
 
 use super::shared::{Band, Field, Labels, Letterhead, PhotoLine, Signed};
 
-/// The note; one page.
+/// What the owner reads and signs for: one page in plain words.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Note {
-    /// Language tag.
+    /// RFC 5646, such as `de`; every sentence below is in it.
     pub locale: String,
-    /// Document title.
+    /// Over the paper; the PDF's own title too.
     pub title: String,
-    /// The workshop, if it gave its particulars.
+    /// Who it is from; none where the workshop gave no particulars.
     pub workshop: Option<Letterhead>,
     /// The urgency band: DO NOT DRIVE, or NOT YET CHECKED, cannot be missed.
     pub band: Band,
-    /// Vehicle and date.
+    /// What identifies the car, and when it was checked.
     pub vehicle: Vec<Field>,
     /// What we found, what it means, what could happen, what to do now, what we don't know yet, who to ask.
     pub sections: Vec<NoteSection>,
-    /// One photo.
+    /// Of the step with the worst rating; none where none was kept.
     pub photo: Option<PhotoLine>,
     /// Which drawing of where the bearing sits: `rigid`, `rubber` or `tube`.
     pub drawing: String,
@@ -38,7 +38,7 @@ pub struct Note {
     pub signed: Option<Signed>,
     /// One line for the page's foot.
     pub page_foot: String,
-    /// Labels.
+    /// What a paper prints beside its sentences.
     pub labels: Labels,
     /// The note as a message of at most 480 characters.
     pub short_text: String,
@@ -52,9 +52,9 @@ pub struct Note {
 pub struct NoteSection {
     /// `found`, `means`, `could-happen`, `do-now`, `not-known`, `ask`.
     pub id: String,
-    /// Heading.
+    /// The question it answers.
     pub heading: String,
-    /// Sentences.
+    /// Its answer, short sentences that a layman reads.
     pub text: Vec<String>,
 }
 
@@ -64,6 +64,6 @@ pub struct NoteSection {
 pub struct DecisionLine {
     /// `repair`, `decide-later` or `decline`.
     pub id: String,
-    /// As printed.
+    /// What the owner puts a name to.
     pub label: String,
 }

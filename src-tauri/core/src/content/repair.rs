@@ -7,38 +7,38 @@ use super::shared::{Field, Labels, Letterhead, PhotoLine};
 /// The record of a repair: before and after, passes, sizes, fit, torque notes, who and when.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct RepairRecord {
-    /// Language tag.
+    /// RFC 5646, such as `de`; every sentence below is in it.
     pub locale: String,
-    /// Document title.
+    /// Over the paper; the PDF's own title too.
     pub title: String,
-    /// The workshop, if it gave its particulars.
+    /// Who it is from; none where the workshop gave no particulars.
     pub workshop: Option<Letterhead>,
     /// The verdict, its sentence first.
     pub verdict: Vec<String>,
-    /// Vehicle and visit.
+    /// What identifies the car and the visit; empty fields are left out.
     pub vehicle: Vec<Field>,
     /// The bore before and after, as drawings with their words.
     pub bores: Vec<BoreFigure>,
     /// What was done and what followed, part by part.
     pub sections: Vec<RepairSection>,
-    /// Photos of the work.
+    /// By the part of the work, each with its marks.
     pub photos: Vec<PhotoLine>,
-    /// Cautions.
+    /// What holds for every such repair.
     pub cautions: Vec<String>,
-    /// Heading over the cautions.
+    /// Over `cautions`.
     pub cautions_heading: String,
-    /// Who, when, ledger.
+    /// Who worked, when, and what the ledger stands at.
     pub foot: Vec<Field>,
     /// One line for each page's foot.
     pub page_foot: String,
-    /// Labels.
+    /// What a paper prints beside its sentences.
     pub labels: Labels,
 }
 
 /// A bore at one depth as a polar drawing: the unit circle is round, the deviation is magnified.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct BoreFigure {
-    /// Heading.
+    /// What it is about.
     pub heading: String,
     /// What is drawn how large.
     pub caption: String,
@@ -50,17 +50,17 @@ pub struct BoreFigure {
     pub whole: bool,
     /// Outer circle of the minimum zone, drawn the same way.
     pub zone_outer: Vec<[f64; 2]>,
-    /// Its inner circle.
+    /// Inner circle of the minimum zone: between the two lies the whole wall.
     pub zone_inner: Vec<[f64; 2]>,
-    /// What it says.
+    /// What the shape shows, in sentences.
     pub lines: Vec<String>,
 }
 
 /// A part of the record.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct RepairSection {
-    /// Heading.
+    /// What it is about.
     pub heading: String,
-    /// Sentences.
+    /// What was done and measured there.
     pub text: Vec<String>,
 }

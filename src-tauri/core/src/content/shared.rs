@@ -20,7 +20,7 @@ pub struct Band {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Letterhead {
-    /// Its name.
+    /// As printed.
     pub name: String,
     /// Its address, line by line.
     pub address: Vec<String>,
@@ -32,9 +32,9 @@ pub struct Letterhead {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Field {
-    /// Name.
+    /// As printed before the value.
     pub label: String,
-    /// Value.
+    /// In words, with its unit.
     pub value: String,
 }
 
@@ -42,9 +42,9 @@ pub struct Field {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct CauseLine {
-    /// Cause id.
+    /// By which its texts are named.
     pub cause: String,
-    /// Its name.
+    /// As printed.
     pub name: String,
     /// Probability, 0 to 1.
     pub probability: f64,
@@ -65,9 +65,9 @@ pub struct CauseLine {
 pub struct PhotoLine {
     /// File, by SHA-256 in hex.
     pub sha256: String,
-    /// Caption.
+    /// The step and its answer, and what is marked.
     pub caption: String,
-    /// The picture in words.
+    /// For readers who hear the paper.
     pub alt: String,
     /// Marks drawn over it.
     pub marks: Vec<Mark>,
@@ -83,7 +83,7 @@ pub struct Signed {
     pub note_line: String,
     /// Strokes, coordinates 0 to 1 of a pad twice as wide as high.
     pub strokes: Vec<Vec<[f32; 2]>>,
-    /// The signature in words.
+    /// For readers who hear the paper.
     pub alt: String,
 }
 

@@ -21,13 +21,13 @@ pub struct BenchTables {
     pub outsides: Vec<OutsideRow>,
     /// Internal clearance (ISO 5753-1).
     pub clearances: Vec<ClearanceRow>,
-    /// Materials.
+    /// Housings, sleeves and rings that a fit can be worked out for.
     pub materials: Vec<Material>,
-    /// Class advice.
+    /// Which hole classes suit which condition.
     pub advice: Vec<AdviceRow>,
-    /// Single numbers.
+    /// What the sums of a fit turn on.
     pub settings: Settings,
-    /// Single numbers of the verdict.
+    /// What the verdict turns on, such as the least wall.
     pub verdict: VerdictSettings,
     /// Gates of the bench part; not part of the walk.
     pub gates: Vec<GateRow>,

@@ -31,15 +31,15 @@ pub struct Trade {
     pub steps: Vec<StepRow>,
     /// Gates, in order.
     pub gates: Vec<GateRow>,
-    /// Complaint sounds.
+    /// Sounds an owner may describe, as intake offers them.
     pub sounds: Vec<SoundRow>,
-    /// Reasons for no photo.
+    /// Why a step may go without its photo.
     pub waivers: Vec<WaiverRow>,
-    /// Causes.
+    /// What may be wrong with a car; the workshop's own come last.
     pub causes: Vec<CauseRow>,
-    /// Signs.
+    /// What answers are evidence of.
     pub signs: Vec<SignRow>,
-    /// Roadworthiness rows.
+    /// What roadworthiness law says of a finding; shown, never a rating.
     pub road: Vec<RoadDataRow>,
     /// What mistakes cost, and the decisions that rest on it.
     pub losses: Losses,
@@ -94,7 +94,7 @@ impl Trade {
 /// A workshop's file that was not taken, and why.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Refused {
-    /// File name.
+    /// As it is called in the data folder.
     pub file: String,
     /// Line and reason.
     pub reason: String,

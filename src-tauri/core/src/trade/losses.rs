@@ -8,11 +8,11 @@ use serde::Deserialize;
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct LossRow {
-    /// Its id.
+    /// Names the text `loss-ID`.
     pub id: String,
-    /// Its size, minutes.
+    /// In minutes of work, so that checks and mistakes are weighed in one unit.
     pub minutes: f64,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -20,19 +20,19 @@ pub struct LossRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct JudgementRow {
-    /// Its id.
+    /// Names the text `judgement-ID`.
     pub id: String,
-    /// The probability it rests on.
+    /// What has to be likely for acting to be worth it.
     pub about: About,
-    /// Acting.
+    /// What acting is: names the text `course-ID`.
     pub act: String,
     /// What is lost by acting where the fault is not there.
     pub act_loss: String,
-    /// Waiting.
+    /// What waiting is: names the text `course-ID`.
     pub wait: String,
     /// What is lost by waiting where it is.
     pub wait_loss: String,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -52,10 +52,10 @@ pub enum About {
 #[derive(Debug, Clone, Default, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Losses {
-    /// The losses.
+    /// Each by its id; a decision names two of them.
     #[serde(default, rename = "loss")]
     pub losses: Vec<LossRow>,
-    /// The decisions.
+    /// In the order in which they are shown.
     #[serde(default, rename = "judgement")]
     pub judgements: Vec<JudgementRow>,
 }

@@ -38,7 +38,7 @@ pub enum Speed {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Layout {
-    /// Its id.
+    /// Stands in intakes and ledgers, so it never changes; names the text `layout-ID`.
     pub id: String,
     /// Name, in a workshop's own file; shipped layouts are named in `text/`.
     #[serde(default)]
@@ -57,7 +57,7 @@ pub struct Layout {
     pub allowed_movement: AllowedMovement,
     /// The causes that exist on it.
     pub causes: Vec<String>,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -75,7 +75,7 @@ pub enum AllowedMovement {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct AnswerRow {
-    /// Its id.
+    /// Stands in ledgers; names the text `answer-ID`, or `answer-STEP-ID` where the step words it itself.
     pub id: String,
     /// What it means to the rules.
     pub reads: Reads,
@@ -102,7 +102,7 @@ pub struct Former {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct StepAnswers {
-    /// The step.
+    /// By its id.
     pub step: String,
     /// The answers.
     pub any: Vec<String>,
@@ -127,7 +127,7 @@ pub enum Form {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct StepRow {
-    /// The step's id.
+    /// Stands in ledgers, so it never changes; names the texts `step-ID`, `step-ID-do`, `step-ID-watch`.
     pub id: String,
     /// Gate set before it; none for the owner's account.
     #[serde(default)]
@@ -135,9 +135,9 @@ pub struct StepRow {
     /// Other gate sets in which it can be answered too.
     #[serde(default)]
     pub also_in: Vec<String>,
-    /// Station.
+    /// Where along the shaft hands and eyes go.
     pub station: String,
-    /// Kind of answer.
+    /// Whether one answer, several or a number is given.
     pub form: Form,
     /// Answers, for one-of and any-of.
     #[serde(default)]
@@ -218,7 +218,7 @@ pub struct StepRow {
     /// Where the figures in its words come from, for whoever asks at the car.
     #[serde(default)]
     pub figures: String,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -241,7 +241,7 @@ impl StepRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct GateRow {
-    /// The gate's id.
+    /// Stands in ledgers; names the text `gate-ID`.
     pub id: String,
     /// Its set: `running`, `creep` or `lift`.
     pub set: String,
@@ -251,7 +251,7 @@ pub struct GateRow {
     /// Where the figures in its words come from, for whoever asks at the car.
     #[serde(default)]
     pub figures: String,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -259,7 +259,7 @@ pub struct GateRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SoundRow {
-    /// The sound's id.
+    /// Stands in intakes; names the text `sound-ID`.
     pub id: String,
     /// Look from beneath before any revving.
     pub under_car_first: bool,
@@ -268,7 +268,7 @@ pub struct SoundRow {
     pub on_the_road: bool,
     /// Beginnings of words that say so, lower case.
     pub words: Vec<String>,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -276,12 +276,12 @@ pub struct SoundRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct WaiverRow {
-    /// The reason's id.
+    /// Stands in ledgers; names the text `waiver-ID`.
     pub id: String,
     /// Whether a screen offers it.
     #[serde(default = "yes")]
     pub offered: bool,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -289,7 +289,7 @@ pub struct WaiverRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CauseRow {
-    /// The cause's id.
+    /// Stands in opinions and outcomes; names the texts `cause-ID` and `cause-ID-about`.
     pub id: String,
     /// Name, in a workshop's own file; shipped causes are named in `text/`.
     #[serde(default)]
@@ -297,7 +297,7 @@ pub struct CauseRow {
     /// Layouts a workshop's own cause is added to; a layout lists the shipped ones itself.
     #[serde(default)]
     pub layouts: Vec<String>,
-    /// Its group.
+    /// The bearing or everything else: ratings rest on the group as a whole.
     pub group: CauseGroup,
     /// Gearboxes it exists with; empty: all. An unknown gearbox keeps it.
     #[serde(default)]
@@ -309,7 +309,7 @@ pub struct CauseRow {
     pub shifts: Vec<PriorShift>,
     /// Cars' worth of experience behind it.
     pub weight: f64,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -331,7 +331,7 @@ pub struct PriorShift {
     pub sounds: Vec<String>,
     /// What the odds are multiplied by.
     pub odds: f64,
-    /// Where the number comes from.
+    /// A published source, or that it is judgement.
     pub basis: String,
 }
 
@@ -339,7 +339,7 @@ pub struct PriorShift {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SignRow {
-    /// The sign's id.
+    /// Stands in outcomes, which teach its numbers.
     pub id: String,
     /// Steps that decide it.
     pub steps: Vec<String>,
@@ -370,7 +370,7 @@ pub struct SignRow {
     pub weight: f64,
     /// The causes that bring it about.
     pub links: Vec<Link>,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -388,7 +388,7 @@ pub enum ReadingSign {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SoftAnswer {
-    /// The answer.
+    /// Of one of the sign's steps.
     pub answer: String,
     /// P(answer | sign present).
     pub present: f64,
@@ -404,7 +404,7 @@ pub struct Cold {
     pub present: f64,
     /// P(not there when felt cold | sign absent).
     pub absent: f64,
-    /// Where the numbers come from.
+    /// A published source, or that they are judgement.
     pub basis: String,
 }
 
@@ -412,7 +412,7 @@ pub struct Cold {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Link {
-    /// The cause.
+    /// By its id.
     pub cause: String,
     /// Probability that it alone brings the sign about.
     pub p: f64,
@@ -439,7 +439,7 @@ impl SignRow {
 pub struct RuleNumbers {
     /// The version of the rules that these files go with.
     pub version: u32,
-    /// The numbers.
+    /// Thresholds by id; a missing one is refused when the files are read.
     #[serde(rename = "number")]
     pub numbers: Vec<NumberRow>,
     /// Where each rule comes from; the first rules did not say.
@@ -451,12 +451,12 @@ pub struct RuleNumbers {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct RuleRow {
-    /// The rule's id.
+    /// As in `model/rules.rs`.
     pub id: String,
     /// Ids of the numbers it turns on.
     #[serde(default)]
     pub numbers: Vec<String>,
-    /// Where it comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -464,16 +464,16 @@ pub struct RuleRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct NumberRow {
-    /// Its id.
+    /// What code asks for it by.
     pub id: String,
-    /// Its value.
+    /// In `unit`.
     pub value: f64,
-    /// Its unit; empty for a probability.
+    /// Empty for a probability.
     #[serde(default)]
     pub unit: String,
     /// What turns on it.
     pub about: String,
-    /// Where it comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -481,15 +481,15 @@ pub struct NumberRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct RoadDataRow {
-    /// The row's id.
+    /// Names the text `road-ID`.
     pub id: String,
-    /// UK manual.
+    /// The UK inspection manual's number of the defect.
     pub uk: String,
-    /// Directive; empty where it has none.
+    /// Item of the EU directive; empty where it has none.
     pub eu: String,
     /// Answers that fall under it.
     pub when: Vec<StepAnswers>,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 

@@ -3,7 +3,7 @@
 
 /// One language and its files, each with its name.
 pub struct Locale {
-    /// Language tag.
+    /// RFC 5646, such as `de`.
     pub tag: &'static str,
     /// File name and text.
     pub files: &'static [(&'static str, &'static str)],

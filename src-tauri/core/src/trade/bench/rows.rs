@@ -11,15 +11,15 @@ use crate::model::typed::LengthUnit;
 pub struct HoleRow {
     /// Class, such as `N7`.
     pub class: String,
-    /// The range is over this.
+    /// Lower end of the range of diameters, itself outside.
     pub over_mm: f64,
-    /// Up to and including this.
+    /// Upper end, itself inside.
     pub to_mm: f64,
     /// Upper limit, micrometres from nominal.
     pub upper_um: f64,
-    /// Lower limit.
+    /// Lower limit, micrometres from nominal.
     pub lower_um: f64,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -27,13 +27,13 @@ pub struct HoleRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct GradeRow {
-    /// Over.
+    /// Lower end of the range of diameters, itself outside.
     pub over_mm: f64,
-    /// Up to and including.
+    /// Upper end, itself inside.
     pub to_mm: f64,
     /// Width, micrometres.
     pub it5_um: f64,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -41,15 +41,15 @@ pub struct GradeRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct OutsideRow {
-    /// Over.
+    /// Lower end of the range of diameters, itself outside.
     pub over_mm: f64,
-    /// Up to and including.
+    /// Upper end, itself inside.
     pub to_mm: f64,
     /// Upper limit, micrometres from nominal.
     pub upper_um: f64,
-    /// Lower limit.
+    /// Lower limit, micrometres from nominal.
     pub lower_um: f64,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -57,9 +57,9 @@ pub struct OutsideRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ClearanceRow {
-    /// Over.
+    /// Lower end of the range of diameters, itself outside.
     pub over_mm: f64,
-    /// Up to and including.
+    /// Upper end, itself inside.
     pub to_mm: f64,
     #[serde(rename = "C2")]
     c2: [f64; 2],
@@ -69,7 +69,7 @@ pub struct ClearanceRow {
     c3: [f64; 2],
     #[serde(rename = "C4")]
     c4: [f64; 2],
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -96,7 +96,7 @@ impl ClearanceRow {
 pub struct Material {
     /// Its id, such as `A356`.
     pub id: String,
-    /// Its family.
+    /// By which class advice is given.
     pub family: Family,
     /// Young's modulus, GPa.
     pub modulus_gpa: f64,
@@ -109,7 +109,7 @@ pub struct Material {
     pub yield_mpa: Option<f64>,
     /// Highest temperature for fitting, Celsius.
     pub heat_limit_c: f64,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -129,11 +129,11 @@ pub enum Family {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct AdviceRow {
-    /// The condition's id.
+    /// What the load and the housing are like, as `core/data/bench` names it.
     pub id: String,
     /// Classes of the shipped table.
     pub classes: Vec<String>,
-    /// Where the row comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -141,9 +141,9 @@ pub struct AdviceRow {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Setting {
-    /// The number.
+    /// In the unit that its name ends in.
     pub value: f64,
-    /// Where it comes from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
@@ -153,7 +153,7 @@ pub struct Setting {
 pub struct GaugeSteps {
     mm: Vec<f64>,
     thou: Vec<f64>,
-    /// Where they come from.
+    /// A published source, or `common practice, no source`.
     pub basis: String,
 }
 
