@@ -14,7 +14,6 @@ use crate::trade::bench::BenchTables;
 use crate::walk::bench::BenchRecord;
 
 use super::fault::{Fault, Refusal};
-use super::gauge;
 
 /// The direction a gauge reads at a step; none where no gauge belongs.
 pub(super) fn direction(step: &str) -> Option<Direction> {
