@@ -40,6 +40,7 @@ mod play_gauge;
 mod practice;
 pub mod press;
 mod qr;
+mod refusal;
 pub mod replay;
 pub mod replies;
 pub mod request;

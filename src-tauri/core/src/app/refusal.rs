@@ -1,0 +1,104 @@
+//! What a request is refused for, each with its code: the sentences are the texts `error-CODE` and
+//! `error-CODE-help`.
+
+/// The refusals and their codes, as one list.
+macro_rules! refusals {
+    ($($(#[$doc:meta])* $name:ident = $code:literal,)*) => {
+        /// What was wrong with a request.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+        #[expect(missing_docs, reason = "each is explained by the text of its code")]
+        pub enum Refusal {
+            $($(#[$doc])* $name,)*
+        }
+
+        impl Refusal {
+            /// Its code, which never changes: screens, scripts and texts know it by this.
+            pub fn code(self) -> &'static str {
+                match self {
+                    $(Self::$name => $code,)*
+                }
+            }
+        }
+    };
+}
+
+refusals! {
+    UnknownRequest = "unknown-request",
+    UnknownVisit = "unknown-visit",
+    UnknownStep = "unknown-step",
+    UnknownAnswer = "unknown-answer",
+    WrongKindOfAnswer = "wrong-kind-of-answer",
+    AnswersContradict = "answers-contradict",
+    StepDoesNotApply = "step-does-not-apply",
+    StepHidden = "step-hidden",
+    ReadingOutOfRange = "reading-out-of-range",
+    TemperatureOutOfRange = "temperature-out-of-range",
+    FigureMissing = "figure-missing",
+    GateClosed = "gate-closed",
+    GatesOfAnother = "gates-of-another",
+    UnknownGate = "unknown-gate",
+    PartEntered = "part-entered",
+    PartNotEntered = "part-not-entered",
+    DangerLocksRunning = "danger-locks-running",
+    ReasonNeeded = "reason-needed",
+    NothingToUndo = "nothing-to-undo",
+    UndoOutOfDate = "undo-out-of-date",
+    UnknownLayout = "unknown-layout",
+    IntakeRefused = "intake-refused",
+    TechnicianMissing = "technician-missing",
+    UploadTooLarge = "upload-too-large",
+    WaiverEmpty = "waiver-empty",
+    /// The run-out is below nought, or more than any dial shows.
+    RunOutRefused = "run-out-refused",
+    WaiverTooLong = "waiver-too-long",
+    ReasonTooLong = "reason-too-long",
+    NameTooLong = "name-too-long",
+    PhotoNotOfStep = "photo-not-of-step",
+    PhotoNotWanted = "photo-not-wanted",
+    MarksTooMany = "marks-too-many",
+    MarkRefused = "mark-refused",
+    MarkLabelRefused = "mark-label-refused",
+    NoteChanged = "note-changed",
+    SignatureEmpty = "signature-empty",
+    CaseUnreadable = "case-unreadable",
+    BenchRowUnreadable = "bench-row-unreadable",
+    BenchFileUnreadable = "bench-file-unreadable",
+    UnknownCause = "unknown-cause",
+    OpinionWithoutReason = "opinion-without-reason",
+    OutcomeContradicts = "outcome-contradicts",
+    UnknownDevice = "unknown-device",
+    CodeDiffers = "code-differs",
+    DeviceNameTooLong = "device-name-too-long",
+    UnknownImport = "unknown-import",
+    VisitErased = "visit-erased",
+    EraseWordDiffers = "erase-word-differs",
+    ChainBroken = "chain-broken",
+    NothingToExport = "nothing-to-export",
+    NothingToExportSetAside = "nothing-to-export-set-aside",
+    NothingToSalvage = "nothing-to-salvage",
+    UnknownSetAside = "unknown-set-aside",
+    NotInPractice = "not-in-practice",
+    NoPractice = "no-practice",
+    KnowledgeNotKept = "knowledge-not-kept",
+    WorkshopTooLong = "workshop-too-long",
+    WorkshopNumber = "workshop-number",
+    WorkshopUnreadable = "workshop-unreadable",
+    NoVinInPhoto = "no-vin-in-photo",
+    NoDeviceInPhoto = "no-device-in-photo",
+    IntakeTooLong = "intake-too-long",
+    LayoutFixed = "layout-fixed",
+    SignatureRefused = "signature-refused",
+    BenchNoteEmpty = "bench-note-empty",
+    BenchNoteTooLong = "bench-note-too-long",
+    WallRefused = "wall-refused",
+    PassNumberRefused = "pass-number-refused",
+    PassWithoutBore = "pass-without-bore",
+    PassDiameterRefused = "pass-diameter-refused",
+    GaugeNotHere = "gauge-not-here",
+    EntryBeyond = "entry-beyond",
+    VisitFull = "visit-full",
+    VisitPhotosFull = "visit-photos-full",
+    BenchNotesFull = "bench-notes-full",
+    CasePhotoUnreadable = "case-photo-unreadable",
+    CaseTooLong = "case-too-long",
+}
