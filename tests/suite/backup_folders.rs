@@ -23,7 +23,7 @@ fn refused(steady: &Steady, folder: &Path, code: &str) {
 }
 
 /// A bare copy of a data folder, as earlier programs made backups.
-fn mirror(data: &Path, to: &Path) {
+pub fn mirror(data: &Path, to: &Path) {
     std::fs::create_dir_all(to.join("photos")).unwrap();
     for photo in std::fs::read_dir(data.join("photos")).unwrap().flatten() {
         std::fs::copy(photo.path(), to.join("photos").join(photo.file_name())).unwrap();
@@ -170,8 +170,16 @@ fn damage_in_a_backup_is_named_and_nothing_is_removed() {
     let mut bytes = std::fs::read(&lists[0]).unwrap();
     bytes[150] ^= 1;
     std::fs::write(&lists[0], bytes).unwrap();
+    let mut all = Vec::new();
+    for list in &lists[1..] {
+        all.push(std::fs::read(list).unwrap());
+        std::fs::write(list, b"rotten").unwrap();
+    }
     small_visit(&steady, "TR 0003");
     refused(&steady, backup.path(), "backup-damaged");
+    for (list, text) in lists[1..].iter().zip(all) {
+        std::fs::write(list, text).unwrap();
+    }
     // A backup of a later program.
     let text = std::fs::read_to_string(backup.path().join("steady-backup.json")).unwrap();
     let later = text.replace("\"steady_backup\":1", "\"steady_backup\":2");

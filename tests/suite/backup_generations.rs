@@ -49,7 +49,7 @@ pub fn files(folder: &Path) -> BTreeMap<PathBuf, Vec<u8>> {
     found
 }
 
-fn of_kind(folder: &Path, ending: &str) -> Vec<PathBuf> {
+pub fn of_kind(folder: &Path, ending: &str) -> Vec<PathBuf> {
     let paths = files(&folder.join("files")).into_keys().map(|path| folder.join("files").join(path));
     paths.filter(|path| path.extension().is_some_and(|found| found == ending)).collect()
 }

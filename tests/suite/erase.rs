@@ -12,7 +12,7 @@ use crate::handover_files::{keep_photo, small_visit};
 use crate::support::{ask, code, open, scratch};
 
 /// Files of a folder that hold any of these words, in letters as written.
-fn files_with(folder: &Path, words: &[&str]) -> Vec<String> {
+pub fn files_with(folder: &Path, words: &[&str]) -> Vec<String> {
     let mut found = Vec::new();
     for file in std::fs::read_dir(folder).unwrap().flatten() {
         if file.path().is_dir() {
@@ -38,8 +38,8 @@ fn visits(steady: &Steady) -> u64 {
     home.visits
 }
 
-const PLATE: &str = "QZX 90817";
-const WORDS: [&str; 4] = [PLATE, "qzx90817", "Åsa O'Brien", "åsa o'brien"];
+pub const PLATE: &str = "QZX 90817";
+pub const WORDS: [&str; 4] = [PLATE, "qzx90817", "Åsa O'Brien", "åsa o'brien"];
 
 #[test]
 fn nothing_of_an_erased_visit_is_left_in_any_file() {

@@ -8,6 +8,7 @@
 )]
 
 mod aside;
+mod backup_damage;
 mod backup_files;
 mod backup_folders;
 mod backup_generations;
@@ -29,10 +30,12 @@ mod cards;
 mod cases;
 mod cases_of_the_trade;
 mod clocks;
+mod data_folders;
 mod demo;
 mod device_codes;
 mod driveline;
 mod erase;
+mod erase_everywhere;
 mod fit;
 mod fit_strength;
 mod foreign_databases;

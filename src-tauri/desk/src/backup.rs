@@ -6,7 +6,9 @@ use std::path::Path;
 
 use serde_json::json;
 use steady_core::app::Steady;
-use steady_core::app::backup::{BackedUp, GenerationSeen, Progress, Restored, back_up, generations};
+use steady_core::app::backup::{
+    self, BackedUp, Checked, Damage, GenerationSeen, Progress, Restored, back_up, check,
+};
 use steady_core::app::failure::Failure;
 use steady_core::model::time::Moment;
 
@@ -15,8 +17,16 @@ use crate::say;
 
 /// The backups that are there.
 pub fn listed(folder: &Path) -> Result<Said, Failure> {
-    let seen = generations(folder)?;
-    Ok(Said { value: json!({ "generations": seen }), lines: seen.iter().map(generation_line).collect() })
+    let (seen, damaged) = backup::listed(folder)?;
+    let lines = seen.iter().map(generation_line).chain(left("Damaged lists", &damaged)).collect();
+    Ok(Said { value: json!({ "generations": seen, "lists_damaged": damaged }), lines })
+}
+
+/// Reads a backup back, and says whether all of it is whole.
+pub fn checked(folder: &Path) -> Result<(Said, bool), Failure> {
+    let checked = check(folder, &mut shown("Files read"))?;
+    let is_whole = checked.damaged.is_empty();
+    Ok((Said { value: json!(checked), lines: checked_lines(&checked) }, is_whole))
 }
 
 /// Makes or renews a backup. The data folder may be open elsewhere.
@@ -52,6 +62,17 @@ fn generation_line(seen: &GenerationSeen) -> String {
     format!("{}  {}, {} photos{missing}", seen.generation, visits(seen.visits), seen.photos)
 }
 
+fn checked_lines(checked: &Checked) -> Vec<String> {
+    let Checked { generations, files, damaged } = checked;
+    let read = format!("{files} files of {generations} backups were read.");
+    let damage = |Damage { file, generations }: &Damage| match generations.is_empty() {
+        true => format!("Damaged: {file}"),
+        false => format!("Missing or damaged: {file}, needed by {}", generations.join(" ")),
+    };
+    let whole = damaged.is_empty().then(|| "All of them are whole.".to_owned());
+    std::iter::once(read).chain(damaged.iter().map(damage)).chain(whole).collect()
+}
+
 fn made_lines(made: &BackedUp) -> Vec<String> {
     let held = format!("{}, {} photos", visits(made.visits), made.photos);
     let mut lines = vec![match made.new {
@@ -60,6 +81,12 @@ fn made_lines(made: &BackedUp) -> Vec<String> {
     }];
     lines.extend(left("Damaged or missing in the data folder", &made.photos_damaged_here));
     lines.extend(left("Missing from the backup too", &made.photos_missing));
+    if made.renewed > 0 {
+        lines.push(format!("Damaged in the backup, and written anew: {} files", made.renewed));
+    }
+    lines.extend(left("Damaged lists in the backup, left as they are", &made.lists_damaged));
+    lines.extend(left("Left out, larger than any file that is taken in", &made.own_left_out));
+    lines.extend(left("No longer proven here, look for them in an earlier backup", &made.visits_unproven));
     if made.photos_damaged_here.len() > made.photos_missing.len() {
         lines.push("steady restore, from this backup, makes those whole that it holds.".to_owned());
     }
@@ -83,6 +110,9 @@ fn restored_lines(done: &Restored) -> Vec<String> {
     }
     lines.extend(devices(done.devices));
     lines.extend(left("Left as they are here, where they go on differently", &done.lost));
+    lines.extend(left("Damaged in the backup and left there, try an earlier one", &done.visits_damaged));
+    lines.extend(left("Taken in with a damaged signature, and cannot be handed on", &done.visits_unproven));
+    lines.extend(left("Files of the backup that are damaged, all else came", &done.files_damaged));
     if done.photos_missing > 0 {
         lines.push(format!("Photos not found whole: {}", done.photos_missing));
     }

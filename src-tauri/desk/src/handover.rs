@@ -6,6 +6,7 @@ use std::io::{self, BufReader, BufWriter};
 use std::path::Path;
 
 use serde_json::{Value, json};
+use steady_core::app::backup::damaged;
 use steady_core::app::failure::Failure;
 use steady_core::app::handover::{
     Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
@@ -33,17 +34,30 @@ pub fn run(task: &Task) -> Result<(), Failure> {
             (imported(&begun(how, *new)?.import(&mut opened(file)?)?), how.json)
         }
         Task::Erase { visit, word, how } => (erased(&there(how)?, visit, word)?, how.json),
-        Task::Backup { folder, list: true, how } => (backup::listed(folder)?, how.json),
-        Task::Backup { folder, list: false, how } => {
+        Task::Backup { folder, list: true, how, .. } => (backup::listed(folder)?, how.json),
+        Task::Backup { folder, check: true, how, .. } => {
+            let (said, is_whole) = backup::checked(folder)?;
+            tell(&said, how.json);
+            return if is_whole { Ok(()) } else { Err(damaged()) };
+        }
+        Task::Backup { folder, list: false, check: false, how } => {
             (backup::made(&house::data_dir(how.data.as_deref(), Begin::Never)?, folder)?, how.json)
         }
         Task::Restore { folder, generation, new, how } => {
-            (backup::restored(&begun(how, *new)?, folder, generation.as_deref())?, how.json)
+            let restored = |steady: &Steady| backup::restored(steady, folder, generation.as_deref());
+            (house::in_begun(how.data.as_deref(), Begin::new(*new), restored)?, how.json)
         }
-        Task::Salvage { file, new, how } => (salvaged(&begun(how, *new)?.salvage(file)?), how.json),
+        Task::Salvage { file, new, how } => {
+            let salvage = |steady: &Steady| steady.salvage(file).map(|done| salvaged(&done));
+            (house::in_begun(how.data.as_deref(), Begin::new(*new), salvage)?, how.json)
+        }
     };
-    say::line(&if json { said.value.to_string() } else { said.lines.join("\n") });
+    tell(&said, json);
     Ok(())
+}
+
+fn tell(said: &Said, json: bool) {
+    say::line(&if json { said.value.to_string() } else { said.lines.join("\n") });
 }
 
 /// The same answer for a script and for a person.

@@ -1,11 +1,14 @@
 //! Opens the core for a command: which folder, which press, which clock.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::io::{IsTerminal as _, stderr, stdin};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use steady_core::app::failure::Failure;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
 use steady_core::app::{Beside, Setup, Steady};
 use steady_core::model::time::Moment;
 use steady_core::store::open::holds_ledger;
@@ -19,7 +22,49 @@ const APP_FOLDER: &str = "app.steady.bay";
 /// Opens the core on a data folder.
 pub fn open(data_dir: &Path) -> Result<Steady, Failure> {
     let press = Arc::new(press().map_err(|_| fault::internal())?);
-    Steady::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })
+    let before = set_aside_in(data_dir);
+    let steady = Steady::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })?;
+    set_aside_in(data_dir).difference(&before).for_each(|folder| say_set_aside(data_dir, folder));
+    Ok(steady)
+}
+
+/// Does something with the core on a data folder, which may be begun for it. One that was not there before goes again
+/// where the command is refused and nothing came into it.
+pub fn in_begun<T>(
+    given: Option<&Path>,
+    begin: Begin,
+    work: impl FnOnce(&Steady) -> Result<T, Failure>,
+) -> Result<T, Failure> {
+    let data = data_dir(given, begin)?;
+    let is_new = !data.exists();
+    let steady = open(&data)?;
+    let done = work(&steady);
+    let is_empty = matches!(steady.handle(Request::Home), Ok(Response::Home(home)) if home.visits == 0);
+    drop(steady);
+    if done.is_err() && is_new && is_empty {
+        // What cannot be removed is an empty data folder.
+        let _ = fs::remove_dir_all(&data);
+    }
+    done
+}
+
+/// The folders in which a ledger was set aside.
+fn set_aside_in(data_dir: &Path) -> BTreeSet<String> {
+    let found = fs::read_dir(data_dir).into_iter().flatten().flatten();
+    let names = found.map(|entry| entry.file_name().to_string_lossy().into_owned());
+    names.filter(|name| name.starts_with("set-aside-")).collect()
+}
+
+/// Says what a command set aside as it began: nobody looks at a screen.
+fn say_set_aside(data_dir: &Path, folder: &str) {
+    let aside = data_dir.join(folder);
+    say::aside(&format!(
+        "The database could not be used. It was set aside with its photos, and nothing was deleted: {}\n\
+         What can be read comes back with: steady salvage {}/steady.db --data {}",
+        aside.display(),
+        aside.display(),
+        data_dir.display()
+    ));
 }
 
 /// Reads a data folder beside whoever has it open.

@@ -8,7 +8,7 @@ use clap_complete::{Shell, generate};
 use steady_core::app::failure::Failure;
 
 use crate::args::Line;
-use crate::{fault, say};
+use crate::{fault, out, say};
 
 /// Prints the completions for a shell.
 pub fn completions(shell: Shell) {
@@ -19,6 +19,13 @@ pub fn completions(shell: Shell) {
 
 /// Writes a page for the program and one for each command.
 pub fn pages(folder: &Path) -> Result<(), Failure> {
+    if out::keeps_safe(folder) {
+        return Err(fault::failure(
+            "out-in-data-folder",
+            "the pages would stand among the files of a data folder or of a backup",
+            "Name a place outside of it. Nothing was written.",
+        ));
+    }
     let written = fs::create_dir_all(folder).and_then(|()| clap_mangen::generate_to(Line::command(), folder));
     written.map_err(|error| {
         let what = format!("the folder of the manual: {}", fault::cause(&error));

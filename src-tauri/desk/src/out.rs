@@ -6,6 +6,8 @@ use std::io::{self, Seek as _, Write};
 use std::path::{Path, PathBuf};
 
 use steady_core::app::failure::Failure;
+use steady_core::store::backup::MARKER;
+use steady_core::store::open::holds_ledger;
 use tempfile::NamedTempFile;
 
 use crate::fault;
@@ -40,6 +42,13 @@ impl Output {
                 "out-in-data-folder",
                 "the output would stand among Steady's own files",
                 "Name a place outside the data folder. Nothing was written.",
+            ));
+        }
+        if keeps_safe(folder) {
+            return Err(fault::failure(
+                "out-in-data-folder",
+                "the output would stand among the files of a data folder or of a backup",
+                "Name a place outside of it. Nothing was written.",
             ));
         }
         if target.is_dir() {
@@ -101,6 +110,12 @@ fn is_inside(target: &Path, folder: &Path, data: &Path) -> bool {
     let Ok(data) = data.canonicalize() else { return false };
     let leads = |path: &Path| path.canonicalize().is_ok_and(|path| path.starts_with(&data));
     leads(folder) || leads(target)
+}
+
+/// Whether a folder is, or lies in, a data folder or a backup, whosever.
+pub fn keeps_safe(folder: &Path) -> bool {
+    let Ok(folder) = folder.canonicalize() else { return false };
+    folder.ancestors().any(|above| holds_ledger(above) || above.join(MARKER).exists())
 }
 
 fn exists() -> Failure {

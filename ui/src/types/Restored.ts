@@ -14,6 +14,19 @@ generation: string | null,
  */
 lost: Array<string>, 
 /**
+ * Visits that are damaged in the backup, and were left there.
+ */
+visits_damaged: Array<string>, 
+/**
+ * Visits of which a line's own signature is damaged in the backup. The lines behind it prove what it says, so they
+ * came; they cannot be handed on.
+ */
+visits_unproven: Array<string>, 
+/**
+ * The workshop's own files that are damaged in the backup, and its damaged lists. All else came.
+ */
+files_damaged: Array<string>, 
+/**
  * Photos that were damaged here and are whole again.
  */
 photos_healed: number, 

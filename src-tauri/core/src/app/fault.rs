@@ -91,6 +91,10 @@ impl Fault {
         let about = match self {
             Self::Handover(fault) => fault.part(),
             Self::Store(StoreFault::Backup(fault)) => fault.about(),
+            Self::Store(StoreFault::Aside { folder, why }) => {
+                Some(format!("{folder}: {}", reason(why, words)))
+            }
+            Self::Store(StoreFault::Unswept(why) | StoreFault::Unhealed(why)) => Some(reason(why, words)),
             _ => None,
         };
         Failure {
@@ -99,6 +103,11 @@ impl Fault {
             help: words.text(&format!("error-{code}-help")),
         }
     }
+}
+
+/// What stood in the way, in a few words.
+fn reason(why: &StoreFault, words: &Words) -> String {
+    words.text(&format!("error-{}", store_code(why)))
 }
 
 /// What was refused of a bore, with both readings where there are two, and its line where there is one.
@@ -120,6 +129,7 @@ fn store_code(fault: &StoreFault) -> &'static str {
     match fault {
         StoreFault::Unwritable(_) => "data-folder-unwritable",
         StoreFault::Full => "disk-full",
+        StoreFault::TwoDisks => "data-on-two-disks",
         StoreFault::InUse => "in-use",
         StoreFault::Newer { .. } => "newer-data",
         StoreFault::Damaged => "database-damaged",
@@ -127,6 +137,10 @@ fn store_code(fault: &StoreFault) -> &'static str {
         StoreFault::NoSuchDatabase => "salvage-missing",
         StoreFault::EmptyDatabase => "salvage-empty",
         StoreFault::NoDatabase => "salvage-no-database",
+        StoreFault::Aside { .. } => "erase-set-aside",
+        StoreFault::Unswept(_) => "erase-unswept",
+        StoreFault::Unhealed(_) => "photos-unhealed",
+        StoreFault::ReadWhileWritten => "read-while-written",
         StoreFault::PhotoMissing => "photo-missing",
         StoreFault::PhotoDamaged => "photo-damaged",
         StoreFault::UploadOrder => "upload-out-of-order",

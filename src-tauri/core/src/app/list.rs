@@ -16,6 +16,7 @@ use super::steady::Inner;
 use super::{devices, set_aside};
 
 pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
+    inner.store.sweep_again();
     let settings = inner.store.settings()?;
     let preference =
         |(name, value): (&String, &String)| Some((name.strip_prefix("pref.")?.to_owned(), value.clone()));

@@ -5,13 +5,14 @@
 //! before it looks at anything else, so nothing new is ever begun beside what is half moved.
 
 use std::fs;
-use std::io::{ErrorKind, Read as _};
+use std::io::{self, ErrorKind, Read as _};
 use std::path::{Path, PathBuf};
 
 use serde::{Deserialize, Serialize};
 
 use super::fault::StoreFault;
-use super::folders::{beside, sync, write_whole};
+use super::folders::{beside, length, remove_if_there, sync, write_whole};
+use super::names;
 use super::open::{DATABASE, SUSPECT, Store};
 use super::private;
 use super::staging::PLACING;
@@ -56,38 +57,61 @@ struct About {
 /// # Errors
 /// What the file system says.
 pub fn finish(folder: &Path) -> Result<(), StoreFault> {
-    for part in names(folder)?.iter().filter(|name| name.ends_with(PART)) {
+    for part in asides_in(folder)?.iter().filter(|name| name.ends_with(PART)) {
         let part = folder.join(part);
-        if part.join(ABOUT).exists() {
+        let about = part.join(ABOUT);
+        if length(&about).map_err(StoreFault::file)?.is_some() {
             fill(folder, &part)?;
         } else {
             // Cut before anything was moved: what is found now decides anew.
-            fs::remove_dir_all(&part).map_err(StoreFault::file)?;
+            let cleared = remove_if_there(&beside(&about, PART)).and_then(|()| fs::remove_dir(&part));
+            cleared.map_err(StoreFault::file)?;
         }
     }
     Ok(())
 }
 
 /// Why the files of a data folder cannot be a ledger, as far as that shows without opening one.
-pub fn reason(folder: &Path) -> Option<Why> {
-    let bytes = |name: &str| fs::metadata(folder.join(name)).ok().map(|file| file.len());
-    match bytes(DATABASE) {
-        Some(0) => Some(Why::Empty),
-        // SQLite clears a log away beside a file that it takes for no database.
-        Some(_) => (!begins_as_database(folder)).then_some(Why::NoDatabase),
-        None => {
-            let photos = fs::read_dir(folder.join("photos"));
-            let photos = photos.is_ok_and(|mut files| files.next().is_some());
-            (photos || bytes("steady.db-wal").is_some_and(|log| log > 0)).then_some(Why::Missing)
-        }
+///
+/// # Errors
+/// What the file system says: what cannot be looked at now is no reason to set anything aside.
+pub fn reason(folder: &Path) -> Result<Option<Why>, StoreFault> {
+    let why = || -> io::Result<Option<Why>> {
+        Ok(match length(&folder.join(DATABASE))? {
+            Some(0) => Some(Why::Empty),
+            // SQLite clears a log away beside a file that it takes for no database.
+            Some(_) => (!begins_as_database(folder)?).then_some(Why::NoDatabase),
+            None => {
+                let log = length(&folder.join("steady.db-wal"))?.is_some_and(|log| log > 0);
+                (log || holds_photos(folder)).then_some(Why::Missing)
+            }
+        })
+    };
+    why().map_err(StoreFault::file)
+}
+
+fn begins_as_database(folder: &Path) -> io::Result<bool> {
+    let mut head = [0; 16];
+    // What cannot be opened at all is not for us to judge.
+    let Ok(mut file) = fs::File::open(folder.join(DATABASE)) else { return Ok(true) };
+    match file.read_exact(&mut head) {
+        Ok(()) => Ok(&head == b"SQLite format 3\0"),
+        Err(fault) if matches!(fault.kind(), ErrorKind::UnexpectedEof | ErrorKind::IsADirectory) => Ok(false),
+        Err(fault) => Err(fault),
     }
 }
 
-fn begins_as_database(folder: &Path) -> bool {
-    let mut head = [0; 16];
-    let file = fs::File::open(folder.join(DATABASE));
-    // What cannot be read at all is not for us to judge.
-    file.map_or(true, |mut file| file.read_exact(&mut head).is_ok() && &head == b"SQLite format 3\0")
+/// Whether photos of a ledger lie in a folder. A person's own pictures in a folder of that name are none.
+pub fn holds_photos(folder: &Path) -> bool {
+    let photos = fs::read_dir(folder.join("photos"));
+    photos.is_ok_and(|files| {
+        files.flatten().any(|file| names::is_of_photos(&file.file_name().to_string_lossy()))
+    })
+}
+
+/// Whether something was set aside in a folder.
+pub fn is_in(folder: &Path) -> bool {
+    asides_in(folder).is_ok_and(|names| !names.is_empty())
 }
 
 /// Moves the ledger and its photos into a folder of their own.
@@ -128,7 +152,7 @@ fn fill(folder: &Path, part: &Path) -> Result<(), StoreFault> {
     sync(folder).map_err(StoreFault::file)
 }
 
-fn names(folder: &Path) -> Result<Vec<String>, StoreFault> {
+fn asides_in(folder: &Path) -> Result<Vec<String>, StoreFault> {
     let files = fs::read_dir(folder).map_err(StoreFault::file)?.flatten();
     let name = |file: fs::DirEntry| file.file_name().into_string().ok();
     let mut names: Vec<String> = files.filter_map(name).filter(|name| name.starts_with(START)).collect();
@@ -159,7 +183,7 @@ impl Store {
             let About { why, readable, dismissed } = known(&folder);
             Aside { name, folder, why, readable, dismissed }
         };
-        Ok(names(&self.folder)?.into_iter().filter(|name| !name.ends_with(PART)).map(told).collect())
+        Ok(asides_in(&self.folder)?.into_iter().filter(|name| !name.ends_with(PART)).map(told).collect())
     }
 
     /// Writes down what can be read from a folder that was set aside.

@@ -2,6 +2,7 @@
 //! the database keeps by visit, and its photos, down to the bytes. A tombstone keeps it from coming back.
 
 use std::collections::BTreeSet;
+use std::time::Duration;
 
 use rusqlite::{Connection, TransactionBehavior, params};
 
@@ -13,13 +14,29 @@ impl Store {
     /// Erases a visit. Once this has returned, no file of the data folder holds a byte of it.
     ///
     /// # Errors
-    /// What SQLite or the file system says. If the visit is gone but not yet swept up, the next start
-    /// goes on with it.
+    /// What SQLite or the file system says, or [`StoreFault::Aside`]: nothing is erased then. And
+    /// [`StoreFault::Unswept`] if the visit is gone and not yet swept up: [`Store::sweep_again`] and the next start
+    /// go on with it.
     pub fn erase(&mut self, visit: &str, now: Moment) -> Result<(), StoreFault> {
+        self.asides_can_be_searched()?;
         let sql = StoreFault::sql("erase a visit");
         self.connection.query_row("PRAGMA secure_delete = ON", [], |_| Ok(())).map_err(sql)?;
         erase(&mut self.connection, visit, now).map_err(StoreFault::sql("erase a visit"))?;
-        self.sweep()
+        self.sweep().map_err(|why| StoreFault::Unswept(Box::new(why)))
+    }
+
+    /// Goes on with an erasure that something stood in the way of, unless it still does.
+    pub fn sweep_again(&self) {
+        let is_due = || -> Result<bool, rusqlite::Error> {
+            let sql = "SELECT count(*) AS due FROM erased WHERE swept = 0";
+            let due = self.connection.query_row(sql, [], |row| row.get::<_, i64>("due"))?;
+            // Whoever reads holds the log; a request does not wait for that.
+            Ok(due > 0 && !self.only_reads() && truncate_log_now(&self.connection).is_ok())
+        };
+        if is_due().unwrap_or(false) {
+            // What cannot be done now is tried again, here or at the next start.
+            let _ = self.sweep();
+        }
     }
 
     /// Whether the visit was erased here.
@@ -39,15 +56,23 @@ impl Store {
         let Some(photos) = left else { return Ok(()) };
         photos.iter().try_for_each(|sha256| self.remove_photo(sha256))?;
         self.clear_unnamed()?;
-        for (visit, at) in unswept_visits(&self.connection).map_err(sql())? {
-            self.erase_aside(&visit, &photos, at)?;
-        }
+        let visits = unswept_visits(&self.connection).map_err(sql())?;
+        let asides = visits.iter().try_for_each(|(visit, at)| self.erase_aside(visit, &photos, *at));
         self.clear_outgoing();
         self.clear_uploads();
-        let done = || -> Result<(), rusqlite::Error> {
-            self.connection.execute("UPDATE erased SET photos = '' WHERE swept = 0", [])?;
+        let clean = || -> Result<(), rusqlite::Error> {
             self.connection.execute_batch("VACUUM")?;
-            truncate_log(&self.connection)?;
+            truncate_log(&self.connection)
+        };
+        // Where a folder that was set aside is in the way, the ledger itself is clean all the same.
+        let cleaned = clean().map_err(sql());
+        asides?;
+        cleaned?;
+        let done = || -> Result<(), rusqlite::Error> {
+            let forgot = "UPDATE erased SET photos = '' WHERE swept = 0 AND photos <> ''";
+            if self.connection.execute(forgot, [])? > 0 {
+                clean()?;
+            }
             self.connection.execute("UPDATE erased SET swept = 1 WHERE swept = 0", [])?;
             truncate_log(&self.connection)
         };
@@ -129,6 +154,15 @@ fn unswept_visits(connection: &Connection) -> Result<Vec<(String, Moment)>, rusq
 pub(super) fn truncate_log(connection: &Connection) -> Result<(), rusqlite::Error> {
     let busy: i64 = connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get("busy"))?;
     if busy == 0 { Ok(()) } else { Err(read_meanwhile()) }
+}
+
+/// The same without waiting for whoever reads.
+fn truncate_log_now(connection: &Connection) -> Result<(), rusqlite::Error> {
+    let patience: i64 = connection.query_row("PRAGMA busy_timeout", [], |row| row.get(0))?;
+    connection.busy_timeout(Duration::ZERO)?;
+    let done = truncate_log(connection);
+    connection.busy_timeout(Duration::from_millis(patience.unsigned_abs()))?;
+    done
 }
 
 fn read_meanwhile() -> rusqlite::Error {

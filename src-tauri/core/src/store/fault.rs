@@ -11,6 +11,9 @@ pub enum StoreFault {
     /// The data folder cannot be made or written.
     #[error("the data folder cannot be written")]
     Unwritable(#[source] std::io::Error),
+    /// What has to be moved from one place of the data folder to another lies on another disk.
+    #[error("the data folder lies on two disks")]
+    TwoDisks,
     /// No room left.
     #[error("the disk is full")]
     Full,
@@ -40,6 +43,24 @@ pub enum StoreFault {
     /// A file that was named is no database, and nothing in it reads as a part of one.
     #[error("the file is no database")]
     NoDatabase,
+    /// A folder that was set aside could not be searched for a visit that is to be erased; nothing was erased.
+    #[error("a folder that was set aside cannot be searched: {folder}")]
+    Aside {
+        /// Its name in the data folder.
+        folder: String,
+        /// Why.
+        #[source]
+        why: Box<StoreFault>,
+    },
+    /// A visit is erased, and something that could hold a part of it is not yet cleared.
+    #[error("the visit is erased and not yet swept up")]
+    Unswept(#[source] Box<StoreFault>),
+    /// What came is kept, and photos that were damaged here are still.
+    #[error("damaged photos were not made whole")]
+    Unhealed(#[source] Box<StoreFault>),
+    /// Two files that belong together were being written while they were copied.
+    #[error("the files were changed while they were read")]
+    ReadWhileWritten,
     /// A photo file is not there.
     #[error("the photo's file is missing")]
     PhotoMissing,
@@ -97,6 +118,7 @@ impl StoreFault {
     pub fn file(source: std::io::Error) -> Self {
         match source.kind() {
             std::io::ErrorKind::StorageFull | std::io::ErrorKind::QuotaExceeded => Self::Full,
+            std::io::ErrorKind::CrossesDevices => Self::TwoDisks,
             std::io::ErrorKind::PermissionDenied | std::io::ErrorKind::ReadOnlyFilesystem => {
                 Self::Unwritable(source)
             }

@@ -47,14 +47,43 @@ pub fn write_by(path: &Path, passing: &Path, bytes: &[u8]) -> io::Result<()> {
     })
 }
 
+/// Why a file was not copied.
+#[derive(Debug)]
+pub enum CopyFault {
+    /// The one could not be read.
+    Read(io::Error),
+    /// The other could not be written.
+    Write(io::Error),
+}
+
 /// Copies a file, not yet synced; gives back the SHA-256, hex, and the length of what was copied.
 ///
 /// # Errors
+/// What the file system says, and of which of the two.
+pub fn copy_hashed(from: &Path, to: &Path) -> Result<(String, u64), CopyFault> {
+    let mut from = File::open(from).map_err(CopyFault::Read)?;
+    let mut to = private::create(to).map_err(CopyFault::Write)?;
+    let mut unwritten = None;
+    let copied = read_hashed(&mut from, |piece| {
+        to.write_all(piece).map_err(|fault| {
+            let kind = fault.kind();
+            unwritten = Some(fault);
+            kind.into()
+        })
+    });
+    copied.map_err(|fault| unwritten.map_or(CopyFault::Read(fault), CopyFault::Write))
+}
+
+/// Length of a file; none where nothing of that name is there. What cannot be asked is not taken for missing.
+///
+/// # Errors
 /// What the file system says.
-pub fn copy_hashed(from: &Path, to: &Path) -> io::Result<(String, u64)> {
-    let mut from = File::open(from)?;
-    let mut to = private::create(to)?;
-    read_hashed(&mut from, |piece| to.write_all(piece))
+pub fn length(path: &Path) -> io::Result<Option<u64>> {
+    match fs::metadata(path) {
+        Ok(file) => Ok(Some(file.len())),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(error),
+    }
 }
 
 /// SHA-256, hex, and length of a file.

@@ -200,7 +200,7 @@ fn has_its_form(line: &Line) -> bool {
 }
 
 /// Whether a line is proven to be its device's, or stands in a chain from before there were signatures.
-fn is_proven(line: &Line) -> bool {
+pub(super) fn is_proven(line: &Line) -> bool {
     has_its_form(line)
         && line.signature.as_deref().is_none_or(|signature| {
             PublicKey::from_hex(&line.device).is_some_and(|key| is_signed(&key, &line.hash, signature))

@@ -1,9 +1,10 @@
 //! The lock file of a data folder: one process at a time.
 
-use std::fs::{File, OpenOptions, TryLockError};
+use std::fs::{File, TryLockError};
 use std::path::Path;
 
 use super::fault::StoreFault;
+use super::private;
 
 /// A data folder that this process alone holds.
 #[derive(Debug)]
@@ -15,8 +16,7 @@ impl FolderLock {
     /// # Errors
     /// [`StoreFault::InUse`] where another process holds it, [`StoreFault::Unwritable`].
     pub(super) fn take(folder: &Path) -> Result<Self, StoreFault> {
-        let file = OpenOptions::new().create(true).truncate(false).write(true).open(folder.join("lock"));
-        let file = file.map_err(StoreFault::Unwritable)?;
+        let file = private::held(&folder.join("lock")).map_err(StoreFault::Unwritable)?;
         match file.try_lock() {
             Ok(()) => Ok(Self(file)),
             Err(TryLockError::WouldBlock) => Err(StoreFault::InUse),

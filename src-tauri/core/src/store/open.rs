@@ -10,8 +10,9 @@ use rusqlite::{Connection, OpenFlags};
 
 use super::aside;
 use super::backup::source;
+use super::data_id;
 use super::fault::StoreFault;
-use super::folders::{beside, sync};
+use super::folders::{beside, length, sync};
 use super::lock::FolderLock;
 use super::migrations;
 use super::private;
@@ -74,19 +75,20 @@ pub fn open_beside(folder: &Path) -> Result<Store, StoreFault> {
     Ok(Store { connection, folder: folder.to_owned(), lock: None })
 }
 
-/// Whether a folder holds a ledger, or what is left of one: opening it makes nothing new there.
+/// Whether a folder holds a ledger, or what is left of one: opening it makes nothing new there. Names that any
+/// folder may have, such as `photos` or `lock`, say nothing by themselves.
 #[must_use]
 pub fn holds_ledger(folder: &Path) -> bool {
-    let files = [DATABASE, "photos", "lock"];
-    files.iter().any(|name| folder.join(name).exists())
+    let files = [DATABASE, "steady.db-wal", data_id::FILE];
+    files.iter().any(|name| folder.join(name).exists()) || aside::holds_photos(folder) || aside::is_in(folder)
 }
 
 /// The database that is there, a new one where there is none, or a new one beside what had to be set aside.
 fn usable(folder: &Path, now: Moment) -> Result<Connection, StoreFault> {
-    if let Some(why) = aside::reason(folder) {
+    if let Some(why) = aside::reason(folder)? {
         return instead(folder, now, why);
     }
-    if !folder.join(DATABASE).exists() {
+    if length(&folder.join(DATABASE)).map_err(StoreFault::file)?.is_none() {
         begin(folder)?;
     }
     match connect(folder) {

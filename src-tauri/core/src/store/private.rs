@@ -5,6 +5,8 @@ use std::fs::{self, DirBuilder, File, OpenOptions};
 use std::io::{self, Write as _};
 use std::path::Path;
 
+use super::names::{self, Lies};
+
 /// Makes a folder, and those above it that are missing, of this account alone.
 ///
 /// # Errors
@@ -17,13 +19,31 @@ pub fn folder(path: &Path) -> io::Result<()> {
     builder.create(path)
 }
 
-/// A new, empty file of this account alone, in place of any of its name.
+/// A new, empty file of this account alone, in place of any of its name. A link of that name goes, and what it
+/// leads to stays as it is.
 ///
 /// # Errors
 /// What the file system says.
 pub fn create(path: &Path) -> io::Result<File> {
+    match fs::remove_file(path) {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
+        _ => {}
+    }
     let mut options = OpenOptions::new();
-    options.write(true).create(true).truncate(true);
+    options.write(true).create_new(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, FILE);
+    options.open(path)
+}
+
+/// A file of this account alone that is only held, such as one that is locked: what is in it stays. Whoever may not
+/// open it cannot lock it either.
+///
+/// # Errors
+/// What the file system says.
+pub fn held(path: &Path) -> io::Result<File> {
+    let mut options = OpenOptions::new();
+    options.write(true).create(true).truncate(false);
     #[cfg(unix)]
     std::os::unix::fs::OpenOptionsExt::mode(&mut options, FILE);
     let file = options.open(path)?;
@@ -40,14 +60,28 @@ pub fn write(path: &Path, bytes: &[u8]) -> io::Result<()> {
     create(path)?.write_all(bytes)
 }
 
-/// Closes a folder and all that is in it to other accounts, as far as that can be done: some file systems know no
-/// accounts, and a file of somebody else stays theirs. What a link leads to is left alone.
-pub(super) fn mend(path: &Path) {
-    close(path, FOLDER);
-    let Ok(inside) = fs::read_dir(path) else { return };
-    for entry in inside.flatten() {
+/// Closes a data folder and what Steady keeps in it to other accounts, as far as that can be done: some file systems
+/// know no accounts, and a file of somebody else stays theirs. What a link leads to is left alone, and so is whatever
+/// else a person keeps in the same folder.
+pub(super) fn mend(folder: &Path) {
+    close(folder, FOLDER);
+    for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
+        let Ok(kind) = entry.file_type() else { continue };
+        match names::lies_in(&entry.file_name().to_string_lossy()) {
+            Some(Lies::File) if kind.is_file() => close(&entry.path(), FILE),
+            Some(Lies::Folder) if kind.is_dir() => close_all(&entry.path(), false),
+            Some(Lies::Tree) if kind.is_dir() => close_all(&entry.path(), true),
+            _ => {}
+        }
+    }
+}
+
+/// Closes a folder and its files, and those in folders inside it where `deep` says so.
+fn close_all(folder: &Path, deep: bool) {
+    close(folder, FOLDER);
+    for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
         match entry.file_type() {
-            Ok(kind) if kind.is_dir() => mend(&entry.path()),
+            Ok(kind) if kind.is_dir() && deep => close_all(&entry.path(), true),
             Ok(kind) if kind.is_file() => close(&entry.path(), FILE),
             _ => {}
         }

@@ -10,7 +10,7 @@ use rusqlite::Connection;
 use sha2::{Digest, Sha256};
 
 use super::fault::StoreFault;
-use super::folders::beside;
+use super::folders::{beside, length};
 use super::mined::Mined;
 use super::open::Store;
 use super::pages::Pages;
@@ -42,15 +42,15 @@ impl Store {
     /// it reads as a ledger, [`StoreFault::Newer`], [`StoreFault::Foreign`], or what the file system says.
     pub fn foreign(&self, database: &Path) -> Result<Foreign, StoreFault> {
         let log = beside(database, "-wal");
-        let bytes = |path: &Path| fs::metadata(path).map_or(0, |file| file.len());
-        if !database.is_file() {
-            return Err(StoreFault::NoSuchDatabase);
-        }
-        if bytes(database) == 0 && bytes(&log) == 0 {
-            return Err(StoreFault::EmptyDatabase);
-        }
-        if bytes(database).saturating_add(bytes(&log)) > limits::DATABASE_BYTES {
-            return Err(StoreFault::NoDatabase);
+        let bytes = |path: &Path| length(path).map_err(StoreFault::file);
+        let whole = match bytes(database)? {
+            Some(of_it) if database.is_file() => of_it.saturating_add(bytes(&log)?.unwrap_or(0)),
+            _ => return Err(StoreFault::NoSuchDatabase),
+        };
+        match whole {
+            0 => return Err(StoreFault::EmptyDatabase),
+            1..=limits::DATABASE_BYTES => {}
+            _ => return Err(StoreFault::NoDatabase),
         }
         let copies = self.folder.join("incoming").join("salvage");
         fs::create_dir_all(&copies).map_err(StoreFault::file)?;
@@ -140,6 +140,15 @@ impl Foreign {
     /// Those of a visit's lines that can be read, of one that is no longer whole too.
     pub fn readable_lines(&self, visit: &str) -> Vec<Line> {
         self.mined.proven_lines(&self.pages, visit)
+    }
+
+    /// The copy's connection, where SQLite finds no damage anywhere and the schema is one of Steady's own: what is
+    /// in it then need not be gathered line by line.
+    pub(super) fn sound(&self) -> Option<&Connection> {
+        let connection = self.connection.as_ref()?;
+        let sql = "PRAGMA integrity_check(1)";
+        let verdict = connection.query_row(sql, [], |row| row.get::<_, String>(0)).ok()?;
+        (verdict == "ok" && foreign_schema::is_whole(connection).ok()?).then_some(connection)
     }
 
     /// How many lines of a visit SQLite's index knows.

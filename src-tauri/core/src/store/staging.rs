@@ -156,7 +156,10 @@ impl Staging {
     /// # Errors
     /// What the file system or SQLite says; the data folder is then as it was.
     pub fn place(self, merging: &Merging<'_>) -> Result<Placed, StoreFault> {
-        merging.placed(&self.id)?;
+        if !self.fresh.is_empty() {
+            // Only with a note of its own, so that the note of an earlier placing is never taken for one cut off.
+            merging.placed(&self.id)?;
+        }
         for name in self.fresh.keys().chain(self.healing.keys()) {
             let file = OpenOptions::new().write(true).open(self.folder.join(name));
             file.and_then(|file| file.sync_all()).map_err(StoreFault::file)?;
@@ -195,9 +198,12 @@ impl Placed {
     /// The entries are kept: the files stay, and good photos take the place of damaged ones.
     ///
     /// # Errors
-    /// What the file system says; what could not be healed is then as damaged as it was.
+    /// [`StoreFault::Unhealed`]: what could not be healed is then as damaged as it was, and all else is kept.
     pub fn confirm(mut self) -> Result<(), StoreFault> {
         self.confirmed = true;
+        // First of all: while it stands and another placing is kept, the next start takes this one back. Where it
+        // cannot be removed now, it still names the placing that was kept last.
+        let _ = folders::remove_if_there(&self.staging.data.join(PLACING));
         let heal = || -> io::Result<()> {
             for (name, path) in &self.staging.healing {
                 fs::rename(self.staging.folder.join(name), self.staging.data.join(path))?;
@@ -205,9 +211,9 @@ impl Placed {
             if !self.staging.healing.is_empty() {
                 folders::sync(&self.staging.data.join("photos"))?;
             }
-            folders::remove_if_there(&self.staging.data.join(PLACING))
+            Ok(())
         };
-        heal().map_err(StoreFault::file)
+        heal().map_err(|fault| StoreFault::Unhealed(Box::new(StoreFault::file(fault))))
     }
 }
 

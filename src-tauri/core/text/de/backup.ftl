@@ -5,7 +5,7 @@ error-backup-folder-help = Nennen Sie einen leeren Ordner oder einen, in dem sch
 error-backup-file = Diese Datei ist keine Sicherung von Steady
 error-backup-file-help = Wählen Sie eine Datei, die Steady als Sicherung gespeichert hat; ihr Name beginnt mit steady-backup. Nichts wurde übernommen.
 error-backup-of-another = Dieser Ordner ist die Sicherung eines anderen Datenordners
-error-backup-of-another-help = Nennen Sie den Ordner, der zu diesen Daten gehört, oder einen leeren. War der Datenordner vertippt, nennen Sie den richtigen. Nichts wurde geändert.
+error-backup-of-another-help = Nennen Sie den Ordner, der zu diesen Daten gehört, oder einen leeren. Nach dem Wiederherstellen in einen neuen Datenordner ist das normal: Nennen Sie einen leeren Ordner. War der Datenordner vertippt, nennen Sie den richtigen. Nichts wurde geändert.
 error-backup-inside-data = Dieser Ordner liegt im Datenordner selbst
 error-backup-inside-data-help = Nennen Sie einen Ordner auf einem anderen Laufwerk, damit ein Defekt nicht beide trifft.
 error-backup-link = Im Ordner der Sicherung liegt eine Verknüpfung, wo eine Datei oder ein Ordner sein muss
@@ -18,6 +18,16 @@ error-backup-would-lose = Vorgänge der letzten Sicherung sind nicht mehr hier, 
 error-backup-would-lose-help = War der Datenordner vertippt, oder ist die Datenbank beschädigt? Stellen Sie zuerst die Sicherung wieder her, dann sichern Sie neu. Nichts wurde geändert.
 error-backup-damaged = Eine Datei der Sicherung fehlt oder ist beschädigt
 error-backup-damaged-help = Versuchen Sie die Sicherung einer anderen Zeit. Nichts wurde geändert. Um weiter zu sichern, nennen Sie einen leeren Ordner und behalten Sie diesen.
+error-backup-unread = Eine Datei der Sicherung ist da und ließ sich nicht lesen
+error-backup-unread-help = Das Laufwerk oder sein Kabel ist vielleicht defekt. Versuchen Sie es noch einmal. Misslingt es wieder, sichern Sie in einen leeren Ordner auf einem anderen Laufwerk und behalten Sie diesen.
+error-backup-forked = Diese Daten und die letzte Sicherung gingen vom selben Anfang aus verschieden weiter
+error-backup-forked-help = Eine Kopie des Datenordners ist ebenfalls in Gebrauch und hat diese Sicherung geschrieben. Nennen Sie für die Sicherung dieses Ordners einen leeren, und behalten Sie beide Sicherungen. Arbeiten Sie dann nur noch in einem der beiden Ordner. Nichts wurde geändert.
+error-backup-checked = Dateien der Sicherung sind beschädigt
+error-backup-checked-help = Sie sind oben genannt. Sichern Sie noch einmal: Was im Datenordner unversehrt ist, wird neu geschrieben. Prüfen Sie dann wieder; was noch beschädigt ist, gibt es nur in dieser Sicherung. Behalten Sie sie, und sichern Sie in einen leeren Ordner weiter.
+error-read-while-written = In die Daten wurde geschrieben, während sie gelesen wurden
+error-read-while-written-help = Schließen Sie das Steady, das diesen Ordner benutzt, und versuchen Sie es noch einmal. Nichts wurde übernommen.
+error-photos-unhealed = Alles wurde übernommen, aber hier beschädigte Fotos ließen sich nicht ersetzen
+error-photos-unhealed-help = Prüfen Sie, ob in den Ordner photos im Datenordner geschrieben werden darf, und übernehmen Sie dasselbe noch einmal.
 error-backup-not-verified = Was geschrieben wurde, liest sich nicht so zurück
 error-backup-not-verified-help = Das Laufwerk ist vielleicht defekt. Sichern Sie jetzt auf ein anderes. Frühere Sicherungen blieben, wie sie waren.
 error-backup-no-generation = Die Sicherung enthält nichts aus dieser Zeit
@@ -57,6 +67,18 @@ ui-restore-devices = { $devices ->
 ui-restore-differs = { $visits ->
     [one] 1 Vorgang geht hier anders weiter und blieb, wie er ist.
    *[other] { $visits } Vorgänge gehen hier anders weiter und blieben, wie sie sind.
+}
+ui-restore-damaged = { $visits ->
+    [one] 1 Vorgang ist in der Sicherung beschädigt und blieb dort. Versuchen Sie eine frühere Sicherung.
+   *[other] { $visits } Vorgänge sind in der Sicherung beschädigt und blieben dort. Versuchen Sie eine frühere Sicherung.
+}
+ui-restore-unproven = { $visits ->
+    [one] 1 Vorgang kam mit einer beschädigten Unterschrift. Er ist lesbar und lässt sich nicht weitergeben.
+   *[other] { $visits } Vorgänge kamen mit einer beschädigten Unterschrift. Sie sind lesbar und lassen sich nicht weitergeben.
+}
+ui-restore-files-damaged = { $files ->
+    [one] 1 Datei der Sicherung ist beschädigt und wurde ausgelassen. Alles andere kam an.
+   *[other] { $files } Dateien der Sicherung sind beschädigt und wurden ausgelassen. Alles andere kam an.
 }
 ui-restore-photos-missing = { $photos ->
     [one] 1 Foto ist weder hier noch in der Sicherung heil.

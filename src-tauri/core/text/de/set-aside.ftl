@@ -15,6 +15,10 @@ error-salvage-no-database = Die Datei ist keine Datenbank von Steady
 error-salvage-no-database-help = Nichts darin liest sich wie ein Teil davon. Nennen Sie die steady.db eines Datenordners, einer Sicherung oder eines beiseitegelegten Ordners. Die Datei blieb, wie sie war.
 error-unknown-set-aside = Diesen beiseitegelegten Ordner gibt es nicht
 error-unknown-set-aside-help = Er wurde verschoben oder entfernt, seit Steady gestartet ist. Gehen Sie zum ersten Bildschirm zurück und sehen Sie noch einmal nach.
+error-erase-set-aside = Nichts wurde gelöscht, weil sich ein beiseitegelegter Ordner nicht nach dem Vorgang durchsuchen ließ
+error-erase-set-aside-help = Beheben Sie, was genannt ist, oder verschieben Sie diesen Ordner aus dem Datenordner, und löschen Sie dann noch einmal. Was in einem verschobenen Ordner liegt, wird nicht gelöscht.
+error-erase-unswept = Der Vorgang ist gelöscht, aber Teile davon stehen vielleicht noch in Dateien, die sich noch nicht bereinigen ließen
+error-erase-unswept-help = Schließen Sie, was die Daten sonst noch liest, etwa eine Sicherung oder einen Export. Steady macht dann von selbst weiter, auf dem ersten Bildschirm oder beim nächsten Start. Der Vorgang kommt nicht wieder.
 error-nothing-to-export-set-aside = Es gibt keinen Besuch zu übergeben: Die Daten wurden beiseitegelegt
 error-nothing-to-export-set-aside-help = Holen Sie zuerst zurück, was lesbar ist: auf dem ersten Bildschirm oder mit steady salvage.
 

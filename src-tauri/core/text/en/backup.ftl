@@ -5,7 +5,7 @@ error-backup-folder-help = Name an empty folder, or one that a backup was made i
 error-backup-file = That file is no backup of Steady
 error-backup-file-help = Choose a file that Steady saved as a backup; its name begins with steady-backup. Nothing was taken in.
 error-backup-of-another = That folder is the backup of another data folder
-error-backup-of-another-help = Name the folder that belongs to this data, or an empty one. If the data folder was mistyped, name the right one. Nothing was changed.
+error-backup-of-another-help = Name the folder that belongs to this data, or an empty one. After a restore into a new data folder that is normal: name an empty folder. If the data folder was mistyped, name the right one. Nothing was changed.
 error-backup-inside-data = That folder lies in the data folder itself
 error-backup-inside-data-help = Name a folder on another disk, so that a broken disk does not take both.
 error-backup-link = A link lies in the backup’s folder where a file or folder has to be
@@ -18,6 +18,16 @@ error-backup-would-lose = Visits of the last backup are no longer here, and nobo
 error-backup-would-lose-help = Was the data folder mistyped, or the database damaged? Take the backup in first, with restore, then back up again. Nothing was changed.
 error-backup-damaged = A file of the backup is missing or damaged
 error-backup-damaged-help = Try the backup of another time. Nothing was changed. To go on backing up, name an empty folder and keep this one.
+error-backup-unread = A file of the backup is there and could not be read
+error-backup-unread-help = The disk or its cable may be failing. Try again. If it fails again, back up into an empty folder on another disk and keep this one.
+error-backup-forked = This data and the last backup went on differently from the same beginning
+error-backup-forked-help = A copy of the data folder is in use too, and wrote this backup. Name an empty folder for the backup of this one, and keep both backups. Then work in one of the two folders only. Nothing was changed.
+error-backup-checked = Files of the backup are damaged
+error-backup-checked-help = They are named above. Back up again: what is whole in the data folder is written anew. Then check again; what is still damaged is only in this backup, so keep it and go on in an empty folder.
+error-read-while-written = The data was written to while it was read
+error-read-while-written-help = Close the Steady that uses that folder, then try again. Nothing was taken in.
+error-photos-unhealed = All of it was taken in, but photos that are damaged here could not be replaced
+error-photos-unhealed-help = Look whether the folder photos in the data folder may be written, then take the same in again.
 error-backup-not-verified = What was written does not read back as it was written
 error-backup-not-verified-help = The disk may be failing. Back up to another one now. Earlier backups were left as they are.
 error-backup-no-generation = The backup holds nothing of that time
@@ -57,6 +67,18 @@ ui-restore-devices = { $devices ->
 ui-restore-differs = { $visits ->
     [one] 1 visit goes on differently here and stayed as it is.
    *[other] { $visits } visits go on differently here and stayed as they are.
+}
+ui-restore-damaged = { $visits ->
+    [one] 1 visit is damaged in the backup and was left there. Try an earlier backup.
+   *[other] { $visits } visits are damaged in the backup and were left there. Try an earlier backup.
+}
+ui-restore-unproven = { $visits ->
+    [one] 1 visit came with a damaged signature. It can be read and cannot be handed over.
+   *[other] { $visits } visits came with a damaged signature. They can be read and cannot be handed over.
+}
+ui-restore-files-damaged = { $files ->
+    [one] 1 file of the backup is damaged and was left out. All else came.
+   *[other] { $files } files of the backup are damaged and were left out. All else came.
 }
 ui-restore-photos-missing = { $photos ->
     [one] 1 photo is whole neither here nor in the backup.

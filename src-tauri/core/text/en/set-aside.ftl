@@ -15,6 +15,10 @@ error-salvage-no-database = The file is no database of Steady
 error-salvage-no-database-help = Nothing in it reads as a part of one. Name the steady.db of a data folder, of a backup or of a set-aside folder. It was left as it is.
 error-unknown-set-aside = There is no such set-aside folder
 error-unknown-set-aside-help = It was moved or removed since Steady started. Go back to the first screen and look again.
+error-erase-set-aside = Nothing was erased, because a set-aside folder could not be searched for the visit
+error-erase-set-aside-help = Mend what is named, or move that folder out of the data folder, then erase again. What lies in a folder that was moved away is not erased.
+error-erase-unswept = The visit is erased, but parts of it may still be in files that could not be cleared yet
+error-erase-unswept-help = Close whatever else reads the data, such as a backup or an export. Steady then goes on by itself, on the first screen or when it is started again. The visit does not come back.
 error-nothing-to-export-set-aside = There is no visit to hand over: the data was set aside
 error-nothing-to-export-set-aside-help = Take back what can be read first: on the first screen, or with steady salvage.
 

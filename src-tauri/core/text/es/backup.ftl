@@ -5,7 +5,7 @@ error-backup-folder-help = Indique una carpeta vacía, o una en la que ya se hiz
 error-backup-file = Ese archivo no es una copia de seguridad de Steady
 error-backup-file-help = Elija un archivo que Steady haya guardado como copia; su nombre empieza por steady-backup. No se incorporó nada.
 error-backup-of-another = Esa carpeta es la copia de otra carpeta de datos
-error-backup-of-another-help = Indique la carpeta que corresponde a estos datos, o una vacía. Si la carpeta de datos estaba mal escrita, indique la correcta. No se cambió nada.
+error-backup-of-another-help = Indique la carpeta que corresponde a estos datos, o una vacía. Después de recuperar una copia en una carpeta de datos nueva es normal: indique una carpeta vacía. Si la carpeta de datos estaba mal escrita, indique la correcta. No se cambió nada.
 error-backup-inside-data = Esa carpeta está dentro de la propia carpeta de datos
 error-backup-inside-data-help = Indique una carpeta en otro disco, para que una avería no se lleve las dos.
 error-backup-link = En la carpeta de la copia hay un enlace donde debe haber un archivo o una carpeta
@@ -18,6 +18,16 @@ error-backup-would-lose = Hay visitas de la última copia que ya no están aquí
 error-backup-would-lose-help = ¿Se escribió mal la carpeta de datos, o está dañada la base de datos? Recupere primero la copia y después haga otra. No se cambió nada.
 error-backup-damaged = Falta un archivo de la copia, o está dañado
 error-backup-damaged-help = Pruebe con la copia de otra fecha. No se cambió nada. Para seguir haciendo copias, indique una carpeta vacía y conserve esta.
+error-backup-unread = Un archivo de la copia está ahí y no se pudo leer
+error-backup-unread-help = Puede que falle el disco o su cable. Inténtelo otra vez. Si vuelve a fallar, haga la copia en una carpeta vacía de otro disco y conserve esta.
+error-backup-forked = Estos datos y la última copia siguieron caminos distintos desde el mismo comienzo
+error-backup-forked-help = También se usa un duplicado de la carpeta de datos, y escribió esta copia. Indique una carpeta vacía para la copia de esta y conserve las dos copias. Después trabaje solo en una de las dos carpetas. No se cambió nada.
+error-backup-checked = Hay archivos dañados en la copia
+error-backup-checked-help = Se nombran arriba. Haga otra copia: lo que está entero en la carpeta de datos se escribe de nuevo. Después compruebe otra vez; lo que siga dañado solo está en esta copia, así que consérvela y siga en una carpeta vacía.
+error-read-while-written = Se escribió en los datos mientras se leían
+error-read-while-written-help = Cierre el Steady que usa esa carpeta e inténtelo otra vez. No se incorporó nada.
+error-photos-unhealed = Se incorporó todo, pero no se pudieron sustituir las fotos que aquí están dañadas
+error-photos-unhealed-help = Compruebe que se puede escribir en la carpeta photos de la carpeta de datos y vuelva a incorporar lo mismo.
 error-backup-not-verified = Lo escrito no se lee igual que se escribió
 error-backup-not-verified-help = Puede que el disco esté fallando. Haga ahora una copia en otro. Las copias anteriores se dejaron como estaban.
 error-backup-no-generation = La copia no contiene nada de esa fecha
@@ -57,6 +67,18 @@ ui-restore-devices = { $devices ->
 ui-restore-differs = { $visits ->
     [one] 1 visita sigue aquí de otra manera y se dejó como está.
    *[other] { $visits } visitas siguen aquí de otra manera y se dejaron como están.
+}
+ui-restore-damaged = { $visits ->
+    [one] 1 visita está dañada en la copia y se dejó allí. Pruebe con una copia anterior.
+   *[other] { $visits } visitas están dañadas en la copia y se dejaron allí. Pruebe con una copia anterior.
+}
+ui-restore-unproven = { $visits ->
+    [one] 1 visita llegó con una firma dañada. Se puede leer y no se puede entregar.
+   *[other] { $visits } visitas llegaron con una firma dañada. Se pueden leer y no se pueden entregar.
+}
+ui-restore-files-damaged = { $files ->
+    [one] 1 archivo de la copia está dañado y se dejó fuera. Lo demás llegó.
+   *[other] { $files } archivos de la copia están dañados y se dejaron fuera. Lo demás llegó.
 }
 ui-restore-photos-missing = { $photos ->
     [one] 1 foto no está entera ni aquí ni en la copia.

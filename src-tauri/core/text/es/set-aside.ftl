@@ -15,6 +15,10 @@ error-salvage-no-database = El archivo no es una base de datos de Steady
 error-salvage-no-database-help = Nada en él se lee como parte de una. Indique el steady.db de una carpeta de datos, de una copia de seguridad o de una carpeta apartada. Se dejó como estaba.
 error-unknown-set-aside = No existe esa carpeta apartada
 error-unknown-set-aside-help = Se movió o se quitó desde que Steady se inició. Vuelva a la primera pantalla y mire otra vez.
+error-erase-set-aside = No se borró nada, porque no se pudo buscar la visita en una carpeta apartada
+error-erase-set-aside-help = Arregle lo que se nombra, o saque esa carpeta de la carpeta de datos, y borre otra vez. Lo que hay en una carpeta que se sacó no se borra.
+error-erase-unswept = La visita está borrada, pero puede que queden partes en archivos que aún no se pudieron limpiar
+error-erase-unswept-help = Cierre lo que también lea los datos, como una copia de seguridad o una exportación. Steady sigue entonces por sí solo, en la primera pantalla o al iniciarlo de nuevo. La visita no vuelve.
 error-nothing-to-export-set-aside = No hay ninguna visita que entregar: los datos se apartaron
 error-nothing-to-export-set-aside-help = Recupere primero lo que se pueda leer: en la primera pantalla o con steady salvage.
 

@@ -5,7 +5,7 @@ error-backup-folder-help = Nommez un dossier vide, ou un dossier où une sauvega
 error-backup-file = Ce fichier n’est pas une sauvegarde de Steady
 error-backup-file-help = Choisissez un fichier que Steady a enregistré comme sauvegarde ; son nom commence par steady-backup. Rien n’a été repris.
 error-backup-of-another = Ce dossier est la sauvegarde d’un autre dossier de données
-error-backup-of-another-help = Nommez le dossier qui va avec ces données, ou un dossier vide. Si le dossier de données était mal écrit, nommez le bon. Rien n’a été changé.
+error-backup-of-another-help = Nommez le dossier qui va avec ces données, ou un dossier vide. Après une reprise dans un nouveau dossier de données, c’est normal : nommez un dossier vide. Si le dossier de données était mal écrit, nommez le bon. Rien n’a été changé.
 error-backup-inside-data = Ce dossier se trouve dans le dossier de données lui-même
 error-backup-inside-data-help = Nommez un dossier sur un autre disque, pour qu’une panne n’emporte pas les deux.
 error-backup-link = Dans le dossier de la sauvegarde se trouve un lien là où il faut un fichier ou un dossier
@@ -18,6 +18,16 @@ error-backup-would-lose = Des visites de la dernière sauvegarde ne sont plus ic
 error-backup-would-lose-help = Le dossier de données était-il mal écrit, ou la base est-elle endommagée ? Reprenez d’abord la sauvegarde, puis sauvegardez de nouveau. Rien n’a été changé.
 error-backup-damaged = Un fichier de la sauvegarde manque ou est endommagé
 error-backup-damaged-help = Essayez la sauvegarde d’une autre date. Rien n’a été changé. Pour continuer à sauvegarder, nommez un dossier vide et gardez celui-ci.
+error-backup-unread = Un fichier de la sauvegarde est là et n’a pas pu être lu
+error-backup-unread-help = Le disque ou son câble est peut-être défaillant. Réessayez. Si cela échoue encore, sauvegardez dans un dossier vide sur un autre disque et gardez celui-ci.
+error-backup-forked = Ces données et la dernière sauvegarde ont continué différemment à partir du même début
+error-backup-forked-help = Une copie du dossier de données est aussi utilisée, et c’est elle qui a écrit cette sauvegarde. Nommez un dossier vide pour la sauvegarde de celui-ci, et gardez les deux sauvegardes. Ne travaillez ensuite que dans l’un des deux dossiers. Rien n’a été changé.
+error-backup-checked = Des fichiers de la sauvegarde sont endommagés
+error-backup-checked-help = Ils sont nommés ci-dessus. Sauvegardez de nouveau : ce qui est intact dans le dossier de données est réécrit. Vérifiez ensuite encore une fois ; ce qui reste endommagé n’existe que dans cette sauvegarde, gardez-la donc et continuez dans un dossier vide.
+error-read-while-written = Les données ont été modifiées pendant leur lecture
+error-read-while-written-help = Fermez le Steady qui utilise ce dossier, puis réessayez. Rien n’a été repris.
+error-photos-unhealed = Tout a été repris, mais des photos endommagées ici n’ont pas pu être remplacées
+error-photos-unhealed-help = Vérifiez que le dossier photos du dossier de données peut être écrit, puis reprenez la même chose encore une fois.
 error-backup-not-verified = Ce qui a été écrit ne se relit pas tel quel
 error-backup-not-verified-help = Le disque est peut-être défaillant. Sauvegardez maintenant sur un autre. Les sauvegardes précédentes ont été laissées telles quelles.
 error-backup-no-generation = La sauvegarde ne contient rien de cette date
@@ -57,6 +67,18 @@ ui-restore-devices = { $devices ->
 ui-restore-differs = { $visits ->
     [one] 1 visite continue autrement ici et est restée telle quelle.
    *[other] { $visits } visites continuent autrement ici et sont restées telles quelles.
+}
+ui-restore-damaged = { $visits ->
+    [one] 1 visite est endommagée dans la sauvegarde et y est restée. Essayez une sauvegarde antérieure.
+   *[other] { $visits } visites sont endommagées dans la sauvegarde et y sont restées. Essayez une sauvegarde antérieure.
+}
+ui-restore-unproven = { $visits ->
+    [one] 1 visite est venue avec une signature endommagée. Elle peut être lue et ne peut pas être transmise.
+   *[other] { $visits } visites sont venues avec une signature endommagée. Elles peuvent être lues et ne peuvent pas être transmises.
+}
+ui-restore-files-damaged = { $files ->
+    [one] 1 fichier de la sauvegarde est endommagé et a été laissé de côté. Tout le reste est venu.
+   *[other] { $files } fichiers de la sauvegarde sont endommagés et ont été laissés de côté. Tout le reste est venu.
 }
 ui-restore-photos-missing = { $photos ->
     [one] 1 photo n’est entière ni ici ni dans la sauvegarde.

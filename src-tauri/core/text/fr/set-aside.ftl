@@ -15,6 +15,10 @@ error-salvage-no-database = Le fichier n’est pas une base de données de Stead
 error-salvage-no-database-help = Rien n’y ressemble à une partie d’une telle base. Nommez le steady.db d’un dossier de données, d’une sauvegarde ou d’un dossier mis de côté. Il a été laissé tel quel.
 error-unknown-set-aside = Ce dossier mis de côté n’existe pas
 error-unknown-set-aside-help = Il a été déplacé ou enlevé depuis le démarrage de Steady. Revenez au premier écran et regardez encore.
+error-erase-set-aside = Rien n’a été effacé, car la visite n’a pas pu être cherchée dans un dossier mis de côté
+error-erase-set-aside-help = Réparez ce qui est nommé, ou déplacez ce dossier hors du dossier de données, puis effacez de nouveau. Ce qui se trouve dans un dossier déplacé n’est pas effacé.
+error-erase-unswept = La visite est effacée, mais des parties peuvent encore se trouver dans des fichiers qui n’ont pas pu être nettoyés
+error-erase-unswept-help = Fermez ce qui lit aussi les données, par exemple une sauvegarde ou un export. Steady continue alors de lui-même, sur le premier écran ou au prochain démarrage. La visite ne revient pas.
 error-nothing-to-export-set-aside = Il n’y a aucune visite à transmettre : les données ont été mises de côté
 error-nothing-to-export-set-aside-help = Reprenez d’abord ce qui peut être lu : sur le premier écran ou avec steady salvage.
 

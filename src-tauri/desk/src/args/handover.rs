@@ -55,6 +55,9 @@ pub enum Task {
         /// Only name the backups that are there
         #[arg(long)]
         list: bool,
+        /// Only read everything in them back, and name what is damaged
+        #[arg(long, conflicts_with = "list")]
+        check: bool,
         #[command(flatten)]
         how: How,
     },

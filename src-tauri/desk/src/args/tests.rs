@@ -136,9 +136,10 @@ fn visits_are_handed_over_erased_and_kept_safe() {
     check("verify a.steady --json", Task::Verify { file: "a.steady".into(), json: true });
     let erase = Task::Erase { visit: "v".into(), word: "TR-1".into(), how: How::default() };
     check("erase v --confirm TR-1", erase);
-    let backup = |list| Task::Backup { folder: "d".into(), list, how: how(None, true) };
-    check("backup d --json", backup(false));
-    check("backup --list d --json", backup(true));
+    let backup = |list, check| Task::Backup { folder: "d".into(), list, check, how: how(None, true) };
+    check("backup d --json", backup(false, false));
+    check("backup --list d --json", backup(true, false));
+    check("backup --check d --json", backup(false, true));
     let restore =
         |generation| Task::Restore { folder: "d".into(), generation, new: false, how: How::default() };
     check("restore d", restore(None));

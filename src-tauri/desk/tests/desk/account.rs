@@ -7,7 +7,7 @@ use std::time::Duration;
 
 use tempfile::TempDir;
 
-use super::support::{Desk, STEADY};
+use super::support::{Desk, STEADY, refused};
 
 /// What is given to a browser's opener, in its place, and how long the test waits for it.
 const OPENER: &str = "#!/bin/sh\nprintf '%s\\n' \"$@\" > \"$STEADY_OPENED.part\"\nmv \"$STEADY_OPENED.part\" \"$STEADY_OPENED\"\n";
@@ -136,4 +136,22 @@ fn many_connections_that_send_nothing_keep_nobody_out() {
     assert!(idle.iter().any(Result::is_ok));
     let reply = desk.post(&desk.key, r#"{"ask":"home"}"#);
     assert_eq!(reply.status, 200, "{}", reply.body);
+}
+
+/// A mistyped `--data`: a folder with names that any folder may have is no data folder.
+#[test]
+fn folder_of_something_else_is_refused_and_left_alone() {
+    let folder = open_folder();
+    let tool = folder.path().join("tool");
+    fs::create_dir_all(folder.path().join("photos/holiday")).expect("a folder");
+    for path in [folder.path().join("photos/holiday/a.jpg"), folder.path().join("lock"), tool.clone()] {
+        fs::write(&path, b"mine").expect("a file");
+        set_mode(&path, 0o755);
+    }
+    let before: Vec<_> = everything(folder.path()).into_iter().map(|path| (mode(&path), path)).collect();
+    let named = folder.path().to_str().expect("a plain path");
+    refused(&["workshop", "--data", named], "no-data-here");
+    refused(&["erase", "v", "--confirm", "x", "--data", named], "no-data-here");
+    let after: Vec<_> = everything(folder.path()).into_iter().map(|path| (mode(&path), path)).collect();
+    assert_eq!(after, before);
 }

@@ -188,3 +188,38 @@ fn devices_are_decided_about_and_an_import_is_taken_back() {
     assert_eq!(back["gone"][0], visit.as_str());
     refused_with(&["take-back", "1"], "unknown-import");
 }
+
+#[test]
+fn damage_in_a_backup_is_named_and_is_a_refusal() {
+    let bench = Bench::new();
+    let (here, backup) = (bench.path("here"), bench.path("backup"));
+    demo(&here);
+    done(&["backup", &backup, "--data", &here]);
+    assert!(done(&["backup", &backup, "--check"]).contains("All of them are whole."));
+    let shards = fs::read_dir(bench.0.path().join("backup/files")).expect("a store").flatten();
+    let object = shards.flat_map(|shard| fs::read_dir(shard.path()).expect("a shard").flatten()).next();
+    let object = object.expect("a file").path();
+    fs::write(&object, b"rotten").expect("it rots");
+    let output = Command::new(STEADY).args(["backup", &backup, "--check"]).output().expect("it starts");
+    let said = String::from_utf8_lossy(&output.stdout).into_owned();
+    assert_eq!(output.status.code(), Some(2), "{said}");
+    assert!(said.contains(object.file_name().expect("a name").to_str().expect("plain")), "{said}");
+    assert!(String::from_utf8_lossy(&output.stderr).starts_with("backup-checked: "));
+}
+
+/// Nobody looks at a screen: the command itself says what it set aside, once.
+#[test]
+fn what_a_command_sets_aside_is_said() {
+    let bench = Bench::new();
+    let here = bench.path("here");
+    demo(&here);
+    fs::write(bench.0.path().join("here/steady.db"), [7; 8192]).expect("it is damaged");
+    let said = |words: &[&str]| {
+        let output = Command::new(STEADY).args(words).output().expect("it starts");
+        assert!(output.status.success());
+        String::from_utf8_lossy(&output.stderr).into_owned()
+    };
+    let first = said(&["workshop", "--data", &here]);
+    assert!(first.contains("set aside") && first.contains("steady salvage "), "{first}");
+    assert_eq!(said(&["workshop", "--data", &here]), "");
+}

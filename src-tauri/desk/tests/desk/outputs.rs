@@ -120,3 +120,30 @@ fn what_cannot_be_salvaged_is_named() {
     );
     assert!(folders.outputs().is_empty());
 }
+
+/// Another data folder, or a backup, is as little a place for outputs as one's own.
+#[test]
+fn files_of_another_data_folder_or_of_a_backup_are_never_an_output() {
+    let (folders, other) = (Folders::new(), Folders::new());
+    let (data, backup) = (folders.path("data"), folders.path("backup"));
+    answered(&["backup", &backup, "--data", &data]);
+    for out in
+        [other.path("data/steady.db"), folders.path("backup/steady-backup.json"), other.path("data/photos/a")]
+    {
+        let before = fs::read(&out).ok();
+        refused(&["export", "--out", &out, "--replace", "--data", &data], "out-in-data-folder");
+        assert_eq!(fs::read(&out).ok(), before, "{out}");
+    }
+    refused(&["manual", &backup], "out-in-data-folder");
+    assert_eq!(other.visits(), 1);
+}
+
+#[test]
+fn data_folder_that_a_refused_command_began_goes_again() {
+    let folders = Folders::new();
+    let new = folders.path("new");
+    refused(&["restore", &folders.path("out"), "--data", &new, "--new"], "backup-folder");
+    assert!(!Path::new(&new).exists());
+    refused(&["salvage", &folders.path("case.json"), "--data", &new, "--new"], "salvage-no-database");
+    assert!(!Path::new(&new).exists());
+}

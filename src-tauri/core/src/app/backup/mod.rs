@@ -13,9 +13,11 @@ use super::fault::Fault;
 use super::handover::Imported;
 use super::steady::{Steady, shown};
 use crate::model::time::Moment;
+use crate::store::backup::fault::BackupFault;
 use crate::store::backup::{self, read};
 use crate::store::fault::StoreFault;
 
+pub use crate::store::backup::check::{Checked, Damage};
 pub use crate::store::backup::{BackedUp, Progress};
 pub use file::BackupReady;
 pub(super) use file::{Prepared, restore_upload, take_piece};
@@ -44,6 +46,13 @@ pub struct Restored {
     pub generation: Option<String>,
     /// Visits that go on differently here, and stay as they are here.
     pub lost: Vec<String>,
+    /// Visits that are damaged in the backup, and were left there.
+    pub visits_damaged: Vec<String>,
+    /// Visits of which a line's own signature is damaged in the backup. The lines behind it prove what it says, so they
+    /// came; they cannot be handed on.
+    pub visits_unproven: Vec<String>,
+    /// The workshop's own files that are damaged in the backup, and its damaged lists. All else came.
+    pub files_damaged: Vec<String>,
     /// Photos that were damaged here and are whole again.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub photos_healed: u64,
@@ -73,13 +82,36 @@ pub fn back_up(
 /// # Errors
 /// A [`Failure`] that says what to do.
 pub fn generations(folder: &Path) -> Result<Vec<GenerationSeen>, Failure> {
+    listed(folder).map(|(seen, _)| seen)
+}
+
+/// The generations of a backup, the latest last, and the lists in it that are damaged.
+///
+/// # Errors
+/// A [`Failure`] that says what to do.
+pub fn listed(folder: &Path) -> Result<(Vec<GenerationSeen>, Vec<String>), Failure> {
     let seen = |list: &backup::list::List| GenerationSeen {
         generation: list.made_at.rfc3339(),
         visits: list.visits.len() as u64,
         photos: list.photos.len() as u64,
         photos_missing: list.missing.len() as u64,
     };
-    read::generations(folder).map(|lists| lists.iter().map(seen).collect()).map_err(in_english)
+    let lists = read::generations(folder).map_err(in_english)?;
+    Ok((lists.sound.iter().map(seen).collect(), lists.damaged))
+}
+
+/// Reads back everything that a backup holds.
+///
+/// # Errors
+/// A [`Failure`] that says what to do.
+pub fn check(folder: &Path, progress: &mut dyn FnMut(Progress)) -> Result<Checked, Failure> {
+    backup::check::check(folder, progress).map_err(in_english)
+}
+
+/// What a backup in which something is damaged is refused with.
+#[must_use]
+pub fn damaged() -> Failure {
+    in_english(BackupFault::Checked.into())
 }
 
 /// Nothing is open whose language could be asked for.

@@ -13,7 +13,7 @@ use crate::app::drawn::DrawnFor;
 use crate::model::workshop::Workshop;
 use crate::photos::validate;
 use crate::store::backup::read::Generation;
-use crate::store::ledger::check_lines;
+use crate::store::ledger::{check_lines, prove_each};
 use crate::store::merge::{Import, MergeFault, Merging, Origin};
 use crate::store::open::OWN_LAYOUTS;
 use crate::store::photo_files::PhotoSize;
@@ -30,7 +30,8 @@ pub fn taken(
         return Err(Refusal::NothingToSalvage.into());
     }
     let mut staging = inner.store.staging()?;
-    let own = generation.own_files()?;
+    let (own, mut files_damaged) = own_files(generation);
+    files_damaged.extend(generation.damaged_lists().iter().cloned());
     // Visits may need the layouts that come with them.
     let (trade, drawn) = (with_own(inner, &own)?, DrawnFor::default());
     own.iter().try_for_each(|(path, bytes)| staging.add_own(path, bytes))?;
@@ -40,8 +41,11 @@ pub fn taken(
     let set_workshop = inner.workshop == Workshop::default();
     let done = inner.store.merging(|merging| {
         let import = merging.begin(now, None)?;
-        let mut restored =
-            Restored { generation: generation.made_at.map(|at| at.rfc3339()), ..Restored::default() };
+        let mut restored = Restored {
+            generation: generation.made_at.map(|at| at.rfc3339()),
+            files_damaged,
+            ..Restored::default()
+        };
         for (visit, at) in generation.erased()? {
             merging.keep_erased(&visit, at)?;
         }
@@ -74,6 +78,18 @@ pub fn taken(
     inner.drawn = DrawnFor::default();
     inner.ledger_changed()?;
     Ok(restored)
+}
+
+/// The workshop's own files that are whole, and the names of those that are not.
+fn own_files(generation: &Generation) -> (Vec<(String, Vec<u8>)>, Vec<String>) {
+    let (mut whole, mut damaged) = (Vec::new(), Vec::new());
+    for (path, bytes) in generation.own_files() {
+        match bytes {
+            Some(bytes) => whole.push((path, bytes)),
+            None => damaged.push(path),
+        }
+    }
+    (whole, damaged)
 }
 
 /// The trade's knowledge with the workshop's own: what is here, and what comes and is not here yet.
@@ -116,8 +132,11 @@ impl Work<'_> {
             return Ok(());
         }
         if check_lines(visit, &lines).is_err() {
-            restored.lost.push(visit.to_owned());
+            restored.visits_damaged.push(visit.to_owned());
             return Ok(());
+        }
+        if prove_each(&lines).is_err() {
+            restored.visits_unproven.push(visit.to_owned());
         }
         let plan = match merging.plan(visit, &lines, Origin::OwnFolder) {
             Ok(plan) => plan,

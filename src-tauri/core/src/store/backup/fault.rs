@@ -36,6 +36,20 @@ pub enum BackupFault {
     /// A file of the backup is not what its list says.
     #[error("a file of the backup is missing or damaged: {0}")]
     Damaged(String),
+    /// A file of the backup is there and could not be read.
+    #[error("a file of the backup could not be read: {0}")]
+    Unread(String),
+    /// The ledger here and that of the last backup went on differently from one beginning.
+    #[error("{visits} visits went on differently in the last backup")]
+    Forked {
+        /// Visits that did.
+        visits: usize,
+        /// One of them.
+        first: String,
+    },
+    /// Files of the backup are damaged, found when all of it was read.
+    #[error("files of the backup are damaged")]
+    Checked,
     /// What was written does not read back as it was written.
     #[error("what was written does not read back: {0}")]
     NotAsWritten(String),
@@ -63,6 +77,9 @@ impl BackupFault {
             Self::Newer => "backup-newer",
             Self::WouldLose { .. } => "backup-would-lose",
             Self::Damaged(_) => "backup-damaged",
+            Self::Unread(_) => "backup-unread",
+            Self::Forked { .. } => "backup-forked",
+            Self::Checked => "backup-checked",
             Self::NotAsWritten(_) => "backup-not-verified",
             Self::NoGeneration => "backup-no-generation",
             Self::DataDamaged => "backup-data-damaged",
@@ -73,9 +90,11 @@ impl BackupFault {
     /// What it is about, as a person can look it up: a file of the backup or a visit's id.
     pub fn about(&self) -> Option<String> {
         match self {
-            Self::WouldLose { visits, first } if *visits > 1 => Some(format!("{first}, + {}", visits - 1)),
-            Self::WouldLose { first, .. } => Some(first.clone()),
-            Self::Damaged(file) | Self::NotAsWritten(file) => Some(file.clone()),
+            Self::WouldLose { visits, first } | Self::Forked { visits, first } => match *visits {
+                0 | 1 => Some(first.clone()),
+                more => Some(format!("{first}, + {}", more - 1)),
+            },
+            Self::Damaged(file) | Self::Unread(file) | Self::NotAsWritten(file) => Some(file.clone()),
             _ => None,
         }
     }

@@ -8,6 +8,7 @@ use sha2::{Digest, Sha256};
 
 use super::fault::BackupFault;
 use crate::model::hex;
+use crate::model::limits;
 use crate::model::time::Moment;
 use crate::store::open::{DATABASE, OWN_FOLDERS};
 
@@ -15,6 +16,9 @@ use crate::store::open::{DATABASE, OWN_FOLDERS};
 const HEAD: &str = "steady backup list 1 ";
 /// Greatest list, bytes: 200,000 photos take a quarter of it.
 pub const MAX_LIST_BYTES: u64 = 128 * 1024 * 1024;
+
+/// Longest photo and longest own file that is backed up and taken over, bytes.
+pub const MOST_BYTES: u64 = limits::PHOTO_BYTES;
 
 /// A generation of a backup.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -150,8 +154,7 @@ pub fn is_mirror_path(path: &str) -> bool {
         let stem = name.strip_suffix(".jpg").or_else(|| name.strip_suffix(".part"));
         stem.is_some_and(|stem| is_hash(stem.strip_suffix(".thumb").unwrap_or(stem)))
     };
-    path == DATABASE
-        || path == "steady.db.part"
+    [DATABASE, "steady.db-wal", "steady.db-shm", "steady.db.part"].contains(&path)
         || is_own_path(path)
         || path.strip_prefix("photos/").is_some_and(photo)
 }

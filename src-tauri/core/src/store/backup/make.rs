@@ -8,15 +8,18 @@ use std::path::Path;
 use rusqlite::Connection;
 use serde::Serialize;
 
+use super::compare::Compared;
 use super::fault::BackupFault;
 use super::keep;
-use super::list::{List, Object, Piece, is_own_path};
+use super::list::{List, MOST_BYTES, Object, Piece, is_own_path};
+use super::lists::Lists;
 use super::place::{Claim, Place};
+use super::proving;
 use super::source::{self, Holds};
 use crate::model::time::Moment;
 use crate::store::data_id::data_id;
 use crate::store::fault::StoreFault;
-use crate::store::folders;
+use crate::store::folders::{self, CopyFault};
 use crate::store::open::OWN_FOLDERS;
 use crate::store::photo_files::PhotoSize;
 
@@ -50,6 +53,15 @@ pub struct BackedUp {
     pub photos_damaged_here: Vec<String>,
     /// Photos that are neither whole here nor in the backup.
     pub photos_missing: Vec<String>,
+    /// Files of the backup that were found damaged, and written anew from what is whole here.
+    pub renewed: u64,
+    /// Lists of generations that are damaged; what they may have named stays.
+    pub lists_damaged: Vec<String>,
+    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    pub own_left_out: Vec<String>,
+    /// Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are
+    /// backed up as they are; an earlier generation may hold them whole.
+    pub visits_unproven: Vec<String>,
     /// Generations of the backup.
     pub generations: u64,
 }
@@ -69,19 +81,25 @@ pub fn make(
     let id = data_id(data)?;
     let claim = Claim::new(folder, data, &id)?;
     let here = source::holds(&connection)?;
-    here.is_no_less_than(&last_visits(&claim)?)?;
+    let compared = {
+        let last = Last::of(&claim)?;
+        here.is_no_less_than(&last.visits)?;
+        Compared::of(&connection, last.ledger.as_ref())?
+    };
+    compared.is_one_ledger()?;
     let mut place = claim.begin()?;
     // Again, now that nobody else writes here.
     let mut lists = place.lists()?;
-    let last = lists.last().cloned();
-    let mut work = Work { data, place: &mut place, known: known(&lists) };
+    let last = lists.sound.last().cloned();
+    let mut work = Work::new(data, &mut place, &lists);
     let database = work.database(&connection)?;
     // The copy may hold more than was looked at before; what it holds is what is backed up.
     let holds = work.holds(&database)?;
     let photos = work.photos(&holds, progress)?;
     let own = work.own()?;
+    let Work { renewed, own_left_out, .. } = work;
     let list = List {
-        number: last.as_ref().map_or(1, |last| last.number + 1),
+        number: lists.next_number(),
         made_at: now,
         made_by: env!("CARGO_PKG_VERSION").to_owned(),
         data: id,
@@ -97,7 +115,7 @@ pub fn make(
         place
             .sync(list.objects().map(|object| object.name).collect::<Vec<_>>().iter().map(String::as_str))?;
         place.write_list(&list)?;
-        lists.push(list);
+        lists.sound.push(list);
     }
     tidy(&mut place, &mut lists, &holds.erased)?;
     Ok(BackedUp {
@@ -108,21 +126,34 @@ pub fn make(
         photos_copied: photos.copied,
         photos_damaged_here: photos.damaged_here,
         photos_missing: stands.missing.clone(),
-        generations: lists.len() as u64,
+        renewed,
+        lists_damaged: lists.damaged.clone(),
+        own_left_out,
+        visits_unproven: compared.unproven.into_iter().collect(),
+        generations: lists.sound.len() as u64,
     })
 }
 
-/// The visits of the last generation, or of the bare copy that an earlier program made.
-fn last_visits(claim: &Claim) -> Result<BTreeMap<String, u64>, StoreFault> {
-    if let Some(last) = claim.lists()?.pop() {
-        return Ok(last.visits);
-    }
-    match claim.mirrored_database() {
-        Some(database) => {
-            let mirrored = database.parent().map(source::open_read_only).transpose()?;
-            Ok(mirrored.map(|mirrored| Holds::read(&mirrored)).transpose()?.unwrap_or_default().visits)
+/// What the last generation holds, or the bare copy that an earlier program made.
+#[derive(Default)]
+struct Last {
+    visits: BTreeMap<String, u64>,
+    /// Its database, where it is what its name says.
+    ledger: Option<Connection>,
+}
+
+impl Last {
+    fn of(claim: &Claim) -> Result<Self, StoreFault> {
+        if let Some(last) = claim.lists()?.sound.pop() {
+            let path = claim.path(&last.database.object("db").name);
+            let proven = folders::hash_of(&path).is_ok_and(|(sha256, _)| sha256 == last.database.sha256);
+            let ledger = proven.then(|| source::open_copy(&path)).transpose()?;
+            return Ok(Self { visits: last.visits, ledger });
         }
-        None => Ok(BTreeMap::new()),
+        let database = claim.mirrored_database();
+        let Some(folder) = database.as_deref().and_then(Path::parent) else { return Ok(Self::default()) };
+        let mirrored = source::open_read_only(folder)?;
+        Ok(Self { visits: Holds::read(&mirrored)?.visits, ledger: Some(mirrored) })
     }
 }
 
@@ -132,14 +163,10 @@ fn known(lists: &[List]) -> BTreeMap<String, u64> {
 }
 
 /// Removes generations that no longer stay and visits that were erased, then files that nothing names.
-fn tidy(
-    place: &mut Place,
-    lists: &mut Vec<List>,
-    erased: &BTreeMap<String, Moment>,
-) -> Result<(), StoreFault> {
-    let kept = keep::kept(lists);
+fn tidy(place: &mut Place, lists: &mut Lists, erased: &BTreeMap<String, Moment>) -> Result<(), StoreFault> {
+    let kept = keep::kept(&lists.sound);
     let (staying, mut dropped): (Vec<List>, Vec<List>) =
-        lists.drain(..).partition(|list| kept.contains(&list.number));
+        lists.sound.drain(..).partition(|list| kept.contains(&list.number));
     let mut left = Vec::new();
     for list in staying {
         let in_it = |(visit, _): &(&String, &Moment)| list.visits.contains_key(*visit);
@@ -157,23 +184,43 @@ fn tidy(
     for list in dropped.iter().filter(|list| !files.contains(&list.file_name())) {
         place.drop_list(list)?;
     }
-    *lists = left;
-    place.clear_unlisted(lists, &dropped)?;
+    lists.sound = left;
+    place.clear_unlisted(lists, &dropped, &|database| hidden(database, erased))?;
     place.clear_mirror()
 }
 
+/// What a database that no list names any more is let go with if it holds a visit that was erased: itself and the
+/// photos that it names.
+fn hidden(database: &Path, erased: &BTreeMap<String, Moment>) -> BTreeSet<String> {
+    let holds = source::open_copy(database).and_then(|connection| Holds::read(&connection));
+    let Ok(holds) = holds else { return BTreeSet::new() };
+    if holds.visits.keys().all(|visit| !erased.contains_key(visit)) {
+        return BTreeSet::new();
+    }
+    let itself = database.file_name().map(|name| name.to_string_lossy().into_owned());
+    holds.photos.iter().map(|sha256| format!("{sha256}.jpg")).chain(itself).collect()
+}
+
 /// A generation without the visits that were erased since: its database made anew, its list in the old one's
-/// place. Nothing if its database is not what its list says.
+/// place. Nothing if its database is not there, or was read and is not what its list says.
+///
+/// # Errors
+/// [`BackupFault::Unread`], what SQLite or the file system says; the generation then stands as it did.
 fn without(
     place: &mut Place,
     list: &List,
     gone: &BTreeMap<String, Moment>,
 ) -> Result<Option<List>, StoreFault> {
-    let passing = place.passing("erasing.db");
-    let copied = folders::copy_hashed(&place.path(&list.database.object("db").name), &passing);
-    if !copied.is_ok_and(|(sha256, _)| sha256 == list.database.sha256) {
-        folders::remove_if_there(&passing).map_err(StoreFault::file)?;
-        return Ok(None);
+    let (name, passing) = (list.database.object("db").name, place.passing("erasing.db"));
+    match folders::copy_hashed(&place.path(&name), &passing) {
+        Ok((sha256, _)) if sha256 == list.database.sha256 => {}
+        Ok(_) => {
+            folders::remove_if_there(&passing).map_err(StoreFault::file)?;
+            return Ok(None);
+        }
+        Err(CopyFault::Read(fault)) if fault.kind() == io::ErrorKind::NotFound => return Ok(None),
+        Err(CopyFault::Read(_)) => return Err(BackupFault::Unread(name).into()),
+        Err(CopyFault::Write(fault)) => return Err(StoreFault::file(fault)),
     }
     source::erase_from(&passing, gone)?;
     let holds = Holds::read(&source::open_copy(&passing)?)?;
@@ -200,6 +247,10 @@ struct Work<'a> {
     place: &'a mut Place,
     /// Photos that a generation names, with their length.
     known: BTreeMap<String, u64>,
+    /// Photos that were nowhere whole when the last generation was made: what stands of them has to be proven.
+    doubted: BTreeSet<String>,
+    renewed: u64,
+    own_left_out: Vec<String>,
 }
 
 #[derive(Default)]
@@ -210,7 +261,20 @@ struct Photos {
     missing: BTreeSet<String>,
 }
 
-impl Work<'_> {
+impl<'a> Work<'a> {
+    fn new(data: &'a Path, place: &'a mut Place, lists: &Lists) -> Self {
+        let doubted = lists.sound.last().map(|last| last.missing.iter().cloned().collect());
+        let known = known(&lists.sound);
+        Self {
+            data,
+            place,
+            known,
+            doubted: doubted.unwrap_or_default(),
+            renewed: 0,
+            own_left_out: Vec::new(),
+        }
+    }
+
     fn database(&mut self, connection: &Connection) -> Result<Piece, StoreFault> {
         let passing = self.place.passing("steady.db");
         source::copy(connection, &passing)?;
@@ -228,14 +292,16 @@ impl Work<'_> {
     /// Every photo that lines name: in the backup already, or copied and proven by its hash.
     fn photos(&mut self, holds: &Holds, progress: &mut dyn FnMut(Progress)) -> Result<Photos, StoreFault> {
         let mut photos = Photos::default();
+        let standing = self.all_standing(holds)?;
+        let rotten = self.rotten(&standing)?;
         let mut fresh = Vec::new();
         for sha256 in &holds.photos {
-            match self.standing(sha256)? {
-                Some(piece) => {
+            match standing.get(sha256).filter(|_| !rotten.contains(sha256)) {
+                Some(bytes) => {
                     if !self.path(sha256).is_file() {
                         photos.damaged_here.push(sha256.clone());
                     }
-                    photos.there.push(piece);
+                    photos.there.push(Piece { sha256: sha256.clone(), bytes: *bytes });
                 }
                 None => fresh.push(sha256.clone()),
             }
@@ -244,10 +310,13 @@ impl Work<'_> {
         for batch in fresh.chunks(BATCH) {
             let mut written = Vec::new();
             for sha256 in batch {
-                match self.written(sha256)? {
+                let (piece, is_here) = self.written(sha256)?;
+                if !is_here {
+                    photos.damaged_here.push(sha256.clone());
+                }
+                match piece {
                     Some(piece) => written.push(piece),
                     None => {
-                        photos.damaged_here.push(sha256.clone());
                         photos.missing.insert(sha256.clone());
                     }
                 }
@@ -255,6 +324,7 @@ impl Work<'_> {
             for piece in written {
                 let object = piece.object("jpg");
                 sync_and_commit(self.place, &self.place.passing(&object.name), &object)?;
+                self.renewed += u64::from(rotten.contains(&piece.sha256));
                 photos.there.push(piece);
                 photos.copied += 1;
             }
@@ -264,32 +334,66 @@ impl Work<'_> {
         Ok(photos)
     }
 
+    /// Photos that the backup holds, with their lengths.
+    fn all_standing(&self, holds: &Holds) -> Result<BTreeMap<String, u64>, StoreFault> {
+        let mut standing = BTreeMap::new();
+        for sha256 in &holds.photos {
+            standing.extend(self.standing(sha256)?.map(|piece| (piece.sha256, piece.bytes)));
+        }
+        Ok(standing)
+    }
+
+    /// Those of a share of them that are read back and are not what their names say.
+    fn rotten(&self, standing: &BTreeMap<String, u64>) -> Result<BTreeSet<String>, StoreFault> {
+        let proven_to = self.place.proven_to();
+        let share = proving::share(standing, proven_to.as_deref());
+        let is_rotten = |sha256: &&&str| {
+            let bytes = standing.get(**sha256).copied().unwrap_or_default();
+            // What cannot be read is written anew as well.
+            !self.place.proves(&Piece { sha256: (**sha256).to_owned(), bytes }.object("jpg")).unwrap_or(false)
+        };
+        let rotten = share.iter().filter(is_rotten).map(|sha256| (*sha256).to_owned()).collect();
+        let begins_anew = proven_to.is_some() || share.len() < standing.len();
+        if let Some(last) = share.last().filter(|_| begins_anew) {
+            self.place.set_proven_to(last)?;
+        }
+        Ok(rotten)
+    }
+
     /// A photo that the backup holds: at the length that its generation knows, or proven where a backup that
     /// was cut off left it.
     fn standing(&self, sha256: &str) -> Result<Option<Piece>, StoreFault> {
         let name = Piece { sha256: sha256.to_owned(), bytes: 0 }.object("jpg").name;
         let Some(bytes) = self.place.length_of(&name) else { return Ok(None) };
         let proven = match self.known.get(sha256) {
-            Some(known) => *known == bytes,
-            None => folders::hash_of(&self.place.path(&name)).map_err(StoreFault::file)?.0 == sha256,
+            Some(known) if !self.doubted.contains(sha256) => *known == bytes,
+            _ => folders::hash_of(&self.place.path(&name)).map_err(StoreFault::file)?.0 == sha256,
         };
         Ok(proven.then(|| Piece { sha256: sha256.to_owned(), bytes }))
     }
 
-    /// A photo copied under its passing name; nothing if it is not here, or is not what its name says.
-    fn written(&self, sha256: &str) -> Result<Option<Piece>, StoreFault> {
+    /// A photo copied under its passing name, and whether it is whole here. Where it is not, it comes out of the bare
+    /// copy whose place this backup takes, or there is none.
+    fn written(&self, sha256: &str) -> Result<(Option<Piece>, bool), StoreFault> {
+        let here = self.copied(&self.path(sha256), sha256)?;
+        let (is_here, mirrored) = (here.is_some(), self.place.mirrored_photo(sha256));
+        match (here, mirrored) {
+            (None, Some(mirrored)) => Ok((self.copied(&mirrored, sha256)?, is_here)),
+            (here, _) => Ok((here, is_here)),
+        }
+    }
+
+    /// A photo copied under its passing name; nothing if it is not there, or is not what its name says.
+    fn copied(&self, from: &Path, sha256: &str) -> Result<Option<Piece>, StoreFault> {
         let passing = self.place.passing(&format!("{sha256}.jpg"));
-        match folders::copy_hashed(&self.path(sha256), &passing) {
+        match folders::copy_hashed(from, &passing) {
             Ok((copied, bytes)) if copied == sha256 => Ok(Some(Piece { sha256: sha256.to_owned(), bytes })),
             Ok(_) => {
                 folders::remove_if_there(&passing).map_err(StoreFault::file)?;
                 Ok(None)
             }
-            Err(error) if error.kind() == io::ErrorKind::NotFound => {
-                folders::remove_if_there(&passing).map_err(StoreFault::file)?;
-                Ok(None)
-            }
-            Err(error) => Err(StoreFault::file(error)),
+            Err(CopyFault::Read(fault)) if fault.kind() == io::ErrorKind::NotFound => Ok(None),
+            Err(CopyFault::Read(fault) | CopyFault::Write(fault)) => Err(StoreFault::file(fault)),
         }
     }
 
@@ -300,12 +404,19 @@ impl Work<'_> {
             let Ok(files) = fs::read_dir(self.data.join(folder)) else { continue };
             for file in files.flatten() {
                 let path = format!("{folder}/{}", file.file_name().to_string_lossy());
-                if !is_own_path(&path) || !file.path().is_file() {
+                let Ok(found) = fs::metadata(file.path()) else { continue };
+                if !is_own_path(&path) || !found.is_file() {
+                    continue;
+                }
+                if found.len() > MOST_BYTES {
+                    self.own_left_out.push(path);
                     continue;
                 }
                 let passing = self.place.passing(&format!("{}.toml", "0".repeat(64)));
-                let (sha256, bytes) =
-                    folders::copy_hashed(&file.path(), &passing).map_err(StoreFault::file)?;
+                let copied = folders::copy_hashed(&file.path(), &passing);
+                let (sha256, bytes) = copied.map_err(|fault| match fault {
+                    CopyFault::Read(fault) | CopyFault::Write(fault) => StoreFault::file(fault),
+                })?;
                 let piece = Piece { sha256, bytes };
                 self.keep(&passing, &piece.object("toml"))?;
                 own.insert(path, piece);
@@ -314,11 +425,12 @@ impl Work<'_> {
         Ok(own)
     }
 
-    /// Commits a file, unless the store has it.
+    /// Commits a file, unless the store has it and it reads back as what it is.
     fn keep(&mut self, passing: &Path, object: &Object) -> Result<(), StoreFault> {
-        if self.place.has(object) {
+        if self.place.proves(object).unwrap_or(false) {
             return folders::remove_if_there(passing).map_err(StoreFault::file);
         }
+        self.renewed += u64::from(self.place.length_of(&object.name).is_some());
         sync_and_commit(self.place, passing, object)
     }
 

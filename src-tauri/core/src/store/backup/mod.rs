@@ -5,13 +5,18 @@
 //! files that a backup of the same data folder wrote are ever removed. The device's id and key stay behind, so
 //! that a restored copy never writes under this device's name.
 
+pub mod check;
+mod compare;
 pub mod fault;
 pub mod file;
+mod found;
 mod keep;
 pub mod list;
+mod lists;
 mod make;
 mod packed;
 mod place;
+mod proving;
 pub mod read;
 pub(super) mod source;
 mod tar;

@@ -9,7 +9,9 @@ use std::path::{Path, PathBuf};
 use serde::{Deserialize, Serialize};
 
 use super::fault::BackupFault;
+use super::found::entries;
 use super::list::{List, MAX_LIST_BYTES, Object, is_mirror_path, object_kind};
+use super::lists::{Lists, lists};
 use crate::store::fault::StoreFault;
 use crate::store::folders;
 use crate::store::open::DATABASE;
@@ -25,6 +27,10 @@ pub const FILES: &str = "files";
 const PASSING: &str = "unfinished";
 /// Held while somebody writes here.
 const LOCK: &str = "backup-lock";
+/// The photo that was proven last, so that the next backup goes on behind it.
+const PROVEN_TO: &str = "proven-to";
+/// The folders of a backup of the earlier form.
+const MIRRORED: [&str; 3] = ["photos", "layouts", "knowledge"];
 /// The marker before it has its name.
 const MARKER_PASSING: &str = "steady-backup.json.part";
 
@@ -98,8 +104,13 @@ impl Claim {
     ///
     /// # Errors
     /// [`BackupFault::Damaged`] with the list's file, or what the file system says.
-    pub fn lists(&self) -> Result<Vec<List>, StoreFault> {
+    pub fn lists(&self) -> Result<Lists, StoreFault> {
         lists(&self.root)
+    }
+
+    /// Where a file of the store stands.
+    pub fn path(&self, name: &str) -> PathBuf {
+        object_path(&self.root, name)
     }
 
     /// The database of a backup of the earlier form, while one is here.
@@ -115,6 +126,9 @@ impl Claim {
     pub fn begin(self) -> Result<Place, StoreFault> {
         let Self { root, marker, marked } = self;
         private::folder(&root).map_err(StoreFault::file)?;
+        if !marker.mirror.is_empty() {
+            no_link_among(&root)?;
+        }
         let lock = lock(&root)?;
         let mut place = Place { root, marker, present: BTreeMap::new(), _lock: lock };
         if !marked {
@@ -140,13 +154,44 @@ impl Place {
     ///
     /// # Errors
     /// [`BackupFault::Damaged`] with the list's file, or what the file system says.
-    pub fn lists(&self) -> Result<Vec<List>, StoreFault> {
+    pub fn lists(&self) -> Result<Lists, StoreFault> {
         lists(&self.root)
     }
 
-    /// Whether a file of the store is there at its length.
+    /// Whether a file of the store is there at its length, whatever its content.
     pub fn has(&self, object: &Object) -> bool {
         self.present.get(&object.name) == Some(&object.bytes)
+    }
+
+    /// Whether a file of the store is there and is what its name says, read from front to back.
+    ///
+    /// # Errors
+    /// [`BackupFault::Unread`].
+    pub fn proves(&self, object: &Object) -> Result<bool, StoreFault> {
+        if self.has(object) { is_what_it_says(&self.path(&object.name), &object.name) } else { Ok(false) }
+    }
+
+    /// A photo of the backup of an earlier form that lay here, while it does.
+    pub fn mirrored_photo(&self, sha256: &str) -> Option<PathBuf> {
+        let name = format!("photos/{sha256}.jpg");
+        self.marker.mirror.contains(&name).then(|| self.root.join(name))
+    }
+
+    /// From where on photos are to be proven next, as it was left.
+    pub fn proven_to(&self) -> Option<String> {
+        let path = self.root.join(PROVEN_TO);
+        let kind = fs::symlink_metadata(&path).ok()?;
+        let text =
+            if kind.is_file() && kind.len() < 100 { fs::read_to_string(path).ok()? } else { return None };
+        Some(text.trim().to_owned())
+    }
+
+    /// Leaves from where on photos are to be proven next.
+    ///
+    /// # Errors
+    /// What the file system says.
+    pub fn set_proven_to(&self, sha256: &str) -> Result<(), StoreFault> {
+        doubt(&self.root, sha256)
     }
 
     /// Length of a file of the store, whatever its content.
@@ -202,7 +247,7 @@ impl Place {
     /// [`BackupFault::NotAsWritten`], or what the file system says; the earlier list then stands.
     pub fn write_list(&self, list: &List) -> Result<(), StoreFault> {
         let (text, passing) = (list.text()?, self.passing("list"));
-        fs::write(&passing, &text).map_err(StoreFault::file)?;
+        private::write(&passing, text.as_bytes()).map_err(StoreFault::file)?;
         sync_file(&passing)?;
         if fs::read(&passing).map_err(StoreFault::file)? != text.as_bytes() {
             return Err(BackupFault::NotAsWritten(list.file_name()).into());
@@ -223,18 +268,33 @@ impl Place {
     /// Removes files of the store that no list names: those that `dropped` lists named, and those that a
     /// backup which was cut off left behind, which are what their names say. Whatever else lies there stays.
     ///
+    /// While a list is damaged nobody knows what it named: then only what `hiding` says of a file that no other list
+    /// names lets that file go.
+    ///
     /// # Errors
     /// What the file system says.
-    pub fn clear_unlisted(&mut self, lists: &[List], dropped: &[List]) -> Result<(), StoreFault> {
+    pub fn clear_unlisted(
+        &mut self,
+        lists: &Lists,
+        dropped: &[List],
+        hiding: &dyn Fn(&Path) -> BTreeSet<String>,
+    ) -> Result<(), StoreFault> {
         let listed: BTreeSet<String> =
-            lists.iter().flat_map(List::objects).map(|object| object.name).collect();
-        let ours: BTreeSet<String> =
+            lists.sound.iter().flat_map(List::objects).map(|object| object.name).collect();
+        let mut ours: BTreeSet<String> =
             dropped.iter().flat_map(List::objects).map(|object| object.name).collect();
         let unlisted: Vec<String> =
             self.present.keys().filter(|name| !listed.contains(*name)).cloned().collect();
+        let all_known = lists.damaged.is_empty();
+        for name in unlisted.iter().filter(|name| !all_known && object_kind(name) == Some("db")) {
+            let path = self.path(name);
+            if is_what_it_says(&path, name)? {
+                ours.extend(hiding(&path));
+            }
+        }
         for name in unlisted {
             let path = self.path(&name);
-            if ours.contains(&name) || is_what_it_says(&path, &name)? {
+            if ours.contains(&name) || all_known && is_what_it_says(&path, &name)? {
                 folders::remove_if_there(&path).map_err(StoreFault::file)?;
                 self.present.remove(&name);
             }
@@ -250,10 +310,17 @@ impl Place {
         if self.marker.mirror.is_empty() {
             return Ok(());
         }
+        no_link_among(&self.root)?;
+        if self.marker.mirror.contains(DATABASE) {
+            // Made by reading it.
+            for log in ["steady.db-wal", "steady.db-shm"] {
+                folders::remove_if_there(&self.root.join(log)).map_err(StoreFault::file)?;
+            }
+        }
         for path in &self.marker.mirror {
             folders::remove_if_there(&self.root.join(path)).map_err(StoreFault::file)?;
         }
-        for folder in ["photos", "layouts", "knowledge"] {
+        for folder in MIRRORED {
             // One that is not empty holds something of somebody else.
             let _ = fs::remove_dir(self.root.join(folder));
         }
@@ -270,6 +337,15 @@ impl Place {
         }
         Ok(())
     }
+}
+
+/// Leaves behind which photo of a backup the next one is to be proven.
+///
+/// # Errors
+/// What the file system says.
+pub fn doubt(root: &Path, proven_to: &str) -> Result<(), StoreFault> {
+    let passing = root.join(PASSING).join(PROVEN_TO);
+    folders::write_by(&root.join(PROVEN_TO), &passing, proven_to.as_bytes()).map_err(StoreFault::file)
 }
 
 /// Where a file of the store stands in a backup.
@@ -294,28 +370,6 @@ pub fn marker(data: &str) -> String {
 /// [`BackupFault::Newer`], [`BackupFault::Damaged`].
 pub fn data_of(marker: &[u8]) -> Result<String, BackupFault> {
     Ok(read_text(marker)?.data)
-}
-
-/// Every list of a backup, in order of their numbers.
-///
-/// # Errors
-/// [`BackupFault`], or what the file system says.
-pub fn lists(root: &Path) -> Result<Vec<List>, StoreFault> {
-    let folder = root.join(LISTS);
-    if !folder.exists() {
-        return Ok(Vec::new());
-    }
-    let mut lists = Vec::new();
-    for file in entries(&folder)? {
-        if file.is_file && file.name.ends_with(".list") {
-            let path = folder.join(&file.name);
-            let fits = fs::metadata(&path).is_ok_and(|file| file.len() <= MAX_LIST_BYTES);
-            let text = if fits { fs::read(path).map_err(StoreFault::file)? } else { Vec::new() };
-            lists.push(List::read(&file.name, &text)?);
-        }
-    }
-    lists.sort_by_key(|list: &List| list.number);
-    Ok(lists)
 }
 
 /// Whether a folder is marked as a backup, of whichever data folder.
@@ -356,8 +410,13 @@ fn read_text(text: &[u8]) -> Result<Marker, BackupFault> {
 /// The files of a backup of the earlier form, if the folder holds nothing else; none if it is empty.
 fn mirror_files(root: &Path) -> Result<BTreeSet<String>, StoreFault> {
     let mut files = BTreeSet::new();
-    for entry in entries(root)? {
-        let inside = matches!(entry.name.as_str(), "photos" | "layouts" | "knowledge");
+    no_link_among(root)?;
+    let something_else = |fault| match fault {
+        StoreFault::Backup(BackupFault::Link) => BackupFault::NotABackup.into(),
+        fault => fault,
+    };
+    for entry in entries(root).map_err(something_else)? {
+        let inside = MIRRORED.contains(&entry.name.as_str());
         if entry.is_file {
             files.insert(entry.name);
         } else if inside {
@@ -386,38 +445,11 @@ fn mirror_files(root: &Path) -> Result<BTreeSet<String>, StoreFault> {
 fn is_passing(name: &str) -> bool {
     let of_sqlite = ["", "-journal", "-wal", "-shm"];
     let database = |start: &str| of_sqlite.iter().any(|end| name == format!("{start}{end}"));
-    object_kind(name).is_some() || name == "list" || database("steady.db") || database("erasing.db")
-}
-
-/// What lies in a folder.
-struct Found {
-    name: String,
-    is_file: bool,
-    bytes: u64,
-}
-
-/// What lies in a folder, in order of names.
-///
-/// # Errors
-/// [`BackupFault::Link`] where something is neither file nor folder, or what the file system says.
-fn entries(folder: &Path) -> Result<Vec<Found>, StoreFault> {
-    let kind = fs::symlink_metadata(folder).map_err(StoreFault::file)?;
-    if !kind.is_dir() {
-        return Err(BackupFault::Link.into());
-    }
-    let mut found = Vec::new();
-    for entry in fs::read_dir(folder).map_err(StoreFault::file)? {
-        let entry = entry.map_err(StoreFault::file)?;
-        // Of the entry itself: a link is not followed.
-        let kind = entry.metadata().map_err(StoreFault::file)?;
-        if !kind.is_file() && !kind.is_dir() {
-            return Err(BackupFault::Link.into());
-        }
-        let name = entry.file_name().to_string_lossy().into_owned();
-        found.push(Found { name, is_file: kind.is_file(), bytes: kind.len() });
-    }
-    found.sort_by(|a, b| a.name.cmp(&b.name));
-    Ok(found)
+    object_kind(name).is_some()
+        || name == "list"
+        || name == PROVEN_TO
+        || database("steady.db")
+        || database("erasing.db")
 }
 
 /// The files of the store, each with its length.
@@ -435,8 +467,19 @@ fn present(root: &Path) -> Result<BTreeMap<String, u64>, StoreFault> {
 }
 
 fn is_what_it_says(path: &Path, name: &str) -> Result<bool, StoreFault> {
-    let (sha256, _) = folders::hash_of(path).map_err(StoreFault::file)?;
-    Ok(name.starts_with(&sha256))
+    match folders::hash_of(path) {
+        Ok((sha256, _)) => Ok(name.starts_with(&sha256)),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(false),
+        Err(_) => Err(BackupFault::Unread(name.to_owned()).into()),
+    }
+}
+
+/// Refuses a folder in which what an earlier form of backup had leads elsewhere: what lies there is not ours.
+fn no_link_among(root: &Path) -> Result<(), StoreFault> {
+    let is_link = |name: &&str| fs::symlink_metadata(root.join(name)).is_ok_and(|found| found.is_symlink());
+    let names = [DATABASE, MARKER, LISTS, FILES, PASSING, LOCK];
+    let found = names.iter().chain(&MIRRORED).any(|name| is_link(name));
+    if found { Err(BackupFault::Link.into()) } else { Ok(()) }
 }
 
 fn make_folder(folder: &Path) -> Result<(), StoreFault> {
@@ -456,8 +499,7 @@ fn lock(root: &Path) -> Result<File, StoreFault> {
     if fs::symlink_metadata(&path).is_ok_and(|found| !found.is_file()) {
         return Err(BackupFault::Link.into());
     }
-    let file = OpenOptions::new().create(true).truncate(false).write(true).open(path);
-    let file = file.map_err(StoreFault::file)?;
+    let file = private::held(&path).map_err(StoreFault::file)?;
     match file.try_lock() {
         Err(TryLockError::WouldBlock) => Err(BackupFault::Busy.into()),
         // A disk of the network may know no locks; then nobody can be kept out.

@@ -2,29 +2,29 @@
 
 use std::collections::BTreeMap;
 use std::fs;
+use std::io;
 use std::path::{Path, PathBuf};
+use std::time::SystemTime;
 
 use rusqlite::Connection;
 use sha2::{Digest, Sha256};
 
 use super::fault::BackupFault;
-use super::list::{List, Piece, is_own_path, stamp};
+use super::list::{List, MOST_BYTES, Piece, is_own_path, stamp};
+use super::lists::{self, Lists};
 use super::packed::Packed;
 use super::{place, source};
 use crate::model::device::DeviceDecision;
 use crate::model::hex;
-use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
 use crate::model::workshop::Workshop;
 use crate::store::fault::StoreFault;
+use crate::store::folders::{CopyFault, beside};
 use crate::store::ledger;
 use crate::store::open::{DATABASE, OWN_FOLDERS, Store};
 use crate::store::uploads::INCOMING;
 use crate::store::{devices, folders, foreign_schema, keys, migrations, private, staging, workshop};
-
-/// Longest photo and longest own file that is taken over, bytes.
-const MOST_BYTES: u64 = limits::PHOTO_BYTES;
 
 /// A generation to be read. Its files stay where they are; the database is read in a copy.
 #[derive(Debug)]
@@ -36,6 +36,7 @@ pub struct Generation {
     from: Origin,
     /// The workshop's own files: path in the data folder, and what proves it; nothing in a bare copy.
     own: Vec<(String, Option<Piece>)>,
+    damaged: Vec<String>,
 }
 
 /// A folder that goes with whoever holds it.
@@ -77,16 +78,17 @@ enum Origin {
 ///
 /// # Errors
 /// [`BackupFault::NotABackup`], [`BackupFault::Damaged`], or what the file system says.
-pub fn generations(root: &Path) -> Result<Vec<List>, StoreFault> {
-    if place::is_marked(root)? { place::lists(root) } else { Err(BackupFault::NotABackup.into()) }
+pub fn generations(root: &Path) -> Result<Lists, StoreFault> {
+    if place::is_marked(root)? { lists::lists(root) } else { Err(BackupFault::NotABackup.into()) }
 }
 
 /// The generation of a time, given as RFC 3339 or the beginning of it; the latest that fits. Without a time,
-/// the latest of all.
-fn chosen(root: &Path, when: Option<&str>) -> Result<List, StoreFault> {
+/// the latest of all. With it, the lists that are damaged.
+fn chosen(root: &Path, when: Option<&str>) -> Result<(List, Vec<String>), StoreFault> {
     let wanted = when.map(|when| when.trim().replace([':', '.'], "-").replace(' ', "T"));
     let fits = |list: &List| wanted.as_ref().is_none_or(|when| stamp(list.made_at).starts_with(when));
-    let found = generations(root)?.into_iter().rfind(fits);
+    let Lists { sound, damaged } = generations(root)?;
+    let found = sound.into_iter().rfind(fits).map(|list| (list, damaged));
     found.ok_or_else(|| BackupFault::NoGeneration.into())
 }
 
@@ -104,7 +106,10 @@ impl Store {
             None => return Err(BackupFault::NotABackup.into()),
             // The first backup in a bare copy's place was cut off: the copy still stands.
             Some(Err(StoreFault::Backup(BackupFault::NoGeneration))) if is_bare => bare(root, copy)?,
-            Some(list) => of_list(root, copy, &list?)?,
+            Some(found) => {
+                let (list, damaged) = found?;
+                of_list(root, copy, (&list, damaged))?
+            }
         };
         generation.open()?;
         Ok(generation)
@@ -129,8 +134,14 @@ impl Store {
         packed.copy_database(&copy.database())?;
         let own = packed.list.own.iter().map(|(path, piece)| (path.clone(), Some(piece.clone()))).collect();
         let made_at = Some(packed.list.made_at);
-        let mut generation =
-            Generation { made_at, connection: None, copy, from: Origin::Packed(packed), own };
+        let mut generation = Generation {
+            made_at,
+            connection: None,
+            copy,
+            from: Origin::Packed(packed),
+            own,
+            damaged: Vec::new(),
+        };
         generation.open()?;
         Ok(generation)
     }
@@ -138,21 +149,27 @@ impl Store {
 
 fn as_missing(fault: StoreFault) -> StoreFault {
     match fault {
-        StoreFault::File(error) if error.kind() == std::io::ErrorKind::NotFound => {
-            BackupFault::NotABackup.into()
-        }
+        StoreFault::File(error) if error.kind() == io::ErrorKind::NotFound => BackupFault::NotABackup.into(),
         fault => fault,
     }
 }
 
-fn of_list(root: &Path, copy: Scratch, list: &List) -> Result<Generation, StoreFault> {
+fn of_list(
+    root: &Path,
+    copy: Scratch,
+    (list, damaged_lists): (&List, Vec<String>),
+) -> Result<Generation, StoreFault> {
     let object = list.database.object("db");
     let damaged = || BackupFault::Damaged(object.name.clone());
     let from = place::object_path(root, &object.name);
-    let copied = folders::copy_hashed(&from, &copy.database()).map_err(|_| damaged())?;
+    let copied = folders::copy_hashed(&from, &copy.database()).map_err(|fault| match fault {
+        CopyFault::Read(fault) if fault.kind() == io::ErrorKind::NotFound => damaged().into(),
+        CopyFault::Read(_) => BackupFault::Unread(object.name.clone()).into(),
+        CopyFault::Write(fault) => StoreFault::file(fault),
+    })?;
     let own = list.own.iter().map(|(path, piece)| (path.clone(), Some(piece.clone()))).collect();
     let (made_at, from) = (Some(list.made_at), Origin::Store(root.to_owned()));
-    let generation = Generation { made_at, connection: None, copy, from, own };
+    let generation = Generation { made_at, connection: None, copy, from, own, damaged: damaged_lists };
     if copied == (list.database.sha256.clone(), list.database.bytes) {
         Ok(generation)
     } else {
@@ -161,7 +178,20 @@ fn of_list(root: &Path, copy: Scratch, list: &List) -> Result<Generation, StoreF
 }
 
 fn bare(root: &Path, copy: Scratch) -> Result<Generation, StoreFault> {
-    fs::copy(root.join(DATABASE), copy.database()).map_err(StoreFault::file)?;
+    let stood = || ["", "-wal"].map(|end| state(&beside(&root.join(DATABASE), end)));
+    let before = stood();
+    for end in ["", "-wal"] {
+        // What was written last stands in the log alone until it is closed.
+        let (from, to) = (beside(&root.join(DATABASE), end), beside(&copy.database(), end));
+        match folders::copy_hashed(&from, &to) {
+            Ok(_) => {}
+            Err(CopyFault::Read(fault)) if fault.kind() == io::ErrorKind::NotFound && !end.is_empty() => {}
+            Err(CopyFault::Read(fault) | CopyFault::Write(fault)) => return Err(StoreFault::file(fault)),
+        }
+    }
+    if stood() != before {
+        return Err(StoreFault::ReadWhileWritten);
+    }
     let mut own = Vec::new();
     for folder in OWN_FOLDERS {
         let Ok(files) = fs::read_dir(root.join(folder)) else { continue };
@@ -173,7 +203,14 @@ fn bare(root: &Path, copy: Scratch) -> Result<Generation, StoreFault> {
             }
         }
     }
-    Ok(Generation { made_at: None, connection: None, copy, from: Origin::Bare(root.to_owned()), own })
+    let (from, damaged) = (Origin::Bare(root.to_owned()), Vec::new());
+    Ok(Generation { made_at: None, connection: None, copy, from, own, damaged })
+}
+
+/// By what it shows that a file was written to.
+fn state(path: &Path) -> Option<(u64, SystemTime)> {
+    let file = fs::metadata(path).ok()?;
+    Some((file.len(), file.modified().ok()?))
 }
 
 impl Generation {
@@ -276,20 +313,23 @@ impl Generation {
         self.read("read a backup's workshop", workshop::read)
     }
 
-    /// The workshop's own files: path in the data folder and bytes. Of a generation each is proven.
-    ///
-    /// # Errors
-    /// [`BackupFault::Damaged`] with the file.
-    pub fn own_files(&self) -> Result<Vec<(String, Vec<u8>)>, StoreFault> {
+    /// The workshop's own files: path in the data folder and bytes; nothing where one is missing or damaged. Of a
+    /// generation each is proven.
+    pub fn own_files(&self) -> Vec<(String, Option<Vec<u8>>)> {
         let read = |(path, piece): &(String, Option<Piece>)| {
             let bytes = match (piece, &self.from) {
                 (Some(piece), from) => from.object(&piece.object("toml").name),
                 (None, Origin::Bare(root)) => bounded(&root.join(path)),
                 (None, _) => None,
             };
-            Ok((path.clone(), bytes.ok_or_else(|| BackupFault::Damaged(path.clone()))?))
+            (path.clone(), bytes)
         };
         self.own.iter().map(read).collect()
+    }
+
+    /// Lists of the same backup that are damaged: there may be a later generation.
+    pub fn damaged_lists(&self) -> &[String] {
+        &self.damaged
     }
 
     /// A photo, if it is there and is what its name says.

@@ -1,7 +1,7 @@
 //! The database as a backup reads it: beside whoever works on it, without changing a byte, from one snapshot.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 use rusqlite::backup::Backup;
@@ -10,8 +10,9 @@ use rusqlite::{Connection, OpenFlags, TransactionBehavior, params};
 use super::fault::BackupFault;
 use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
+use crate::store::folders::beside;
 use crate::store::open::DATABASE;
-use crate::store::{erase, keys, migrations};
+use crate::store::{erase, keys, migrations, private};
 
 /// How long to wait for a process that is about to write.
 const PATIENCE: Duration = Duration::from_secs(5);
@@ -37,13 +38,45 @@ pub fn open_read_only(data: &Path) -> Result<Connection, StoreFault> {
 /// What SQLite says.
 pub fn open_copy(path: &Path) -> Result<Connection, StoreFault> {
     let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-    let open = || -> Result<Connection, rusqlite::Error> {
+    let open = |path: &Path, flags| -> Result<Connection, rusqlite::Error> {
         let connection = Connection::open_with_flags(path, flags)?;
         connection.busy_timeout(PATIENCE)?;
         connection.pragma_update(None, "trusted_schema", false)?;
+        connection.query_row("SELECT count(*) FROM sqlite_schema", [], |_| Ok(()))?;
         Ok(connection)
     };
-    open().map_err(StoreFault::sql("open for reading"))
+    let opened = open(path, flags).map_err(StoreFault::sql("open for reading"));
+    if matches!(opened, Err(StoreFault::Unwritable(_))) && is_still(path) {
+        let uri = flags | OpenFlags::SQLITE_OPEN_URI;
+        return open(&unchanging(path), uri).map_err(StoreFault::sql("open for reading"));
+    }
+    opened
+}
+
+/// Whether nobody can be writing to a database: no log is beside it, on a disk that takes nothing, where SQLite makes
+/// no index of the log either.
+fn is_still(path: &Path) -> bool {
+    !beside(path, "-wal").exists() && path.parent().is_some_and(takes_nothing)
+}
+
+/// Whether no file can be made in a folder.
+fn takes_nothing(folder: &Path) -> bool {
+    let probe = folder.join(format!(".steady-{}", uuid::Uuid::now_v7().simple()));
+    match private::create(&probe) {
+        // Made, and so gone again.
+        Ok(_) => std::fs::remove_file(probe).is_err(),
+        Err(fault) => fault.kind() == std::io::ErrorKind::ReadOnlyFilesystem,
+    }
+}
+
+/// The address by which SQLite reads a file without a look at what may be beside it.
+fn unchanging(path: &Path) -> PathBuf {
+    let plain = |byte: &u8| byte.is_ascii_alphanumeric() || b"/-._~".contains(byte);
+    let path = path.to_string_lossy().replace(std::path::MAIN_SEPARATOR, "/");
+    let spelled = |byte: u8| if plain(&byte) { char::from(byte).to_string() } else { format!("%{byte:02X}") };
+    let root = if path.starts_with('/') || !path.contains(':') { "" } else { "/" };
+    let path: String = path.bytes().map(spelled).collect();
+    format!("file:{root}{path}?immutable=1").into()
 }
 
 /// What a ledger holds, as far as losing it goes.
@@ -121,11 +154,22 @@ fn has_table(connection: &Connection, name: &str) -> Result<bool, rusqlite::Erro
     connection.query_row(sql, [name], |row| row.get::<_, i64>("tables")).map(|tables| tables > 0)
 }
 
+/// Whether a table is there and has this column.
+///
+/// # Errors
+/// What SQLite says.
+pub fn has_column(connection: &Connection, table: &str, column: &str) -> Result<bool, rusqlite::Error> {
+    let sql = "SELECT count(*) AS columns FROM pragma_table_info(?1) WHERE name = ?2";
+    connection.query_row(sql, [table, column], |row| row.get::<_, i64>("columns")).map(|found| found > 0)
+}
+
 /// Copies the whole database, without what belongs to the device alone. The copy is whole and checked.
 ///
 /// # Errors
 /// What SQLite says.
 pub fn copy(from: &Connection, to: &Path) -> Result<(), StoreFault> {
+    // SQLite would make it readable to others.
+    private::create(to).map_err(StoreFault::file)?;
     let copy = || -> Result<(), rusqlite::Error> {
         from.execute("VACUUM INTO ?1", [to.to_string_lossy()])?;
         let copied = open_plain(to)?;
