@@ -7,7 +7,11 @@ import { Turns } from './turns.svelte.ts';
 import type { BenchAct } from './types/BenchAct.ts';
 import type { BenchShown } from './types/BenchShown.ts';
 import type { BenchStand } from './types/BenchStand.ts';
+import type { HousingLook } from './types/HousingLook.ts';
 import type { WorkPlace } from './types/WorkPlace.ts';
+
+/** Nobody looked yet. */
+const NOT_LOOKED: HousingLook = { cracked: null, ring_turned: null, wall_least_mm: null };
 
 export class BenchAtHand extends Turns {
   readonly #visit: string;
@@ -18,13 +22,24 @@ export class BenchAtHand extends Turns {
     this.#visit = visit;
   }
 
-  look(): Promise<boolean> {
+  open(): Promise<boolean> {
     return this.take(async () => this.#show(await ask({ ask: 'look-at-bench', visit: this.#visit })));
   }
 
-  /** Does something at the bench. True if it was taken; one on its way at a time. */
+  /** Does something at the bench. True if it was taken; one on its way at a time, the next waits. */
   act(act: BenchAct): Promise<boolean> {
-    return this.take(async () => this.#show(await ask({ ask: 'bench', visit: this.#visit, act })));
+    return this.#act(() => act, JSON.stringify(act));
+  }
+
+  /** Changes what was seen of the housing; what is not named stays as it stands once it is this one's turn. */
+  look(change: Partial<HousingLook>, wall: string | null): Promise<boolean> {
+    const look = (): HousingLook => ({ ...(this.stand?.look ?? NOT_LOOKED), ...change });
+    return this.#act(() => ({ look: look(), wall }), JSON.stringify({ change, wall }));
+  }
+
+  #act(act: () => BenchAct, what: string): Promise<boolean> {
+    const work = async (): Promise<void> => this.#show(await ask({ ask: 'bench', visit: this.#visit, act: act() }));
+    return this.take(work, what);
   }
 
   /** Sends a photo and keeps it; nothing else is sent meanwhile. */

@@ -11,12 +11,25 @@ export class Turns {
   problem = $state.raw<Failure | null>(null);
   /** One takes so long that it shows. */
   busy = $state(false);
-  private taken = false;
+  private going: Promise<unknown> | null = null;
+  private what: string | undefined;
 
-  /** Does the work and says whether it was taken. While one is on its way another is dropped: gloves tap twice. */
-  async take(work: () => Promise<void>): Promise<boolean> {
-    if (this.taken) return false;
-    this.taken = true;
+  /**
+   * Does the work and says whether it was taken. While one is on its way the same again is dropped: gloves tap twice.
+   * Something else, told apart by `what`, waits for its turn; without a name nothing can be told apart.
+   */
+  async take(work: () => Promise<void>, what?: string): Promise<boolean> {
+    while (this.going) {
+      if (what === undefined || what === this.what) return false;
+      await this.going;
+    }
+    this.what = what;
+    const turn = this.turn(work);
+    this.going = turn;
+    return turn;
+  }
+
+  private async turn(work: () => Promise<void>): Promise<boolean> {
     this.problem = null;
     const late = setTimeout(() => (this.busy = true), SOON);
     try {
@@ -27,7 +40,7 @@ export class Turns {
       return false;
     } finally {
       clearTimeout(late);
-      this.taken = false;
+      this.going = null;
       this.busy = false;
     }
   }
