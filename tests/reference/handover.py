@@ -2,8 +2,8 @@
 
 Not part of the suite: the Ed25519 comes from PyPI. Make a file, then run it by hand:
 
-    target/debug/steady replay demo-data/03-pops-and-play.json --data target/handover-demo
-    target/debug/steady replay demo-data/06-buzz-not-yet-under-the-car.json --data target/handover-demo
+    target/debug/steady replay demo-data/03-pops-and-play.json --data target/handover-demo --new
+    target/debug/steady replay demo-data/06-buzz-not-yet-under-the-car.json --data target/handover-demo --new
     target/debug/steady export --out target/demo.steady --papers --data target/handover-demo
     python3 -m venv target/venv && target/venv/bin/pip install PyNaCl==1.6.2
     target/venv/bin/python tests/reference/handover.py target/demo.steady

@@ -412,3 +412,13 @@ fn where_no_bearing_holds_the_shaft_none_drags() {
     let report = report(&case);
     assert!(!has(&report["urgency"]["reasons"], "drag-unchecked"), "{report:#}");
 }
+
+/// What papers, bench and screens know of rules is known of those that look, and of no other.
+#[test]
+fn every_rule_that_looks_has_its_facts() {
+    let ids = |rules: Vec<&'static str>| rules.into_iter().collect::<std::collections::BTreeSet<_>>();
+    let looked = ids(steady_core::urgency::RULES.iter().map(|rule| rule.facts.id).collect());
+    let known = ids(steady_core::model::rules::ALL.iter().map(|facts| facts.id).collect());
+    assert_eq!(looked, known);
+    assert_eq!(known.len(), steady_core::model::rules::ALL.len(), "each once");
+}

@@ -7,7 +7,7 @@ use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 
-use crate::support::{ask, code, open};
+use crate::support::{ask, code, open, scratch};
 
 const OWN: &str = r#"
 id = "own-two-bearing"
@@ -66,4 +66,20 @@ fn own_layout_can_be_replayed_and_practised() {
     replay(&steady, &case.to_string(), Path::new(".")).unwrap();
     let intake = json!({ "vehicle": { "layout": "own-two-bearing" } });
     assert_eq!(code(&steady, json!({ "ask": "start-practice", "intake": intake })), "ok");
+}
+
+/// A file that nobody named would be shipped to nobody.
+#[test]
+fn every_layout_that_is_written_is_shipped() {
+    let (_folder, steady) = scratch();
+    let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
+    let mut shipped: Vec<String> = home.layouts.into_iter().map(|layout| layout.id).collect();
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../src-tauri/core/data/layouts");
+    let mut written: Vec<String> = std::fs::read_dir(folder)
+        .unwrap()
+        .map(|file| file.unwrap().path().file_stem().unwrap().to_string_lossy().into_owned())
+        .collect();
+    shipped.sort();
+    written.sort();
+    assert_eq!(shipped, written);
 }

@@ -83,7 +83,7 @@ pub enum Command {
 /// A file that is read, and how it is answered.
 #[derive(Debug, PartialEq, Eq, Args)]
 pub struct File {
-    /// The file of readings; its form stands in README.md
+    /// The file of readings; its form stands in demo-data/README.md
     pub file: PathBuf,
     /// Print one JSON object instead of a summary
     #[arg(long)]
