@@ -158,7 +158,8 @@ fn unsure_and_not_tried_never_read_as_safe() {
 #[test]
 fn rubber_within_its_figure_is_no_bearing() {
     for seat in ["none", "within-figure"] {
-        let answers = format!("play-vertical={seat} play-lateral=within-figure turn-by-hand=smooth");
+        let answers =
+            format!("play-vertical={seat} play-lateral=within-figure support-look=sound turn-by-hand=smooth");
         let report = report(&figured("rubber-centre", &answers));
         assert_eq!(report["urgency"]["word"], "NOTICE", "{report:#}");
         assert_eq!(report["urgency"]["complete"], true);
@@ -180,7 +181,10 @@ fn rough_or_stiff_turning_without_play_leads_to_a_bearing() {
 
 #[test]
 fn rubber_play_is_a_warning() {
-    for play in ["felt", "knocks", "beyond-figure", "unsure"] {
+    let beyond =
+        figured("rubber-centre", "play-vertical=beyond-figure play-lateral=none turn-by-hand=smooth");
+    assert_eq!(report(&beyond)["urgency"]["word"], "WARNING");
+    for play in ["felt", "knocks", "unsure"] {
         check(&Expect {
             layout: "rubber-centre",
             answers: &format!("play-vertical={play} play-lateral=none turn-by-hand=smooth"),
@@ -261,7 +265,7 @@ fn cold_none_never_clears_a_buzz() {
 #[test]
 fn each_step_carries_its_own_word() {
     let report = check(&Expect {
-        answers: "idle-noise=rattle misfire-evidence=not-read play-vertical=none play-lateral=unsure shaft-look=dented housing-look=cracked",
+        answers: "idle-noise=rattle misfire-evidence=not-read play-vertical=none@warm play-lateral=unsure shaft-look=dented housing-look=cracked",
         word: Some("DANGER"),
         ..ANY
     });

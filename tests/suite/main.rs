@@ -39,6 +39,7 @@ mod erase_everywhere;
 mod fit;
 mod fit_strength;
 mod foreign_databases;
+mod found_first;
 mod gates;
 mod gauge;
 mod gauge_fit_reference;

@@ -234,7 +234,7 @@ fn noise_alone_stops_at_caution() {
         let heard: Vec<&str> =
             noises.answers.iter().filter(|row| !row.lone).map(|row| row.id.as_str()).collect();
         let buzz = if rows.iter().any(|row| row.id == "neutral-2500-buzz") { "felt" } else { "" };
-        for support in sound_supports(trade, &layout.id).iter().step_by(7) {
+        for support in sound_supports(trade, &layout.id).iter().step_by(4) {
             for set in 1..1_u32 << heard.len() {
                 let chosen = heard.iter().enumerate().filter(|(bit, _)| set >> bit & 1 == 1);
                 let chosen = chosen.map(|(_, id)| (*id).to_owned()).collect();

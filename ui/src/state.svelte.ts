@@ -20,6 +20,8 @@ class Shop {
 
 class Open extends Turns {
   standing = $state.raw<Standing | null>(null);
+  /** The locked step from which the gates were asked for: once they are open the walk goes there. */
+  wanted: string | null = null;
 }
 
 export const shop = new Shop();
@@ -105,6 +107,19 @@ export function placeOf(standing: Standing): Place {
     case 'done':
       return { screen: 'result', visit };
   }
+}
+
+/** Behind gates that were just confirmed, or out of a part: to the step they were asked for, else on with the walk. */
+export function goBehind(standing: Standing, confirmed: string | null): void {
+  const { visit } = standing;
+  const wanted = standing.steps.find((step) => step.id === open.wanted);
+  const lock = wanted?.lock ?? null;
+  // Out of one part, into the one that the step is behind.
+  if (confirmed === null && lock?.why === 'gates-open') return go({ screen: 'gates', visit, set: lock.set });
+  open.wanted = null;
+  if (wanted && !lock && (confirmed === null || wanted.set === confirmed))
+    go({ screen: 'step', visit, step: wanted.id });
+  else goOn(standing);
 }
 
 /** Goes on with the walk. */

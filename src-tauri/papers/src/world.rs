@@ -40,9 +40,12 @@ const TEMPLATES: [(&str, &str); 5] = [
 ];
 
 /// Where the bearing sits, drawn for each way of carrying a shaft.
-const DRAWINGS: [(&str, &str); 3] = [
+const DRAWINGS: [(&str, &str); 6] = [
     ("/drawings/rigid.svg", include_str!("../templates/drawings/rigid.svg")),
     ("/drawings/rubber.svg", include_str!("../templates/drawings/rubber.svg")),
+    ("/drawings/half-shaft.svg", include_str!("../templates/drawings/half-shaft.svg")),
+    ("/drawings/rigid-output-speed.svg", include_str!("../templates/drawings/rigid-output-speed.svg")),
+    ("/drawings/two-centres.svg", include_str!("../templates/drawings/two-centres.svg")),
     ("/drawings/tube.svg", include_str!("../templates/drawings/tube.svg")),
 ];
 

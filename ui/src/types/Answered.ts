@@ -25,7 +25,7 @@ free: boolean | null,
  */
 engine: EngineWarmth | null, 
 /**
- * Why a DANGER answer was made milder, if this one did.
+ * Why a DANGER answer of this step was made milder, if one was and it is no longer DANGER.
  */
 reason: string | null, 
 /**
@@ -44,6 +44,10 @@ disputed: boolean,
  * Giving a milder answer needs a reason.
  */
 milder_needs_reason: boolean, 
+/**
+ * Something was found there, by hand, by eye or by gauge.
+ */
+found: boolean, 
 /**
  * Looked at and decided: not “not done”, “not tried” or “unsure”, unless a gauge decided it.
  */

@@ -329,7 +329,7 @@ reason: string, } | { "ask": "confirm-outcome",
  */
 visit: string, 
 /**
- * The causes of the sorting that were there, or `normal-character` alone.
+ * The causes of the sorting that were there, `something-else` for another, or `normal-character` alone.
  */
 causes: Array<string>, 
 /**

@@ -3,6 +3,7 @@ import type { GateSetStand } from "./GateSetStand";
 import type { GaugeStand } from "./GaugeStand";
 import type { Intake } from "./Intake";
 import type { LedgerStand } from "./LedgerStand";
+import type { MilderStand } from "./MilderStand";
 import type { Moment } from "./Moment";
 import type { OpinionStand } from "./OpinionStand";
 import type { Order } from "./Order";
@@ -14,6 +15,7 @@ import type { RoadRow } from "./RoadRow";
 import type { Sorting } from "./Sorting";
 import type { StationStand } from "./StationStand";
 import type { StepStand } from "./StepStand";
+import type { StillOpen } from "./StillOpen";
 import type { Support } from "./Support";
 import type { UndoOffer } from "./UndoOffer";
 import type { Urgency } from "./Urgency";
@@ -81,6 +83,11 @@ steps: Array<StepStand>,
  */
 urgency: Urgency, 
 /**
+ * What the rating asks for, as the end of text ids (`headline-...`): its word, or `caution-look` where nothing
+ * was found yet that could be repaired.
+ */
+asks: string, 
+/**
  * The sorted causes.
  */
 sorting: Sorting, 
@@ -100,6 +107,18 @@ outcome: OutcomeStand | null,
  * How far the repair has come; none before the teardown.
  */
 repair: RepairStage | null, 
+/**
+ * The steps at which hands or eyes under the car found something, weightiest first.
+ */
+found: Array<string>, 
+/**
+ * Every DANGER answer that was made milder, in the order of the ledger, whatever was answered since.
+ */
+milder: Array<MilderStand>, 
+/**
+ * The latest earlier visit of this car whose DANGER or WARNING nothing has settled, as far as this device knows.
+ */
+still_open: StillOpen | null, 
 /**
  * Rows of roadworthiness law that what was found falls under, for information.
  */

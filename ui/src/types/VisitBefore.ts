@@ -31,6 +31,10 @@ word: Word | null,
  */
 repair: RepairStage | null, 
 /**
+ * What it turned out to be, once that was confirmed: ids of causes.
+ */
+outcome: Array<string>, 
+/**
  * What was answered, in walk order.
  */
 answers: Array<AnswerBefore>, 

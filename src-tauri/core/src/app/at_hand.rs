@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use crate::model::device::Devices;
 use crate::model::entry::EntryBody;
-use crate::model::standing::Standing;
+use crate::model::standing::{Standing, StillOpen};
 use crate::model::visit::Intake;
 use crate::store::ledger::{Chain, next_entry};
 use crate::trade::Trade;
@@ -20,7 +20,7 @@ use super::drawn::DrawnFor;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
-use super::{learning, list, room};
+use super::{learning, list, room, still_open};
 
 /// A visit as it was read from disk, and what that adds up to.
 pub(super) struct AtHand {
@@ -31,13 +31,15 @@ pub(super) struct AtHand {
     pub(super) record: Record,
     /// Derived from `chain` and `record` when first asked for.
     standing: Option<Arc<Standing>>,
+    /// What earlier visits of the car left open, once it was looked for.
+    still_open: Option<Option<StillOpen>>,
 }
 
 impl AtHand {
     /// Reads a chain, steps of earlier versions under the names they have in this knowledge.
     pub(super) fn of(trade: &Trade, visit: &str, chain: Chain) -> Self {
         let record = former::named(trade, record::read(&chain.entries));
-        Self { visit: visit.to_owned(), chain, record, standing: None }
+        Self { visit: visit.to_owned(), chain, record, standing: None, still_open: None }
     }
 
     /// Where it stands has to be derived anew, by other knowledge.
@@ -83,10 +85,29 @@ impl Inner {
         if let Some(standing) = &at_hand.standing {
             return Ok(Arc::clone(standing));
         }
-        let standing =
-            Arc::new(at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?);
-        at_hand.standing = Some(Arc::clone(&standing));
+        let mut standing = at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?;
+        let known = at_hand.still_open.clone();
+        let open = self.left_open(&mut standing, known)?;
+        let standing = Arc::new(standing);
+        if let Some(at_hand) = &mut self.at_hand {
+            at_hand.standing = Some(Arc::clone(&standing));
+            at_hand.still_open = Some(open);
+        }
         Ok(standing)
+    }
+
+    /// Says in a standing what earlier visits left open; `known` is what was found of it before.
+    fn left_open(
+        &mut self,
+        standing: &mut Standing,
+        known: Option<Option<StillOpen>>,
+    ) -> Result<Option<StillOpen>, Fault> {
+        let open = match known {
+            Some(open) => open,
+            None => still_open::find(self, standing)?,
+        };
+        standing.still_open.clone_from(&open);
+        Ok(open)
     }
 
     /// Where a visit stands, with the visit at hand left there.
@@ -166,17 +187,19 @@ impl Inner {
     /// Appends one entry and its card, synced, then says where the visit stands. After a failure nothing is at
     /// hand: what is on disk decides.
     pub(super) fn write(&mut self, visit: &str, body: EntryBody) -> Result<Response, Fault> {
-        let Some(AtHand { mut chain, .. }) = self.at_hand.take() else {
+        let Some(AtHand { mut chain, still_open, .. }) = self.at_hand.take() else {
             return Err(Refusal::UnknownVisit.into());
         };
         room::check(&chain.entries, &body)?;
         let at = decide::dated(&chain.entries, &self.writer.device, self.now());
         let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
         let teaches = learning::teaches(&chain.entries, &entry);
+        let known = still_open.filter(|_| !still_open::asks_anew(&entry.body));
         chain.entries.push(entry);
         let mut at_hand = AtHand::of(&self.trade, visit, chain);
-        let standing =
-            Arc::new(at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?);
+        let mut standing = at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?;
+        at_hand.still_open = Some(self.left_open(&mut standing, known)?);
+        let standing = Arc::new(standing);
         self.store.append(&[line], &list::card(&standing))?;
         at_hand.standing = Some(Arc::clone(&standing));
         self.at_hand = Some(at_hand);

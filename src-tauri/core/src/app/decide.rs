@@ -80,9 +80,10 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
     Ok(body)
 }
 
-/// Refuses "within the maker's figure" where no figure is written down.
+/// Refuses "within" and "beyond the maker's figure" where no figure is written down.
 fn figure_known(record: &Record, value: &AnswerValue) -> Result<(), Refusal> {
-    let by_figure = value.has(answer::WITHIN_FIGURE) && record.intake.vehicle.maker_play_mm.is_none();
+    let figure = value.has(answer::WITHIN_FIGURE) || value.has(answer::BEYOND_FIGURE);
+    let by_figure = figure && record.intake.vehicle.maker_play_mm.is_none();
     if by_figure { Err(Refusal::FigureMissing) } else { Ok(()) }
 }
 
@@ -102,9 +103,20 @@ fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
     Ok(reason)
 }
 
+/// Whether a reason says in a few words why a DANGER answer is milder now.
+fn says_why(reason: &str) -> bool {
+    reason.chars().filter(|sign| sign.is_alphanumeric()).count() >= limits::REASON_LETTERS
+}
+
+/// What is wrong with a reason that does not do.
+fn lacking(reason: Option<&str>) -> Refusal {
+    if reason.is_some() { Refusal::ReasonTooShort } else { Refusal::ReasonNeeded }
+}
+
 /// Refuses a milder answer in place of a DANGER one unless it says why.
 fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(), Refusal> {
-    if let EntryBody::Answered { reason: Some(_), .. } = body {
+    let EntryBody::Answered { reason, .. } = body else { return Ok(()) };
+    if reason.as_deref().is_some_and(says_why) {
         return Ok(());
     }
     let now = scene.standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.word);
@@ -114,7 +126,7 @@ fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(),
     }
     let then = former::named(scene.trade, record::read_with(scene.entries, body.clone()));
     let milder = step_words(scene.trade, &then).get(step) != Some(&Word::Danger);
-    if milder { Err(Refusal::ReasonNeeded) } else { Ok(()) }
+    if milder { Err(lacking(reason.as_deref())) } else { Ok(()) }
 }
 
 fn step_row<'t>(scene: Scene<'t>, step: &str) -> Result<&'t StepRow, Refusal> {
@@ -246,15 +258,16 @@ pub fn waive_photo(scene: Scene<'_>, step: &str, reason: &str) -> Result<EntryBo
 /// The offered entry taken back.
 ///
 /// # Errors
-/// [`Refusal::NothingToUndo`], [`Refusal::UndoOutOfDate`], [`Refusal::ReasonNeeded`] or [`Refusal::ReasonTooLong`].
+/// [`Refusal::NothingToUndo`], [`Refusal::UndoOutOfDate`], [`Refusal::ReasonNeeded`], [`Refusal::ReasonTooShort`] or
+/// [`Refusal::ReasonTooLong`].
 pub fn undo(scene: Scene<'_>, entry: &str, reason: Option<String>) -> Result<EntryBody, Refusal> {
     let offer = scene.standing.undo.as_ref().ok_or(Refusal::NothingToUndo)?;
     if offer.entry != entry {
         return Err(Refusal::UndoOutOfDate);
     }
     let reason = reason_given(reason)?;
-    if offer.needs_reason && reason.is_none() {
-        return Err(Refusal::ReasonNeeded);
+    if offer.needs_reason && !reason.as_deref().is_some_and(says_why) {
+        return Err(lacking(reason.as_deref()));
     }
     Ok(EntryBody::Withdrawn { entry: entry.to_owned(), reason, by: scene.by.to_owned() })
 }

@@ -7,12 +7,12 @@ use crate::model::bench::GaugeStand;
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::device::{Devices, WriterStand};
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
-use crate::model::ids;
+use crate::model::ids::{self, step};
 use crate::model::photo_of::PhotoOf;
 use crate::model::rating::Word;
 use crate::model::standing::{
     AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow, Standing,
-    StationStand, StepStand, TurnsWith, UndoOffer,
+    StationStand, StepStand, Support, TurnsWith, UndoOffer,
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
@@ -27,7 +27,7 @@ use crate::walk::{applies, case, former, locks, order, position, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
-use super::{concern, devices, next_check, outcome, play_gauge};
+use super::{asks, concern, devices, explained, next_check, outcome, play_gauge};
 
 /// A visit's entries and what is known of their chain.
 #[derive(Debug, Clone, Copy)]
@@ -72,7 +72,9 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
     }
+    explained::leave_out(&mut urgency, &sorting);
     next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
+    next_check::road_test_left(&steps, &mut sorting);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
     Ok(Standing {
@@ -87,12 +89,16 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         position: position::position(trade, record, &steps, danger.is_some()),
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, record, &sets, danger.as_deref()),
+        asks: asks::asks(&urgency, &steps),
         urgency,
         sorting,
         gauges,
         opinion: record.opinion.clone(),
         outcome: outcome::confirmed(record),
         repair: repair(&bench),
+        found: asks::found(&steps),
+        milder: record.milder.clone(),
+        still_open: None,
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, visit),
         receipt: receipt(record),
@@ -139,6 +145,9 @@ pub fn step_words(trade: &Trade, record: &Record) -> BTreeMap<String, Word> {
     layout.map(|layout| rating::rate_steps(&case::case(trade, layout, record))).unwrap_or_default()
 }
 
+/// What is read and heard at idle on every car, whatever it came in for.
+const STILL_ASKED: [&str; 2] = [ids::step::IDLE_SPEED, ids::step::IDLE_NOISE];
+
 /// `case` is what counts, gauges included; `hands` is what was answered, and that is what is shown.
 fn steps(
     trade: &Trade,
@@ -149,6 +158,8 @@ fn steps(
     danger: Option<&str>,
 ) -> Vec<StepStand> {
     let words = rating::rate_steps(case);
+    // Of the road, and silent at idle: what looks for the cause of an idle noise is left to whoever wants it.
+    let quiet = concern::is_the_road(trade, case) && case.has(ids::step::IDLE_NOISE, ids::answer::NONE);
     let stand = |row: &&StepRow| {
         let word = words.get(&row.id).copied();
         let counts = case.answer(&row.id);
@@ -164,7 +175,7 @@ fn steps(
                 Speed::Output => TurnsWith::Wheels,
             }),
             asks_engine: row.asks_engine,
-            optional: row.optional,
+            optional: row.optional || quiet && row.at_idle && !STILL_ASKED.contains(&row.id.as_str()),
             both_ends: row.both_ends,
             figures: row.figures.clone(),
             at_support: (row.each_support && layout.supports > 1).then(|| ids::support_number(&row.id)),
@@ -205,16 +216,20 @@ fn answered(
     let latest: &StandingAnswer = standing.last()?;
     let counts = hands.answer(&row.id)?;
     let chosen = standing.iter().find(|answer| answer.value == counts.value).unwrap_or(latest);
+    // Given again for its temperature, say, an answer made milder stays one.
+    let made = record.milder.iter().rev().find(|made| made.step == row.id && made.now.is_some());
+    let milder = made.filter(|_| word != Some(Word::Danger));
     Some(Answered {
         value: counts.value.clone(),
         temperature: counts.temperature,
         free: chosen.beside.free,
         engine: chosen.beside.engine,
-        reason: chosen.reason.clone(),
+        reason: chosen.reason.clone().or_else(|| milder.map(|made| made.reason.clone())),
         by: chosen.by.clone(),
         at: chosen.at,
         disputed: standing.iter().any(|answer| answer.value != chosen.value),
         milder_needs_reason: word == Some(Word::Danger),
+        found: case.answer(&row.id).is_some_and(|answer| answer.found),
         settled: case.answer(&row.id).is_some_and(|answer| case::settled(row, answer, &record.intake)),
     })
 }
@@ -242,7 +257,12 @@ fn before(record: &Record, step: &str, earlier: &[PhotoStand]) -> Option<PhotoSt
 /// of is felt on the road, and idle is not what it is about.
 fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool, road: bool) -> Vec<OpenStep<'t>> {
     let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
-    let open = |row: &&&'t StepRow| row.recommended && !(case.looked(&row.id) || still && engine(row));
+    // A closed tube hides its shaft from hands and eyes.
+    let closed = case.support == Support::Tube && !case.looked(step::TUBE_OPEN_CHECK);
+    let hidden = |row: &StepRow| closed && [step::TURN_BY_HAND, step::SHAFT_LOOK].contains(&row.id.as_str());
+    let open = |row: &&&'t StepRow| {
+        row.recommended && !(case.looked(&row.id) || still && engine(row) || hidden(row))
+    };
     rows.iter().filter(open).map(|row| OpenStep { row, off_topic: road && row.at_idle }).collect()
 }
 

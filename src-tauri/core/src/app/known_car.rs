@@ -27,6 +27,8 @@ pub struct VisitBefore {
     pub word: Option<Word>,
     /// How far a repair came.
     pub repair: Option<RepairStage>,
+    /// What it turned out to be, once that was confirmed: ids of causes.
+    pub outcome: Vec<String>,
     /// What was answered, in walk order.
     pub answers: Vec<AnswerBefore>,
     /// Movement by gauge.
@@ -91,6 +93,7 @@ fn shown(standing: Standing) -> VisitBefore {
         movements: movements.collect(),
         word: standing.urgency.word,
         repair: standing.repair,
+        outcome: standing.outcome.map(|outcome| outcome.causes).unwrap_or_default(),
         broken: standing.ledger.broken_at.is_some(),
         visit: standing.visit,
         opened_at: standing.opened_at,

@@ -5,6 +5,7 @@
 //! `derive`.
 
 mod aside;
+mod asks;
 mod at_hand;
 pub mod backup;
 mod bench;
@@ -19,6 +20,7 @@ pub mod devices;
 mod dispatch;
 mod drawn;
 mod earlier;
+mod explained;
 pub mod failure;
 pub mod fault;
 pub mod fit;
@@ -48,6 +50,7 @@ pub mod response;
 mod room;
 mod set_aside;
 mod steady;
+mod still_open;
 mod vin;
 mod wishes;
 mod workshop;

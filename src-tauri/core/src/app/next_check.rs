@@ -2,10 +2,10 @@
 //! change the rating.
 
 use crate::model::case::Case;
-use crate::model::ids::step;
+use crate::model::ids::{self, step};
 use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules::{self, Facts, Tells};
-use crate::model::standing::{NextCheck, Sorting};
+use crate::model::standing::{NextCheck, Sorting, StepStand};
 use crate::sorting::foresee::{answered, possible_answers};
 use crate::sorting::next::OpenStep;
 use crate::sorting::sort::sort_as_judged;
@@ -15,6 +15,9 @@ use crate::urgency::rating;
 
 /// The decision that rests on the bearing suspicion alone.
 const RATING_JUDGEMENT: &str = "warning-or-caution";
+
+/// The gate set of the road test.
+const ROAD: &str = "road";
 
 /// Fits the sorting to the rating: a decision that a rule has made is no judgement, and an open check that
 /// could still raise the rating is worth doing even where no other decision hangs on it.
@@ -31,7 +34,7 @@ pub fn add_decisions(
     if urgency.reasons.iter().any(|reason| by_rule(reason) || held(reason)) {
         sorting.judgements.retain(|judgement| judgement.id != RATING_JUDGEMENT);
     }
-    if let Some(check) = asked_by_rule(urgency, open, case) {
+    if let Some(check) = asked_by_rule(urgency, open, case).or_else(|| looked_at_first(urgency, open, case)) {
         (sorting.next_check, sorting.no_check) = (Some(check), None);
         return;
     }
@@ -75,6 +78,28 @@ fn asked_by_rule(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Optio
         Some(one) => check(&one.row.id, "next-far-end"),
         None => check(step::PLAY_FAR_END, "next-unsure"),
     }
+}
+
+/// Where every check of the bay is done and the road test is not, that is said instead of that nothing is left.
+pub fn road_test_left(steps: &[StepStand], sorting: &mut Sorting) {
+    let left = steps.iter().any(|step| step.set.as_deref() == Some(ROAD) && step.answered.is_none());
+    if left && sorting.no_check.as_deref() == Some("stop-all-done") {
+        sorting.no_check = Some("stop-road-test".to_owned());
+    }
+}
+
+/// The look at what holds the bearing, then at the mounts, where the play was put off with "not done": that is what is
+/// said where shaft and housing move together.
+fn looked_at_first(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Option<NextCheck> {
+    const PLAYS: [&str; 2] = [step::PLAY_VERTICAL, step::PLAY_LATERAL];
+    const LOOKS: [&str; 3] = [step::HOUSING_LOOK, step::SUPPORT_LOOK, step::SHIELD_AND_MOUNTS];
+    let put_off = |id: &&String| PLAYS.contains(&ids::base(id)) && case.answer(id).is_some();
+    let play = urgency.missing.iter().find(put_off)?;
+    let here = |one: &&OpenStep<'_>| ids::support_number(&one.row.id) == ids::support_number(play);
+    let look = LOOKS
+        .iter()
+        .find_map(|look| open.iter().filter(here).chain(open).find(|one| ids::base(&one.row.id) == *look))?;
+    Some(NextCheck { step: look.row.id.clone(), why: "next-looks-first".to_owned(), gain: 0.0 })
 }
 
 fn cost(row: &StepRow) -> f64 {

@@ -12,6 +12,9 @@ use super::decide::{Scene, line_fits};
 use super::fault::Refusal;
 use super::opinion::known_cause;
 
+/// An outcome that no cause of the list names. It teaches what it says: that none of the listed ones was there.
+const SOMETHING_ELSE: &str = "something-else";
+
 /// A confirmed outcome as shown.
 pub fn confirmed(record: &Record) -> Option<OutcomeStand> {
     let (outcome, by, at) = record.outcome.as_ref()?;
@@ -29,7 +32,7 @@ pub fn shown_causes(outcome: &Outcome) -> Vec<String> {
 /// [`Refusal::UnknownCause`]; [`Refusal::NameTooLong`]; [`Refusal::OutcomeContradicts`] for no cause at all, one
 /// named twice, or `normal-character` beside another.
 pub fn confirm(scene: Scene<'_>, causes: &[String]) -> Result<Option<EntryBody>, Refusal> {
-    for cause in causes {
+    for cause in causes.iter().filter(|cause| *cause != SOMETHING_ELSE) {
         known_cause(scene.standing, cause)?;
     }
     let twice = |cause: &String| causes.iter().filter(|other| *other == cause).count() > 1;

@@ -52,6 +52,7 @@ refusals! {
     RunOutRefused = "run-out-refused",
     WaiverTooLong = "waiver-too-long",
     ReasonTooLong = "reason-too-long",
+    ReasonTooShort = "reason-too-short",
     NameTooLong = "name-too-long",
     PhotoNotOfStep = "photo-not-of-step",
     PhotoNotWanted = "photo-not-wanted",

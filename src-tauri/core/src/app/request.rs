@@ -291,7 +291,7 @@ pub enum Request {
     ConfirmOutcome {
         /// The visit.
         visit: String,
-        /// The causes of the sorting that were there, or `normal-character` alone.
+        /// The causes of the sorting that were there, `something-else` for another, or `normal-character` alone.
         causes: Vec<String>,
         /// Who says so; the technician if not given.
         #[serde(default)]

@@ -87,6 +87,7 @@ pub fn opened() -> Standing {
             in_part: false,
             rules: VERSION,
         },
+        asks: "unrated".to_owned(),
         sorting: Sorting {
             causes: Vec::new(),
             bearing_probability: 0.2,
@@ -102,6 +103,9 @@ pub fn opened() -> Standing {
         opinion: None,
         outcome: None,
         repair: None,
+        found: Vec::new(),
+        milder: Vec::new(),
+        still_open: None,
         road_rows: Vec::new(),
         undo: None,
         receipt: None,
@@ -117,6 +121,7 @@ pub fn opened() -> Standing {
 pub fn rated(rule: &str, word: Word, cause: &str) -> Standing {
     let mut standing = checked();
     standing.urgency.word = Some(word);
+    standing.asks = word.id().to_owned();
     standing.urgency.do_not_drive = Some(word >= Word::Warning);
     standing.urgency.reasons = vec![reason(rule, word, cause)];
     standing.sorting.causes = vec![likely(cause, 0.8)];
@@ -166,6 +171,7 @@ pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
         at: AT,
         disputed: false,
         milder_needs_reason: false,
+        found: false,
         settled,
     });
 }

@@ -8,7 +8,7 @@ use crate::model::gauge::GaugeDecision;
 use crate::model::ids::{self, answer};
 use crate::model::occasion::{Conditions, Occasion};
 use crate::model::rating::Reason;
-use crate::model::standing::{Answered, CauseStand, Standing, StepStand, TurnsWith, Weight};
+use crate::model::standing::{Answered, CauseGroup, CauseStand, Standing, StepStand, TurnsWith, Weight};
 use crate::model::time::Moment;
 use crate::model::visit::{Gearbox, Seat, Vehicle};
 use crate::words::Words;
@@ -124,9 +124,13 @@ fn is_unchecked(standing: &Standing, step: &StepStand) -> bool {
     step.photo.is_none() && !is_gauged(standing, step) && silent
 }
 
-/// Every cause of this car.
+/// Every cause of this car, likeliest first.
 pub fn causes(standing: &Standing, words: &Words) -> Vec<CauseLine> {
-    standing.sorting.causes.iter().map(|cause| cause_line(standing, cause, words)).collect()
+    // Where something was found, that nothing is wrong does not stand above it.
+    let last = |cause: &&CauseStand| !standing.found.is_empty() && cause.group == CauseGroup::Normal;
+    let causes = || standing.sorting.causes.iter();
+    let ordered = causes().filter(|cause| !last(cause)).chain(causes().filter(last));
+    ordered.map(|cause| cause_line(standing, cause, words)).collect()
 }
 
 /// What people say beside the sorting: an opinion, and what was found to be there. Neither changes it.
@@ -272,10 +276,18 @@ fn is_gauged(standing: &Standing, step: &StepStand) -> bool {
 fn details(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> {
     let given = step.answered.as_ref();
     let mut lines = given.map(|given| answer_details(step, given, words)).unwrap_or_default();
+    lines.extend(milder(standing, step, words));
     if is_gauged(standing, step) {
         lines.push(words.text("detail-gauge"));
     }
     lines
+}
+
+/// Each time its DANGER answer was made milder, and why.
+fn milder(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> {
+    let here = standing.milder.iter().filter(|made| made.step == step.id);
+    let reasons: BTreeSet<&str> = here.map(|made| made.reason.as_str()).collect();
+    reasons.iter().map(|reason| words.with("detail-milder", &[("reason", (*reason).into())])).collect()
 }
 
 fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<String> {
@@ -298,9 +310,6 @@ fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<Stri
     lines.extend(given.engine.map(|engine| {
         words.text(if engine == EngineWarmth::Warm { "detail-engine-warm" } else { "detail-engine-cold" })
     }));
-    if let Some(reason) = &given.reason {
-        lines.push(words.with("detail-milder", &[("reason", reason.as_str().into())]));
-    }
     if given.disputed {
         lines.push(words.text("detail-disputed"));
     }
@@ -319,10 +328,18 @@ fn cause_line(standing: &Standing, cause: &CauseStand, words: &Words) -> CauseLi
         name: said::cause(words, standing, &cause.id),
         probability: cause.probability,
         percent: words.percent(cause.probability),
-        likelihood: words.text(&format!("likelihood-{}", cause.likelihood)),
+        likelihood: likelihood(cause, words),
         speaks_for: cause.speaks_for.iter().map(|weight| weight_line(standing, weight, words)).collect(),
         against: cause.against.iter().map(|weight| weight_line(standing, weight, words)).collect(),
     }
+}
+
+/// The word of the likelihood scale, and between which shares the probability lies.
+fn likelihood(cause: &CauseStand, words: &Words) -> String {
+    let word = words.text(&format!("likelihood-{}", cause.likelihood));
+    let Some(range) = cause.interval else { return word };
+    let (low, high) = (words.percent(range.low), words.percent(range.high));
+    words.with("cause-range", &[("word", word.into()), ("low", low.into()), ("high", high.into())])
 }
 
 fn weight_line(standing: &Standing, weight: &Weight, words: &Words) -> String {

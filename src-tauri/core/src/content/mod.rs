@@ -13,6 +13,7 @@ mod bore_lines;
 mod canonical;
 mod finding_lines;
 mod fit_lines;
+mod found;
 mod gauge_lines;
 mod gauge_table;
 mod open_points;

@@ -28,6 +28,8 @@ pub enum Listening {
     Heard,
     /// Listened for, and nothing heard.
     Silent,
+    /// A vibration on the road is complained of, the road was not driven, and what was listened to was silent.
+    NotDriven,
     /// No running check says anything.
     NotDone,
 }
@@ -53,6 +55,8 @@ pub enum OpenPoint<'a> {
     ColdCheck,
     /// Listened for, and nothing heard.
     NotReproduced,
+    /// Complained of on the road, which was not driven.
+    NotDriven,
     /// Not listened for.
     NotListened,
     /// The chain of entries does not fit from here on.
@@ -76,9 +80,32 @@ pub fn listening(standing: &Standing) -> Listening {
         Listening::Heard
     } else if heard.is_empty() {
         Listening::NotDone
+    } else if on_the_road(standing) && !driven(standing) {
+        Listening::NotDriven
     } else {
         Listening::Silent
     }
+}
+
+/// Whether anything is complained of that could be heard or felt again.
+pub fn complains(standing: &Standing) -> bool {
+    let intake = &standing.intake;
+    let told = [&intake.complaint, &intake.when].iter().any(|text| !text.trim().is_empty());
+    told || !intake.complaint_sounds.is_empty() || on_the_road(standing)
+}
+
+/// Whether what is complained of is a vibration on the road, and nothing else.
+fn on_the_road(standing: &Standing) -> bool {
+    let sounds = &standing.intake.complaint_sounds;
+    let told =
+        said(standing, step::ROAD_SPEED_VIBRATION).is_some_and(|said| said.contains(&"grows-with-speed"));
+    sounds.iter().all(|sound| sound == "vibration") && (told || !sounds.is_empty())
+}
+
+/// Whether any part of the road test was done.
+fn driven(standing: &Standing) -> bool {
+    let done = |step: &StepStand| step.set.as_deref() == Some("road") && !without_result(step);
+    standing.steps.iter().any(done)
 }
 
 /// Everything that is not known, weightiest first.
@@ -111,7 +138,9 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     }
     match listening(standing) {
         Listening::Heard => {}
+        _ if !complains(standing) => {}
         Listening::Silent => points.push(OpenPoint::NotReproduced),
+        Listening::NotDriven => points.push(OpenPoint::NotDriven),
         Listening::NotDone => points.push(OpenPoint::NotListened),
     }
     points.extend(standing.ledger.broken_at.map(OpenPoint::LedgerBroken));

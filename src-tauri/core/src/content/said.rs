@@ -4,12 +4,13 @@ use std::collections::BTreeSet;
 
 use crate::model::answer::AnswerValue;
 use crate::model::ids::{self, answer};
+use crate::model::occasion::Occasion;
 use crate::model::rating::{Reason, Word};
 use crate::model::rules::{self, Tells};
 use crate::model::standing::{Standing, StepStand, Support};
 use crate::words::Words;
 
-use super::open_points::{Listening, listening};
+use super::open_points::{Listening, complains, listening};
 
 /// The cause that can ruin the catalyst if the car is driven on.
 const MISFIRE: &str = "misfire";
@@ -75,6 +76,12 @@ pub fn cause(words: &Words, standing: &Standing, id: &str) -> String {
     own.or_else(|| words.find(&format!("cause-{id}"))).unwrap_or_else(|| id.to_owned())
 }
 
+/// A text that may have another wording at supports of this kind: `ID-rubber`.
+pub fn by_support(standing: &Standing, words: &Words, id: &str) -> String {
+    let own = format!("{id}-{}", standing.support.id());
+    if words.find(&own).is_some() { own } else { id.to_owned() }
+}
+
 /// Id of the urgency in texts: the word's, or `unrated`.
 pub fn urgency_id(word: Option<Word>) -> &'static str {
     word.map_or("unrated", Word::id)
@@ -89,7 +96,7 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
         ("about", named.and_then(|id| words.find(&format!("cause-{id}-about"))).unwrap_or_default().into()),
     ];
     let end = if reader == Reader::Trade { "" } else { "-owner" };
-    let mut sentences = vec![words.with(&format!("rule-{id}{end}"), &args)];
+    let mut sentences = vec![words.with(&worded(words, standing, reason, (&id, end)), &args)];
     sentences.extend(at_support(standing, reason).map(|at| words.text(&format!("{at}{end}"))));
     if reason.tells(Tells::NoAction) {
         sentences.extend(limits(words, standing, reader));
@@ -123,6 +130,24 @@ fn unlooked_in(words: &Words, standing: &Standing, id: &str, end: &str) -> Optio
     let part = |step: &String| words.text(&format!("unlooked-{}{end}", ids::base(step)));
     let parts: Vec<String> = steps.iter().map(part).collect();
     (!steps.is_empty()).then(|| words.with(id, &[("parts", words.list(&parts).into())]))
+}
+
+/// The id of a reason's sentence: where one answer alone is behind it and has words of its own, those; else those of
+/// the support, where it has any.
+fn worded(words: &Words, standing: &Standing, reason: &Reason, (id, end): (&str, &str)) -> String {
+    let known = |id: String| words.find(&id).is_some().then_some(id);
+    let own = only_choice(standing, reason).and_then(|choice| known(format!("rule-{id}-{choice}{end}")));
+    let support = || known(format!("rule-{id}-{}{end}", standing.support.id()));
+    own.or_else(support).unwrap_or_else(|| format!("rule-{id}{end}"))
+}
+
+/// The one answer that the steps of a reason hold; none where there are several, or where a gauge spoke.
+fn only_choice<'s>(standing: &'s Standing, reason: &Reason) -> Option<&'s str> {
+    let here = standing.steps.iter().filter(|step| reason.steps.contains(&step.id));
+    let given = here.map(|step| step.answered.as_ref().map(|given| given.value.choices()));
+    let choices: Option<Vec<Vec<&str>>> = given.collect();
+    let choices: BTreeSet<&str> = choices?.into_iter().flatten().collect();
+    choices.first().copied().filter(|_| choices.len() == 1)
 }
 
 /// Which of several supports a reason is about, as the id of a text; none where it is about all of them, or where
@@ -172,7 +197,10 @@ pub fn could_happen(words: &Words, standing: &Standing) -> String {
     match urgency.reasons.first().filter(|_| urgency.word.is_some()) {
         None => words.text("note-could-unrated"),
         Some(reason) if names_misfire(reason) => words.text("note-could-cause-likely-misfire"),
-        Some(reason) => words.text(&format!("note-could-{}", reason.rule)),
+        Some(reason) => {
+            let id = format!("note-could-{}", reason.rule);
+            words.text(&by_support(standing, words, &id))
+        }
     }
 }
 
@@ -199,8 +227,15 @@ fn rule_text(standing: &Standing, reason: &Reason) -> String {
         Support::Absent => "-ends",
         Support::Rigid | Support::Rubber | Support::Tube => "-play",
     };
-    match listening(standing) {
-        Listening::Silent => format!("{rule}{played}-not-reproduced"),
+    let listened = listening(standing);
+    if standing.intake.occasion == Occasion::AfterRepair && listened != Listening::NotDone {
+        return format!("{rule}-after-repair");
+    }
+    match listened {
+        // Neither a noise nor a vibration was complained of: there is nothing to reproduce.
+        _ if !complains(standing) => format!("{rule}{played}"),
+        Listening::NotDriven if standing.urgency.rules > 1 => format!("{rule}{played}-not-driven"),
+        Listening::Silent | Listening::NotDriven => format!("{rule}{played}-not-reproduced"),
         Listening::NotDone => format!("{rule}{played}-not-listened"),
         Listening::Heard => format!("{rule}{played}"),
     }

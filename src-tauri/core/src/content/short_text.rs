@@ -6,8 +6,9 @@ use crate::model::standing::Standing;
 use crate::words::Words;
 
 use super::finding_lines::last_checked;
+use super::found;
 use super::parts::band;
-use super::said;
+use super::said::{self, Reader};
 use super::write_note::{found, not_known, repaired, rest_open};
 
 /// Longest message, characters.
@@ -15,9 +16,12 @@ const LONGEST: usize = 480;
 /// Longest plate or name of a car that the message repeats, characters.
 const LONGEST_NAME: usize = 24;
 
-/// The message: rating and what to do always, then the other sentences as far as they fit.
+/// The message: rating, what to do and what an earlier visit left open always, then the other sentences as far as they fit.
 pub fn short_text(standing: &Standing, words: &Words) -> String {
     let mut text = format!("{} {}", head(standing, words), now(standing, words));
+    if let Some(open) = found::still_open(standing, words, Reader::Owner) {
+        text = format!("{text} {open}");
+    }
     let more = words.text("short-more");
     for sentence in by_weight(standing, words) {
         if text.contains(&sentence) {
@@ -35,7 +39,7 @@ pub fn short_text(standing: &Standing, words: &Words) -> String {
 fn now(standing: &Standing, words: &Words) -> String {
     match repaired(standing, words) {
         Some(repaired) => format!("{repaired} {}", words.text("note-now-repaired")),
-        None => words.text(&format!("short-now-{}", said::urgency_id(standing.urgency.word))),
+        None => words.text(&format!("short-now-{}", standing.asks)),
     }
 }
 

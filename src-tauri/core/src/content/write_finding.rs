@@ -1,7 +1,8 @@
 //! Fills the service writer's finding from where a visit stands. Its tables are in `finding_lines`.
 
+use crate::model::occasion::Occasion;
 use crate::model::rating::Word;
-use crate::model::rules::LIKELY;
+use crate::model::rules::{LIKELY, Tells};
 use crate::model::standing::{CauseGroup, Standing};
 use crate::model::verdict::BenchVerdict;
 use crate::model::workshop::Workshop;
@@ -11,6 +12,7 @@ use super::finding::{Finding, FindingHeadings};
 use super::finding_lines::{
     beside_the_sorting, causes, complaint, foot, not_checked, reasons, steps, vehicle,
 };
+use super::found;
 use super::gauge_table::gauge_table;
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
 use super::parts::{band, labels, letterhead, signed};
@@ -60,7 +62,9 @@ pub fn build_finding(
 /// The answer in ten seconds: rating, strongest reason, causes, and what is still open.
 fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let urgency = &standing.urgency;
-    let mut sentences = vec![words.text(&format!("finding-sum-{}", urgency.headline()))];
+    let mut sentences = vec![words.text(&format!("finding-sum-{}", standing.headline()))];
+    sentences.extend(found::still_open(standing, words, Reader::Trade));
+    sentences.extend(found::made_milder(standing, words));
     if standing.older_than_repair() {
         sentences.push(words.text("finding-sum-repaired"));
     }
@@ -71,6 +75,7 @@ fn answer(standing: &Standing, words: &Words) -> Vec<String> {
             None => words.with("finding-sum-suspicion", &[("reason", reason.into())]),
         });
     }
+    sentences.extend(found::sentence(standing, words));
     sentences.extend(said::closed_tube(words, standing, Reader::Trade));
     sentences.push(sorted(standing, words));
     // Which steps those are stands beside it, under what to do next.
@@ -85,12 +90,13 @@ fn sorted(standing: &Standing, words: &Words) -> String {
     if standing.steps.iter().all(|step| step.answered.is_none()) {
         return words.text("finding-sum-nothing-yet");
     }
+    let found = !found::by_hand(standing).is_empty();
     let likely: Vec<String> = standing
         .sorting
         .causes
         .iter()
         .filter(|cause| cause.probability >= NAMED_FROM)
-        .filter(|cause| standing.urgency.word.is_some() || cause.group != CauseGroup::Normal)
+        .filter(|cause| standing.urgency.word.is_some() && !found || cause.group != CauseGroup::Normal)
         .map(|cause| {
             let percent = words.percent(cause.probability);
             let args =
@@ -98,7 +104,12 @@ fn sorted(standing: &Standing, words: &Words) -> String {
             words.with("finding-cause-share", &args)
         })
         .collect();
-    let id = if likely.is_empty() { "finding-sum-no-cause" } else { "finding-sum-likely" };
+    let id = match (found, likely.is_empty()) {
+        (false, true) => "finding-sum-no-cause",
+        (false, false) => "finding-sum-likely",
+        (true, true) => "finding-sum-else-none",
+        (true, false) => "finding-sum-else",
+    };
     let bearing = words.percent(standing.sorting.bearing_probability);
     words.with(id, &[("causes", words.list(&likely).into()), ("bearing", bearing.into())])
 }
@@ -110,30 +121,56 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
         return vec![words.text("finding-next-repaired")];
     }
     let word = said::urgency_id(standing.urgency.word);
-    let rule = words.text(&format!("finding-next-{word}"));
+    let rule = words.text(&format!("finding-next-{}", standing.asks));
     let rated = standing.urgency.word.is_some();
     let mut lines = Vec::new();
-    lines.extend(rated.then(|| rule.clone()));
+    let again = rated && feel_again(standing);
+    if again {
+        lines.extend(next_check(standing, words));
+    } else if rated {
+        lines.push(rule.clone());
+    }
     lines.extend(said::left_out(words, standing));
     let missing = hands_on_missing(standing);
     if !missing.is_empty() {
         let missing = said::steps(words, standing, &missing);
         lines.push(words.with("finding-next-finish", &[("steps", missing.into())]));
     }
-    if let Some(check) = &standing.sorting.next_check {
-        let args = [
-            ("step", said::step(words, standing, &check.step).into()),
-            ("why", words.text(&check.why).into()),
-        ];
-        lines.push(words.with("finding-next-check", &args));
+    if !again {
+        lines.extend(next_check(standing, words));
+    }
+    if standing.intake.occasion == Occasion::AfterRepair && road_test_open(standing) {
+        lines.push(words.text("finding-next-after-repair"));
     }
     lines.extend(cause_next(standing, words));
-    lines.extend((!rated).then_some(rule));
+    lines.extend((again || !rated).then_some(rule));
     lines.push(words.text(&format!("finding-next-{word}-owner")));
     if repair_ahead(standing) {
         lines.push(words.text("finding-next-maker"));
     }
     lines
+}
+
+fn next_check(standing: &Standing, words: &Words) -> Option<String> {
+    let check = standing.sorting.next_check.as_ref()?;
+    let args =
+        [("step", said::step(words, standing, &check.step).into()), ("why", words.text(&check.why).into())];
+    Some(words.with("finding-next-check", &args))
+}
+
+/// Whether all that holds the car back is a movement left unsure: it is felt again, while the car is on the lift,
+/// before anything else is arranged.
+fn feel_again(standing: &Standing) -> bool {
+    let word = standing.urgency.word;
+    let mut strongest = standing.urgency.reasons.iter().filter(|reason| Some(reason.word) == word);
+    word == Some(Word::Warning)
+        && standing.sorting.next_check.is_some()
+        && strongest.all(|reason| reason.tells(Tells::Unsure))
+}
+
+/// Whether the road test can be done and was not.
+fn road_test_open(standing: &Standing) -> bool {
+    standing.steps.iter().any(|step| step.set.as_deref() == Some("road") && step.answered.is_none())
 }
 
 /// The rows of roadworthiness law, and behind them where their wording is from.
@@ -146,7 +183,10 @@ fn road(standing: &Standing, words: &Words) -> Vec<String> {
 
 /// What a trade does next about the likeliest cause, where it is likely and the trade knows.
 fn cause_next(standing: &Standing, words: &Words) -> Option<String> {
-    let top = standing.sorting.causes.first().filter(|cause| cause.probability >= NAMED_FROM)?;
+    let found = !found::by_hand(standing).is_empty();
+    let mut causes =
+        standing.sorting.causes.iter().filter(|cause| !found || cause.group != CauseGroup::Normal);
+    let top = causes.next().filter(|cause| cause.probability >= NAMED_FROM)?;
     words.find(&format!("cause-{}-next", top.id))
 }
 
@@ -174,7 +214,8 @@ fn unknown(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String 
         OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Trade).unwrap_or_default(),
         OpenPoint::Others(steps) => words.with("unknown-open", &[("count", steps.len().into())]),
         OpenPoint::FigureMissing => words.text("unknown-figure"),
-        OpenPoint::ColdCheck => words.text("unknown-cold"),
+        OpenPoint::ColdCheck => words.text(&said::by_support(standing, words, "unknown-cold")),
+        OpenPoint::NotDriven => words.text("unknown-not-driven"),
         OpenPoint::NotReproduced => words.text("unknown-not-reproduced"),
         OpenPoint::NotListened => words.text("unknown-not-listened"),
         OpenPoint::LedgerBroken(at) => words.with("unknown-ledger", &[("at", (*at).into())]),

@@ -2,7 +2,7 @@
 
 use crate::model::entry::Decision;
 use crate::model::ids;
-use crate::model::rating::Word;
+use crate::model::rating::{Reason, Word};
 use crate::model::rules::Tells;
 use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
 use crate::model::workshop::Workshop;
@@ -10,6 +10,7 @@ use crate::words::Words;
 
 use super::canonical::sha256;
 use super::finding_lines::last_checked;
+use super::found;
 use super::note::{DecisionLine, Note, NoteSection};
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
 use super::parts::{band, decision, field, labels, letterhead, photo, signed};
@@ -18,12 +19,14 @@ use super::shared::Field;
 use super::short_text::short_text;
 use super::write_finding::NAMED_FROM;
 
+/// Checks not done that the note names; it has one page.
+const OTHERS_NAMED: usize = 6;
 /// Reasons the note spells out; it has one page.
 const REASONS_SHOWN: usize = 4;
 
 /// What the note says. The same standing, workshop and words give the same note and hash, signed or not.
 pub fn build_note(standing: &Standing, workshop: &Workshop, words: &Words) -> Note {
-    let support = drawing(standing.support);
+    let support = drawing(standing, words);
     let mut note = Note {
         locale: words.locale().to_owned(),
         title: words.text("note-title"),
@@ -32,7 +35,7 @@ pub fn build_note(standing: &Standing, workshop: &Workshop, words: &Words) -> No
         vehicle: vehicle(standing, words),
         sections: sections(standing, workshop, words),
         photo: worst_photo(standing).and_then(|step| photo(step, words)),
-        drawing: support.to_owned(),
+        drawing: support.clone(),
         drawing_words: words.text(&format!("drawing-{support}")),
         receipt_heading: words.text("note-receipt-heading"),
         receipt_from: receipt_from(workshop, words),
@@ -82,8 +85,7 @@ pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
 }
 
 fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {
-    let word = said::urgency_id(standing.urgency.word);
-    let now = if standing.older_than_repair() { "repaired" } else { word };
+    let now = if standing.older_than_repair() { "repaired" } else { standing.asks.as_str() };
     let parts = [
         ("found", found_on_page(standing, words)),
         ("means", means(standing, words)),
@@ -122,6 +124,7 @@ fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
     }
     sentences
         .extend(said::closed_tube(words, standing, Reader::Owner).or_else(|| rest_open(standing, words)));
+    sentences.splice(0..0, found::still_open(standing, words, Reader::Owner));
     sentences.splice(0..0, repaired(standing, words));
     sentences
 }
@@ -131,6 +134,7 @@ fn means(standing: &Standing, words: &Words) -> Vec<String> {
     let shaft =
         if standing.support == Support::Absent { "note-means-shaft-ends" } else { "note-means-shaft" };
     let mut sentences = vec![words.text(shaft), words.text(&format!("note-means-{word}"))];
+    sentences.extend(in_order(standing, words));
     sentences.extend(likely_cause(standing, words));
     sentences
 }
@@ -138,13 +142,35 @@ fn means(standing: &Standing, words: &Words) -> Vec<String> {
 /// The likeliest cause in plain words, where the rating stands and no reason names it already.
 fn likely_cause(standing: &Standing, words: &Words) -> Option<String> {
     standing.urgency.word?;
-    let top = standing.sorting.causes.first()?;
+    let by_hand = !found::by_hand(standing).is_empty();
+    let mut causes = standing.sorting.causes.iter();
+    let top = causes.find(|cause| !by_hand || cause.group != CauseGroup::Normal)?;
     let named = standing.urgency.reasons.iter().any(|reason| reason.cause.as_ref() == Some(&top.id));
-    if named || top.group == CauseGroup::Normal || top.probability < NAMED_FROM {
+    if named
+        || top.group == CauseGroup::Normal
+        || top.probability < NAMED_FROM
+        || found::is_found(standing, top)
+    {
         return None;
     }
     let about = words.text(&format!("cause-{}-about", top.id));
-    Some(words.with("note-likely", &[("about", about.into())]))
+    let id = if by_hand { "note-likely-else" } else { "note-likely" };
+    Some(words.with(id, &[("about", about.into())]))
+}
+
+/// Causes that have nothing to do with the shaft.
+const ELSEWHERE: [&str; 6] =
+    ["air-leak", "misfire", "low-idle", "torsional-rattle", "early-engagement", "wheel-or-tyre"];
+
+/// That the shaft was found in order, where the likeliest cause lies elsewhere and every hand that decides was laid on.
+fn in_order(standing: &Standing, words: &Words) -> Option<String> {
+    let top = standing.sorting.causes.first()?;
+    let urgency = &standing.urgency;
+    let elsewhere = ELSEWHERE.contains(&top.id.as_str()) && top.probability >= NAMED_FROM;
+    let doubt = |reason: &Reason| reason.tells(Tells::Cold) || reason.tells(Tells::Unsure);
+    let sure = urgency.complete && !urgency.reasons.iter().any(doubt);
+    let id = if standing.support == Support::Absent { "note-in-order-ends" } else { "note-in-order" };
+    (elsewhere && sure && found::by_hand(standing).is_empty()).then(|| words.text(id))
 }
 
 fn not_known_on_page(standing: &Standing, words: &Words) -> Vec<String> {
@@ -179,7 +205,7 @@ fn receipt_from(workshop: &Workshop, words: &Words) -> String {
 /// noise is still the question and no reason says so already.
 fn matters(point: &OpenPoint<'_>, standing: &Standing) -> bool {
     match point {
-        OpenPoint::NotReproduced | OpenPoint::NotListened => {
+        OpenPoint::NotReproduced | OpenPoint::NotDriven | OpenPoint::NotListened => {
             matches!(standing.urgency.word, None | Some(Word::Caution))
         }
         _ => true,
@@ -193,15 +219,26 @@ fn open_sentence(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> S
         OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{}", ids::base(step))),
         OpenPoint::Disputed(_) => words.text("note-disputed"),
         OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Owner).unwrap_or_default(),
-        OpenPoint::Others(steps) => words.with("note-open-others", &[("count", steps.len().into())]),
+        OpenPoint::Others(steps) => others(standing, steps, words),
         OpenPoint::FigureMissing => words.text("note-figure"),
-        OpenPoint::ColdCheck => words.text("note-cold"),
+        OpenPoint::ColdCheck => words.text(&said::by_support(standing, words, "note-cold")),
+        OpenPoint::NotDriven => words.text("note-not-driven"),
         OpenPoint::NotReproduced => words.text("note-not-reproduced"),
         OpenPoint::NotListened => words.text("note-not-listened"),
         OpenPoint::LedgerBroken(_) => words.text("note-ledger"),
         OpenPoint::DeviceNotConfirmed(_) => words.text("note-device"),
         OpenPoint::BeforeSignatures(_) => words.text("note-unsigned"),
     }
+}
+
+/// The other checks that were not done, by name as far as the page has room for them.
+fn others(standing: &Standing, steps: &[&str], words: &Words) -> String {
+    let count = words.with("note-open-others", &[("count", steps.len().into())]);
+    if steps.len() > OTHERS_NAMED {
+        return count;
+    }
+    let named = words.with("note-open-which", &[("steps", said::steps(words, standing, steps).into())]);
+    format!("{count} {named}")
 }
 
 fn vehicle(standing: &Standing, words: &Words) -> Vec<Field> {
@@ -227,13 +264,11 @@ fn worst_photo(standing: &Standing) -> Option<&StepStand> {
     Some(pictured.fold(first, |worst, step| if step.word > worst.word { step } else { worst }))
 }
 
-fn drawing(support: Support) -> &'static str {
-    match support {
-        Support::Rigid => "rigid",
-        Support::Rubber => "rubber",
-        Support::Tube => "tube",
-        Support::Absent => "none",
-    }
+/// The picture of where the bearing sits: that of the layout, where it has its own; else that of its support.
+fn drawing(standing: &Standing, words: &Words) -> String {
+    let layout = standing.intake.vehicle.layout.as_str();
+    let own = words.find(&format!("drawing-{layout}")).map(|_| layout);
+    own.unwrap_or(standing.support.id()).to_owned()
 }
 
 fn decisions(standing: &Standing, words: &Words) -> Vec<DecisionLine> {

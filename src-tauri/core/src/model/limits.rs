@@ -23,6 +23,8 @@ pub const LISTED_IMPORTS: u32 = 50;
 pub const TEXT: usize = 10_000;
 /// Longest reason for a milder answer, an undo or another opinion, characters. Half a page.
 pub const REASON: usize = 2_000;
+/// Fewest letters and digits of a reason why a DANGER answer is milder now: a few words.
+pub const REASON_LETTERS: usize = 8;
 /// Longest note of the bench, characters. Half a page.
 pub const NOTE: usize = 2_000;
 /// Longest id of a step, cause, layout, gate or sound, characters. The longest that is shipped has 32; a

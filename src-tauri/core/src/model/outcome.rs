@@ -12,7 +12,7 @@ use super::time::Moment;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Outcome {
-    /// The causes that were really there; none for `normal-character`.
+    /// The causes that were really there, `something-else` for one that is on no list; none for `normal-character`.
     pub causes: Vec<String>,
     /// The car's layout.
     pub layout: String,

@@ -89,6 +89,10 @@ pub const BEARING_LIKELY: Facts =
 /// Another cause is as likely as not or more.
 pub const CAUSE_LIKELY: Facts =
     Facts { id: "cause-likely", word: Word::Caution, on_bearing: false, tells: Tells::Cause };
+/// A coupling or joint was seen worn, or is stiff.
+pub const COUPLING_WORN: Facts = plain("coupling-worn", Word::Caution, false);
+/// The boot of a joint is torn.
+pub const BOOT_TORN: Facts = plain("boot-torn", Word::Caution, false);
 /// A rubber support sits off centre, is soaked in oil or crazed.
 pub const SUPPORT_AGEING: Facts = plain("support-ageing", Word::Caution, true);
 /// Movement at the far end could not be decided.
@@ -97,7 +101,8 @@ pub const FAR_END_UNSURE: Facts = plain("far-end-unsure", Word::Caution, false);
 pub const DRAG_UNCHECKED: Facts = plain("drag-unchecked", Word::Caution, false);
 /// The shaft resists, turned together with wheels and final drive.
 pub const STIFF_WITH_WHEELS: Facts = plain("stiff-with-wheels", Word::Caution, false);
-/// Buzz, knock or vibration, and no movement felt on a housing that was not warm. The id is older than its reach.
+/// Buzz, knock, rattle, whine or vibration, and no movement felt on a housing that was not warm. The id is older than
+/// its reach.
 pub const COLD_CHECK: Facts =
     Facts { id: "cold-check-buzz", word: Word::Caution, on_bearing: false, tells: Tells::Cold };
 /// Something was found that no stronger rule covers.
@@ -107,7 +112,7 @@ pub const NO_BEARING_ACTION: Facts =
     Facts { id: "no-bearing-action", word: Word::Notice, on_bearing: false, tells: Tells::NoAction };
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const ALL: [&Facts; 24] = [
+pub const ALL: [&Facts; 26] = [
     &MOVEMENT_AT_SUPPORT,
     &HOUSING_BROKEN,
     &SUPPORT_BROKEN,
@@ -125,6 +130,8 @@ pub const ALL: [&Facts; 24] = [
     &TOUCHES_FIBRE,
     &BEARING_LIKELY,
     &CAUSE_LIKELY,
+    &COUPLING_WORN,
+    &BOOT_TORN,
     &SUPPORT_AGEING,
     &FAR_END_UNSURE,
     &DRAG_UNCHECKED,

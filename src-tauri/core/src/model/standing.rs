@@ -48,6 +48,9 @@ pub struct Standing {
     pub steps: Vec<StepStand>,
     /// The visit's urgency.
     pub urgency: Urgency,
+    /// What the rating asks for, as the end of text ids (`headline-...`): its word, or `caution-look` where nothing
+    /// was found yet that could be repaired.
+    pub asks: String,
     /// The sorted causes.
     pub sorting: Sorting,
     /// What gauges say at the play steps.
@@ -58,6 +61,12 @@ pub struct Standing {
     pub outcome: Option<OutcomeStand>,
     /// How far the repair has come; none before the teardown.
     pub repair: Option<RepairStage>,
+    /// The steps at which hands or eyes under the car found something, weightiest first.
+    pub found: Vec<String>,
+    /// Every DANGER answer that was made milder, in the order of the ledger, whatever was answered since.
+    pub milder: Vec<MilderStand>,
+    /// The latest earlier visit of this car whose DANGER or WARNING nothing has settled, as far as this device knows.
+    pub still_open: Option<StillOpen>,
     /// Rows of roadworthiness law that what was found falls under, for information.
     pub road_rows: Vec<RoadRow>,
     /// What "undo" would take back now.
@@ -122,6 +131,11 @@ impl Standing {
     /// Entries that came from devices of which this holds.
     pub fn entries_by(&self, wanted: impl Fn(&DeviceStand) -> bool) -> u64 {
         self.writers.iter().filter(|writer| wanted(&writer.device)).map(|writer| writer.entries).sum()
+    }
+
+    /// The end of the id of its headline: what it asks for, and that a rating without a finding was only in part.
+    pub fn headline(&self) -> &str {
+        if self.urgency.in_part { self.urgency.headline() } else { &self.asks }
     }
 
     /// The bearing was repaired, and nothing of the car was checked since: what is known is older than the repair.
@@ -333,10 +347,48 @@ impl StepStand {
         !self.optional || self.answered.is_some()
     }
 
+    /// Whether something was found there.
+    pub fn is_found(&self) -> bool {
+        self.answered.as_ref().is_some_and(|answered| answered.found)
+    }
+
     /// Whether it has an answer that decides something.
     pub fn settled(&self) -> bool {
         self.answered.as_ref().is_some_and(|answered| answered.settled)
     }
+}
+
+/// A DANGER answer that was made milder.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct MilderStand {
+    /// The step.
+    pub step: String,
+    /// What it was answered.
+    pub was: AnswerValue,
+    /// What it was answered instead; none where the answer was taken back.
+    pub now: Option<AnswerValue>,
+    /// Why, in the technician's words.
+    pub reason: String,
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// An earlier visit of the same car that ended in DANGER or WARNING, with neither a repair nor an outcome recorded
+/// in it, and no visit after a repair since.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct StillOpen {
+    /// The visit.
+    pub visit: String,
+    /// When the car came in then.
+    pub opened_at: Moment,
+    /// Its rating.
+    pub word: Word,
+    /// The layout it was checked by, where this visit goes by another.
+    pub layout: Option<String>,
 }
 
 /// What kind of answer a step takes.
@@ -389,7 +441,7 @@ pub struct Answered {
     pub free: Option<bool>,
     /// How warm the engine was, if recorded.
     pub engine: Option<EngineWarmth>,
-    /// Why a DANGER answer was made milder, if this one did.
+    /// Why a DANGER answer of this step was made milder, if one was and it is no longer DANGER.
     pub reason: Option<String>,
     /// Who.
     pub by: String,
@@ -399,6 +451,8 @@ pub struct Answered {
     pub disputed: bool,
     /// Giving a milder answer needs a reason.
     pub milder_needs_reason: bool,
+    /// Something was found there, by hand, by eye or by gauge.
+    pub found: bool,
     /// Looked at and decided: not “not done”, “not tried” or “unsure”, unless a gauge decided it.
     pub settled: bool,
 }

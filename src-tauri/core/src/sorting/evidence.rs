@@ -134,6 +134,15 @@ fn shows(row: &SignRow, answer: &CaseAnswer) -> bool {
     (answer.found || !answer.limited) && row.present.iter().any(|choice| answer.value.has(choice))
 }
 
+/// The steps whose answers show the sign; none where a gauge decides it.
+pub fn showing(row: &SignRow, case: &Case) -> Vec<String> {
+    if gauge_evidence::is_measured(row, case) {
+        return Vec::new();
+    }
+    let steps = row.steps_at(case.supports).into_iter();
+    steps.filter(|step| case.answer(step).is_some_and(|answer| shows(row, answer))).collect()
+}
+
 /// The steps whose answers made the observation of this sign: where two directions are one sign and only
 /// one of them was felt, that one alone.
 pub fn speakers(row: &SignRow, case: &Case) -> Vec<String> {
@@ -144,7 +153,7 @@ pub fn speakers(row: &SignRow, case: &Case) -> Vec<String> {
         let steps = row.steps_at(case.supports).into_iter();
         steps.filter(|step| case.answer(step).is_some_and(says)).collect()
     };
-    let present = answered(&|answer| shows(row, answer));
+    let present = showing(row, case);
     if !present.is_empty() {
         return present;
     }

@@ -53,8 +53,11 @@ pub fn left_out(trade: &Trade, network: &Network, case: &Case, observed: &[Obser
         let signs: Vec<usize> = rows.iter().map(|(sign, _)| *sign).collect();
         let others: Vec<Observation> =
             observed.iter().filter(|one| !signs.contains(&one.sign)).copied().collect();
+        // Where one answer shows a sign, another that saw nothing does not speak for it.
+        let shown: Vec<String> = rows.iter().flat_map(|(_, row)| evidence::showing(row, case)).collect();
+        let spoken = || rows.iter().flat_map(|(_, row)| evidence::speakers(row, case)).collect();
         let mut steps: Vec<String> = Vec::new();
-        for step in rows.iter().flat_map(|(_, row)| evidence::speakers(row, case)) {
+        for step in if shown.is_empty() { spoken() } else { shown } {
             if !steps.contains(&step) {
                 steps.push(step);
             }

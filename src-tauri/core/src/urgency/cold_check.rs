@@ -1,5 +1,5 @@
-//! Buzz, knock or vibration, felt or complained of, and no movement felt on a housing that was not warm: a seat can
-//! open when hot and rubber softens, so cold clears nothing. Without a temperature it is taken as cold.
+//! Buzz, knock, rattle, whine or vibration, felt or complained of, and no movement felt on a housing that was not warm:
+//! a seat can open when hot and rubber softens, so cold clears nothing. Without a temperature it is taken as cold.
 
 use super::rule::{Hit, Look, Rule, holds};
 use crate::model::case::{Case, CaseAnswer};
@@ -10,7 +10,9 @@ use crate::model::rules;
 pub const RULE: Rule = Rule { facts: &rules::COLD_CHECK, look };
 
 /// What no cold check clears, as an owner notices it.
-const SOUNDS: [&str; 3] = ["buzz", "knock", "vibration"];
+const SOUNDS: [&str; 5] = ["buzz", "knock", "rattle", "whine", "vibration"];
+/// The same in the second rules.
+const SECOND_SOUNDS: [&str; 3] = ["buzz", "knock", "vibration"];
 /// The same as it is noticed at a step.
 const FELT: [(&str, &str); 4] = [
     (step::NEUTRAL_2500_BUZZ, answer::FELT),
@@ -18,13 +20,19 @@ const FELT: [(&str, &str); 4] = [
     (step::ROAD_SPEED_VIBRATION, "grows-with-speed"),
     (step::RUNNING_STOP, "heavy-knock"),
 ];
+/// What a shaft that turns with the engine may be behind while the car stands.
+const AT_IDLE: [(&str, &str); 2] = [(step::IDLE_NOISE, "rattle"), (step::IDLE_NOISE, "whine")];
 /// The steps that are felt cold or warm.
 const SUPPORT: [&str; 2] = [step::PLAY_VERTICAL, step::PLAY_LATERAL];
 
 fn look(look: &Look<'_>) -> Vec<Hit> {
     let case = look.case;
-    let noticed = FELT.iter().any(|(step, choice)| case.has(step, choice))
-        || case.complaint_sounds.iter().any(|sound| SOUNDS.contains(&sound.as_str()));
+    let heard = |list: &[(&str, &str)]| list.iter().any(|(step, choice)| case.has(step, choice));
+    let second = case.rules.version <= 2;
+    let sounds: &[&str] = if second { &SECOND_SOUNDS } else { &SOUNDS };
+    let noticed = heard(&FELT)
+        || !second && case.engine_speed && heard(&AT_IDLE)
+        || case.complaint_sounds.iter().any(|sound| sounds.contains(&sound.as_str()));
     let felt = || SUPPORT.iter().flat_map(|step| case.at(step));
     let moved = felt().any(|(_, answer)| answer.found);
     let cold: Vec<String> = felt()

@@ -3,10 +3,12 @@
 //! reason already stands; a tube that is still closed is rated by what can be heard and seen from outside.
 
 mod bearing_likely;
+mod boot_torn;
 mod cause_likely;
 mod cold_check;
 mod coupling_bolts;
 mod coupling_failing;
+mod coupling_worn;
 mod drag_unchecked;
 mod far_end_play;
 mod far_end_unsure;
@@ -34,7 +36,7 @@ mod turns_badly;
 use rule::Rule;
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const RULES: [&Rule; 24] = [
+pub const RULES: [&Rule; 26] = [
     &movement_at_support::RULE,
     &housing_broken::RULE,
     &support_broken::RULE,
@@ -52,6 +54,8 @@ pub const RULES: [&Rule; 24] = [
     &touches_fibre::RULE,
     &bearing_likely::RULE,
     &cause_likely::RULE,
+    &coupling_worn::RULE,
+    &boot_torn::RULE,
     &support_ageing::RULE,
     &far_end_unsure::RULE,
     &drag_unchecked::RULE,

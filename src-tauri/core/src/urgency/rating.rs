@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::model::answer::AnswerValue;
 use crate::model::case::Case;
+use crate::model::ids;
 use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules::Tells;
 use crate::model::standing::{Sorting, Support};
@@ -14,9 +15,14 @@ use super::{RULES, first, second};
 /// The visit's urgency.
 pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     let reasons = reasons(case, Some(sorting));
-    let missing: Vec<String> = case.hands_on.iter().filter(|step| !case.looked(step)).cloned().collect();
+    let asked = |step: &&String| !(is_earlier(case) && is_look(step));
+    let missing = case.hands_on.iter().filter(asked).filter(|step| !case.looked(step));
+    let missing: Vec<String> = missing.cloned().collect();
     let word = if is_first(case) { first::word } else { word }(case, &reasons, &missing);
-    let (limits, unlooked) = (unsettled(case, &case.limits), unsettled(case, &case.driveline));
+    let (mut limits, unlooked) = (unsettled(case, &case.limits), unsettled(case, &case.driveline));
+    // Seen in part, a look is no longer missing; by earlier rules it only ever limited.
+    let looks = case.hands_on.iter().filter(|step| is_look(step) && !case.settles(step));
+    limits.splice(0..0, looks.filter(|step| !missing.contains(step)).cloned());
     Urgency {
         word,
         do_not_drive: word.map(|word| word >= undriven(case)),
@@ -32,6 +38,11 @@ pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
 
 fn is_first(case: &Case) -> bool {
     case.rules.version <= 1
+}
+
+/// Whether it is rated by rules that knew no look among what decides.
+fn is_earlier(case: &Case) -> bool {
+    case.rules.version <= 2
 }
 
 /// From this word on the car is not to be driven. Earlier rules held that of DANGER alone.
@@ -64,15 +75,25 @@ fn word(case: &Case, reasons: &[Reason], missing: &[String]) -> Option<Word> {
     if reasons.iter().any(|reason| reason.word == Word::Warning && certain(reason)) {
         return strongest;
     }
-    strongest.filter(|word| case.support == Support::Tube && *word > Word::Notice)
+    // Where hands decided and only the eyes are still open, what asks for CAUTION or more stands.
+    let felt = missing.iter().all(|step| is_look(step));
+    strongest.filter(|word| (felt || case.support == Support::Tube) && *word > Word::Notice)
+}
+
+/// Whether a hands-on step is the look at a rubber support, which is part of the check since the third rules.
+fn is_look(step: &str) -> bool {
+    ids::base(step) == ids::step::SUPPORT_LOOK
 }
 
 fn reasons(case: &Case, sorting: Option<&Sorting>) -> Vec<Reason> {
     let mut reasons: Vec<Reason> = Vec::new();
     for rule in rules_of(case.rules.version) {
-        let stronger = |reason: &&Reason| reason.word > rule.facts.word;
+        let covers = |reason: &&Reason| match is_earlier(case) {
+            true => reason.word > rule.facts.word,
+            false => reason.word >= rule.facts.word,
+        };
         let covered: Vec<String> =
-            reasons.iter().filter(stronger).flat_map(|reason| reason.steps.clone()).collect();
+            reasons.iter().filter(covers).flat_map(|reason| reason.steps.clone()).collect();
         let stronger = reasons.iter().any(|reason| reason.word > rule.facts.word);
         reasons.extend(rule.reasons(&Look { case, sorting, covered: &covered, stronger }));
     }

@@ -9,7 +9,7 @@ use crate::model::standing::Sorting;
 pub struct Rule {
     /// Its id, its word, what it speaks of.
     pub facts: &'static Facts,
-    /// Looks at a case. `covered` lists the steps that stronger rules rest on.
+    /// Looks at a case. `covered` lists the steps that rules before it rest on.
     pub look: fn(&Look<'_>) -> Vec<Hit>,
 }
 
@@ -19,7 +19,7 @@ pub struct Look<'a> {
     pub case: &'a Case,
     /// The sorting; `None` when a single step is rated.
     pub sorting: Option<&'a Sorting>,
-    /// Steps that a stronger rule rests on.
+    /// Steps that a rule before it rests on, of the same word or a stronger one.
     pub covered: &'a [String],
     /// A stronger rule fired.
     pub stronger: bool,

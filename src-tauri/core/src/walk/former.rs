@@ -41,6 +41,11 @@ fn rename(record: &mut Record, former: &Former, now: &str) {
         answer.value = value(former, &answer.value);
         record.answers.entry(now.to_owned()).or_default().push(answer);
     }
+    for milder in record.milder.iter_mut().filter(|milder| milder.step == former.step) {
+        now.clone_into(&mut milder.step);
+        milder.was = value(former, &milder.was);
+        milder.now = milder.now.as_ref().map(|answer| value(former, answer));
+    }
     let (before, since) = (PhotoOf::Step(former.step.clone()), PhotoOf::Step(now.to_owned()));
     let photos = record.photos.remove(&before).unwrap_or_default();
     if !photos.is_empty() {

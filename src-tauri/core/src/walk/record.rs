@@ -1,6 +1,6 @@
 //! The ledger read once, front to back: what stands after supersession and withdrawal.
 
-use std::collections::{BTreeMap, BTreeSet, HashSet};
+use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
 use crate::model::answer::{AnswerValue, Beside};
 use crate::model::bench::BenchBody;
@@ -8,7 +8,7 @@ use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::mark::{self, Mark};
 use crate::model::outcome::{OpinionStand, Outcome};
 use crate::model::photo_of::PhotoOf;
-use crate::model::standing::Confirmed;
+use crate::model::standing::{Confirmed, MilderStand};
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 
@@ -51,6 +51,8 @@ pub struct Record {
     pub opinion: Option<OpinionStand>,
     /// Latest confirmed outcome, who says so and when.
     pub outcome: Option<(Outcome, String, Moment)>,
+    /// DANGER answers that were made milder, with the reason, in the order of the ledger.
+    pub milder: Vec<MilderStand>,
     /// Hashes of entries that were withdrawn.
     pub withdrawn: BTreeSet<String>,
 }
@@ -93,6 +95,7 @@ fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
     for entry in entries.clone().filter(|entry| !withdrawn.contains(&entry.hash)) {
         record.take(entry, superseded.contains(entry.hash.as_str()));
     }
+    record.milder = milder(entries.clone(), &withdrawn);
     record.updated_at = entries.map(|entry| entry.at).max();
     record.withdrawn = withdrawn;
     record
@@ -105,6 +108,35 @@ pub fn superseded<'e>(
 ) -> HashSet<&'e str> {
     let live = entries.filter(|entry| !withdrawn.contains(&entry.hash));
     live.flat_map(superseded_answers).map(String::as_str).collect()
+}
+
+/// The answers that were changed or taken back with a reason: a reason is asked for where DANGER becomes milder. What
+/// was answered since takes none of them away, unless the change itself was withdrawn.
+fn milder<'e>(
+    entries: impl Iterator<Item = &'e Entry> + Clone,
+    withdrawn: &BTreeSet<String>,
+) -> Vec<MilderStand> {
+    let answers: HashMap<&str, (&String, &AnswerValue)> = entries.clone().filter_map(answer_of).collect();
+    let live = entries.filter(|entry| !withdrawn.contains(&entry.hash));
+    live.filter_map(|entry| made_milder(entry, &answers)).collect()
+}
+
+fn answer_of(entry: &Entry) -> Option<(&str, (&String, &AnswerValue))> {
+    let EntryBody::Answered { step, value, .. } = &entry.body else { return None };
+    Some((entry.hash.as_str(), (step, value)))
+}
+
+fn made_milder(entry: &Entry, answers: &HashMap<&str, (&String, &AnswerValue)>) -> Option<MilderStand> {
+    let (before, now, reason, by) = match &entry.body {
+        EntryBody::Answered { value, reason: Some(reason), supersedes, by, .. } => {
+            (supersedes.last()?, Some(value.clone()), reason, by)
+        }
+        EntryBody::Withdrawn { entry, reason: Some(reason), by } => (entry, None, reason, by),
+        _ => return None,
+    };
+    let (step, was) = answers.get(before.as_str())?;
+    let (step, was, reason, by) = ((*step).clone(), (*was).clone(), reason.clone(), by.clone());
+    Some(MilderStand { step, was, now, reason, by, at: entry.at })
 }
 
 fn withdrawn_entry(entry: &Entry) -> Option<String> {

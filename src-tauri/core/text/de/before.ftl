@@ -36,3 +36,4 @@ before-movement = { $place }: { $movement }
 before-repaired = Hier repariert
 before-open = Diesen Besuch öffnen
 intake-warm-from = Gehäuse warm laut Hersteller: ab °C
+before-outcome = Es war: { $causes }

@@ -144,7 +144,7 @@ next-unsure = Es blieb unsicher: noch einmal fühlen, eine zweite Person beobach
 error-temperature-out-of-range = Die Temperatur liegt außerhalb des Bereichs
 error-temperature-out-of-range-help = Geben Sie Grad Celsius zwischen -40 und 150 ein, oder kalt oder warm.
 error-figure-missing = Das zulässige Maß des Herstellers ist nicht eingetragen
-error-figure-missing-help = Tragen Sie das Maß des Herstellers bei der Annahme ein, oder antworten Sie „federt“, wenn kein Maß bekannt ist.
+error-figure-missing-help = Tragen Sie das Maß des Herstellers ein, oder sagen Sie, was die Hand gefühlt hat: „federt“, wo es nachgibt und zurückfedert, „schlägt an“, wo es anschlägt, „unsicher“, wo Sie es nicht wissen.
 
 road-boot = Manschette eines Gelenks. MOT-Handbuch (UK) 6.1.7 (g): geringfügig, wenn stark gealtert, erheblich, wenn sie fehlt, aufgerissen oder lose ist, sodass Schmutz eindringt; gefährlich kommt in dieser Zeile nicht vor. Richtlinie 2014/45/EU, Anhang I, 6.1.7 (g): geringfügig, wenn stark gealtert, erheblich, wenn sie fehlt oder gebrochen ist. Steady wählt nicht; Ihre örtlichen Regeln entscheiden.
 

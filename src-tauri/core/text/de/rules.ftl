@@ -24,14 +24,14 @@ rule-play-unsure-owner = Wir haben am Lager nach Bewegung gefühlt. Wir können 
 rule-bearing-likely = Am Lager wurde etwas gefühlt, gesehen oder blieb unsicher, und die Zeichen für sich genommen machen einen Schaden dort zu mindestens 50 % wahrscheinlich.
 rule-bearing-likely-owner = Was bisher gefunden wurde, deutet auf das Lager.
 
-rule-cause-likely = Wahrscheinliche Ursache: { $cause }.
-rule-cause-likely-owner = Der Fehler ist wohl dieser: { $about }
-rule-cause-likely-misfire = Wahrscheinliche Ursache: { $cause }. Unverbrannter Kraftstoff kann den Katalysator überhitzen und zerstören.
-rule-cause-likely-misfire-owner = Der Fehler ist wohl dieser: { $about } Das kann ein teures Teil im Auspuff zerstören.
+rule-cause-likely = Mindestens so wahrscheinlich wie nicht: { $cause }.
+rule-cause-likely-owner = Das kann dahinter stecken: { $about }
+rule-cause-likely-misfire = Mindestens so wahrscheinlich wie nicht: { $cause }. Unverbrannter Kraftstoff kann den Katalysator überhitzen und zerstören.
+rule-cause-likely-misfire-owner = Das kann dahinter stecken: { $about } Das kann ein teures Teil im Auspuff zerstören.
 rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
 rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
-rule-cold-check-buzz = Ein Brummen, Klopfen oder Vibrieren wurde gefühlt oder beanstandet, und Spiel wurde nur bei kaltem Gehäuse oder ohne Angabe der Wärme verneint. Kalt entlastet nichts: Ein Sitz kann heiß lose werden. Warm noch einmal fühlen.
-rule-cold-check-buzz-owner = Es brummt, klopft oder rüttelt. Wir haben das Teil nur kalt geprüft, es kann aber heiß lose werden.
+rule-cold-check-buzz = Ein Brummen, Klopfen, Rasseln, Heulen oder Vibrieren wurde gefühlt, gehört oder beanstandet, und Spiel wurde nur bei kaltem Gehäuse oder ohne Angabe der Wärme verneint. Kalt entlastet nichts: Ein Sitz kann heiß lose werden. Warm noch einmal fühlen.
+rule-cold-check-buzz-owner = Es macht ein Geräusch oder rüttelt. Wir haben das Teil nur kalt geprüft, es kann aber heiß lose werden.
 
 rule-no-bearing-action = Beide Spielprüfungen sind gut, die Welle läuft glatt, und sonst wurde nichts gefunden.
 rule-no-bearing-action-owner = Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.

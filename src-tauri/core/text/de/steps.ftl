@@ -3,7 +3,7 @@
 
 step-road-speed-vibration = Vibration auf der Straße
 step-road-speed-vibration-do = Fragen Sie den Kunden: Wächst eine Vibration mit dem Tempo?
-step-road-speed-vibration-watch = Keine Probefahrt, um es herauszufinden. Probefahrt erst, wenn beide Spielprüfungen „Keine Bewegung“ zeigen und Gelenke und Welle in Ordnung sind.
+step-road-speed-vibration-watch = Keine Probefahrt, um es herauszufinden. Probefahrt erst, wenn an diesem Auto alles in Ordnung ist, was sich fühlen und sehen lässt.
 
 step-idle-speed = Leerlaufdrehzahl
 step-idle-speed-do = Motor beruhigen lassen. Angeben, ob er warm ist: Kalt läuft er schneller. Drehzahlmesser oder Diagnosegerät ablesen. U/min eingeben.
@@ -50,11 +50,11 @@ step-housing-look-do = Gehäuse rundum ausleuchten. Nach Rissen, lockeren Schrau
 step-housing-look-watch = Heißer Auspuff daneben. Nicht an das Gehäuse hängen. Orange Kabel nicht berühren. Die Vorschrift des Herstellers geht vor.
 
 step-play-vertical = Spiel auf und ab
-step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: unsicher, erst nach Schrauben und Rissen sehen.
+step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: nicht gemacht. Erst Gehäuse, Schrauben und Aufhängung ansehen, dann neu fühlen.
 step-play-vertical-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-play-lateral = Spiel hin und her
-step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: unsicher, erst nach Schrauben und Rissen sehen.
+step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: nicht gemacht. Erst Gehäuse, Schrauben und Aufhängung ansehen, dann neu fühlen.
 step-play-lateral-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-tube-open-check = Lager im geöffneten Rohr

@@ -36,3 +36,4 @@ before-movement = { $place }: { $movement }
 before-repaired = Repaired here
 before-open = Open that visit
 intake-warm-from = Warm housing, by the maker: from °C
+before-outcome = It turned out: { $causes }

@@ -109,10 +109,10 @@ rule-no-bearing-action-ends-not-listened-owner = The noise was not reproduced: w
 note-means-shaft-ends = The prop shaft brings the engine's power to the wheels. A joint at each end holds it.
 note-open-play-far-end = We have not felt for play at the ends of the shaft.
 
-note-could-support-broken = The bearing can drop while you drive. Then the shaft can hit the floor of the car or the road. You could lose control.
-note-could-support-torn = The rubber can tear through. Then the shaft can swing, hit the floor, and harm other parts.
+note-could-support-broken = The bearing can drop while you drive. Then the shaft can hit the car or the road. You could lose control.
+note-could-support-torn = The rubber can tear through. Then the shaft can swing, hit the car, and harm other parts.
 note-could-support-ageing = The rubber can get worse and let the shaft swing.
-note-could-coupling-bolts = The joint can come apart while you drive. Then the shaft can hit the floor of the car or the road. You could lose control.
+note-could-coupling-bolts = The joint can come apart while you drive. Then the shaft can hit the car or the road. You could lose control.
 note-could-mount-broken = The engine can move too far. That can break the joints of the shaft.
 note-could-touches-fibre = The fibre can be cut where it rubs. Then the shaft can break while you drive.
 note-could-far-end-unsure = If the joint is loose, it can wear more until the shaft comes loose.
@@ -144,7 +144,7 @@ next-unsure = It was left unsure: feel it again with a second person watching th
 error-temperature-out-of-range = The temperature is out of range
 error-temperature-out-of-range-help = Enter degrees Celsius between -40 and 150, or cold or warm.
 error-figure-missing = The maker's movement figure is not written down
-error-figure-missing-help = Enter the maker's figure at intake, or answer “springy” where no figure is known.
+error-figure-missing-help = Enter the maker's figure, or say what the hand felt: “springy” where it gives and springs back, “knocks” where it reaches a stop, “unsure” where you cannot tell.
 
 road-boot = Boot of a joint. UK MOT manual 6.1.7 (g): Minor if badly deteriorated, Major if missing, split or insecure so that dirt gets in; no Dangerous outcome in that row. Directive 2014/45/EU, Annex I, 6.1.7 (g): Minor if badly deteriorated, Major if missing or fractured. Steady does not choose; your local rules decide.
 

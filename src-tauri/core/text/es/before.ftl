@@ -36,3 +36,4 @@ before-movement = { $place }: { $movement }
 before-repaired = Reparado aquí
 before-open = Abrir esa visita
 intake-warm-from = Alojamiento caliente según el fabricante: desde °C
+before-outcome = Resultó ser: { $causes }

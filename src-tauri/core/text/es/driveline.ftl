@@ -144,7 +144,7 @@ next-unsure = Quedó dudoso: vuelva a probar con otra persona que mire la articu
 error-temperature-out-of-range = La temperatura está fuera de rango
 error-temperature-out-of-range-help = Anote grados Celsius entre -40 y 150, o frío o caliente.
 error-figure-missing = La medida de movimiento del fabricante no está anotada
-error-figure-missing-help = Anote la medida del fabricante en la recepción, o responda «elástico» si no se conoce ninguna.
+error-figure-missing-help = Anote la medida del fabricante, o diga lo que notó la mano: «elástico» si cede y vuelve, «golpea» si llega a un tope, «dudoso» si no lo sabe.
 
 road-boot = Fuelle de una articulación. Manual MOT (UK) 6.1.7 (g): leve si está muy deteriorado, grave si falta, está roto o suelto y entra suciedad; en esta fila no hay resultado peligroso. Directiva 2014/45/UE, anexo I, 6.1.7 (g): leve si está muy deteriorado, grave si falta o está roto. Steady no elige; deciden sus normas locales.
 

@@ -182,10 +182,10 @@ note-means-notice = No vemos motivo para tocar ahora el rodamiento.
 note-means-unrated = Aún no hay grado. Un ruido puede ser señal de avería, pero solo la prueba a mano decide.
 note-likely = La causa más probable: { $about }
 
-note-could-movement-at-support = El árbol se puede soltar en marcha. Puede dar contra el piso del coche o contra la calle. Usted podría perder el control.
-note-could-housing-broken = El rodamiento se puede soltar en marcha. Entonces el árbol puede dar contra el piso del coche o contra la calle. Usted podría perder el control.
-note-could-coupling-failing = La articulación se puede romper en marcha. Entonces el árbol puede dar contra el piso del coche o contra la calle. Usted podría perder el control.
-note-could-shaft-fibre-damaged = El árbol se puede romper en marcha. Los trozos pueden dar contra el piso del coche o contra la calle. Usted podría perder el control.
+note-could-movement-at-support = El árbol se puede soltar en marcha. Puede dar contra el coche o contra la calle. Usted podría perder el control.
+note-could-housing-broken = El rodamiento se puede soltar en marcha. Entonces el árbol puede dar contra el coche o contra la calle. Usted podría perder el control.
+note-could-coupling-failing = La articulación se puede romper en marcha. Entonces el árbol puede dar contra el coche o contra la calle. Usted podría perder el control.
+note-could-shaft-fibre-damaged = El árbol se puede romper en marcha. Los trozos pueden dar contra el coche o contra la calle. Usted podría perder el control.
 note-could-running-stopped = Una pieza puede estar a punto de romperse. Si se rompe en marcha, usted podría perder el control.
 note-could-rubber-play = La goma se puede romper más. Entonces el árbol puede dar golpes y dañar otras piezas.
 note-could-turns-badly = El rodamiento se puede calentar y bloquear o romper. Entonces el árbol se puede soltar.
@@ -202,9 +202,9 @@ note-could-unrated = Aún no lo sabemos. Si el rodamiento está flojo, el árbol
 
 note-now-danger = No conduzca el coche, ni siquiera a casa. No arranque el motor. Déjelo aquí o haga que lo lleve una grúa. Pídanos precio para el arreglo.
 note-now-warning = No conduzca el coche. Que lo lleve una grúa al taller, motor parado. No se debe remolcar sobre las ruedas motrices.
-note-now-caution = Pida cita para el arreglo. Si el ruido crece o el coche tiembla, pare y llámenos.
+note-now-caution = Pida cita para el arreglo. Si el ruido o el temblor crece, pare y llámenos.
 note-now-notice = Ahora no hay nada que hacer en el rodamiento. Vuelva si el ruido vuelve o suena de otro modo.
-note-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podemos decir si puede conducir el coche. Si da golpes o tiembla, pare y llámenos.
+note-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podemos decir si puede conducir el coche. Si da golpes o tiembla más que antes, pare y llámenos.
 note-now-repaired = Pregúntenos si el coche puede volver a circular. No lo conduzca hasta que se lo digamos. Si da golpes o tiembla, pare y llámenos.
 
 note-open-none = No dejamos nada abierto en esta prueba. Solo miramos las piezas que nombra el informe.
@@ -239,7 +239,7 @@ short-head = { $vehicle }, { $date }: { $label }. { $headline }.
 short-head-nameless = Su coche, { $date }: { $label }. { $headline }.
 short-now-danger = No conduzca el coche, ni siquiera a casa. No arranque el motor. Déjelo aquí o haga que lo lleve una grúa.
 short-now-warning = No conduzca el coche. Que lo lleve una grúa, motor parado, sin remolcar sobre las ruedas motrices.
-short-now-caution = Si el ruido crece o el coche tiembla, pare y llámenos.
+short-now-caution = Si el ruido o el temblor crece, pare y llámenos.
 short-now-notice = Vuelva si el ruido vuelve o suena de otro modo.
 short-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podemos decir si puede conducir el coche.
 short-more = La nota completa dice más: pídanosla.

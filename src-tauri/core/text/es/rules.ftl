@@ -24,14 +24,14 @@ rule-play-unsure-owner = Hemos buscado movimiento en el rodamiento y no lo podem
 rule-bearing-likely = En el rodamiento se notó, se vio o quedó dudoso algo, y los signos por sí solos hacen allí una avería probable al menos en un 50 %.
 rule-bearing-likely-owner = Lo encontrado hasta ahora apunta al rodamiento.
 
-rule-cause-likely = Causa probable: { $cause }.
-rule-cause-likely-owner = La avería más probable es esta: { $about }
-rule-cause-likely-misfire = Causa probable: { $cause }. El combustible sin quemar puede sobrecalentar y destruir el catalizador.
-rule-cause-likely-misfire-owner = La avería más probable es esta: { $about } Eso puede dañar una pieza cara del escape.
+rule-cause-likely = Tan probable como no, o más: { $cause }.
+rule-cause-likely-owner = Lo que puede haber detrás: { $about }
+rule-cause-likely-misfire = Tan probable como no, o más: { $cause }. El combustible sin quemar puede sobrecalentar y destruir el catalizador.
+rule-cause-likely-misfire-owner = Lo que puede haber detrás: { $about } Eso puede dañar una pieza cara del escape.
 rule-finding-unexplained = Se oyó, se notó o se vio algo que ningún otro motivo explica. Mire más de cerca antes de devolver el coche.
 rule-finding-unexplained-owner = Hay algo, contado por usted o visto por nosotros, que hay que mirar más de cerca.
-rule-cold-check-buzz = Se notó o se reclama un zumbido, un golpe o una vibración, y el juego solo se descartó en frío o sin anotar la temperatura. El frío no descarta nada: un asiento puede aflojarse en caliente. Vuelva a probar en caliente.
-rule-cold-check-buzz-owner = Hay un zumbido, un golpe o una vibración. Probamos la pieza en frío, pero puede aflojarse en caliente.
+rule-cold-check-buzz = Se notó, se oyó o se reclama un zumbido, un golpe, un traqueteo, un silbido o una vibración, y el juego solo se descartó en frío o sin anotar la temperatura. El frío no descarta nada: un asiento puede aflojarse en caliente. Vuelva a probar en caliente.
+rule-cold-check-buzz-owner = Hay un ruido o una vibración. Probamos la pieza en frío, pero puede aflojarse en caliente.
 
 rule-no-bearing-action = Las dos pruebas de holgura están bien, el árbol gira suave y no se encontró nada más.
 rule-no-bearing-action-owner = Hemos probado el rodamiento a mano y ahí no hay ninguna avería.

@@ -3,7 +3,7 @@
 
 step-road-speed-vibration = Vibración en carretera
 step-road-speed-vibration-do = Pregunte al cliente. ¿Crece una vibración con la velocidad?
-step-road-speed-vibration-watch = Sin prueba en carretera para averiguarlo. Solo se prueba cuando las dos pruebas de holgura dan sin movimiento y acoplamiento y árbol están bien.
+step-road-speed-vibration-watch = Sin prueba en carretera para averiguarlo. Solo se prueba cuando todo lo que se puede tocar y ver en este coche está bien.
 
 step-idle-speed = Régimen de ralentí
 step-idle-speed-do = Deje que el motor se estabilice. Diga si está caliente: en frío gira más deprisa. Lea el cuentarrevoluciones o el equipo de diagnóstico. Anote las rpm.
@@ -50,11 +50,11 @@ step-housing-look-do = Ilumine el soporte todo alrededor. Busque grietas, tornil
 step-housing-look-watch = El escape caliente está cerca. No se cuelgue del soporte. No toque los cables naranjas. El procedimiento del fabricante va primero.
 
 step-play-vertical = Holgura arriba y abajo
-step-play-vertical-do = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga dudoso: mire primero tornillos y grietas.
+step-play-vertical-do = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga no hecho: mire antes soporte, tornillos y tacos, y luego repita.
 step-play-vertical-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
 step-play-lateral = Holgura de lado a lado
-step-play-lateral-do = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga dudoso: mire primero tornillos y grietas.
+step-play-lateral-do = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga no hecho: mire antes soporte, tornillos y tacos, y luego repita.
 step-play-lateral-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
 step-tube-open-check = Rodamientos en el tubo abierto

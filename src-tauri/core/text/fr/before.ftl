@@ -36,3 +36,4 @@ before-movement = { $place } : { $movement }
 before-repaired = Réparée ici
 before-open = Ouvrir cette visite
 intake-warm-from = Boîtier chaud selon le constructeur : à partir de °C
+before-outcome = C’était : { $causes }

@@ -109,10 +109,10 @@ rule-no-bearing-action-ends-not-listened-owner = Le bruit ne s’est pas produit
 note-means-shaft-ends = L’arbre porte la force du moteur aux roues. Un joint à chaque bout le tient.
 note-open-play-far-end = Nous n’avons pas cherché de jeu aux bouts de l’arbre.
 
-note-could-support-broken = Le roulement peut tomber en roulant. L’arbre peut alors frapper le plancher ou la route. Vous pourriez perdre le contrôle.
+note-could-support-broken = Le roulement peut tomber en roulant. L’arbre peut alors frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-support-torn = Le caoutchouc peut se déchirer. L’arbre peut alors osciller et abîmer d’autres pièces.
 note-could-support-ageing = Le caoutchouc peut s’abîmer et laisser l’arbre osciller.
-note-could-coupling-bolts = La liaison peut se défaire en roulant. L’arbre peut alors frapper le plancher ou la route. Vous pourriez perdre le contrôle.
+note-could-coupling-bolts = La liaison peut se défaire en roulant. L’arbre peut alors frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-mount-broken = Le moteur peut trop bouger. Cela peut casser les joints de l’arbre.
 note-could-touches-fibre = La fibre peut être coupée là où ça frotte. L’arbre peut alors casser en roulant.
 note-could-far-end-unsure = Si le joint a du jeu, il peut s’user jusqu’à ce que l’arbre se détache.
@@ -144,7 +144,7 @@ next-unsure = C’est resté incertain : recommencez avec une deuxième personn
 error-temperature-out-of-range = La température est hors plage
 error-temperature-out-of-range-help = Entrez des degrés Celsius entre -40 et 150, ou froid ou chaud.
 error-figure-missing = La cote de mouvement du constructeur n’est pas notée
-error-figure-missing-help = Entrez la cote du constructeur à la réception, ou répondez « élastique » si aucune n’est connue.
+error-figure-missing-help = Entrez la cote du constructeur, ou dites ce que la main a senti : « élastique » si cela cède et revient, « cogne » si cela bute, « pas sûr » si vous ne savez pas.
 
 road-boot = Soufflet d’un joint. Manuel MOT (UK) 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent, déchiré ou mal fixé et que la saleté entre ; pas d’issue critique dans cette ligne. Directive 2014/45/UE, annexe I, 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent ou cassé. Steady ne choisit pas ; vos règles locales décident.
 

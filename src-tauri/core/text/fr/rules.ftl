@@ -24,14 +24,14 @@ rule-play-unsure-owner = Nous avons cherché du jeu au roulement. Nous ne pouvon
 rule-bearing-likely = Au roulement, quelque chose a été senti, vu ou laissé incertain, et les signes à eux seuls y rendent un défaut probable à 50 % au moins.
 rule-bearing-likely-owner = Ce que nous avons trouvé fait penser au roulement.
 
-rule-cause-likely = Cause probable : { $cause }.
-rule-cause-likely-owner = La panne est sans doute celle-ci : { $about }
-rule-cause-likely-misfire = Cause probable : { $cause }. Le carburant non brûlé peut surchauffer et détruire le catalyseur.
-rule-cause-likely-misfire-owner = La panne est sans doute celle-ci : { $about } Cela peut abîmer une pièce chère du pot.
+rule-cause-likely = Au moins aussi probable que non : { $cause }.
+rule-cause-likely-owner = Ce qu’il peut y avoir derrière : { $about }
+rule-cause-likely-misfire = Au moins aussi probable que non : { $cause }. Le carburant non brûlé peut surchauffer et détruire le catalyseur.
+rule-cause-likely-misfire-owner = Ce qu’il peut y avoir derrière : { $about } Cela peut abîmer une pièce chère du pot.
 rule-finding-unexplained = On a entendu, senti ou vu quelque chose qu’aucune autre raison n’explique. Regardez de plus près avant de rendre la voiture.
 rule-finding-unexplained-owner = Il y a quelque chose, dit par vous ou vu par nous, qu’il faut voir de plus près.
-rule-cold-check-buzz = Un bourdonnement, un cognement ou une vibration a été senti ou signalé, et le jeu n’a été écarté qu’à froid ou sans noter la température. Le froid n’écarte rien : un logement peut se desserrer à chaud. Recommencez à chaud.
-rule-cold-check-buzz-owner = Il y a un bourdonnement, un cognement ou une vibration. Nous avons contrôlé la pièce à froid, mais elle peut se desserrer à chaud.
+rule-cold-check-buzz = Un bourdonnement, un cognement, un cliquetis, un sifflement ou une vibration a été senti, entendu ou signalé, et le jeu n’a été écarté qu’à froid ou sans noter la température. Le froid n’écarte rien : un logement peut se desserrer à chaud. Recommencez à chaud.
+rule-cold-check-buzz-owner = Il y a un bruit ou une vibration. Nous avons contrôlé la pièce à froid, mais elle peut se desserrer à chaud.
 
 rule-no-bearing-action = Les deux contrôles du jeu sont bons, l’arbre tourne sans accroc, et rien d’autre n’a été trouvé.
 rule-no-bearing-action-owner = Nous avons senti le roulement à la main, et là nous n’avons pas vu de panne.

@@ -3,7 +3,7 @@
 
 step-road-speed-vibration = Vibration sur route
 step-road-speed-vibration-do = Demandez au client. Une vibration augmente-t-elle avec la vitesse ?
-step-road-speed-vibration-watch = Pas d’essai sur route pour le savoir. Essai seulement quand les deux contrôles du jeu sont sans mouvement, et joints et arbre en bon état.
+step-road-speed-vibration-watch = Pas d’essai sur route pour le savoir. Essai seulement quand tout ce qui se sent et se voit sur cette voiture est en bon état.
 
 step-idle-speed = Régime de ralenti
 step-idle-speed-do = Laissez le moteur se stabiliser. Dites s’il est chaud : froid, il tourne plus vite. Lisez le compte-tours ou l’outil de diagnostic. Entrez les tr/min.
@@ -50,11 +50,11 @@ step-housing-look-do = Éclairez le palier tout autour. Cherchez fissures, vis d
 step-housing-look-watch = Échappement chaud tout près. Ne vous suspendez pas au palier. Ne touchez pas les câbles orange. Le mode opératoire du constructeur passe d’abord.
 
 step-play-vertical = Jeu de haut en bas
-step-play-vertical-do = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, dites pas sûr : regardez d’abord vis et fissures.
+step-play-vertical-do = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, dites pas fait : regardez d’abord palier, vis et supports, puis recommencez.
 step-play-vertical-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Restez loin des pièces chaudes. Suivez le mode opératoire du constructeur.
 
 step-play-lateral = Jeu d’un côté à l’autre
-step-play-lateral-do = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, dites pas sûr : regardez d’abord vis et fissures.
+step-play-lateral-do = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez l’espace entre arbre et palier. S’ils bougent ensemble, dites pas fait : regardez d’abord palier, vis et supports, puis recommencez.
 step-play-lateral-watch = Les mains seules, pas de levier. Doigts loin des joints et des arêtes. Restez loin des pièces chaudes. Suivez le mode opératoire du constructeur.
 
 step-tube-open-check = Roulements dans le tube ouvert

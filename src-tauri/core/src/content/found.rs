@@ -1,0 +1,74 @@
+//! What was seen or felt by hand, what was made milder, and what an earlier visit left open: facts that come before
+//! any probability.
+
+use crate::model::rating::Word;
+use crate::model::standing::{CauseStand, MilderStand, Standing, StepStand, StillOpen};
+use crate::words::Words;
+
+use super::said::{self, Reader};
+
+/// The steps at which hands or eyes found something, weightiest first.
+pub fn by_hand(standing: &Standing) -> Vec<&StepStand> {
+    let step = |id: &String| standing.steps.iter().find(|step| &step.id == id);
+    standing.found.iter().filter_map(step).collect()
+}
+
+/// "Found: ..."; none where hands and eyes found nothing.
+pub fn sentence(standing: &Standing, words: &Words) -> Option<String> {
+    let said = |step: &&StepStand| {
+        let given = step.answered.as_ref()?;
+        Some(said::answer_at(words, standing, &step.id, &given.value))
+    };
+    let found: Vec<String> = by_hand(standing).iter().filter_map(said).collect();
+    (!found.is_empty()).then(|| words.with("finding-sum-found", &[("findings", words.list(&found).into())]))
+}
+
+/// Whether a cause is what was found by hand or eye, and so no other news.
+pub fn is_found(standing: &Standing, cause: &CauseStand) -> bool {
+    let found = by_hand(standing);
+    cause.speaks_for.iter().any(|weight| found.iter().any(|step| step.id == weight.step))
+}
+
+/// Every DANGER answer that was made milder, with its reason: of each step the latest.
+pub fn made_milder(standing: &Standing, words: &Words) -> Vec<String> {
+    let later = |place: usize, made: &MilderStand| {
+        standing.milder.iter().skip(place + 1).any(|other| other.step == made.step)
+    };
+    let latest = standing.milder.iter().enumerate().filter(|(place, made)| !later(*place, made));
+    latest.map(|(_, made)| milder(standing, words, made)).collect()
+}
+
+fn milder(standing: &Standing, words: &Words, made: &MilderStand) -> String {
+    let id = if made.now.is_some() { "finding-milder" } else { "finding-milder-withdrawn" };
+    let now = made.now.as_ref().map(|now| said::answer(words, &made.step, now)).unwrap_or_default();
+    let args = [
+        ("step", said::step(words, standing, &made.step).into()),
+        ("was", said::answer(words, &made.step, &made.was).into()),
+        ("now", now.into()),
+        ("by", made.by.as_str().into()),
+        ("at", words.time(made.at).into()),
+        ("reason", made.reason.as_str().into()),
+    ];
+    words.with(id, &args)
+}
+
+/// What an earlier visit of the car left open; none where nothing is known to be.
+pub fn still_open(standing: &Standing, words: &Words, reader: Reader) -> Option<String> {
+    let open = standing.still_open.as_ref()?;
+    let label = words.text(&format!("word-{}", open.word.id()));
+    let args = [("label", label.into()), ("day", words.date(open.opened_at).into())];
+    if reader == Reader::Owner {
+        return Some(words.with(owner_id(open), &args));
+    }
+    let mut sentences = vec![words.with("still-open-before", &args)];
+    let layout = open.layout.iter().map(|id| {
+        let layout = words.find(&format!("layout-{id}")).unwrap_or_else(|| id.clone());
+        words.with("still-open-layout", &[("layout", layout.into())])
+    });
+    sentences.extend(layout);
+    Some(sentences.join(" "))
+}
+
+fn owner_id(open: &StillOpen) -> &'static str {
+    if open.word == Word::Danger { "note-still-open-danger" } else { "note-still-open-warning" }
+}

@@ -1,0 +1,83 @@
+### Was von Hand gefunden wurde, was gemildert wurde, was ein früherer Besuch offen ließ, und was eine VORSICHT ohne
+### Fehler verlangt. Für die Werkstatt; was auf -owner endet oder mit note- oder short- beginnt, ist für den Kunden.
+
+finding-sum-found = Gefunden: { $findings }.
+finding-sum-else = Was sonst dahinter stecken kann: { $causes }. Mindestens eine Ursache am Lager: { $bearing }.
+finding-sum-else-none = Neben dem Gefundenen sticht keine Ursache heraus. Mindestens eine Ursache am Lager: { $bearing }.
+finding-milder = { $step }: „{ $was }“ war eine Antwort mit GEFAHR. { $by } hat sie in „{ $now }“ geändert ({ $at }). Genannter Grund: { $reason }
+finding-milder-withdrawn = { $step }: „{ $was }“ war eine Antwort mit GEFAHR. { $by } hat sie zurückgenommen ({ $at }). Genannter Grund: { $reason }
+still-open-before = Noch offen: Dieses Auto wurde am { $day } mit { $label } bewertet. Seitdem ist keine Reparatur, kein Ausgang und kein Besuch nach einer Reparatur eingetragen. Dieser Besuch hebt das nicht auf.
+still-open-layout = Damals wurde es als „{ $layout }“ geprüft: Sehen Sie nach, welche Bauart stimmt.
+note-still-open-danger = Am { $day } haben wir dieses Auto mit { $label } bewertet. Von einer Reparatur seitdem wissen wir nichts. Fahren Sie es nicht, bevor Sie uns gefragt haben.
+note-still-open-warning = Am { $day } haben wir dieses Auto mit { $label } bewertet. Von einer Reparatur seitdem wissen wir nichts. Fragen Sie uns, bevor Sie fahren.
+before-other-layout = Beim letzten Mal stand bei diesem Auto „{ $layout }“. Sehen Sie unter dem Auto nach, was stimmt.
+error-reason-too-short = Der Grund ist zu kurz
+error-reason-too-short-help = Sagen Sie in ein paar Worten, mit acht Buchstaben oder mehr, warum die Antwort jetzt milder ist. Der Befund zeigt es.
+cause-range = { $word }, zwischen { $low } und { $high }
+cause-something-else = Etwas, das nicht auf dieser Liste steht
+
+finding-sum-caution-look = VORSICHT: Noch ist kein Fehler gefunden. Planen Sie mehr Zeit zum Suchen ein.
+finding-next-caution-look = Planen Sie mehr Zeit für die Suche ein. Noch kein Angebot für eine Reparatur: Es wurde kein Fehler gefunden.
+headline-caution-look = Termin zum genauen Nachsehen
+note-now-caution-look = Machen Sie einen Termin, damit wir genau nachsehen. Wird das Geräusch oder das Rütteln stärker, halten Sie an und rufen Sie uns an.
+short-now-caution-look = Machen Sie einen Termin, damit wir genau nachsehen. Wird das Geräusch oder das Rütteln stärker, halten Sie an und rufen Sie uns an.
+finding-next-after-repair = Vor der Rückgabe die Probefahrt machen: gleiches Tempo, gleicher Gang wie in der Beanstandung.
+stop-road-test = In der Werkstatt ist jede mögliche Prüfung gemacht. Eine Probefahrt kann folgen.
+next-looks-first = Das Spiel blieb offen: erst ansehen, was das Lager und den Motor hält, dann neu fühlen.
+
+note-likely-else = Neben dem, was wir gefunden haben, kann es das sein: { $about }
+note-in-order = Wir haben die Welle und ihr Lager von Hand geprüft. Dort ist alles in Ordnung.
+note-in-order-ends = Wir haben beide Enden der Welle von Hand geprüft. Dort ist alles in Ordnung.
+note-open-support-look = Den Gummi, der das Lager hält, haben wir noch nicht gesehen.
+note-open-which = Das sind: { $steps }.
+
+rule-coupling-worn = Eine Kupplung oder ein Gelenk der Welle ist verschlissen oder schwergängig.
+rule-coupling-worn-owner = Ein Gelenk an der Welle ist verschlissen.
+rule-coupling-worn-joint-stiff-owner = Ein Gelenk an der Welle geht schwer.
+note-could-coupling-worn = Das Gelenk kann weiter verschleißen, bis die Welle rüttelt oder sich löst.
+rule-boot-torn = Die Manschette eines Gelenks ist gerissen: Fett läuft aus, Schmutz dringt ein.
+rule-boot-torn-owner = Die Gummihülle an einem Gelenk ist gerissen. Fett läuft aus, und Schmutz kommt hinein.
+note-could-boot-torn = Ohne Fett verschleißt das Gelenk. Am Ende kann es brechen.
+
+rule-cold-check-buzz-rubber = Ein Geräusch oder Vibrieren wurde gefühlt oder beanstandet, und das Gummilager wurde nur kalt oder ohne Angabe der Wärme geprüft. Kalt entlastet nichts: Gummi ist kalt steif und gibt warm mehr nach. Warm noch einmal fühlen.
+rule-cold-check-buzz-rubber-owner = Es macht ein Geräusch oder rüttelt. Wir haben das Gummiteil nur kalt geprüft, warm gibt es mehr nach.
+unknown-cold-rubber = Geräusch oder Vibrieren bei kalter Prüfung: Gummi gibt warm mehr nach. Mit warmem Lager noch einmal fühlen.
+note-cold-rubber = Wir haben das Gummiteil kalt geprüft. Warm gibt es mehr nach.
+note-could-cold-check-buzz-rubber = Gibt der Gummi warm zu viel nach, kann die Welle schlagen und mehr zerstören.
+
+rule-no-bearing-action-after-repair = Nach der Reparatur: kein Spiel gefühlt, und sonst nichts gefunden. Die Reparatur hält, soweit nachgesehen wurde.
+rule-no-bearing-action-after-repair-owner = Wir haben nach der Reparatur noch einmal nachgesehen. Wir haben von Hand nach Spiel gefühlt und keinen Fehler gefunden.
+rule-no-bearing-action-play-not-driven = Nicht reproduziert: Das Auto wurde nicht auf der Straße gefahren, wo es beanstandet wird. Kein Spiel gefühlt, und sonst nichts gefunden.
+rule-no-bearing-action-play-not-driven-owner = Sie spüren es auf der Straße, und dort sind wir nicht gefahren. Wir haben von Hand nach Spiel gefühlt und keinen Fehler gefunden.
+rule-no-bearing-action-ends-not-driven = Nicht reproduziert: Das Auto wurde nicht auf der Straße gefahren, wo es beanstandet wird. An den Enden der Welle kein Spiel gefühlt, und sonst nichts gefunden.
+rule-no-bearing-action-ends-not-driven-owner = Sie spüren es auf der Straße, und dort sind wir nicht gefahren. Wir haben beide Enden der Welle von Hand geprüft und dort keinen Fehler gefunden.
+unknown-not-driven = Nicht reproduziert: auf der Straße beanstandet, und dort wurde nicht gefahren.
+note-not-driven = Sie spüren es auf der Straße, und dort sind wir nicht gefahren.
+
+## Was gefunden wurde, nach der einen Antwort dahinter.
+rule-support-broken-torn-through-owner = Der Gummiring, der das Lager hält, ist durchgerissen.
+rule-support-broken-bracket-cracked-owner = Der Halter, der das Lager trägt, hat einen Riss.
+rule-support-broken-fastener-loose-owner = Eine Schraube, die das Lager hält, ist lose.
+rule-housing-broken-cracked-owner = Das Teil, das das Lager hält, hat einen Riss.
+rule-housing-broken-fastener-loose-owner = Eine Schraube, die das Lager hält, ist lose.
+rule-movement-at-support-felt-owner = Wir haben von Hand gefühlt, dass sich die Welle an ihrem Lager bewegt. Dort darf sie sich gar nicht bewegen.
+rule-coupling-bolts-bolt-loose-owner = Eine Schraube, die die Welle hält, ist lose.
+rule-coupling-bolts-bolt-missing-owner = Eine Schraube, die die Welle hält, fehlt.
+rule-support-ageing-crazed-owner = Der Gummiring, der das Lager hält, ist alt und voller feiner Risse.
+rule-support-ageing-oil-soaked-owner = Der Gummiring, der das Lager hält, ist mit Öl getränkt.
+rule-support-ageing-off-centre-owner = Der Gummiring, der das Lager hält, hängt durch oder sitzt schief.
+rule-rubber-play-knocks-owner = Das Lager bewegt sich in seinem Gummiring, bis es anschlägt.
+rule-rubber-play-beyond-figure-owner = Das Lager bewegt sich in seinem Gummiring mehr, als der Hersteller erlaubt.
+rule-turns-badly-rough-owner = Die Welle dreht sich von Hand rau.
+rule-turns-badly-resists-owner = Die Welle lässt sich von Hand schwer drehen.
+
+## Je Bauart.
+drawing-rigid-output-speed = Wo das Lager sitzt: Die Welle läuft in zwei Teilen unter dem Boden vom Getriebe zur Hinterachse. Dazwischen sitzt ihr Lager in einem festen Gehäuse aus Metall.
+drawing-two-centres = Wo die Lager sitzen: Die Welle läuft in drei Teilen unter dem Boden. Dazwischen sitzen zwei Lager in Gummiringen.
+drawing-half-shaft = Wo das Lager sitzt: Die Welle läuft quer im Auto vom Getriebe zu einem Vorderrad. Neben dem Motor sitzt ihr Lager in einem festen Halter aus Metall.
+drawing-front-shaft = Eine Welle läuft von der Mitte des Autos zur Vorderachse, mit einem Gelenk an jedem Ende und ohne Lager dazwischen.
+drawing-one-piece = Eine Welle läuft unter dem Boden vom Getriebe zur Hinterachse, mit einem Gelenk an jedem Ende und ohne Lager dazwischen.
+
+## An einem Rohr.
+step-shaft-look-do-tube = Nur bei offenem Rohr. Geschlossen sieht niemand die Welle: nicht zu sehen.
+step-turn-by-hand-do-tube = Nur bei offenem Rohr. Geschlossen lässt sich die Welle nicht greifen: nicht gemacht. Sonst langsam eine ganze Drehung, auf Rauheit oder Widerstand fühlen.

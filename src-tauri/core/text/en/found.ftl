@@ -1,0 +1,83 @@
+### What was found by hand, what was made milder, what an earlier visit left open, and what a CAUTION without a fault
+### asks for. For the trade; ids that end in -owner and those that begin with note- or short- are for the owner.
+
+finding-sum-found = Found: { $findings }.
+finding-sum-else = What else may be behind it: { $causes }. At least one bearing cause: { $bearing }.
+finding-sum-else-none = No cause stands out beside what was found. At least one bearing cause: { $bearing }.
+finding-milder = { $step }: “{ $was }” was a DANGER answer. { $by } changed it to “{ $now }” ({ $at }). Reason given: { $reason }
+finding-milder-withdrawn = { $step }: “{ $was }” was a DANGER answer. { $by } took it back ({ $at }). Reason given: { $reason }
+still-open-before = Still open: this car was rated { $label } on { $day }. No repair, no outcome and no look after a repair is recorded since. This visit does not lift that rating.
+still-open-layout = It was checked then as “{ $layout }”: look which layout is right.
+note-still-open-danger = On { $day } we rated this car { $label }. We know of no repair since. Do not drive it before you have asked us.
+note-still-open-warning = On { $day } we rated this car { $label }. We know of no repair since. Ask us before you drive it.
+before-other-layout = Last time this car was written down as “{ $layout }”. Look under the car which one is right.
+error-reason-too-short = The reason is too short
+error-reason-too-short-help = Say in a few words, eight letters or more, why the answer is milder now. The finding shows it.
+cause-range = { $word }, between { $low } and { $high }
+cause-something-else = Something that is not on this list
+
+finding-sum-caution-look = CAUTION: no fault is found yet. Book more time to look.
+finding-next-caution-look = Book more time to find the cause. Quote no repair yet: no fault was found.
+headline-caution-look = Book a closer look
+note-now-caution-look = Book a time for a closer look. If the noise or the shaking grows, stop and call us.
+short-now-caution-look = Book a time for a closer look. If the noise or the shaking grows, stop and call us.
+finding-next-after-repair = Drive the road test before the car is handed back: same speed, same gear as in the complaint.
+stop-road-test = Every check in the bay that can be done is done. A road test can follow.
+next-looks-first = Play was put off: look at what holds the bearing and at the mounts, then feel again.
+
+note-likely-else = Beside what we found, this may be the cause: { $about }
+note-in-order = We felt the shaft and its bearing by hand and found them in order.
+note-in-order-ends = We felt both ends of the shaft by hand and found them in order.
+note-open-support-look = We have not seen the rubber that holds the bearing.
+note-open-which = They are: { $steps }.
+
+rule-coupling-worn = A coupling or joint of the shaft is worn or stiff.
+rule-coupling-worn-owner = A joint on the shaft is worn.
+rule-coupling-worn-joint-stiff-owner = A joint on the shaft is stiff.
+note-could-coupling-worn = The joint can wear more until the shaft shakes or comes loose.
+rule-boot-torn = The boot of a joint is torn: grease goes out, dirt gets in.
+rule-boot-torn-owner = The rubber cover of a joint is torn. Grease goes out and dirt gets in.
+note-could-boot-torn = Without its grease the joint wears out. In the end it can break.
+
+rule-cold-check-buzz-rubber = A noise or vibration was felt or is complained of, and the support was felt cold, or its warmth was not recorded. Cold clears nothing: rubber is stiff when cold and gives more when warm. Feel again warm.
+rule-cold-check-buzz-rubber-owner = There is a noise or a shake. We felt the rubber part cold, and it gives more when it is warm.
+unknown-cold-rubber = A noise or vibration with a cold check: rubber gives more when warm. Feel again with the support warm.
+note-cold-rubber = We felt the rubber part cold. It gives more when it is warm.
+note-could-cold-check-buzz-rubber = If the rubber gives way when warm, the shaft can swing and harm other parts.
+
+rule-no-bearing-action-after-repair = After the repair: no play was felt, and nothing else was found. The repair holds as far as was looked.
+rule-no-bearing-action-after-repair-owner = We looked again after the repair. We felt by hand for play and found no fault.
+rule-no-bearing-action-play-not-driven = Not reproduced: the car was not driven on the road, where it is complained of. No play was felt, and nothing else was found.
+rule-no-bearing-action-play-not-driven-owner = You feel it on the road, and we have not driven the car there. We felt by hand for play and found no fault.
+rule-no-bearing-action-ends-not-driven = Not reproduced: the car was not driven on the road, where it is complained of. No play was felt at the ends of the shaft, and nothing else was found.
+rule-no-bearing-action-ends-not-driven-owner = You feel it on the road, and we have not driven the car there. We felt both ends of the shaft by hand and found no fault there.
+unknown-not-driven = Not reproduced: complained of on the road, and the car was not driven there.
+note-not-driven = You feel it on the road, and we have not driven the car there.
+
+## What was found, by the one answer behind it.
+rule-support-broken-torn-through-owner = The rubber ring that holds the bearing is torn through.
+rule-support-broken-bracket-cracked-owner = The bracket that holds the bearing is cracked.
+rule-support-broken-fastener-loose-owner = A bolt that holds the bearing is loose.
+rule-housing-broken-cracked-owner = The part that holds the bearing is cracked.
+rule-housing-broken-fastener-loose-owner = A bolt that holds the bearing is loose.
+rule-movement-at-support-felt-owner = We felt by hand that the shaft moves at its bearing. It must not move there at all.
+rule-coupling-bolts-bolt-loose-owner = A bolt that holds the shaft is loose.
+rule-coupling-bolts-bolt-missing-owner = A bolt that holds the shaft is missing.
+rule-support-ageing-crazed-owner = The rubber ring that holds the bearing is old and full of fine cracks.
+rule-support-ageing-oil-soaked-owner = The rubber ring that holds the bearing is soaked with oil.
+rule-support-ageing-off-centre-owner = The rubber ring that holds the bearing sags or is out of place.
+rule-rubber-play-knocks-owner = The bearing moves in its rubber ring until it hits a stop.
+rule-rubber-play-beyond-figure-owner = The bearing moves in its rubber ring more than the maker allows.
+rule-turns-badly-rough-owner = The shaft turns roughly by hand.
+rule-turns-badly-resists-owner = The shaft is hard to turn by hand.
+
+## Where the bearing sits, by layout.
+drawing-rigid-output-speed = Where the bearing sits: the shaft runs under the floor in two parts, from the gearbox to the rear axle. Between them its bearing sits in a solid metal housing.
+drawing-two-centres = Where the bearings sit: the shaft runs under the floor in three parts. Between them two bearings sit in rubber rings.
+drawing-half-shaft = Where the bearing sits: the shaft runs across the car from the gearbox to a front wheel. Beside the engine its bearing sits in a solid metal bracket.
+drawing-front-shaft = A shaft runs from the middle of the car to the front axle, with a joint at each end and no bearing between.
+drawing-one-piece = One shaft runs under the floor from the gearbox to the rear axle, with a joint at each end and no bearing between.
+
+## At a tube.
+step-shaft-look-do-tube = Only with the tube open. Closed, nobody can see the shaft: say could not see it.
+step-turn-by-hand-do-tube = Only with the tube open and the shaft free in the hand. Closed, it cannot be gripped: say not done. Else turn it slowly, one full turn, and feel for roughness or drag.

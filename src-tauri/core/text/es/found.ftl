@@ -1,0 +1,83 @@
+### Lo que se encontró a mano, lo que se suavizó, lo que una visita anterior dejó abierto, y lo que pide una PRECAUCIÓN
+### sin avería. Para el taller; lo que acaba en -owner o empieza por note- o short- es para el cliente.
+
+finding-sum-found = Encontrado: { $findings }.
+finding-sum-else = Qué más puede haber detrás: { $causes }. Al menos una causa del rodamiento: { $bearing }.
+finding-sum-else-none = Ninguna causa destaca junto a lo encontrado. Al menos una causa del rodamiento: { $bearing }.
+finding-milder = { $step }: «{ $was }» era una respuesta de PELIGRO. { $by } la cambió a «{ $now }» ({ $at }). Motivo dado: { $reason }
+finding-milder-withdrawn = { $step }: «{ $was }» era una respuesta de PELIGRO. { $by } la retiró ({ $at }). Motivo dado: { $reason }
+still-open-before = Sigue abierto: este coche se valoró como { $label } el { $day }. Desde entonces no consta reparación, ni resultado, ni visita tras una reparación. Esta visita no lo levanta.
+still-open-layout = Entonces se revisó como «{ $layout }»: mire cuál es la disposición correcta.
+note-still-open-danger = El { $day } valoramos este coche como { $label }. No sabemos de ningún arreglo desde entonces. No lo conduzca antes de preguntarnos.
+note-still-open-warning = El { $day } valoramos este coche como { $label }. No sabemos de ningún arreglo desde entonces. Pregúntenos antes de conducirlo.
+before-other-layout = La última vez este coche se anotó como «{ $layout }». Mire debajo del coche cuál es.
+error-reason-too-short = El motivo es demasiado corto
+error-reason-too-short-help = Diga en pocas palabras, con ocho letras o más, por qué la respuesta es ahora más suave. El informe lo muestra.
+cause-range = { $word }, entre { $low } y { $high }
+cause-something-else = Algo que no está en esta lista
+
+finding-sum-caution-look = PRECAUCIÓN: aún no se ha encontrado avería. Reserve más tiempo para buscar.
+finding-next-caution-look = Reserve más tiempo para buscar la causa. No presupueste aún un arreglo: no se encontró avería.
+headline-caution-look = Pida cita para mirar mejor
+note-now-caution-look = Pida cita para que miremos mejor. Si el ruido o el temblor crece, pare y llámenos.
+short-now-caution-look = Pida cita para que miremos mejor. Si el ruido o el temblor crece, pare y llámenos.
+finding-next-after-repair = Haga la prueba en carretera antes de devolver el coche: misma velocidad y marcha que en la queja.
+stop-road-test = En el taller está hecha toda prueba posible. Puede seguir una prueba en carretera.
+next-looks-first = El juego quedó sin probar: mire antes qué sujeta el rodamiento y los tacos, y luego repita.
+
+note-likely-else = Junto a lo que encontramos, la causa puede ser esta: { $about }
+note-in-order = Probamos a mano el árbol y su rodamiento y están bien.
+note-in-order-ends = Probamos a mano los dos extremos del árbol y están bien.
+note-open-support-look = Aún no hemos visto la goma que sujeta el rodamiento.
+note-open-which = Son: { $steps }.
+
+rule-coupling-worn = Un acoplamiento o una articulación del árbol está gastado o va duro.
+rule-coupling-worn-owner = Una articulación del árbol está gastada.
+rule-coupling-worn-joint-stiff-owner = Una articulación del árbol va dura.
+note-could-coupling-worn = La articulación se puede gastar más hasta que el árbol tiemble o se suelte.
+rule-boot-torn = El fuelle de una articulación está roto: sale la grasa y entra suciedad.
+rule-boot-torn-owner = La funda de goma de una articulación está rota. Sale la grasa y entra suciedad.
+note-could-boot-torn = Sin grasa la articulación se gasta. Al final se puede romper.
+
+rule-cold-check-buzz-rubber = Se notó o se reclama un ruido o una vibración, y el soporte se probó en frío o sin anotar la temperatura. El frío no descarta nada: la goma está dura en frío y cede más en caliente. Vuelva a probar en caliente.
+rule-cold-check-buzz-rubber-owner = Hay un ruido o una vibración. Probamos la goma en frío, y en caliente cede más.
+unknown-cold-rubber = Ruido o vibración con prueba en frío: la goma cede más en caliente. Vuelva a probar con el soporte caliente.
+note-cold-rubber = Probamos la goma en frío. En caliente cede más.
+note-could-cold-check-buzz-rubber = Si la goma cede en caliente, el árbol puede dar golpes y dañar otras piezas.
+
+rule-no-bearing-action-after-repair = Tras la reparación: no se notó juego y no se encontró nada más. La reparación aguanta, hasta donde se miró.
+rule-no-bearing-action-after-repair-owner = Volvimos a mirar después del arreglo. Probamos a mano si hay juego y no encontramos ninguna avería.
+rule-no-bearing-action-play-not-driven = No reproducido: no se condujo el coche en carretera, donde se reclama. No se notó juego y no se encontró nada más.
+rule-no-bearing-action-play-not-driven-owner = Usted lo nota en carretera, y allí no lo hemos conducido. Probamos a mano si hay juego y no encontramos ninguna avería.
+rule-no-bearing-action-ends-not-driven = No reproducido: no se condujo el coche en carretera, donde se reclama. No se notó juego en los extremos del árbol y no se encontró nada más.
+rule-no-bearing-action-ends-not-driven-owner = Usted lo nota en carretera, y allí no lo hemos conducido. Probamos a mano los dos extremos del árbol y no encontramos ninguna avería.
+unknown-not-driven = No reproducido: se reclama en carretera, y allí no se condujo.
+note-not-driven = Usted lo nota en carretera, y allí no lo hemos conducido.
+
+## Lo que se encontró, según la única respuesta que hay detrás.
+rule-support-broken-torn-through-owner = El anillo de goma que sujeta el rodamiento está roto del todo.
+rule-support-broken-bracket-cracked-owner = La pieza que sujeta el rodamiento tiene una grieta.
+rule-support-broken-fastener-loose-owner = Un tornillo que sujeta el rodamiento está flojo.
+rule-housing-broken-cracked-owner = La pieza que sujeta el rodamiento tiene una grieta.
+rule-housing-broken-fastener-loose-owner = Un tornillo que sujeta el rodamiento está flojo.
+rule-movement-at-support-felt-owner = Notamos a mano que el árbol se mueve en su rodamiento. Ahí no se debe mover nada.
+rule-coupling-bolts-bolt-loose-owner = Un tornillo que sujeta el árbol está flojo.
+rule-coupling-bolts-bolt-missing-owner = Falta un tornillo que sujeta el árbol.
+rule-support-ageing-crazed-owner = El anillo de goma que sujeta el rodamiento es viejo y tiene muchas grietas finas.
+rule-support-ageing-oil-soaked-owner = El anillo de goma que sujeta el rodamiento está lleno de aceite.
+rule-support-ageing-off-centre-owner = El anillo de goma que sujeta el rodamiento cuelga o está fuera de sitio.
+rule-rubber-play-knocks-owner = El rodamiento se mueve en su anillo de goma hasta dar en un tope.
+rule-rubber-play-beyond-figure-owner = El rodamiento se mueve en su anillo de goma más de lo que permite el fabricante.
+rule-turns-badly-rough-owner = El árbol gira áspero a mano.
+rule-turns-badly-resists-owner = El árbol cuesta de girar a mano.
+
+## Según la disposición.
+drawing-rigid-output-speed = Dónde está el rodamiento: el árbol va bajo el piso en dos partes, del cambio al eje trasero. Entre ellas, su rodamiento está en un alojamiento de metal.
+drawing-two-centres = Dónde están los rodamientos: el árbol va bajo el piso en tres partes. Entre ellas hay dos rodamientos en anillos de goma.
+drawing-half-shaft = Dónde está el rodamiento: el árbol va a lo ancho del coche, del cambio a una rueda delantera. Junto al motor, su rodamiento está en un soporte de metal.
+drawing-front-shaft = Un árbol va del centro del coche al eje delantero, con una articulación en cada extremo y ningún rodamiento entre ellas.
+drawing-one-piece = Un árbol va bajo el piso del cambio al eje trasero, con una articulación en cada extremo y ningún rodamiento entre ellas.
+
+## En un tubo.
+step-shaft-look-do-tube = Solo con el tubo abierto. Cerrado, nadie puede ver el árbol: diga que no se pudo ver.
+step-turn-by-hand-do-tube = Solo con el tubo abierto. Cerrado no se puede agarrar el árbol: diga no hecho. Si no, gírelo despacio una vuelta y note aspereza o resistencia.

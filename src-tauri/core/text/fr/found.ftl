@@ -1,0 +1,83 @@
+### Ce qui a été trouvé à la main, ce qui a été adouci, ce qu’une visite d’avant a laissé ouvert, et ce que demande une
+### ATTENTION sans panne. Pour l’atelier ; ce qui finit par -owner ou commence par note- ou short- est pour le client.
+
+finding-sum-found = Trouvé : { $findings }.
+finding-sum-else = Ce qu’il peut y avoir d’autre : { $causes }. Au moins une cause au roulement : { $bearing }.
+finding-sum-else-none = Aucune cause ne se détache à côté de ce qui a été trouvé. Au moins une cause au roulement : { $bearing }.
+finding-milder = { $step } : « { $was } » était une réponse DANGER. { $by } l’a changée en « { $now } » ({ $at }). Raison donnée : { $reason }
+finding-milder-withdrawn = { $step } : « { $was } » était une réponse DANGER. { $by } l’a retirée ({ $at }). Raison donnée : { $reason }
+still-open-before = Encore ouvert : cette voiture a été notée { $label } le { $day }. Depuis, ni réparation, ni résultat, ni visite après réparation n’est enregistré. Cette visite ne le lève pas.
+still-open-layout = Elle avait alors été contrôlée comme « { $layout } » : regardez quel montage est le bon.
+note-still-open-danger = Le { $day }, nous avons noté cette voiture { $label }. Nous ne savons rien d’une réparation depuis. Ne roulez pas avant de nous avoir demandé.
+note-still-open-warning = Le { $day }, nous avons noté cette voiture { $label }. Nous ne savons rien d’une réparation depuis. Demandez-nous avant de rouler.
+before-other-layout = La dernière fois, cette voiture était notée « { $layout } ». Regardez sous la voiture ce qui est juste.
+error-reason-too-short = La raison est trop courte
+error-reason-too-short-help = Dites en quelques mots, huit lettres ou plus, pourquoi la réponse est plus douce maintenant. Le constat la montre.
+cause-range = { $word }, entre { $low } et { $high }
+cause-something-else = Autre chose, qui n’est pas dans cette liste
+
+finding-sum-caution-look = ATTENTION : aucune panne trouvée encore. Prévoyez plus de temps pour chercher.
+finding-next-caution-look = Prévoyez plus de temps pour chercher la cause. Ne chiffrez pas encore de réparation : aucune panne n’a été trouvée.
+headline-caution-look = Prendre rendez-vous pour voir de plus près
+note-now-caution-look = Prenez rendez-vous pour que nous regardions de plus près. Si le bruit ou la secousse grandit, arrêtez-vous et appelez-nous.
+short-now-caution-look = Prenez rendez-vous pour que nous regardions de plus près. Si le bruit ou la secousse grandit, arrêtez-vous et appelez-nous.
+finding-next-after-repair = Faites l’essai sur route avant de rendre la voiture : même vitesse, même rapport que dans la plainte.
+stop-road-test = À l’atelier, tous les contrôles possibles sont faits. Un essai sur route peut suivre.
+next-looks-first = Le jeu n’a pas été contrôlé : regardez ce qui tient le roulement et les supports, puis recommencez.
+
+note-likely-else = À côté de ce que nous avons trouvé, cela peut être la cause : { $about }
+note-in-order = Nous avons contrôlé à la main l’arbre et son roulement : ils sont en bon état.
+note-in-order-ends = Nous avons contrôlé à la main les deux bouts de l’arbre : ils sont en bon état.
+note-open-support-look = Nous n’avons pas encore vu le caoutchouc qui tient le roulement.
+note-open-which = Ce sont : { $steps }.
+
+rule-coupling-worn = Un accouplement ou un joint de l’arbre est usé ou dur.
+rule-coupling-worn-owner = Un joint de l’arbre est usé.
+rule-coupling-worn-joint-stiff-owner = Un joint de l’arbre est dur.
+note-could-coupling-worn = Le joint peut s’user plus, et l’arbre peut trembler ou se détacher.
+rule-boot-torn = Le soufflet d’un joint est déchiré : la graisse sort, la saleté entre.
+rule-boot-torn-owner = Le soufflet en caoutchouc d’un joint est déchiré. La graisse sort et la saleté entre.
+note-could-boot-torn = Sans graisse, le joint s’use. À la fin, il peut casser.
+
+rule-cold-check-buzz-rubber = Un bruit ou une vibration a été senti ou signalé, et le palier n’a été contrôlé qu’à froid ou sans noter la température. Le froid n’écarte rien : le caoutchouc est dur à froid et cède plus à chaud. Recommencez à chaud.
+rule-cold-check-buzz-rubber-owner = Il y a un bruit ou une vibration. Nous avons contrôlé le caoutchouc à froid, et à chaud il cède plus.
+unknown-cold-rubber = Bruit ou vibration avec un contrôle à froid : le caoutchouc cède plus à chaud. Recommencez, palier chaud.
+note-cold-rubber = Nous avons contrôlé le caoutchouc à froid. À chaud, il cède plus.
+note-could-cold-check-buzz-rubber = Si le caoutchouc cède à chaud, l’arbre peut battre et abîmer d’autres pièces.
+
+rule-no-bearing-action-after-repair = Après la réparation : aucun jeu senti, et rien d’autre trouvé. La réparation tient, autant qu’on a regardé.
+rule-no-bearing-action-after-repair-owner = Nous avons regardé encore après la réparation. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
+rule-no-bearing-action-play-not-driven = Non reproduit : la voiture n’a pas roulé sur la route, où cela est signalé. Aucun jeu senti, et rien d’autre trouvé.
+rule-no-bearing-action-play-not-driven-owner = Vous le sentez sur la route, et nous n’y avons pas roulé. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
+rule-no-bearing-action-ends-not-driven = Non reproduit : la voiture n’a pas roulé sur la route, où cela est signalé. Aucun jeu senti aux bouts de l’arbre, et rien d’autre trouvé.
+rule-no-bearing-action-ends-not-driven-owner = Vous le sentez sur la route, et nous n’y avons pas roulé. Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
+unknown-not-driven = Non reproduit : signalé sur la route, et la voiture n’y a pas roulé.
+note-not-driven = Vous le sentez sur la route, et nous n’y avons pas roulé.
+
+## Ce qui a été trouvé, selon la seule réponse derrière.
+rule-support-broken-torn-through-owner = L’anneau en caoutchouc qui tient le roulement est déchiré de part en part.
+rule-support-broken-bracket-cracked-owner = Le support qui tient le roulement est fissuré.
+rule-support-broken-fastener-loose-owner = Une vis qui tient le roulement est desserrée.
+rule-housing-broken-cracked-owner = La pièce qui tient le roulement est fissurée.
+rule-housing-broken-fastener-loose-owner = Une vis qui tient le roulement est desserrée.
+rule-movement-at-support-felt-owner = Nous avons senti à la main que l’arbre bouge à son roulement. Il ne doit pas y bouger du tout.
+rule-coupling-bolts-bolt-loose-owner = Une vis qui tient l’arbre est desserrée.
+rule-coupling-bolts-bolt-missing-owner = Une vis qui tient l’arbre manque.
+rule-support-ageing-crazed-owner = L’anneau en caoutchouc qui tient le roulement est vieux et plein de fines fissures.
+rule-support-ageing-oil-soaked-owner = L’anneau en caoutchouc qui tient le roulement est imbibé d’huile.
+rule-support-ageing-off-centre-owner = L’anneau en caoutchouc qui tient le roulement pend ou n’est plus à sa place.
+rule-rubber-play-knocks-owner = Le roulement bouge dans son anneau en caoutchouc et va en butée.
+rule-rubber-play-beyond-figure-owner = Le roulement bouge dans son anneau en caoutchouc plus que le constructeur ne permet.
+rule-turns-badly-rough-owner = L’arbre tourne mal à la main, comme s’il grattait.
+rule-turns-badly-resists-owner = L’arbre est dur à tourner à la main.
+
+## Selon le montage.
+drawing-rigid-output-speed = Où est le roulement : l’arbre passe sous le plancher en deux parties, de la boîte à l’essieu arrière. Entre elles, son roulement est dans un palier en métal.
+drawing-two-centres = Où sont les roulements : l’arbre passe sous le plancher en trois parties. Entre elles, deux roulements sont dans des anneaux en caoutchouc.
+drawing-half-shaft = Où est le roulement : l’arbre va en travers de la voiture, de la boîte à une roue avant. Près du moteur, son roulement est dans un support en métal.
+drawing-front-shaft = Un arbre va du milieu de la voiture à l’essieu avant, avec un joint à chaque bout et aucun roulement entre eux.
+drawing-one-piece = Un arbre passe sous le plancher de la boîte à l’essieu arrière, avec un joint à chaque bout et aucun roulement entre eux.
+
+## Sur un tube.
+step-shaft-look-do-tube = Seulement tube ouvert. Fermé, personne ne voit l’arbre : dites pas vu.
+step-turn-by-hand-do-tube = Seulement tube ouvert. Fermé, on ne peut pas saisir l’arbre : dites pas fait. Sinon, un tour complet, lentement, et sentez s’il gratte ou résiste.
