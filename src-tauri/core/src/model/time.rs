@@ -2,6 +2,8 @@
 //!
 //! A [`Moment`] is a UTC instant in whole milliseconds. Rules never ask for one; it is an argument.
 
+use std::time::SystemTime;
+
 use chrono::{DateTime, SecondsFormat, Utc};
 use serde::{Deserialize, Serialize};
 
@@ -20,9 +22,11 @@ const MOST_DAYS_AHEAD: i64 = 2;
 pub struct Moment(#[cfg_attr(feature = "bindings", ts(type = "number"))] pub i64);
 
 impl Moment {
-    /// What the device's clock says. Only shells and tests call this.
+    /// What the device's clock says; the first moment there is where it stands before 1970. Only shells and tests
+    /// call this.
     pub fn now() -> Self {
-        Self(Utc::now().timestamp_millis())
+        let since = SystemTime::now().duration_since(SystemTime::UNIX_EPOCH).unwrap_or_default();
+        Self(i64::try_from(since.as_millis()).unwrap_or(i64::MAX))
     }
 
     /// RFC 3339 in UTC with milliseconds, such as `2026-11-25T09:30:00.000Z`.

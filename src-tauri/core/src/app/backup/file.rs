@@ -131,7 +131,10 @@ pub(in crate::app) fn take_piece(
 pub(in crate::app) fn restore_upload(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
     let restored = match inner.store.packed_upload(upload) {
         Ok(generation) => restore::taken(inner, &generation, &mut |_| {}),
-        Err(StoreFault::Backup(BackupFault::NotABackupFile)) => salvaged(inner, upload),
+        // A backup that was damaged comes back as a whole or not at all.
+        Err(StoreFault::Backup(BackupFault::NotABackupFile)) if !inner.store.is_packed(upload)? => {
+            salvaged(inner, upload)
+        }
         Err(fault) => Err(fault.into()),
     };
     inner.store.drop_upload(upload);

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::io;
+use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
@@ -13,7 +13,7 @@ use super::fault::BackupFault;
 use super::list::{List, MOST_BYTES, Piece, is_own_path, stamp};
 use super::lists::{self, Lists};
 use super::packed::Packed;
-use super::{place, source};
+use super::{place, source, tar};
 use crate::model::device::DeviceDecision;
 use crate::model::hex;
 use crate::model::line::Line;
@@ -122,6 +122,16 @@ impl Store {
     pub fn packed_upload(&self, upload: &str) -> Result<Generation, StoreFault> {
         self.upload_file(upload)?;
         self.packed_generation(&self.upload_path(upload)?)
+    }
+
+    /// Whether an upload is a packed file, of whatever kind and in whatever state.
+    ///
+    /// # Errors
+    /// [`StoreFault::UploadUnknown`], or what the file system says.
+    pub fn is_packed(&self, upload: &str) -> Result<bool, StoreFault> {
+        let mut head = Vec::new();
+        self.upload_file(upload)?.take(tar::BLOCK).read_to_end(&mut head).map_err(StoreFault::file)?;
+        Ok(tar::is_one(&head))
     }
 
     /// Opens a backup that is one file.

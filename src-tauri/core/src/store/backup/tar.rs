@@ -10,6 +10,11 @@ pub const END: u64 = 2 * BLOCK;
 /// Greatest size of one file: eleven octal digits.
 const MOST_BYTES: u64 = 0o77_777_777_777;
 
+/// Whether a file that begins so is in this form: by the magic number of its first header.
+pub fn is_one(head: &[u8]) -> bool {
+    head.get(257..262) == Some(&b"ustar"[..])
+}
+
 /// The header of a file; nothing where name or size do not fit.
 pub fn header(name: &str, bytes: u64) -> Option<[u8; BLOCK as usize]> {
     if name.len() > 100 || bytes > MOST_BYTES {
