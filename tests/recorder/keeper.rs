@@ -2,7 +2,7 @@
 //! between two file operations. Arguments: `backup DATA FOLDER MILLISECONDS`, `restore DATA FOLDER`,
 //! `erase DATA VISIT WORD`, `import DATA FOLDER NAME` or `take-back DATA IMPORT`. A full disk is its exit status 3.
 
-#![expect(clippy::unwrap_used, clippy::print_stdout, reason = "a test tool may fail loudly")]
+#![expect(clippy::unwrap_used, reason = "a test tool may fail loudly")]
 
 mod quiet;
 

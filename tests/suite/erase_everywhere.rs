@@ -110,7 +110,8 @@ fn set_aside_folder_that_cannot_be_searched_is_named_and_nothing_is_erased() {
     let newer = sql("PRAGMA user_version = 99");
     let own = sql("CREATE INDEX mine ON entry (at)");
     let in_the_way = |beside: &Beside| std::fs::write(beside.data.path().join("incoming"), b"x").unwrap();
-    let rows: [(&str, &dyn Fn(&Beside), bool); 3] =
+    type Spoil<'a> = &'a dyn Fn(&Beside);
+    let rows: [(&str, Spoil<'_>, bool); 3] =
         [("newer", &newer, true), ("own index", &own, true), ("in the way", &in_the_way, false)];
     for (name, spoil, before_it_opens) in rows {
         let (from, _) = two_visits();

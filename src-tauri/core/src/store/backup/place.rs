@@ -478,7 +478,7 @@ fn is_what_it_says(path: &Path, name: &str) -> Result<bool, StoreFault> {
 fn no_link_among(root: &Path) -> Result<(), StoreFault> {
     let is_link = |name: &&str| fs::symlink_metadata(root.join(name)).is_ok_and(|found| found.is_symlink());
     let names = [DATABASE, MARKER, LISTS, FILES, PASSING, LOCK];
-    let found = names.iter().chain(&MIRRORED).any(|name| is_link(name));
+    let found = names.iter().chain(&MIRRORED).any(is_link);
     if found { Err(BackupFault::Link.into()) } else { Ok(()) }
 }
 
