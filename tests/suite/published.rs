@@ -1,7 +1,8 @@
 //! Checks against things outside the project; each value stands with its source in `tests/published/`.
 
 use serde::Deserialize;
-use steady_core::model::standing::{CauseGroup, VinHint};
+use steady_core::model::standing::CauseGroup;
+use steady_core::model::vin::VinHint;
 use steady_core::sorting::evidence::Observation;
 use steady_core::sorting::network::{Cause, Network, Sign};
 use steady_core::sorting::next::saved;

@@ -11,7 +11,7 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 use steady_core::app::request::Request;
 use steady_core::app::response::{Response, VinRead};
-use steady_core::model::standing::VinHint;
+use steady_core::model::vin::VinHint;
 
 use crate::support::scratch;
 

@@ -3,8 +3,8 @@ import type { Moment } from "./Moment";
 import type { Word } from "./Word";
 
 /**
- * An earlier visit of the same car that ended in DANGER or WARNING, with neither a repair nor an outcome recorded
- * in it, and no visit after a repair since.
+ * An earlier visit of the same car that ended in DANGER or WARNING, with neither an outcome recorded in it nor a
+ * repair since.
  */
 export type StillOpen = { 
 /**

@@ -7,7 +7,8 @@ use uuid::Uuid;
 
 use crate::model::device::Devices;
 use crate::model::entry::EntryBody;
-use crate::model::standing::{Standing, StillOpen};
+use crate::model::standing::Standing;
+use crate::model::still_open::StillOpen;
 use crate::model::visit::Intake;
 use crate::store::ledger::{Chain, next_entry};
 use crate::trade::Trade;

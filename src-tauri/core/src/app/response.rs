@@ -11,8 +11,9 @@ use crate::model::calibration::Calibration;
 use crate::model::device::{DeviceStand, Trust};
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
-use crate::model::standing::{RepairStage, Standing, VinHint};
+use crate::model::standing::{RepairStage, Standing};
 use crate::model::time::Moment;
+use crate::model::vin::VinHint;
 use crate::model::wish::PhotoWish;
 use crate::model::workshop::{Units, Workshop};
 

@@ -2,9 +2,9 @@
 
 use crate::model::entry::EntryBody;
 use crate::model::limits;
-use crate::model::occasion::Occasion;
 use crate::model::rating::Word;
-use crate::model::standing::{RepairStage, Standing, StillOpen};
+use crate::model::standing::{RepairStage, Standing};
+use crate::model::still_open::StillOpen;
 
 use super::fault::Fault;
 use super::steady::Inner;
@@ -28,12 +28,11 @@ pub(super) fn find(inner: &mut Inner, now: &Standing) -> Result<Option<StillOpen
     Ok(open_of(now, &earlier))
 }
 
-/// `earlier` newest first. A look after the repair settles what came before it, and so does a recorded repair.
+/// `earlier` newest first. A recorded repair settles what came before it; that somebody calls a visit a look after
+/// the repair does not.
 fn open_of(now: &Standing, earlier: &[Standing]) -> Option<StillOpen> {
-    let mut settled = is_after_repair(now);
     for visit in earlier {
-        settled |= is_repaired(visit);
-        if settled {
+        if is_repaired(visit) {
             return None;
         }
         let bad = visit.urgency.word.filter(|word| *word >= Word::Warning && visit.outcome.is_none());
@@ -42,13 +41,8 @@ fn open_of(now: &Standing, earlier: &[Standing]) -> Option<StillOpen> {
             let layout = (was != is).then(|| was.clone());
             return Some(StillOpen { visit: visit.visit.clone(), opened_at: visit.opened_at, word, layout });
         }
-        settled |= is_after_repair(visit);
     }
     None
-}
-
-fn is_after_repair(visit: &Standing) -> bool {
-    visit.intake.occasion == Occasion::AfterRepair
 }
 
 fn is_repaired(visit: &Standing) -> bool {

@@ -1,8 +1,10 @@
 //! What was seen or felt by hand, what was made milder, and what an earlier visit left open: facts that come before
 //! any probability.
 
+use crate::model::milder::MilderStand;
 use crate::model::rating::Word;
-use crate::model::standing::{CauseStand, MilderStand, Standing, StepStand, StillOpen};
+use crate::model::standing::{CauseStand, Standing, StepStand};
+use crate::model::still_open::StillOpen;
 use crate::words::Words;
 
 use super::said::{self, Reader};

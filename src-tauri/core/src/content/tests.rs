@@ -2,8 +2,9 @@
 
 use crate::model::answer::{AnswerValue, Temperature, Warmth};
 use crate::model::ids::step;
+use crate::model::milder::MilderStand;
 use crate::model::rating::Word;
-use crate::model::standing::{MilderStand, NextCheck, RepairStage, RoadRow, Standing, Weight};
+use crate::model::standing::{NextCheck, RepairStage, RoadRow, Standing, Weight};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
@@ -223,7 +224,7 @@ fn vin_hint_is_never_in_a_paper() {
     let mut standing = checked();
     standing.intake.vehicle.vin = "1M8GDM9AXKP042788".to_owned();
     let without = (finding(&standing), note(&standing));
-    standing.vin_hint = Some(crate::model::standing::VinHint::Differs);
+    standing.vin_hint = Some(crate::model::vin::VinHint::Differs);
     assert_eq!((finding(&standing), note(&standing)), without);
 }
 

@@ -11,9 +11,12 @@ use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::device::{DeviceStand, WriterStand};
 use super::entry::{Decision, Order, PhotoRef};
 use super::mark::Mark;
+use super::milder::MilderStand;
 use super::outcome::{OpinionStand, OutcomeStand};
 use super::rating::{Urgency, Word};
+use super::still_open::StillOpen;
 use super::time::Moment;
+use super::vin::VinHint;
 use super::visit::Intake;
 
 /// Where a visit stands.
@@ -112,19 +115,6 @@ impl Support {
             Self::Absent => "none",
         }
     }
-}
-
-/// What the check digit of a VIN says. Binding in North America alone.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-#[serde(rename_all = "kebab-case")]
-pub enum VinHint {
-    /// Position 9 fits.
-    Fits,
-    /// Position 9 does not fit: look again; not an error outside North America.
-    Differs,
-    /// Not 17 characters, or I, O or Q in it.
-    NotAVin,
 }
 
 impl Standing {
@@ -356,39 +346,6 @@ impl StepStand {
     pub fn settled(&self) -> bool {
         self.answered.as_ref().is_some_and(|answered| answered.settled)
     }
-}
-
-/// A DANGER answer that was made milder.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-pub struct MilderStand {
-    /// The step.
-    pub step: String,
-    /// What it was answered.
-    pub was: AnswerValue,
-    /// What it was answered instead; none where the answer was taken back.
-    pub now: Option<AnswerValue>,
-    /// Why, in the technician's words.
-    pub reason: String,
-    /// Who.
-    pub by: String,
-    /// When.
-    pub at: Moment,
-}
-
-/// An earlier visit of the same car that ended in DANGER or WARNING, with neither a repair nor an outcome recorded
-/// in it, and no visit after a repair since.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-pub struct StillOpen {
-    /// The visit.
-    pub visit: String,
-    /// When the car came in then.
-    pub opened_at: Moment,
-    /// Its rating.
-    pub word: Word,
-    /// The layout it was checked by, where this visit goes by another.
-    pub layout: Option<String>,
 }
 
 /// What kind of answer a step takes.

@@ -6,9 +6,10 @@ use crate::model::answer::{AnswerValue, Beside};
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::mark::{self, Mark};
+use crate::model::milder::MilderStand;
 use crate::model::outcome::{OpinionStand, Outcome};
 use crate::model::photo_of::PhotoOf;
-use crate::model::standing::{Confirmed, MilderStand};
+use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 

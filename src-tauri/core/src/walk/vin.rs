@@ -3,7 +3,7 @@
 //!
 //! Source: 49 CFR 565.15(c), tables of letter values and position weights.
 
-use crate::model::standing::VinHint;
+use crate::model::vin::VinHint;
 
 /// What the check digit says; `None` for an empty VIN.
 pub fn hint(vin: &str) -> Option<VinHint> {

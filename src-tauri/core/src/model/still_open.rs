@@ -1,0 +1,21 @@
+//! What an earlier visit of the same car left open.
+
+use serde::Serialize;
+
+use super::rating::Word;
+use super::time::Moment;
+
+/// An earlier visit of the same car that ended in DANGER or WARNING, with neither an outcome recorded in it nor a
+/// repair since.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct StillOpen {
+    /// The visit.
+    pub visit: String,
+    /// When the car came in then.
+    pub opened_at: Moment,
+    /// Its rating.
+    pub word: Word,
+    /// The layout it was checked by, where this visit goes by another.
+    pub layout: Option<String>,
+}
