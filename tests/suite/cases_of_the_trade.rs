@@ -342,7 +342,7 @@ fn a_finding_by_hand_or_eye_is_rated_before_the_plays_are_felt() {
         (RUBBER, "play-vertical=knocks@warm", "WARNING"),
         (RIGID, "play-far-end=felt", "WARNING"),
         (RIGID, "shield-and-mounts=mount-broken", "WARNING"),
-        (RIGID, "play-vertical=unsure@warm", "none"),
+        (RIGID, "play-vertical=unsure@warm", "WARNING"),
         (RIGID, "idle-noise=knock neutral-2500-buzz=felt", "none"),
         (RUBBER, "support-look=crazed", "none"),
     ] {

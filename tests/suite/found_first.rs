@@ -103,6 +103,10 @@ fn a_danger_that_nothing_settled_stands_in_the_next_visit() {
     let note = note(&steady, &second);
     assert!(said(&note).contains("We know of no repair since"), "{}", said(&note));
     assert!(note.short_text.contains("We know of no repair since"), "{}", note.short_text);
+    for text in [said(&note), note.short_text] {
+        assert!(text.contains("Do not drive the car before you have asked us."), "{text}");
+        assert!(!text.contains("no bearing work to do now"), "{text}");
+    }
     // That somebody calls it a look after the repair settles nothing: no repair is recorded.
     let third = under(&steady, "RE 2002", RIGID, "after-repair");
     let open_in = |visit: &str| ask(&steady, json!({ "ask": "look", "visit": visit })).still_open.is_some();
@@ -132,6 +136,61 @@ fn rubber_that_nobody_saw_is_not_cleared() {
     );
     let (_, note) = papers(&case(RUBBER, springy));
     assert!(said(&note).contains("We have not seen the rubber that holds the bearing."), "{}", said(&note));
+}
+
+/// What asks for CAUTION says nothing of a bearing that nobody checked: whether the car may be driven stays open.
+#[test]
+fn caution_for_something_else_leaves_the_drive_open_while_what_decides_is() {
+    let springy = "play-vertical=springy@warm play-lateral=springy@warm";
+    for (layout, answers, open) in [
+        (RUBBER, format!("{springy} coupling-look=worn"), true),
+        (RUBBER, format!("{springy} shield-and-mounts=touching"), true),
+        (RUBBER, format!("{springy} coupling-look=worn support-look=sound"), false),
+        ("torque-tube", "coupling-look=boot-torn".to_owned(), true),
+    ] {
+        let case = case(layout, &answers);
+        let report = report(&case);
+        let flag = if open { Value::Null } else { json!(false) };
+        assert_eq!(
+            (&report["urgency"]["word"], &report["urgency"]["do_not_drive"]),
+            (&json!("CAUTION"), &flag),
+            "{layout} {answers}"
+        );
+        let (finding, note) = papers(&case);
+        for (text, sentence) in [
+            (said(&note), "we cannot tell you if you may drive the car"),
+            (note.short_text, "we cannot tell you if you may drive the car"),
+            (finding.next.join(" "), "nobody can say whether the car may be driven"),
+        ] {
+            assert_eq!(text.contains(sentence), open, "{layout} {answers}: {text}");
+        }
+    }
+}
+
+/// A check that is left out takes back nothing that a hand was unsure of.
+#[test]
+fn unsure_movement_stays_warning_whatever_is_missing() {
+    for (layout, answers) in [
+        (RIGID, "play-lateral=unsure"),
+        (RIGID, "play-lateral=unsure play-vertical=not-done"),
+        ("half-shaft", "play-lateral=unsure play-vertical=not-done"),
+        ("two-centres", "play-lateral=unsure play-vertical=not-done support-look=sound"),
+    ] {
+        let report = report(&case(layout, answers));
+        let urgency = &report["urgency"];
+        assert_eq!(
+            (&urgency["word"], &urgency["do_not_drive"]),
+            (&json!("WARNING"), &json!(true)),
+            "{layout} {answers}"
+        );
+    }
+}
+
+/// The message alone must not read as all good.
+#[test]
+fn short_text_says_what_nobody_looked_at() {
+    let (_, note) = papers(&case("one-piece", "play-far-end=none"));
+    assert!(note.short_text.contains("We did not look at"), "{}", note.short_text);
 }
 
 #[test]

@@ -11,7 +11,8 @@ export type Urgency = {
  */
 word: Word | null, 
 /**
- * Whether the car may not be driven, which is what DANGER and WARNING say; none while there is no rating.
+ * Whether the car may not be driven, which is what DANGER and WARNING say; none while there is no rating, or a
+ * milder one with a check open that decides.
  */
 do_not_drive: boolean | null, 
 /**

@@ -159,6 +159,18 @@ fn at_support(standing: &Standing, reason: &Reason) -> Option<String> {
     Some(format!("reason-at-support-{only}"))
 }
 
+/// The end of the text ids that tell the owner what to do now: what an earlier visit forbids comes before what this one
+/// allows, and a check that decides before either.
+pub fn owner_now(standing: &Standing) -> String {
+    let urgency = &standing.urgency;
+    let open = standing.still_open.as_ref().filter(|_| urgency.do_not_drive != Some(true));
+    match (open, urgency.do_not_drive) {
+        (Some(open), _) => format!("still-open-{}", open.word.id()),
+        (None, None) => "unrated".to_owned(),
+        (None, Some(_)) => standing.asks.clone(),
+    }
+}
+
 /// What a tube that is still closed leaves open; none where there is no such tube.
 pub fn closed_tube(words: &Words, standing: &Standing, reader: Reader) -> Option<String> {
     let urgency = &standing.urgency;

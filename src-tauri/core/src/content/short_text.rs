@@ -39,7 +39,7 @@ pub fn short_text(standing: &Standing, words: &Words) -> String {
 fn now(standing: &Standing, words: &Words) -> String {
     match repaired(standing, words) {
         Some(repaired) => format!("{repaired} {}", words.text("note-now-repaired")),
-        None => words.text(&format!("short-now-{}", standing.asks)),
+        None => words.text(&format!("short-now-{}", said::owner_now(standing))),
     }
 }
 
@@ -55,6 +55,8 @@ fn by_weight(standing: &Standing, words: &Words) -> Vec<String> {
     }
     sentences.insert(sentences.len().min(1), could);
     sentences.splice(0..0, rest_open(standing, words));
+    sentences
+        .splice(0..0, said::unlooked(words, standing, Reader::Owner).filter(|_| standing.urgency.in_part));
     sentences.extend(not_known(standing, words));
     sentences
 }

@@ -124,6 +124,7 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     let rule = words.text(&format!("finding-next-{}", standing.asks));
     let rated = standing.urgency.word.is_some();
     let mut lines = Vec::new();
+    lines.extend(standing.still_open.iter().map(|_| words.text("finding-next-still-open")));
     let again = rated && feel_again(standing);
     if again {
         lines.extend(next_check(standing, words));
@@ -135,6 +136,9 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     if !missing.is_empty() {
         let missing = said::steps(words, standing, &missing);
         lines.push(words.with("finding-next-finish", &[("steps", missing.into())]));
+        if rated && standing.urgency.do_not_drive.is_none() {
+            lines.push(words.text("finding-next-drive-open"));
+        }
     }
     if !again {
         lines.extend(next_check(standing, words));

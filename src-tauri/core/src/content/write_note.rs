@@ -85,7 +85,7 @@ pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
 }
 
 fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {
-    let now = if standing.older_than_repair() { "repaired" } else { standing.asks.as_str() };
+    let now = if standing.older_than_repair() { "repaired".to_owned() } else { said::owner_now(standing) };
     let parts = [
         ("found", found_on_page(standing, words)),
         ("means", means(standing, words)),

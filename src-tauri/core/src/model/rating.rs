@@ -70,7 +70,8 @@ impl Reason {
 pub struct Urgency {
     /// The strongest word, or none while the hands-on check is open.
     pub word: Option<Word>,
-    /// Whether the car may not be driven, which is what DANGER and WARNING say; none while there is no rating.
+    /// Whether the car may not be driven, which is what DANGER and WARNING say; none while there is no rating, or a
+    /// milder one with a check open that decides.
     pub do_not_drive: Option<bool>,
     /// Every rule that fired, strongest first, in registry order within a word.
     pub reasons: Vec<Reason>,

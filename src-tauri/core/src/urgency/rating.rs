@@ -25,7 +25,7 @@ pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     limits.splice(0..0, looks.filter(|step| !missing.contains(step)).cloned());
     Urgency {
         word,
-        do_not_drive: word.map(|word| word >= undriven(case)),
+        do_not_drive: forbids(case, word, &missing),
         complete: missing.is_empty(),
         reasons,
         missing,
@@ -43,6 +43,13 @@ fn is_first(case: &Case) -> bool {
 /// Whether it is rated by rules that knew no look among what decides.
 fn is_earlier(case: &Case) -> bool {
     case.rules.version <= 2
+}
+
+/// Whether the car may not be driven; nothing while what decides is open and nothing forbids it: a CAUTION for
+/// something else says nothing of the bearing. Earlier rules took every word for an answer.
+fn forbids(case: &Case, word: Option<Word>, missing: &[String]) -> Option<bool> {
+    let forbidden = word? >= undriven(case);
+    (forbidden || missing.is_empty() || is_earlier(case)).then_some(forbidden)
 }
 
 /// From this word on the car is not to be driven. Earlier rules held that of DANGER alone.
@@ -64,14 +71,15 @@ fn rules_of(version: u32) -> Vec<&'static Rule> {
 }
 
 /// The strongest word, unless the hands-on check is open. DANGER stands whatever is missing, and so does a WARNING
-/// for what a hand felt or an eye saw. A tube takes an hour to open: until then what was found from outside is rated,
+/// for what a hand felt or left unsure or an eye saw: a check left out takes nothing back. A tube takes an hour to open: until then what was found from outside is rated,
 /// and nothing found from outside rates nothing.
 fn word(case: &Case, reasons: &[Reason], missing: &[String]) -> Option<Word> {
     let strongest = reasons.iter().map(|reason| reason.word).max();
     if strongest == Some(Word::Danger) || missing.is_empty() {
         return strongest;
     }
-    let certain = |reason: &Reason| !reason.tells(Tells::Suspicion) && !reason.tells(Tells::Unsure);
+    let waits = |reason: &Reason| reason.tells(Tells::Unsure) && is_earlier(case);
+    let certain = |reason: &Reason| !reason.tells(Tells::Suspicion) && !waits(reason);
     if reasons.iter().any(|reason| reason.word == Word::Warning && certain(reason)) {
         return strongest;
     }

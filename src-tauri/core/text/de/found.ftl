@@ -17,6 +17,12 @@ cause-range = { $word }, zwischen { $low } und { $high }
 cause-something-else = Etwas, das nicht auf dieser Liste steht
 
 finding-sum-caution-look = VORSICHT: Noch ist kein Fehler gefunden. Planen Sie mehr Zeit zum Suchen ein.
+finding-next-still-open = Klären Sie zuerst, was ein früherer Besuch offen ließ: Fragen Sie, was gemacht wurde, sehen Sie es sich an, und halten Sie es fest.
+finding-next-drive-open = Bis dahin kann niemand sagen, ob das Auto gefahren werden darf.
+note-now-still-open-danger = Fahren Sie das Auto nicht, bevor Sie uns gefragt haben. Unsere frühere Bewertung gilt noch.
+note-now-still-open-warning = Fragen Sie uns, bevor Sie das Auto fahren. Unsere frühere Bewertung gilt noch.
+short-now-still-open-danger = Fahren Sie das Auto nicht, bevor Sie uns gefragt haben. Unsere frühere Bewertung gilt noch.
+short-now-still-open-warning = Fragen Sie uns, bevor Sie das Auto fahren. Unsere frühere Bewertung gilt noch.
 finding-next-caution-look = Planen Sie mehr Zeit für die Suche ein. Noch kein Angebot für eine Reparatur: Es wurde kein Fehler gefunden.
 headline-caution-look = Termin zum genauen Nachsehen
 note-now-caution-look = Machen Sie einen Termin, damit wir genau nachsehen. Wird das Geräusch oder das Rütteln stärker, halten Sie an und rufen Sie uns an.

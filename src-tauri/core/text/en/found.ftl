@@ -17,6 +17,12 @@ cause-range = { $word }, between { $low } and { $high }
 cause-something-else = Something that is not on this list
 
 finding-sum-caution-look = CAUTION: no fault is found yet. Book more time to look.
+finding-next-still-open = First settle what an earlier visit left open: ask what was done, look at it, and record it.
+finding-next-drive-open = Until then nobody can say whether the car may be driven.
+note-now-still-open-danger = Do not drive the car before you have asked us. Our earlier rating still stands.
+note-now-still-open-warning = Ask us before you drive the car. Our earlier rating still stands.
+short-now-still-open-danger = Do not drive the car before you have asked us. Our earlier rating still stands.
+short-now-still-open-warning = Ask us before you drive the car. Our earlier rating still stands.
 finding-next-caution-look = Book more time to find the cause. Quote no repair yet: no fault was found.
 headline-caution-look = Book a closer look
 note-now-caution-look = Book a time for a closer look. If the noise or the shaking grows, stop and call us.

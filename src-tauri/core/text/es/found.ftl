@@ -17,6 +17,12 @@ cause-range = { $word }, entre { $low } y { $high }
 cause-something-else = Algo que no está en esta lista
 
 finding-sum-caution-look = PRECAUCIÓN: aún no se ha encontrado avería. Reserve más tiempo para buscar.
+finding-next-still-open = Aclare primero lo que una visita anterior dejó abierto: pregunte qué se hizo, mírelo y anótelo.
+finding-next-drive-open = Hasta entonces nadie puede decir si se puede conducir el coche.
+note-now-still-open-danger = No conduzca el coche antes de preguntarnos. Nuestra valoración anterior sigue en pie.
+note-now-still-open-warning = Pregúntenos antes de conducir el coche. Nuestra valoración anterior sigue en pie.
+short-now-still-open-danger = No conduzca el coche antes de preguntarnos. Nuestra valoración anterior sigue en pie.
+short-now-still-open-warning = Pregúntenos antes de conducir el coche. Nuestra valoración anterior sigue en pie.
 finding-next-caution-look = Reserve más tiempo para buscar la causa. No presupueste aún un arreglo: no se encontró avería.
 headline-caution-look = Pida cita para mirar mejor
 note-now-caution-look = Pida cita para que miremos mejor. Si el ruido o el temblor crece, pare y llámenos.

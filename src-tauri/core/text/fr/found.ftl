@@ -17,6 +17,12 @@ cause-range = { $word }, entre { $low } et { $high }
 cause-something-else = Autre chose, qui n’est pas dans cette liste
 
 finding-sum-caution-look = ATTENTION : aucune panne trouvée encore. Prévoyez plus de temps pour chercher.
+finding-next-still-open = Réglez d’abord ce qu’une visite antérieure a laissé ouvert : demandez ce qui a été fait, regardez-le et consignez-le.
+finding-next-drive-open = D’ici là, personne ne peut dire si la voiture peut rouler.
+note-now-still-open-danger = Ne roulez pas avant de nous avoir demandé. Notre note antérieure vaut encore.
+note-now-still-open-warning = Demandez-nous avant de rouler. Notre note antérieure vaut encore.
+short-now-still-open-danger = Ne roulez pas avant de nous avoir demandé. Notre note antérieure vaut encore.
+short-now-still-open-warning = Demandez-nous avant de rouler. Notre note antérieure vaut encore.
 finding-next-caution-look = Prévoyez plus de temps pour chercher la cause. Ne chiffrez pas encore de réparation : aucune panne n’a été trouvée.
 headline-caution-look = Prendre rendez-vous pour voir de plus près
 note-now-caution-look = Prenez rendez-vous pour que nous regardions de plus près. Si le bruit ou la secousse grandit, arrêtez-vous et appelez-nous.
