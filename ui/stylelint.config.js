@@ -15,6 +15,20 @@ export default {
     'no-descending-specificity': null,
     'color-hex-length': 'long',
     'value-keyword-case': ['lower', { camelCaseSvgKeywords: true, ignoreProperties: ['--face'] }],
+    // A page is read from left to right or from right to left: sides are named by where reading starts and ends. The
+    // device's own edges (--rim-left and the like) and drawings keep left and right.
+    'property-disallowed-list': [
+      'left',
+      'right',
+      /^(margin|padding|border|scroll-margin|scroll-padding)-(left|right)/,
+      /^border-(top|bottom)-(left|right)-/,
+    ],
+    'declaration-property-value-disallowed-list': {
+      'text-align': ['left', 'right'],
+      float: ['left', 'right'],
+      clear: ['left', 'right'],
+      'border-radius': [/\s/],
+    },
     // iOS knows the size of text by its own name alone.
     'property-no-vendor-prefix': null,
     'length-zero-no-unit': [true, { ignoreFunctions: ['calc', 'clamp', 'max', 'min', 'env', 'var'] }],

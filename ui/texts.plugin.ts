@@ -9,11 +9,14 @@ const FALLBACK = 'en';
 /** Messages that only the core says, on paper and in its answers. */
 const CORE_ONLY =
   /^(?:(?:finding|note|repair|unknown|caution|signed|field|detail|month|bore|fit|gauge|verdict)-|rule-[a-z-]+-owner )/;
-const OWN_NAME = 'ui-language-name';
+const OWN_NAME = 'language-name';
 
 export function texts(folder: string): Plugin {
   const top = resolve(folder);
-  const tags = readdirSync(top).sort();
+  const tags = readdirSync(top, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
   const paths = (tag: string) =>
     readdirSync(join(top, tag))
       .filter((name) => name.endsWith('.ftl'))
@@ -37,7 +40,7 @@ export function texts(folder: string): Plugin {
 
   function index(): string {
     const own = new RegExp(`^${OWN_NAME} = (.+)$`, 'm');
-    const name = (tag: string) => own.exec(readFileSync(join(top, tag, 'screens.ftl'), 'utf8'))?.[1] ?? tag;
+    const name = (tag: string) => own.exec(readFileSync(join(top, tag, 'language.ftl'), 'utf8'))?.[1] ?? tag;
     const names = Object.fromEntries(tags.map((tag) => [tag, name(tag)]));
     const others = tags.filter((tag) => tag !== FALLBACK).map((tag) => `${tag}: () => import('virtual:text/${tag}')`);
     return `export { default as english } from 'virtual:text/${FALLBACK}';

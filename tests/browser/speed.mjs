@@ -6,6 +6,7 @@ import { readdir, readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { openPhone, startDesk } from "./stage.mjs";
 import { answer, asker, enter, opened } from "./tour.mjs";
+import { LANGUAGES } from "./words.mjs";
 
 const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
 const DIST = fileURLToPath(new URL("../../ui/dist", import.meta.url));
@@ -39,7 +40,7 @@ async function bundle() {
   const packed = async (name) => gzipSync(await readFile(`${DIST}/${name}`), { level: 9 }).length;
   const page = await readFile(`${DIST}/index.html`, "utf8");
   const first = names.filter((name) => page.includes(name));
-  const languages = names.filter((name) => /assets\/(de|es|fr)-/.test(name));
+  const languages = names.filter((name) => LANGUAGES.slice(1).some((tag) => name.startsWith(`assets/${tag}-`)));
   const sum = async (list) => `${((await Promise.all(list.map(packed))).reduce((all, one) => all + one, 0) / 1000).toFixed(1)} KB`;
   say("UI, gzip: first start, English", await sum(first));
   say("UI, gzip: every screen, English", await sum(names.filter((name) => !languages.includes(name))));

@@ -7,6 +7,7 @@ import { after, before, test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { openPhone, startDesk } from "./stage.mjs";
 import { answer, asker, enter, opened, prepare, show } from "./tour.mjs";
+import { LANGUAGES } from "./words.mjs";
 
 const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
 
@@ -68,7 +69,7 @@ test("going from step to step fetches nothing", async () => {
   assert.deepEqual((await fetched()).slice(before), []);
 });
 
-for (const tag of ["en", "de", "es", "fr"]) {
+for (const tag of LANGUAGES) {
   test(`the caution of every step can be read whole before it is answered (${tag})`, async () => {
     await speak(tag);
     try {

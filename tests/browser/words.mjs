@@ -8,6 +8,12 @@ const ofScreens = createRequire(new URL("../../ui/package.json", import.meta.url
 const { FluentBundle, FluentResource } = ofScreens("@fluent/bundle");
 const TEXTS = fileURLToPath(new URL("../../src-tauri/core/text/", import.meta.url));
 
+/** Every language there are texts in, English first. */
+export const LANGUAGES = readdirSync(TEXTS, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name)
+  .sort((one, other) => Number(other === "en") - Number(one === "en") || one.localeCompare(other));
+
 /** Words that hold an English sentence together and are none in German. */
 const ENGLISH = /\b(the|and|of|with|you|your|this|that|from|are|has|been|is|to|by|or|on|for|it|not)\b/;
 
@@ -70,7 +76,7 @@ const ANYTHING = ".{1,60}?";
 
 function bundleOf(tag) {
   const bundle = new FluentBundle(tag, { useIsolating: false });
-  for (const name of readdirSync(`${TEXTS}${tag}`)) {
+  for (const name of readdirSync(`${TEXTS}${tag}`).filter((each) => each.endsWith(".ftl"))) {
     bundle.addResource(new FluentResource(readFileSync(`${TEXTS}${tag}/${name}`, "utf8")));
   }
   return bundle;

@@ -7,6 +7,7 @@
     reason = "a test may fail loudly"
 )]
 
+mod a_language;
 mod aside;
 mod backup_damage;
 mod backup_files;

@@ -199,8 +199,8 @@ fn papers_of_a_handover_are_as_each_was_last_made_or_as_chosen() {
     });
     handled(&steady, made);
     assert_eq!(papers(&steady, &press, None, None), ["finding de a4", "note es us-letter"]);
-    let chosen = papers(&steady, &press, Some("fr"), Some(Sheet::UsLetter));
-    assert_eq!(chosen, ["finding fr us-letter", "note fr us-letter"]);
+    let chosen = papers(&steady, &press, Some("en"), Some(Sheet::UsLetter));
+    assert_eq!(chosen, ["finding en us-letter", "note en us-letter"]);
     assert_eq!(
         papers(&steady, &press, None, None),
         ["finding de a4", "note es us-letter"],

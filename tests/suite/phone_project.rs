@@ -6,6 +6,7 @@
 
 mod files;
 mod icons;
+mod languages;
 mod permissions;
 mod settings;
 
@@ -14,6 +15,7 @@ use files::Project;
 /// Everything that is wrong with a project, one sentence each.
 fn faults(project: &Project) -> Vec<String> {
     let mut faults = permissions::faults(project);
+    faults.extend(languages::faults(project));
     faults.extend(settings::faults(project));
     faults.extend(icons::faults(project));
     faults
@@ -21,6 +23,9 @@ fn faults(project: &Project) -> Vec<String> {
 
 #[test]
 fn phone_projects_ask_for_what_the_code_uses_and_no_more() {
+    if std::env::var_os("STEADY_WRITE_PHONES").is_some() {
+        languages::write();
+    }
     assert_eq!(faults(&Project::read()), Vec::<String>::new());
 }
 
@@ -114,14 +119,19 @@ fn camera_input_that_android_would_not_know_is_a_fault() {
 }
 
 #[test]
-fn usage_text_that_a_language_lacks_is_a_fault() {
+fn language_that_ios_is_told_otherwise_of_is_a_fault() {
+    let german = "src-tauri/ios/de.lproj/InfoPlist.strings";
     check(
-        "src-tauri/ios/de.lproj/InfoPlist.strings",
+        german,
         "NSCameraUsageDescription",
         "Other",
-        "de.lproj lacks NSCameraUsageDescription",
+        "de.lproj/InfoPlist.strings is not what the texts say",
     );
-    check("src-tauri/ios/en.lproj/InfoPlist.strings", "Steady opens", "It opens", "English differs");
+    check(PLIST, "Steady opens", "It opens", "its English differs");
+    check(PLIST, "<string>de</string>", "<string>tlh</string>", "does not list the languages");
+    let mut project = Project::read();
+    project.put("src-tauri/ios/tlh.lproj/InfoPlist.strings", "");
+    assert_eq!(faults(&project), ["src-tauri/ios/tlh.lproj/InfoPlist.strings has no texts"]);
 }
 
 #[test]

@@ -4,6 +4,7 @@ use serde_json::json;
 use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::{QrCode, Response};
+use steady_core::words::Words;
 
 use crate::support::{ask, code, scratch};
 
@@ -59,7 +60,7 @@ fn a_second_library_reads_the_short_text_back_in_every_language() {
         let (_folder, steady) = scratch();
         let intake = json!({ "vehicle": { "layout": "rigid-engine-speed", "label": label } });
         let visit = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;
-        for locale in ["en", "de", "es", "fr"] {
+        for locale in Words::locales() {
             let qr_code = qr_code(&steady, &visit, locale);
             assert_eq!(qr_code.text, short_text(&steady, &visit, locale), "{label} in {locale}");
             assert_eq!(read_back(&modules(&qr_code)), qr_code.text, "{label} in {locale}");
@@ -73,7 +74,7 @@ fn the_code_has_its_quiet_zone_and_fits_a_phone() {
     let (_folder, steady) = scratch();
     let visit =
         ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rubber-centre" } } })).visit;
-    for locale in ["en", "de", "es", "fr"] {
+    for locale in Words::locales() {
         let qr_code = qr_code(&steady, &visit, locale);
         let (dark, side) = (modules(&qr_code), qr_code.side as usize);
         for (y, row) in dark.iter().enumerate() {

@@ -14,9 +14,9 @@ export function pretended(sentence: string): string {
   return pretence === 'long' ? stretched(sentence) : sentence;
 }
 
-/** The direction the page is read in. */
-export function direction(): 'ltr' | 'rtl' {
-  return pretence === 'rtl' ? 'rtl' : 'ltr';
+/** The direction the page is read in, where one is pretended. */
+export function direction(): 'rtl' | null {
+  return pretence === 'rtl' ? 'rtl' : null;
 }
 
 /** A sentence made 40 % longer with words, so that lines break as they would. */

@@ -4,6 +4,7 @@
 
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
 import { english, names, others } from 'virtual:texts';
+import { isolated } from './isolate.ts';
 import { direction, pretended } from './pseudo.ts';
 
 const FALLBACK = 'en';
@@ -30,6 +31,16 @@ export function nameOf(tag: string): string {
   return names[tag] ?? tag;
 }
 
+/** The direction a language is read in, by its own texts. */
+export function directionOf(tag: string): 'ltr' | 'rtl' {
+  return direction() ?? (findIn([tag, FALLBACK], 'language-direction') === 'rtl' ? 'rtl' : 'ltr');
+}
+
+/** Whether a native speaker has not read a language's texts yet. */
+export function awaitsReader(tag: string): boolean {
+  return findIn([tag, FALLBACK], 'language-read') === 'awaited';
+}
+
 /** The languages to start with: the one shown last on this device, then the system's. */
 export function firstWish(): readonly string[] {
   const stored = localStorage.getItem(STORE);
@@ -47,7 +58,7 @@ export async function chooseLocale(wanted: readonly string[]): Promise<void> {
   if (own !== wish) return;
   chosen.locale = tag;
   document.documentElement.lang = tag;
-  document.documentElement.dir = direction();
+  document.documentElement.dir = directionOf(tag);
   try {
     localStorage.setItem(STORE, tag);
   } catch {
@@ -105,11 +116,17 @@ function findIn(tags: string[], key: string, values?: Record<string, FluentVaria
     const bundle = bundles.get(tag);
     const pattern = bundle?.getMessage(key)?.value;
     if (!bundle || !pattern) continue;
-    const said = pretended(bundle.formatPattern(pattern, values ?? null, []));
+    const said = pretended(bundle.formatPattern(pattern, values ? apart(bundle, values) : null, []));
     if (!values) formatted.set(name, said);
     return said;
   }
   return undefined;
+}
+
+/** The values as they stand in a sentence of this language. */
+function apart(bundle: FluentBundle, values: Record<string, FluentVariable>): Record<string, FluentVariable> {
+  if (bundle.getMessage('language-direction')?.value !== 'rtl') return values;
+  return Object.fromEntries(Object.entries(values).map(([name, value]) => [name, isolated(value)]));
 }
 
 /** A day and minute as the language writes it; today, the minute alone. */

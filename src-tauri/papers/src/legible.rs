@@ -13,6 +13,11 @@ use crate::world::{PICTOGRAPHS, Resources};
 const MISSING: &str = "[…]";
 /// Marks stacked on one letter beyond this climb into the lines above.
 const MARKS_PER_LETTER: usize = 2;
+/// The marks round a value that keeps its own order in a sentence (`words/isolate.rs` in the core).
+const OPEN: char = '\u{2068}';
+const CLOSE: char = '\u{2069}';
+/// Values within values, at most.
+const DEPTH: usize = 8;
 /// Empty lines in a row beyond this only push the rest off the page.
 const NEWLINES_IN_A_ROW: usize = 2;
 
@@ -41,9 +46,15 @@ fn walk(value: Value, resources: &Resources, replaced: &mut bool) -> Value {
 fn legible(text: &str, resources: &Resources) -> (String, bool) {
     let mut out = String::with_capacity(text.len());
     let (mut marks, mut newlines, mut replaced, mut base) = (0, 0, false, 0_u8);
+    let apart = set_apart_soundly(text);
     for c in text.replace("\r\n", "\n").chars() {
         // The papers draw people in outline.
         if is_skin(c) && base & PICTOGRAPHS != 0 {
+            continue;
+        }
+        if apart && matches!(c, OPEN | CLOSE) {
+            out.push(c);
+            base = 0;
             continue;
         }
         let (c, families) = match printable(c, resources) {
@@ -68,6 +79,22 @@ fn legible(text: &str, resources: &Resources) -> (String, bool) {
         out.push(c);
     }
     (out, replaced)
+}
+
+/// Whether the marks that set values apart in a sentence read from right to left are paired, and not nested deeper
+/// than sentences are. They turn no letter round, and where they are not sound, none is kept.
+fn set_apart_soundly(text: &str) -> bool {
+    let mut depth = 0_usize;
+    for c in text.chars() {
+        match c {
+            OPEN if depth == DEPTH => return false,
+            OPEN => depth += 1,
+            CLOSE if depth == 0 => return false,
+            CLOSE => depth -= 1,
+            _ => {}
+        }
+    }
+    depth == 0
 }
 
 /// What is printed for a character.
@@ -155,6 +182,16 @@ mod tests {
     #[test]
     fn direction_marks_and_controls_are_left_out() {
         check("a\u{202E}b\u{0}c\u{FEFF}d\u{200D}e", "abcde");
+    }
+
+    #[test]
+    fn values_stay_set_apart_where_the_marks_are_paired() {
+        let paired = "\u{5D0} \u{2068}DR 2500\u{2069} \u{5D1}";
+        check(paired, paired);
+        check("a\u{2068}b", "ab");
+        check("a\u{2069}b\u{2068}c\u{2069}", "abc");
+        check(&"\u{2068}".repeat(9), "");
+        check("\u{2066}a\u{2069}", "a");
     }
 
     #[test]

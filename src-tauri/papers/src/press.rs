@@ -6,6 +6,7 @@ use serde_json::{Value, json};
 use steady_core::app::press::{Paper, Press, PressError, PrintRun};
 use steady_core::content::shared::PhotoLine;
 use steady_core::model::time::Moment;
+use steady_core::words::Words;
 use typst::comemo;
 use typst::diag::SourceDiagnostic;
 use typst::foundations::{Datetime, Smart};
@@ -131,7 +132,7 @@ impl<'a> PrintInputs<'a> {
         Self { template, sheet, at: run.at, pictures, damaged }
     }
 
-    /// Sheet, size and language, where each photo that can be printed is found, which are damaged, and whether
+    /// Sheet, size and language with its direction, where each photo that can be printed is found, which are damaged, and whether
     /// letters that no font has were replaced.
     fn run_json(&self, locale: &str, size: f64, replaced: bool) -> Value {
         let found: serde_json::Map<String, Value> = self
@@ -140,9 +141,10 @@ impl<'a> PrintInputs<'a> {
             .map(|picture| (picture.sha256.to_owned(), Value::from(picture.path())))
             .collect();
         let (lang, region) = language(locale);
+        let from_right = Words::of(&lang).is_ok_and(Words::reads_from_right);
         let sheet = self.sheet;
         json!({
-            "sheet": sheet, "size": size, "lang": lang, "region": region, "photos": found,
+            "sheet": sheet, "size": size, "lang": lang, "region": region, "from_right": from_right, "photos": found,
             "damaged": self.damaged, "replaced": replaced
         })
     }

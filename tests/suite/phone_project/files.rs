@@ -63,6 +63,11 @@ impl Project {
         self.texts.get(file).unwrap_or_else(|| panic!("{file} is not there"))
     }
 
+    /// A file's text, if it is there.
+    pub fn find(&self, file: &str) -> Option<&str> {
+        self.texts.get(file).map(String::as_str)
+    }
+
     /// Files below a folder with one of the endings, tests left out.
     pub fn below<'a>(
         &'a self,
@@ -73,6 +78,11 @@ impl Project {
             let fits = name.starts_with(folder) && endings.iter().any(|ending| name.ends_with(ending));
             (fits && !name.contains(".test.")).then_some((name.as_str(), text.as_str()))
         })
+    }
+
+    /// Puts a file there.
+    pub fn put(&mut self, file: &str, text: &str) {
+        self.texts.insert(file.to_owned(), text.to_owned());
     }
 
     /// Replaces the first occurrence in one file; damage that hits nothing proves nothing.
@@ -89,6 +99,7 @@ impl Project {
     }
 }
 
-fn root() -> PathBuf {
+/// The top of the repository.
+pub fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
 }

@@ -27,7 +27,6 @@ const APPLE: [(&str, &[&str]); 5] = [
     // A picture handed to the share sheet can be put among the photos from there.
     ("NSPhotoLibraryAddUsageDescription", &["type:'image/", "UIImageWriteToSavedPhotosAlbum"]),
 ];
-const LANGUAGES: [&str; 4] = ["en", "de", "es", "fr"];
 
 /// Every fault.
 pub fn faults(project: &Project) -> Vec<String> {
@@ -45,7 +44,6 @@ pub fn faults(project: &Project) -> Vec<String> {
     let keys = usage_texts(project.text(PLIST));
     let names: Vec<&str> = keys.iter().map(|(key, _)| key.as_str()).collect();
     compare(&APPLE, &names, &code, ["key", "given"], &mut faults);
-    languages(project, &keys, &mut faults);
     cameras(project, &mut faults);
     let plain = code.matches("getUserMedia(").count();
     if plain != code.matches("getUserMedia({audio").count() + code.matches("getUserMedia({video").count() {
@@ -101,22 +99,6 @@ fn usage_texts(plist: &str) -> Vec<(String, String)> {
         Some((key.text()?.to_owned(), value))
     });
     texts.filter(|(key, _)| key.ends_with("UsageDescription")).collect()
-}
-
-fn languages(project: &Project, keys: &[(String, String)], faults: &mut Vec<String>) {
-    for language in LANGUAGES {
-        let strings = project.text(&format!("src-tauri/ios/{language}.lproj/InfoPlist.strings"));
-        for (key, english) in keys {
-            let line = strings.lines().find_map(|line| line.strip_prefix(&format!("\"{key}\" = \"")));
-            match line.and_then(|line| line.strip_suffix("\";")) {
-                None | Some("") => faults.push(format!("{language}.lproj lacks {key}")),
-                Some(text) if language == "en" && text != english => {
-                    faults.push(format!("the plist's English differs from en.lproj: {key}"));
-                }
-                Some(_) => {}
-            }
-        }
-    }
 }
 
 /// wry opens the camera only where `accept` is exactly this.

@@ -122,8 +122,8 @@ pub fn signed(standing: &Standing, words: &Words) -> Option<Signed> {
     if receipt.outdated {
         text = format!("{text} {}", words.text("signed-outdated"));
     }
-    if receipt.locale != words.locale() && Words::of(&receipt.locale).is_ok() {
-        let language = words.text(&format!("language-{}", receipt.locale));
+    if let Some(signed_in) = Words::of(&receipt.locale).ok().filter(|own| own.locale() != words.locale()) {
+        let language = signed_in.text("language-name");
         text = format!("{text} {}", words.with("signed-language", &[("language", language.into())]));
     }
     Some(Signed {

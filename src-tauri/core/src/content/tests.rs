@@ -7,6 +7,7 @@ use crate::model::rating::Word;
 use crate::model::standing::{NextCheck, RepairStage, RoadRow, Standing, Weight};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
+use crate::words::for_tests::{checks, every_language};
 
 use super::example::{
     AT, CAUSES, answer, at, checked, choose, every_rule, likely, opened, picture, rated, reason, receipt,
@@ -483,34 +484,23 @@ fn open_answers_are_those_of_the_data() {
     assert_eq!(open, sorted(OPEN_ANSWERS.to_vec()));
 }
 
-/// What WARNING and DANGER forbid in each language: driving, towing on the driven wheels, a running engine; and what
-/// they allow.
-const FORBIDDEN: [(&str, [&str; 4], &str); 4] = [
-    ("en", ["not drive", "recovery truck", "engine off", "driven wheels"], "not start the engine"),
-    ("de", ["nicht", "Abschleppwagen", "Motor aus", "Antriebsrädern"], "Starten Sie den Motor nicht"),
-    ("es", ["No conduzca", "grúa", "motor parado", "ruedas motrices"], "No arranque el motor"),
-    ("fr", ["Ne roulez pas", "dépanneuse", "moteur coupé", "roues motrices"], "Ne démarrez pas le moteur"),
-];
-
 #[test]
 fn warning_forbids_the_same_in_every_language() {
-    for (tag, forbidden, start) in FORBIDDEN {
-        let words = Words::of(tag).expect("a shipped language");
+    for words in every_language() {
+        let (tag, want) = (words.locale(), checks(words.locale()));
         for id in ["note-now-warning", "short-now-warning"] {
             let said = words.text(id).to_lowercase();
-            for part in forbidden {
+            for part in &want.forbidden {
                 assert!(said.contains(&part.to_lowercase()), "{tag} {id}: {part} is not in {said}");
             }
         }
         for id in ["note-now-danger", "short-now-danger"] {
-            assert!(words.text(id).contains(start), "{tag} {id}: {}", words.text(id));
+            assert!(words.text(id).contains(&want.start), "{tag} {id}: {}", words.text(id));
         }
         // Nothing that lets somebody drive it themselves stays behind.
         for id in ["headline-warning", "finding-sum-warning", "note-means-warning", "course-hold-back"] {
             let said = words.text(id).to_lowercase();
-            let allowed =
-                ["only to be repaired", "nur zur reparatur", "solo para reparar", "uniquement pour"];
-            assert!(allowed.iter().all(|phrase| !said.contains(phrase)), "{tag} {id}: {said}");
+            assert!(!said.contains(&want.own_wheels), "{tag} {id}: {said}");
         }
     }
 }

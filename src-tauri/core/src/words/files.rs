@@ -27,8 +27,8 @@ macro_rules! locale {
     ($tag:literal) => {
         files!($tag: "answers" "backup" "before" "bench-bore" "bench-fit" "bench-gauge" "bench-hold" "bench-read"
             "bench-run-out" "bench-verdict" "causes" "devices" "drawings" "driveline" "errors" "found" "gates" "handover"
-            "in-part" "limits" "papers" "photos" "repair" "road" "road-test" "rules" "set-aside" "signals" "sorting" "steps" "vin"
-            "workshop")
+            "in-part" "language" "limits" "papers" "photos" "repair" "road" "road-test" "rules" "set-aside" "signals"
+            "sorting" "steps" "vin" "workshop")
     };
 }
 

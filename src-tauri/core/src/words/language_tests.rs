@@ -2,9 +2,9 @@
 //! dates as its region does.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::PathBuf;
 
 use super::Words;
+use super::for_tests::{checks, every_language, folder, read};
 use crate::model::time::Moment;
 
 /// The variables of each message of a file on disk; a message that repeats is a fault.
@@ -31,13 +31,15 @@ fn messages(tag: &str, file: &str) -> BTreeMap<String, BTreeSet<String>> {
     found
 }
 
-fn folder(tag: &str) -> PathBuf {
-    PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/text")).join(tag)
+/// The names in a folder of texts that end so.
+fn names(tag: &str, ending: &str) -> BTreeSet<String> {
+    let entries = std::fs::read_dir(folder(tag)).expect("the text folder is there").flatten();
+    let names = entries.map(|entry| entry.file_name().into_string().expect("a plain name"));
+    names.filter(|name| name.ends_with(ending)).collect()
 }
 
 fn files(tag: &str) -> BTreeSet<String> {
-    let entries = std::fs::read_dir(folder(tag)).expect("the text folder is there").flatten();
-    entries.map(|entry| entry.file_name().into_string().expect("a plain name")).collect()
+    names(tag, ".ftl")
 }
 
 /// What a language's files lack or have too much beside English, a line each.
@@ -63,9 +65,7 @@ fn differences(tag: &str) -> Vec<String> {
 /// The failure lists what is to be translated, file by file.
 #[test]
 fn every_language_has_the_same_texts_and_variables() {
-    let on_disk = std::fs::read_dir(folder("")).expect("the text folder is there").flatten();
-    let on_disk: BTreeSet<String> =
-        on_disk.map(|entry| entry.file_name().into_string().expect("a plain name")).collect();
+    let on_disk: BTreeSet<String> = names("", "").into_iter().filter(|name| folder(name).is_dir()).collect();
     assert_eq!(on_disk, Words::locales().into_iter().map(str::to_owned).collect());
     let lines: Vec<String> = Words::locales().into_iter().flat_map(differences).collect();
     assert!(lines.is_empty(), "{} differences:\n{}", lines.len(), lines.join("\n"));
@@ -95,64 +95,59 @@ fn no_sentence_is_left_in_english() {
     }
 }
 
-/// French sets its double signs off by a space that does not break; a plain one would let them start a line.
 #[test]
-fn french_signs_never_start_a_line() {
-    for file in files("fr") {
-        let text = std::fs::read_to_string(folder("fr").join(&file)).expect("the file is there");
-        for line in text.lines().filter(|line| !line.starts_with('#')) {
-            for loose in [" :", " ;", " !", " ?", " »", "« ", " %"] {
-                assert!(!line.contains(loose), "fr/{file}: {line}");
+fn no_language_uses_a_sign_that_is_not_its_own() {
+    for tag in Words::locales() {
+        let unwanted = checks(tag).unwanted;
+        for file in files(tag) {
+            let text = std::fs::read_to_string(folder(tag).join(&file)).expect("the file is there");
+            // What stands in quotes between braces is code.
+            let lines = text.lines().filter(|line| !line.starts_with('#') && !line.contains("{ \""));
+            for line in lines {
+                let found = unwanted.iter().find(|sign| line.contains(sign.as_str()));
+                assert_eq!(found, None, "{tag}/{file}: {line}");
             }
-            assert!(!line.contains('\''), "fr/{file}: a straight apostrophe in {line}");
         }
     }
+    assert!(!checks("fr").unwanted.is_empty(), "French has signs that must not start a line");
 }
 
 #[test]
 fn signal_words_follow_practice() {
-    for (tag, want) in [
-        ("en", ["DANGER", "WARNING", "CAUTION", "NOTICE"]),
-        ("de", ["GEFAHR", "WARNUNG", "VORSICHT", "HINWEIS"]),
-        ("es", ["PELIGRO", "ADVERTENCIA", "PRECAUCIÓN", "AVISO"]),
-        ("fr", ["DANGER", "AVERTISSEMENT", "ATTENTION", "AVIS"]),
-    ] {
-        let words = Words::of(tag).expect("the language is shipped");
+    for words in every_language() {
         let got = ["danger", "warning", "caution", "notice"].map(|word| words.text(&format!("word-{word}")));
-        assert_eq!(got, want.map(str::to_owned), "{tag}");
+        assert_eq!(got, checks(words.locale()).signal_words, "{}", words.locale());
     }
 }
 
 #[test]
 fn every_step_behind_a_gate_defers_to_the_maker_in_every_language() {
     let steps: toml::Table = include_str!("../../data/steps.toml").parse().expect("steps.toml is TOML");
-    for (tag, maker) in
-        [("en", "maker"), ("de", "erstellervorschrift"), ("es", "fabricante"), ("fr", "constructeur")]
-    {
-        let words = Words::of(tag).expect("the language is shipped");
-        for row in steps["step"].as_array().expect("rows").iter().filter(|row| row.get("set").is_some()) {
-            let watch = words.text(&format!("step-{}-watch", row["id"].as_str().expect("an id")));
-            let german = tag == "de" && watch.contains("Vorschrift des Herstellers");
-            assert!(german || watch.contains(maker), "{tag}: {watch}");
+    let rows = steps["step"].as_array().expect("rows").iter().filter(|row| row.get("set").is_some());
+    let ids: Vec<&str> = rows.map(|row| row["id"].as_str().expect("an id")).collect();
+    assert!(ids.len() > 10, "only {} steps are behind a gate", ids.len());
+    for words in every_language() {
+        let (tag, maker) = (words.locale(), checks(words.locale()).maker);
+        for id in &ids {
+            let watch = words.text(&format!("step-{id}-watch"));
+            assert!(maker.iter().any(|name| watch.contains(name)), "{tag}: {watch}");
         }
     }
 }
 
 #[test]
 fn road_rows_name_their_law_in_every_language() {
-    for (tag, annex, major, dangerous) in [
-        ("de", "Anhang I, ", "erheblich", "gefährlich"),
-        ("es", "anexo I, ", "grave", "pelig"),
-        ("fr", "annexe I, ", "majeure", "critique"),
-    ] {
-        let (words, english) = (Words::of(tag).expect("shipped"), Words::of("en").expect("shipped"));
+    let english = Words::of("en").expect("shipped");
+    for words in every_language().filter(|words| words.locale() != "en") {
+        let tag = words.locale();
+        let law = checks(tag).law.unwrap_or_else(|| panic!("{tag} does not say how its law is named"));
         for id in messages("en", "road.ftl").keys().filter(|id| *id != "road-source") {
             let (text, source) = (words.text(id), english.text(id));
             let row =
                 source.split("UK MOT manual ").nth(1).and_then(|rest| rest.split(':').next()).expect("a row");
             assert!(text.contains(row) && text.contains("(UK)"), "{tag}: {text}");
-            assert_eq!(text.contains(annex), source.contains("Annex I, "), "{tag}: {text}");
-            assert!(text.contains(major) && text.contains(dangerous), "{tag}: {text}");
+            assert_eq!(text.contains(&law.annex), source.contains("Annex I, "), "{tag}: {text}");
+            assert!(text.contains(&law.major) && text.contains(&law.dangerous), "{tag}: {text}");
         }
     }
 }
@@ -166,62 +161,55 @@ struct Formats {
 
 #[derive(serde::Deserialize)]
 struct Row {
-    locale: String,
     value: f64,
     text: String,
 }
 
 #[derive(serde::Deserialize)]
 struct DateRow {
-    locale: String,
     at: String,
     text: String,
 }
 
-/// The list comes from CLDR 48; the screens' test reads the same one.
+/// The lists come from CLDR 48; the screens' test reads the same ones.
 #[test]
 fn numbers_shares_and_dates_agree_with_cldr() {
-    let published = include_str!("../../../../tests/published/formats.toml");
-    let formats: Formats = toml::from_str(published).expect("the list is TOML");
-    assert_eq!((formats.number.len(), formats.percent.len(), formats.date.len()), (36, 8, 16));
-    let words = |tag: &str| Words::of(tag).expect("the language is shipped");
-    for row in &formats.number {
-        assert_eq!(words(&row.locale).number(row.value), row.text, "{} {}", row.locale, row.value);
-    }
-    for row in &formats.percent {
-        assert_eq!(words(&row.locale).percent(row.value), row.text, "{} {}", row.locale, row.value);
-    }
-    for row in &formats.date {
-        let at = Moment::parse(&row.at).expect("an instant");
-        assert_eq!(words(&row.locale).date(at), row.text, "{} {}", row.locale, row.at);
+    for words in every_language() {
+        let tag = words.locale();
+        let formats: Formats = read(tag, "formats.toml");
+        assert_eq!((formats.number.len(), formats.percent.len(), formats.date.len()), (9, 2, 4), "{tag}");
+        for row in &formats.number {
+            assert_eq!(words.number(row.value), row.text, "{tag} {}", row.value);
+        }
+        for row in &formats.percent {
+            assert_eq!(words.percent(row.value), row.text, "{tag} {}", row.value);
+        }
+        for row in &formats.date {
+            let at = Moment::parse(&row.at).expect("an instant");
+            assert_eq!(words.date(at), row.text, "{tag} {}", row.at);
+        }
     }
 }
 
-#[track_caller]
-fn check_moment(tag: &str, want: &str) {
+#[test]
+fn moments_and_lengths_keep_the_order_of_their_language() {
     let at = Moment::parse("2026-01-05T07:04:59.999Z").expect("an instant");
-    assert_eq!(Words::of(tag).expect("the language is shipped").time(at), want);
+    for words in every_language() {
+        let want = checks(words.locale());
+        assert_eq!((words.time(at), words.length(0.8)), (want.moment, want.length), "{}", words.locale());
+    }
+    let english = Words::of("en").expect("shipped");
+    assert_eq!(english.length(25.4), "25.4 mm (1,000 thousandths of an inch)");
 }
 
+/// A language says of itself how it is read, and whether somebody who was born to it has read it.
 #[test]
-fn moments_keep_the_order_of_their_language() {
-    check_moment("en", "2026-01-05 07:04 UTC");
-    check_moment("de", "05.01.2026, 07:04 UTC");
-    check_moment("es", "05/01/2026, 07:04 UTC");
-    check_moment("fr", "05/01/2026, 07:04 UTC");
-}
-
-#[track_caller]
-fn check_length(tag: &str, mm: f64, want: &str) {
-    assert_eq!(Words::of(tag).expect("the language is shipped").length(mm), want);
-}
-
-/// 0.0254 mm is one thousandth of an inch exactly; figures by hand.
-#[test]
-fn lengths_show_thousandths_of_an_inch_where_they_are_used() {
-    check_length("en", 0.8, "0.8 mm (31.5 thousandths of an inch)");
-    check_length("en", 25.4, "25.4 mm (1,000 thousandths of an inch)");
-    check_length("de", 0.8, "0,8\u{a0}mm");
-    check_length("es", 0.8, "0,8\u{a0}mm");
-    check_length("fr", 0.8, "0,8\u{a0}mm");
+fn every_language_says_how_it_is_read_and_by_whom() {
+    for words in every_language() {
+        let tag = words.locale();
+        assert!(["ltr", "rtl"].contains(&words.text("language-direction").as_str()), "{tag}");
+        let read = words.text("language-read");
+        assert_eq!(read == "source", tag == "en", "{tag}: {read}");
+        assert!(["source", "awaited", "yes"].contains(&read.as_str()), "{tag}: {read}");
+    }
 }

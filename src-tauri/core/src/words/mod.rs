@@ -4,6 +4,7 @@
 //! and screens read the same files themselves.
 
 mod files;
+mod isolate;
 mod shown;
 
 use std::sync::{Arc, OnceLock};
@@ -21,6 +22,7 @@ use files::{LOCALES, Locale};
 pub struct Words {
     tag: &'static str,
     bundle: Arc<FluentBundle<FluentResource>>,
+    from_right: bool,
     units: Units,
 }
 
@@ -69,7 +71,13 @@ impl Words {
         self.tag
     }
 
-    /// The text with this id, filled in.
+    /// Whether this language is read from right to left.
+    pub fn reads_from_right(&self) -> bool {
+        self.from_right
+    }
+
+    /// The text with this id, filled in. In a language read from right to left, a value that would lose its order is
+    /// set apart by marks that do not show.
     ///
     /// # Errors
     /// [`WordsError::Missing`] or [`WordsError::Unfilled`], with the id.
@@ -79,7 +87,8 @@ impl Words {
         let pattern = message.value().ok_or_else(missing)?;
         let mut filled = FluentArgs::new();
         for (name, value) in args {
-            filled.set(*name, value.clone());
+            let value = value.clone();
+            filled.set(*name, if self.from_right { isolate::isolated(value) } else { value });
         }
         let mut faults = Vec::new();
         let text = self.bundle.format_pattern(pattern, Some(&filled), &mut faults).into_owned();
@@ -105,14 +114,17 @@ impl Words {
     fn read(locale: &Locale) -> Result<Self, WordsError> {
         let language: LanguageIdentifier = locale.tag.parse().map_err(|_| WordsError::UnknownLocale)?;
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
-        // Isolation marks would end up in PDFs and messages as stray characters.
+        // Fluent's own marks would stand round every value, and part a number from its percent sign.
         bundle.set_use_isolating(false);
         for (name, text) in locale.files {
             let resource =
                 FluentResource::try_new((*text).to_owned()).map_err(|_| WordsError::Faulty(name))?;
             bundle.add_resource(resource).map_err(|_| WordsError::Faulty(name))?;
         }
-        Ok(Self { tag: locale.tag, bundle: Arc::new(bundle), units: Units::default() })
+        let mut words =
+            Self { tag: locale.tag, bundle: Arc::new(bundle), from_right: false, units: Units::default() };
+        words.from_right = words.get("language-direction", &[])? == "rtl";
+        Ok(words)
     }
 }
 
@@ -126,6 +138,8 @@ fn in_place_of_text(_: &str, fault: &WordsError) -> String {
     panic!("{fault:?}")
 }
 
+#[cfg(test)]
+pub mod for_tests;
 #[cfg(test)]
 mod language_tests;
 #[cfg(test)]

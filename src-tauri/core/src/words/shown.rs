@@ -1,6 +1,6 @@
 //! How numbers, shares, lengths and dates read in a language. The signs and month names are texts like any other.
 //!
-//! The screens leave the same to the browser's `Intl`; `tests/published/formats.toml` holds both to one list.
+//! The screens leave the same to the browser's `Intl`; each language's `formats.toml` holds both to one list.
 
 use super::Words;
 use crate::model::time::Moment;
@@ -17,7 +17,7 @@ impl Words {
     pub fn number(&self, value: f64) -> String {
         let plain = format!("{}", value.abs());
         let (whole, decimals) = plain.split_once('.').unwrap_or((&plain, ""));
-        let sign = if value < 0.0 { "-" } else { "" };
+        let sign = if value < 0.0 { self.text("number-minus") } else { String::new() };
         let grouped = self.grouped(whole);
         if decimals.is_empty() {
             format!("{sign}{grouped}")

@@ -145,11 +145,7 @@ caution-quote = Dies ist kein Kostenvoranschlag und kein Gutachten für ein Geri
 signed-text = { $decision }. Kundeninfo erhalten am { $at } von { $name }.
 signed-text-nameless = { $decision }. Kundeninfo erhalten am { $at }; kein Name genannt.
 signed-outdated = Nach der Unterschrift wurde etwas eingetragen: In der unterschriebenen Kundeninfo steht das vielleicht nicht.
-signed-language = Unterschrieben wurde die Kundeninfo auf { $language }.
-language-en = Englisch
-language-de = Deutsch
-language-es = Spanisch
-language-fr = Französisch
+signed-language = Unterschrieben wurde die Kundeninfo in einer anderen Sprache: { $language }.
 signed-note = Unterschrieben für die Kundeninfo mit SHA-256 { $hash }.
 signed-alt = Unterschrift, von Hand gezeichnet.
 

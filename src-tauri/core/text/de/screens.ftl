@@ -43,7 +43,6 @@ ui-repair-checked-again = Nach der Reparatur erneut geprüft
 ui-outcome-confirmed = Bestätigt, was es war
 ui-signed = Unterschrieben: { $decision }
 ui-language = Sprache
-ui-language-name = Deutsch
 ui-theme = Darstellung
 ui-theme-system = Gerät
 ui-theme-dark = Dunkel

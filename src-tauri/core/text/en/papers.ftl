@@ -145,11 +145,7 @@ caution-quote = This is not a quote and not an expert report for a court.
 signed-text = { $decision }. Note received on { $at } by { $name }.
 signed-text-nameless = { $decision }. Note received on { $at }; no name was given.
 signed-outdated = Something was recorded after this was signed: the signed note may not say it.
-signed-language = The note that was signed was in { $language }.
-language-en = English
-language-de = German
-language-es = Spanish
-language-fr = French
+signed-language = The note that was signed was in another language: { $language }.
 signed-note = Signed for the note with SHA-256 { $hash }.
 signed-alt = Signature, drawn by hand.
 

@@ -43,7 +43,6 @@ ui-repair-checked-again = Checked again after the repair
 ui-outcome-confirmed = Confirmed what it was
 ui-signed = Signed: { $decision }
 ui-language = Language
-ui-language-name = English
 ui-theme = Theme
 ui-theme-system = Device
 ui-theme-dark = Dark

@@ -145,11 +145,7 @@ caution-quote = Esto no es un presupuesto ni un informe pericial para un tribuna
 signed-text = { $decision }. Nota recibida el { $at } por { $name }.
 signed-text-nameless = { $decision }. Nota recibida el { $at }; no se dio nombre.
 signed-outdated = Se anotó algo después de esta firma: puede que la nota firmada no lo diga.
-signed-language = La nota que se firmó estaba en { $language }.
-language-en = inglés
-language-de = alemán
-language-es = español
-language-fr = francés
+signed-language = La nota que se firmó estaba en otro idioma: { $language }.
 signed-note = Firmado para la nota con SHA-256 { $hash }.
 signed-alt = Firma, hecha a mano.
 

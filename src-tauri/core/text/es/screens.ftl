@@ -43,7 +43,6 @@ ui-repair-checked-again = Comprobado de nuevo tras la reparación
 ui-outcome-confirmed = Confirmado qué era
 ui-signed = Firmado: { $decision }
 ui-language = Idioma
-ui-language-name = Español
 ui-theme = Aspecto
 ui-theme-system = Aparato
 ui-theme-dark = Oscuro

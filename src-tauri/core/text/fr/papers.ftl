@@ -145,11 +145,7 @@ caution-quote = Ceci n’est ni un devis ni une expertise pour un tribunal.
 signed-text = { $decision }. Note reçue le { $at } par { $name }.
 signed-text-nameless = { $decision }. Note reçue le { $at } ; aucun nom donné.
 signed-outdated = Quelque chose a été noté après cette signature : la note signée ne le dit peut-être pas.
-signed-language = La note signée était en { $language }.
-language-en = anglais
-language-de = allemand
-language-es = espagnol
-language-fr = français
+signed-language = La note signée était dans une autre langue : { $language }.
 signed-note = Signé pour la note de SHA-256 { $hash }.
 signed-alt = Signature, tracée à la main.
 

@@ -43,7 +43,6 @@ ui-repair-checked-again = Contrôlé de nouveau après la réparation
 ui-outcome-confirmed = Confirmé : ce que c’était
 ui-signed = Signé : { $decision }
 ui-language = Langue
-ui-language-name = Français
 ui-theme = Apparence
 ui-theme-system = Appareil
 ui-theme-dark = Sombre

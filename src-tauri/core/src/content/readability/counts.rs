@@ -1,6 +1,6 @@
 //! What the reading measures count in a text: sentences, words, syllables, long and short words.
 
-use super::syllables::syllables;
+use super::syllables::Rule;
 
 /// Counts of one text.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -19,14 +19,14 @@ pub struct Counts {
     pub long: usize,
 }
 
-/// Counts a text in the language with this tag.
-pub fn counts(text: &str, locale: &str) -> Counts {
+/// Counts a text, with the rule for syllables of its language.
+pub fn counts(text: &str, syllables: Rule) -> Counts {
     let mut counts = Counts::default();
     let mut in_sentence = false;
     for token in text.split_whitespace() {
         let word: String = token.chars().filter(|sign| sign.is_alphabetic()).collect();
         if !word.is_empty() {
-            let spoken = syllables(&word.to_lowercase(), locale);
+            let spoken = syllables(&word.to_lowercase());
             counts.words += 1;
             counts.syllables += spoken;
             counts.of_one += usize::from(spoken == 1);

@@ -1,16 +1,11 @@
 //! How many syllables a word has, by a small rule for each language. A rule sees letters, not sounds:
 //! some words come out one too long or too short, and the reference beside the tests shows how far.
 
-/// Syllables of a word in small letters.
-pub fn syllables(word: &str, locale: &str) -> usize {
-    let letters: Vec<char> = word.chars().collect();
-    let count = match locale {
-        "de" => german(&letters),
-        "es" => spanish(&letters),
-        "fr" => french(&letters),
-        _ => english(word, &letters),
-    };
-    count.max(1)
+/// Syllables of a word in small letters, by the rule of a language.
+pub type Rule = fn(&str) -> usize;
+
+fn letters_of(word: &str) -> Vec<char> {
+    word.chars().collect()
 }
 
 fn at(letters: &[char], index: usize) -> char {
@@ -25,8 +20,8 @@ fn groups(letters: &[char], vowels: &str) -> usize {
 
 /// Groups of vowels less a silent ending. A silent vowel inside a word ("movement") counts as one too many,
 /// two vowels spoken apart ("create") as one too few.
-fn english(word: &str, letters: &[char]) -> usize {
-    groups(letters, "aeiouy").saturating_sub(usize::from(ends_silent(word)))
+pub fn english(word: &str) -> usize {
+    groups(&letters_of(word), "aeiouy").saturating_sub(usize::from(ends_silent(word))).max(1)
 }
 
 fn ends_silent(word: &str) -> bool {
@@ -46,8 +41,9 @@ fn ends_silent(word: &str) -> bool {
 
 /// Each vowel is a syllable, two that are one sound are one. Where a word is put together between two such
 /// vowels ("beurteilt"), it comes out one too short.
-fn german(letters: &[char]) -> usize {
+pub fn german(word: &str) -> usize {
     const ONE_SOUND: [&str; 11] = ["ei", "ai", "au", "eu", "äu", "ie", "ee", "oo", "aa", "ey", "ay"];
+    let letters = &letters_of(word);
     let mut count = 0;
     let mut index = 0;
     while index < letters.len() {
@@ -60,12 +56,13 @@ fn german(letters: &[char]) -> usize {
         }
         index += 1;
     }
-    count
+    count.max(1)
 }
 
 /// The orthographic rule: two open vowels, or an accented i or u beside another vowel, are apart; all other
 /// neighbours are one. The u of que, qui, gue, gui is silent.
-fn spanish(letters: &[char]) -> usize {
+pub fn spanish(word: &str) -> usize {
+    let letters = &letters_of(word);
     let strong = |letter: char| "aeoáéóíú".contains(letter);
     let mut count = 0;
     let mut last: Option<char> = None;
@@ -84,13 +81,14 @@ fn spanish(letters: &[char]) -> usize {
         count += usize::from(!joined);
         last = Some(letter);
     }
-    count
+    count.max(1)
 }
 
 /// Groups of vowels less a mute final e (es); an accented e or a letter with diaeresis parts its group. The
 /// mute ending -ent of verbs is counted, so a text comes out rather harder than it is.
-fn french(letters: &[char]) -> usize {
+pub fn french(word: &str) -> usize {
     const VOWELS: &str = "aeiouyàâäéèêëîïôöùûüœæ";
+    let letters = &letters_of(word);
     let parts = |index: usize| {
         index > 0
             && (at(letters, index - 1) == 'é' || matches!(at(letters, index), 'ï' | 'ë' | 'ü'))
@@ -99,12 +97,12 @@ fn french(letters: &[char]) -> usize {
             && !(at(letters, index) == 'e' && index + 1 == letters.len())
     };
     let apart = (0..letters.len()).filter(|index| parts(*index)).count();
-    let stem = match letters {
+    let stem = match letters.as_slice() {
         [stem @ .., 'e', 's'] | [stem @ .., 'e'] => Some(stem),
         _ => None,
     };
     let mute = stem
         .and_then(<[char]>::last)
         .is_some_and(|before| before.is_alphabetic() && !VOWELS.contains(*before));
-    (groups(letters, VOWELS) + apart).saturating_sub(usize::from(mute))
+    (groups(letters, VOWELS) + apart).saturating_sub(usize::from(mute)).max(1)
 }
