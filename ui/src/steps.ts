@@ -24,9 +24,9 @@ export function freedom(turnsWith: TurnsWith | null, free: boolean): string {
   return free ? t('ui-free-yes') : t(`ui-free-no-${turnsWith ?? 'engine'}`);
 }
 
-/** A whole answer: a number with its unit, or every choice in the step's own wording. */
-export function valueOf(step: string, value: AnswerValue, unit = ''): string {
-  if (typeof value === 'number') return `${value} ${unit}`.trim();
+/** A whole answer: a reading of the engine's speed, or every choice in the step's own wording. */
+export function valueOf(step: string, value: AnswerValue): string {
+  if (typeof value === 'number') return t('reading-rpm', { value });
   const choices = Array.isArray(value) ? value : [value];
   return choices.map((id) => answerOf(step, id)).join(t('list-joint'));
 }

@@ -77,6 +77,7 @@ ui-odometer = Kilometerstand
 ui-unit = Einheit
 ui-unit-km = km
 ui-unit-miles = Meilen
+ui-unit-rpm = U/min
 ui-cylinders = Zylinder
 ui-idle-range = Leerlaufbereich laut Hersteller, U/min
 ui-idle-low = Von

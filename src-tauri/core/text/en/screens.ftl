@@ -77,6 +77,7 @@ ui-odometer = Odometer
 ui-unit = Unit
 ui-unit-km = km
 ui-unit-miles = miles
+ui-unit-rpm = rpm
 ui-cylinders = Cylinders
 ui-idle-range = Maker's idle range, rpm
 ui-idle-low = From

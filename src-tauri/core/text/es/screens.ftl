@@ -77,6 +77,7 @@ ui-odometer = Cuentakilómetros
 ui-unit = Unidad
 ui-unit-km = km
 ui-unit-miles = millas
+ui-unit-rpm = rpm
 ui-cylinders = Cilindros
 ui-idle-range = Margen de ralentí del fabricante, rpm
 ui-idle-low = De

@@ -77,6 +77,7 @@ ui-odometer = Compteur
 ui-unit = Unité
 ui-unit-km = km
 ui-unit-miles = miles
+ui-unit-rpm = tr/min
 ui-cylinders = Cylindres
 ui-idle-range = Plage de ralenti du constructeur, tr/min
 ui-idle-low = De
