@@ -189,7 +189,7 @@ fn unsure_movement_stays_warning_whatever_is_missing() {
 /// The message alone must not read as all good.
 #[test]
 fn short_text_says_what_nobody_looked_at() {
-    let (_, note) = papers(&case("one-piece", "play-far-end=none"));
+    let (_, note) = papers(&case("one-piece", "play-far-end=none coupling-look=sound"));
     assert!(note.short_text.contains("We did not look at"), "{}", note.short_text);
 }
 

@@ -25,7 +25,7 @@ fn visit(steady: &Steady, (plate, vin): (&str, &str), answers: &str) -> String {
 
 fn before(steady: &Steady, (plate, vin): (&str, &str), visit: Option<&str>) -> Vec<VisitBefore> {
     let (plate, vin, visit) = (plate.to_owned(), vin.to_owned(), visit.map(str::to_owned));
-    let Response::VisitsBefore { visits } =
+    let Response::VisitsBefore { visits, .. } =
         steady.handle(Request::VisitsBefore { plate, vin, visit }).unwrap()
     else {
         panic!("no visits")

@@ -87,6 +87,7 @@ mod sorting;
 mod supply;
 mod support;
 mod tidy;
+mod trade_contradicted;
 mod trust;
 mod verdict;
 mod vin_barcode;

@@ -161,9 +161,9 @@ fn every_answer_of_the_support_is_rated_as_the_rules_say() {
             ("rigid-output-speed", 1_925),
             ("rubber-centre", 10_692),
             ("two-centres", 2 * 10_692),
-            ("one-piece", 66),
-            ("front-shaft", 66),
-            ("half-shaft", 1_925),
+            ("one-piece", 660),
+            ("front-shaft", 660),
+            ("half-shaft", 19_250),
             ("torque-tube", 385),
         ]
     );

@@ -3,11 +3,14 @@
 
 import { ask, failureOf } from './client.ts';
 import type { Failure } from './types/Failure.ts';
+import type { StillOpen } from './types/StillOpen.ts';
 import type { VisitBefore } from './types/VisitBefore.ts';
 
 class Before {
   /** Newest first. */
   visits = $state.raw<VisitBefore[]>([]);
+  /** The DANGER or WARNING among them that nothing settled. */
+  stillOpen = $state.raw<StillOpen | null>(null);
   /** Why it is not known whether there are any. */
   problem = $state.raw<Failure | null>(null);
   #of = '';
@@ -17,15 +20,15 @@ class Before {
   async look(plate: string, vin: string, visit: string | null): Promise<void> {
     const turn = (this.#turn += 1);
     const car = JSON.stringify([plate, vin, visit]);
-    if (car !== this.#of) this.visits = [];
+    if (car !== this.#of) [this.visits, this.stillOpen] = [[], null];
     this.#of = car;
     this.problem = null;
     if (plate.trim() + vin.trim() === '') return;
     try {
-      const { visits } = await ask({ ask: 'visits-before', plate, vin, visit });
-      if (turn === this.#turn) this.visits = visits;
+      const { visits, still_open } = await ask({ ask: 'visits-before', plate, vin, visit });
+      if (turn === this.#turn) [this.visits, this.stillOpen] = [visits, still_open];
     } catch (problem) {
-      if (turn === this.#turn) [this.visits, this.problem] = [[], failureOf(problem)];
+      if (turn === this.#turn) [this.visits, this.stillOpen, this.problem] = [[], null, failureOf(problem)];
     }
   }
 }

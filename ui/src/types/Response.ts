@@ -16,6 +16,7 @@ import type { QrCode } from "./QrCode";
 import type { Restored } from "./Restored";
 import type { Salvaged } from "./Salvaged";
 import type { Standing } from "./Standing";
+import type { StillOpen } from "./StillOpen";
 import type { TakenBack } from "./TakenBack";
 import type { VinRead } from "./VinRead";
 import type { VisitBefore } from "./VisitBefore";
@@ -29,7 +30,11 @@ export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop
 /**
  * Newest first.
  */
-visits: Array<VisitBefore>, } | { "is": "visit" } & Standing | { "is": "uploaded", 
+visits: Array<VisitBefore>, 
+/**
+ * What they left open: the latest DANGER or WARNING that nothing settled.
+ */
+still_open: StillOpen | null, } | { "is": "visit" } & Standing | { "is": "uploaded", 
 /**
  * Bytes received so far.
  */

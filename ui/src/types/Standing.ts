@@ -83,10 +83,15 @@ steps: Array<StepStand>,
  */
 urgency: Urgency, 
 /**
- * What the rating asks for, as the end of text ids (`headline-...`): its word, or `caution-look` where nothing
+ * What the rating asks for, as the end of text ids: its word, or `caution-look` where nothing
  * was found yet that could be repaired.
  */
 asks: string, 
+/**
+ * The end of the id of its headline: what it asks for, that a rating without a finding was only in part, that a
+ * check which decides is open, or that an earlier visit's DANGER or WARNING is not settled.
+ */
+headline: string, 
 /**
  * The sorted causes.
  */

@@ -4,9 +4,10 @@
 use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules;
 use crate::model::standing::StepStand;
+use crate::model::still_open::StillOpen;
 
 /// The gate set behind which hands and eyes are at the shaft.
-const LIFT: &str = "lift";
+pub const LIFT: &str = "lift";
 
 /// The end of the text ids that say it: `danger`, `warning`, `caution`, `caution-look`, `notice` or `unrated`.
 pub fn asks(urgency: &Urgency, steps: &[StepStand]) -> String {
@@ -14,6 +15,18 @@ pub fn asks(urgency: &Urgency, steps: &[StepStand]) -> String {
     match urgency.word {
         Some(Word::Caution) if !fault => "caution-look".to_owned(),
         word => word.map_or("unrated", Word::id).to_owned(),
+    }
+}
+
+/// The end of the id of a visit's headline. No headline clears, or calls repairable, what an earlier visit or an open
+/// check forbids to be driven.
+pub fn headline(urgency: &Urgency, asks: &str, earlier: Option<&StillOpen>) -> String {
+    let forbids = urgency.do_not_drive == Some(true);
+    match (earlier.filter(|_| !forbids), urgency.word) {
+        (Some(open), _) => format!("still-open-{}", open.word.id()),
+        (None, Some(Word::Notice)) if urgency.in_part => "notice-in-part".to_owned(),
+        (None, Some(Word::Caution)) if urgency.do_not_drive.is_none() => "caution-open".to_owned(),
+        (None, _) => asks.to_owned(),
     }
 }
 

@@ -3,10 +3,9 @@
 
 use std::sync::Arc;
 
-use uuid::Uuid;
-
 use crate::model::device::Devices;
 use crate::model::entry::EntryBody;
+use crate::model::fresh_id::fresh_id;
 use crate::model::standing::Standing;
 use crate::model::still_open::StillOpen;
 use crate::model::visit::Intake;
@@ -21,7 +20,7 @@ use super::drawn::DrawnFor;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
-use super::{learning, list, room, still_open};
+use super::{asks, learning, list, room, still_open};
 
 /// A visit as it was read from disk, and what that adds up to.
 pub(super) struct AtHand {
@@ -107,6 +106,7 @@ impl Inner {
             Some(open) => open,
             None => still_open::find(self, standing)?,
         };
+        standing.headline = asks::headline(&standing.urgency, &standing.asks, open.as_ref());
         standing.still_open.clone_from(&open);
         Ok(open)
     }
@@ -148,7 +148,7 @@ impl Inner {
     pub(super) fn open_visit(&mut self, intake: Intake, by: Option<&str>) -> Result<Response, Fault> {
         decide::check_intake(&self.trade, &intake)?;
         let by = self.technician(by)?;
-        let visit = Uuid::now_v7().to_string();
+        let visit = fresh_id().to_string();
         let knowledge = self.trade.version_for(&intake.vehicle.layout);
         let rules = self.trade.rules.version;
         let body = EntryBody::Opened { intake, knowledge, rules, by };

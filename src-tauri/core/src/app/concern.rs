@@ -1,8 +1,10 @@
 //! What a car came in for, where that decides which checks are worth a thought.
 
 use crate::model::case::Case;
-use crate::model::ids::step;
+use crate::model::ids::{self, step};
 use crate::trade::Trade;
+
+use super::asks::LIFT;
 
 /// The answer of the owner's account that puts a vibration on the road.
 const GROWS: &str = "grows-with-speed";
@@ -16,4 +18,17 @@ pub fn is_the_road(trade: &Trade, case: &Case) -> bool {
     let unasked = !told.is_empty() && !case.looked(account);
     let heard = case.answer(step::IDLE_NOISE).is_some_and(|answer| answer.found);
     told.iter().all(of_the_road) && (case.has(account, GROWS) || unasked) && !heard
+}
+
+/// Whether hands or eyes under the car found something, and nothing of an engine at idle is complained of or heard:
+/// then no check at idle is the next one either.
+pub fn is_found_at_the_shaft(trade: &Trade, case: &Case) -> bool {
+    let of_the_road = |sound: &String| trade.sounds.iter().any(|row| &row.id == sound && row.on_the_road);
+    let heard = case.answer(step::IDLE_NOISE).is_some_and(|answer| answer.found);
+    let under = |id: &str| {
+        let row = trade.steps.iter().find(|row| row.id == ids::base(id));
+        row.is_some_and(|row| row.set.as_deref() == Some(LIFT))
+    };
+    let found = case.answers.iter().any(|(id, answer)| answer.found && under(id));
+    found && !heard && case.complaint_sounds.iter().all(of_the_road)
 }

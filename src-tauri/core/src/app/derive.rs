@@ -67,7 +67,8 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let mut urgency = rating::rate(&case, &sort_as_judged(trade, &case));
     // A car that is not to be driven is not run to find out more.
     let still = urgency.word >= Some(Word::Warning);
-    let open = open_steps(&case, &rows, still, concern::is_the_road(trade, &case));
+    let elsewhere = concern::is_the_road(trade, &case) || concern::is_found_at_the_shaft(trade, &case);
+    let open = open_steps(&case, &rows, still, elsewhere);
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
@@ -75,6 +76,9 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     explained::leave_out(&mut urgency, &sorting);
     next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     next_check::road_test_left(&steps, &mut sorting);
+    let asks = asks::asks(&urgency, &steps);
+    let found = asks::found(&steps);
+    explained::put_first(&mut sorting, &found);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
     Ok(Standing {
@@ -89,14 +93,15 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         position: position::position(trade, record, &steps, danger.is_some()),
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, record, &sets, danger.as_deref()),
-        asks: asks::asks(&urgency, &steps),
+        headline: asks::headline(&urgency, &asks, None),
+        asks,
         urgency,
         sorting,
         gauges,
         opinion: record.opinion.clone(),
         outcome: outcome::confirmed(record),
         repair: repair(&bench),
-        found: asks::found(&steps),
+        found,
         milder: record.milder.clone(),
         still_open: None,
         road_rows: road_rows(trade, &case),
@@ -253,9 +258,9 @@ fn before(record: &Record, step: &str, earlier: &[PhotoStand]) -> Option<PhotoSt
     earlier.iter().find(named).cloned()
 }
 
-/// Steps worth recommending: not looked at, and none with the engine running where `still`. `road`: what is complained
-/// of is felt on the road, and idle is not what it is about.
-fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool, road: bool) -> Vec<OpenStep<'t>> {
+/// Steps worth recommending: not looked at, and none with the engine running where `still`. `elsewhere`: idle is not
+/// what it is about.
+fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool, elsewhere: bool) -> Vec<OpenStep<'t>> {
     let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
     // A closed tube hides its shaft from hands and eyes.
     let closed = case.support == Support::Tube && !case.looked(step::TUBE_OPEN_CHECK);
@@ -263,7 +268,7 @@ fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool, road: bool) ->
     let open = |row: &&&'t StepRow| {
         row.recommended && !(case.looked(&row.id) || still && engine(row) || hidden(row))
     };
-    rows.iter().filter(open).map(|row| OpenStep { row, off_topic: road && row.at_idle }).collect()
+    rows.iter().filter(open).map(|row| OpenStep { row, off_topic: elsewhere && row.at_idle }).collect()
 }
 
 /// Stations in the order the steps name them, with the seat and the account at the end of the line.

@@ -4,10 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules::{self, LIKELY, Tells};
-use crate::model::standing::{CauseGroup, CauseStand, Sorting};
-
-/// Weight from which an answer speaks clearly for a cause: it doubles the odds.
-const CLEAR_DECIBANS: f64 = 3.0;
+use crate::model::standing::{CLEAR_DECIBANS, CauseGroup, CauseStand, Sorting};
 
 /// Takes from "found, and no other reason explains it" what speaks clearly for a cause that another reason names,
 /// and the reason itself where nothing is left of it. The rating stays: the reason that names the cause holds it.
@@ -26,6 +23,22 @@ pub fn leave_out(urgency: &mut Urgency, sorting: &Sorting) {
         reason.steps.retain(|step| !explained.contains(step.as_str()));
     }
     urgency.reasons.retain(|reason| !is_unexplained(reason) || !reason.steps.is_empty());
+}
+
+/// "Very unlikely" on the IPCC scale, below this probability.
+const NOT_VERY_UNLIKELY: f64 = 0.1;
+
+/// Puts the causes that what was found points at before the others, unless they are very unlikely all the same, and that
+/// nothing is wrong at the end: what a hand felt or an eye saw decides, whatever a noise makes likelier.
+pub fn put_first(sorting: &mut Sorting, found: &[String]) {
+    if found.is_empty() {
+        return;
+    }
+    sorting.causes.sort_by_key(|cause| match cause.group {
+        CauseGroup::Normal => 2,
+        _ if cause.probability >= NOT_VERY_UNLIKELY && cause.is_pointed_at(found) => 0,
+        _ => 1,
+    });
 }
 
 fn is_unexplained(reason: &Reason) -> bool {

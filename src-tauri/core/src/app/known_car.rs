@@ -12,6 +12,7 @@ use crate::model::visit::Intake;
 use super::fault::Fault;
 use super::response::Response;
 use super::steady::Inner;
+use super::still_open;
 
 /// A visit of the same car.
 #[derive(Debug, Clone, Serialize)]
@@ -70,12 +71,12 @@ pub(super) fn before(
 ) -> Result<Response, Fault> {
     let mut known = inner.store.visits_of_car(plate, vin)?;
     known.retain(|visit| Some(visit.as_str()) != except);
-    let mut visits = Vec::new();
-    for visit in known.iter().rev().take(limits::EARLIER) {
-        // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
-        visits.extend(inner.standing_beside(visit).ok().map(shown));
-    }
-    Ok(Response::VisitsBefore { visits })
+    // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
+    let latest = known.iter().rev().take(limits::EARLIER);
+    let mut standings: Vec<Standing> = latest.filter_map(|visit| inner.standing_beside(visit).ok()).collect();
+    standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
+    let still_open = still_open::open_of(None, &standings);
+    Ok(Response::VisitsBefore { visits: standings.into_iter().map(shown).collect(), still_open })
 }
 
 fn shown(standing: Standing) -> VisitBefore {

@@ -10,7 +10,7 @@ use crate::sorting::foresee::{answered, possible_answers};
 use crate::sorting::next::OpenStep;
 use crate::sorting::sort::sort_as_judged;
 use crate::trade::Trade;
-use crate::trade::rows::StepRow;
+use crate::trade::rows::{Form, StepRow};
 use crate::urgency::rating;
 
 /// The decision that rests on the bearing suspicion alone.
@@ -35,6 +35,10 @@ pub fn add_decisions(
         sorting.judgements.retain(|judgement| judgement.id != RATING_JUDGEMENT);
     }
     if let Some(check) = asked_by_rule(urgency, open, case).or_else(|| looked_at_first(urgency, open, case)) {
+        (sorting.next_check, sorting.no_check) = (Some(check), None);
+        return;
+    }
+    if let Some(check) = left_out(urgency, open) {
         (sorting.next_check, sorting.no_check) = (Some(check), None);
         return;
     }
@@ -78,6 +82,17 @@ fn asked_by_rule(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Optio
         Some(one) => check(&one.row.id, "next-far-end"),
         None => check(step::PLAY_FAR_END, "next-unsure"),
     }
+}
+
+/// Where nothing was found, and not all was looked at: the first look that was left out.
+fn left_out(urgency: &Urgency, open: &[OpenStep<'_>]) -> Option<NextCheck> {
+    let is_look = |id: &String| {
+        let look = |one: &&OpenStep<'_>| one.row.id == *id && one.row.form == Form::AnyOf;
+        open.iter().find(look).map(|one| one.row.id.clone())
+    };
+    let left = urgency.limits.iter().chain(&urgency.unlooked).filter(|_| urgency.in_part);
+    let step = left.into_iter().find_map(is_look)?;
+    Some(NextCheck { step, why: "next-left-out".to_owned(), gain: 0.0 })
 }
 
 /// Where every check of the bay is done and the road test is not, that is said instead of that nothing is left.

@@ -12,6 +12,7 @@ use crate::model::device::{DeviceStand, Trust};
 use crate::model::entry::Decision;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing};
+use crate::model::still_open::StillOpen;
 use crate::model::time::Moment;
 use crate::model::vin::VinHint;
 use crate::model::wish::PhotoWish;
@@ -32,6 +33,8 @@ pub enum Response {
     VisitsBefore {
         /// Newest first.
         visits: Vec<super::known_car::VisitBefore>,
+        /// What they left open: the latest DANGER or WARNING that nothing settled.
+        still_open: Option<StillOpen>,
     },
     /// To everything that reads or changes one visit.
     Visit(#[serde(serialize_with = "shared")] Arc<Standing>),

@@ -25,20 +25,20 @@ pub(super) fn find(inner: &mut Inner, now: &Standing) -> Result<Option<StillOpen
         known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
     earlier.retain(|visit| (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit));
     earlier.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
-    Ok(open_of(now, &earlier))
+    Ok(open_of(Some(&vehicle.layout), &earlier))
 }
 
-/// `earlier` newest first. A recorded repair settles what came before it; that somebody calls a visit a look after
-/// the repair does not.
-fn open_of(now: &Standing, earlier: &[Standing]) -> Option<StillOpen> {
+/// What visits of one car, newest first, left open; `now` is the layout of the visit that asks, where it has one. A
+/// recorded repair settles what came before it; that somebody calls a visit a look after the repair does not.
+pub(super) fn open_of(now: Option<&str>, earlier: &[Standing]) -> Option<StillOpen> {
     for visit in earlier {
         if is_repaired(visit) {
             return None;
         }
         let bad = visit.urgency.word.filter(|word| *word >= Word::Warning && visit.outcome.is_none());
         if let Some(word) = bad {
-            let (was, is) = (&visit.intake.vehicle.layout, &now.intake.vehicle.layout);
-            let layout = (was != is).then(|| was.clone());
+            let was = &visit.intake.vehicle.layout;
+            let layout = now.is_some_and(|now| now != was).then(|| was.clone());
             return Some(StillOpen { visit: visit.visit.clone(), opened_at: visit.opened_at, word, layout });
         }
     }

@@ -88,6 +88,7 @@ pub fn opened() -> Standing {
             rules: VERSION,
         },
         asks: "unrated".to_owned(),
+        headline: "unrated".to_owned(),
         sorting: Sorting {
             causes: Vec::new(),
             bearing_probability: 0.2,
@@ -122,6 +123,7 @@ pub fn rated(rule: &str, word: Word, cause: &str) -> Standing {
     let mut standing = checked();
     standing.urgency.word = Some(word);
     standing.asks = word.id().to_owned();
+    standing.headline.clone_from(&standing.asks);
     standing.urgency.do_not_drive = Some(word >= Word::Warning);
     standing.urgency.reasons = vec![reason(rule, word, cause)];
     standing.sorting.causes = vec![likely(cause, 0.8)];

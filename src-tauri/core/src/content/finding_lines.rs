@@ -8,7 +8,7 @@ use crate::model::gauge::GaugeDecision;
 use crate::model::ids::{self, answer};
 use crate::model::occasion::{Conditions, Occasion};
 use crate::model::rating::Reason;
-use crate::model::standing::{Answered, CauseGroup, CauseStand, Standing, StepStand, TurnsWith, Weight};
+use crate::model::standing::{Answered, CLEAR_DECIBANS, CauseStand, Standing, StepStand, TurnsWith, Weight};
 use crate::model::time::Moment;
 use crate::model::visit::{Gearbox, Seat, Vehicle};
 use crate::words::Words;
@@ -21,8 +21,6 @@ use super::shared::{CauseLine, Field};
 
 /// Weight from which an answer counts as strong evidence: it turns the odds tenfold.
 const STRONG_DECIBANS: f64 = 10.0;
-/// Weight from which an answer counts as clear evidence: it doubles the odds.
-const CLEAR_DECIBANS: f64 = 3.0;
 
 /// Vehicle and visit.
 pub fn vehicle(standing: &Standing, words: &Words) -> Vec<Field> {
@@ -124,13 +122,9 @@ fn is_unchecked(standing: &Standing, step: &StepStand) -> bool {
     step.photo.is_none() && !is_gauged(standing, step) && silent
 }
 
-/// Every cause of this car, likeliest first.
+/// Every cause of this car, in the order of the standing.
 pub fn causes(standing: &Standing, words: &Words) -> Vec<CauseLine> {
-    // Where something was found, that nothing is wrong does not stand above it.
-    let last = |cause: &&CauseStand| !standing.found.is_empty() && cause.group == CauseGroup::Normal;
-    let causes = || standing.sorting.causes.iter();
-    let ordered = causes().filter(|cause| !last(cause)).chain(causes().filter(last));
-    ordered.map(|cause| cause_line(standing, cause, words)).collect()
+    standing.sorting.causes.iter().map(|cause| cause_line(standing, cause, words)).collect()
 }
 
 /// What people say beside the sorting: an opinion, and what was found to be there. Neither changes it.

@@ -3,7 +3,7 @@
 
 use crate::model::milder::MilderStand;
 use crate::model::rating::Word;
-use crate::model::standing::{CauseStand, Standing, StepStand};
+use crate::model::standing::{Standing, StepStand};
 use crate::model::still_open::StillOpen;
 use crate::words::Words;
 
@@ -23,12 +23,6 @@ pub fn sentence(standing: &Standing, words: &Words) -> Option<String> {
     };
     let found: Vec<String> = by_hand(standing).iter().filter_map(said).collect();
     (!found.is_empty()).then(|| words.with("finding-sum-found", &[("findings", words.list(&found).into())]))
-}
-
-/// Whether a cause is what was found by hand or eye, and so no other news.
-pub fn is_found(standing: &Standing, cause: &CauseStand) -> bool {
-    let found = by_hand(standing);
-    cause.speaks_for.iter().any(|weight| found.iter().any(|step| step.id == weight.step))
 }
 
 /// Every DANGER answer that was made milder, with its reason: of each step the latest.

@@ -3,9 +3,9 @@
 //! It finds the points; the two papers word them, each for its reader.
 
 use crate::model::device::{DeviceStand, Trust};
-use crate::model::ids::{answer, step};
+use crate::model::ids::{self, answer, step};
 use crate::model::rules::Tells;
-use crate::model::standing::{Standing, StepStand};
+use crate::model::standing::{Standing, StepStand, Support};
 
 /// Answers that mean nobody looked.
 pub const OPEN_ANSWERS: [&str; 6] =
@@ -94,12 +94,13 @@ pub fn complains(standing: &Standing) -> bool {
     told || !intake.complaint_sounds.is_empty() || on_the_road(standing)
 }
 
-/// Whether what is complained of is a vibration on the road, and nothing else.
+/// Whether a vibration on the road is complained of, whatever else is.
 fn on_the_road(standing: &Standing) -> bool {
     let sounds = &standing.intake.complaint_sounds;
     let told =
         said(standing, step::ROAD_SPEED_VIBRATION).is_some_and(|said| said.contains(&"grows-with-speed"));
-    sounds.iter().all(|sound| sound == "vibration") && (told || !sounds.is_empty())
+    let asked = said(standing, step::ROAD_SPEED_VIBRATION).is_some_and(|said| said.contains(&answer::NONE));
+    told || !asked && sounds.iter().any(|sound| sound == "vibration")
 }
 
 /// Whether any part of the road test was done.
@@ -112,7 +113,11 @@ fn driven(standing: &Standing) -> bool {
 pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     let mut points: Vec<OpenPoint<'_>> =
         hands_on_missing(standing).into_iter().map(OpenPoint::HandsOn).collect();
-    points.extend(standing.urgency.limits.iter().map(|step| OpenPoint::Limit(step)));
+    // A closed tube was not felt for play either: that the turn is open says too much.
+    let closed = standing.support == Support::Tube && !standing.urgency.complete;
+    let turn = |step: &&String| closed && ids::base(step) == step::TURN_BY_HAND;
+    let limits = standing.urgency.limits.iter().filter(|step| !turn(step));
+    points.extend(limits.map(|step| OpenPoint::Limit(step)));
     points
         .extend(which(standing, |step| has(step, answer::UNSURE) && !step.settled()).map(OpenPoint::Unsure));
     points.extend(

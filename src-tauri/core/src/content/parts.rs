@@ -15,7 +15,7 @@ pub fn band(standing: &Standing, words: &Words) -> Band {
     Band {
         word: word.to_owned(),
         label: words.text(&format!("word-{word}")),
-        headline: words.text(&format!("headline-{}", standing.headline())),
+        headline: words.text(&format!("headline-{}", standing.headline)),
     }
 }
 

@@ -3,7 +3,7 @@
 use crate::model::occasion::Occasion;
 use crate::model::rating::Word;
 use crate::model::rules::{LIKELY, Tells};
-use crate::model::standing::{CauseGroup, Standing};
+use crate::model::standing::{CauseGroup, CauseStand, Standing, Support};
 use crate::model::verdict::BenchVerdict;
 use crate::model::workshop::Workshop;
 use crate::words::Words;
@@ -62,7 +62,7 @@ pub fn build_finding(
 /// The answer in ten seconds: rating, strongest reason, causes, and what is still open.
 fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let urgency = &standing.urgency;
-    let mut sentences = vec![words.text(&format!("finding-sum-{}", standing.headline()))];
+    let mut sentences = vec![words.text(&format!("finding-sum-{}", standing.headline))];
     sentences.extend(found::still_open(standing, words, Reader::Trade));
     sentences.extend(found::made_milder(standing, words));
     if standing.older_than_repair() {
@@ -85,33 +85,38 @@ fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     sentences
 }
 
-/// The likely causes in one sentence. Without a rating nothing is said to be absent: that would read as cleared.
+/// The likely causes, those behind what was found first. Without a rating nothing is said to be absent: that would read
+/// as cleared.
 fn sorted(standing: &Standing, words: &Words) -> String {
     if standing.steps.iter().all(|step| step.answered.is_none()) {
         return words.text("finding-sum-nothing-yet");
     }
-    let found = !found::by_hand(standing).is_empty();
-    let likely: Vec<String> = standing
-        .sorting
-        .causes
-        .iter()
-        .filter(|cause| cause.probability >= NAMED_FROM)
-        .filter(|cause| standing.urgency.word.is_some() && !found || cause.group != CauseGroup::Normal)
-        .map(|cause| {
-            let percent = words.percent(cause.probability);
-            let args =
-                [("cause", said::cause(words, standing, &cause.id).into()), ("percent", percent.into())];
-            words.with("finding-cause-share", &args)
-        })
-        .collect();
-    let id = match (found, likely.is_empty()) {
-        (false, true) => "finding-sum-no-cause",
-        (false, false) => "finding-sum-likely",
-        (true, true) => "finding-sum-else-none",
-        (true, false) => "finding-sum-else",
+    let found = !standing.found.is_empty();
+    let told =
+        |cause: &&CauseStand| standing.urgency.word.is_some() && !found || cause.group != CauseGroup::Normal;
+    let likely = standing.sorting.causes.iter().filter(|cause| cause.probability >= NAMED_FROM).filter(told);
+    let (behind, beside): (Vec<&CauseStand>, Vec<&CauseStand>) =
+        likely.partition(|cause| cause.is_behind(&standing.found));
+    let listed = |id: &str, causes: &[&CauseStand]| {
+        let shares: Vec<String> = causes.iter().map(|cause| share(standing, cause, words)).collect();
+        (!causes.is_empty()).then(|| words.with(id, &[("causes", words.list(&shares).into())]))
     };
-    let bearing = words.percent(standing.sorting.bearing_probability);
-    words.with(id, &[("causes", words.list(&likely).into()), ("bearing", bearing.into())])
+    let mut sentences: Vec<String> = listed("finding-sum-behind", &behind).into_iter().collect();
+    sentences.extend(listed(if found { "finding-sum-beside" } else { "finding-sum-likely" }, &beside));
+    if sentences.is_empty() {
+        sentences.push(words.text(if found { "finding-sum-else-none" } else { "finding-sum-no-cause" }));
+    }
+    if standing.support != Support::Absent {
+        let bearing = words.percent(standing.sorting.bearing_probability);
+        sentences.push(words.with("finding-sum-bearing", &[("bearing", bearing.into())]));
+    }
+    sentences.join(" ")
+}
+
+fn share(standing: &Standing, cause: &CauseStand, words: &Words) -> String {
+    let name = said::cause(words, standing, &cause.id);
+    let percent = words.percent(cause.probability);
+    words.with("finding-cause-share", &[("cause", name.into()), ("percent", percent.into())])
 }
 
 /// What to do next, first thing first: with a rating what it asks for, without one the check itself; after a
@@ -242,7 +247,7 @@ fn headings(standing: &Standing, words: &Words) -> FindingHeadings {
         scope: heading("scope"),
         steps: heading("steps"),
         gauges: heading("gauges"),
-        causes: heading("causes"),
+        causes: heading(if standing.found.is_empty() { "causes" } else { "causes-found" }),
         unknown: heading("unknown"),
         road: heading("road"),
         cautions: heading("cautions"),

@@ -149,7 +149,7 @@ fn likely_cause(standing: &Standing, words: &Words) -> Option<String> {
     if named
         || top.group == CauseGroup::Normal
         || top.probability < NAMED_FROM
-        || found::is_found(standing, top)
+        || top.is_behind(&standing.found)
     {
         return None;
     }
@@ -214,9 +214,9 @@ fn matters(point: &OpenPoint<'_>, standing: &Standing) -> bool {
 
 fn open_sentence(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String {
     match point {
-        OpenPoint::HandsOn(step) => words.text(&format!("note-open-{}", ids::base(step))),
+        OpenPoint::HandsOn(step) => at_which(standing, step, "note-open", words),
         OpenPoint::Limit(step) => said::limit(words, standing, step, Reader::Owner),
-        OpenPoint::Unsure(step) => words.text(&format!("note-unsure-{}", ids::base(step))),
+        OpenPoint::Unsure(step) => at_which(standing, step, "note-unsure", words),
         OpenPoint::Disputed(_) => words.text("note-disputed"),
         OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Owner).unwrap_or_default(),
         OpenPoint::Others(steps) => others(standing, steps, words),
@@ -231,13 +231,24 @@ fn open_sentence(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> S
     }
 }
 
+/// What is open at a step; of a shaft with several bearings, at which.
+fn at_which(standing: &Standing, id: &str, about: &str, words: &Words) -> String {
+    let open = words.text(&format!("{about}-{}", ids::base(id)));
+    let step = standing.steps.iter().find(|step| step.id == id);
+    match step.and_then(|step| step.at_support) {
+        Some(number) => format!("{open} {}", words.text(&format!("reason-at-support-{number}-owner"))),
+        None => open,
+    }
+}
+
 /// The other checks that were not done, by name as far as the page has room for them.
 fn others(standing: &Standing, steps: &[&str], words: &Words) -> String {
     let count = words.with("note-open-others", &[("count", steps.len().into())]);
     if steps.len() > OTHERS_NAMED {
         return count;
     }
-    let named = words.with("note-open-which", &[("steps", said::steps(words, standing, steps).into())]);
+    let args = [("count", steps.len().into()), ("steps", said::steps(words, standing, steps).into())];
+    let named = words.with("note-open-which", &args);
     format!("{count} {named}")
 }
 

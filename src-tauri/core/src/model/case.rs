@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::answer::{AnswerValue, Temperature};
 use super::gauge::Likelihood;
 use super::ids;
+use super::occasion::Occasion;
 use super::standing::Support;
 use super::visit::{Gearbox, Seat};
 
@@ -31,6 +32,8 @@ pub struct Case {
     pub idle_rpm: Option<[u32; 2]>,
     /// Sounds the owner complains of.
     pub complaint_sounds: Vec<String>,
+    /// What brings the car in.
+    pub occasion: Occasion,
     /// Hands-on steps that a rating needs, in walk order.
     pub hands_on: Vec<String>,
     /// The support's other steps, in walk order: a rating names those that say nothing.
@@ -84,6 +87,7 @@ impl Case {
             gearbox: None,
             idle_rpm: None,
             complaint_sounds: Vec::new(),
+            occasion: Occasion::default(),
             hands_on: Vec::new(),
             limits: Vec::new(),
             driveline: Vec::new(),

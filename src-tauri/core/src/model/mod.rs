@@ -11,6 +11,7 @@ pub mod certainty;
 pub mod device;
 pub mod entry;
 pub mod fit;
+pub mod fresh_id;
 pub mod gauge;
 pub mod hex;
 pub mod ids;

@@ -89,14 +89,3 @@ pub struct Urgency {
     /// The version of the rules that gave it.
     pub rules: u32,
 }
-
-impl Urgency {
-    /// Id of what the rating asks for, in texts: where it finds nothing, and not all was looked at, it says so.
-    pub fn headline(&self) -> &'static str {
-        match self.word {
-            None => "unrated",
-            Some(Word::Notice) if self.in_part => "notice-in-part",
-            Some(word) => word.id(),
-        }
-    }
-}

@@ -14,6 +14,7 @@ use super::mark::Mark;
 use super::milder::MilderStand;
 use super::outcome::{OpinionStand, OutcomeStand};
 use super::rating::{Urgency, Word};
+use super::rules::LIKELY;
 use super::still_open::StillOpen;
 use super::time::Moment;
 use super::vin::VinHint;
@@ -51,9 +52,12 @@ pub struct Standing {
     pub steps: Vec<StepStand>,
     /// The visit's urgency.
     pub urgency: Urgency,
-    /// What the rating asks for, as the end of text ids (`headline-...`): its word, or `caution-look` where nothing
+    /// What the rating asks for, as the end of text ids: its word, or `caution-look` where nothing
     /// was found yet that could be repaired.
     pub asks: String,
+    /// The end of the id of its headline: what it asks for, that a rating without a finding was only in part, that a
+    /// check which decides is open, or that an earlier visit's DANGER or WARNING is not settled.
+    pub headline: String,
     /// The sorted causes.
     pub sorting: Sorting,
     /// What gauges say at the play steps.
@@ -121,11 +125,6 @@ impl Standing {
     /// Entries that came from devices of which this holds.
     pub fn entries_by(&self, wanted: impl Fn(&DeviceStand) -> bool) -> u64 {
         self.writers.iter().filter(|writer| wanted(&writer.device)).map(|writer| writer.entries).sum()
-    }
-
-    /// The end of the id of its headline: what it asks for, and that a rating without a finding was only in part.
-    pub fn headline(&self) -> &str {
-        if self.urgency.in_part { self.urgency.headline() } else { &self.asks }
     }
 
     /// The bearing was repaired, and nothing of the car was checked since: what is known is older than the repair.
@@ -478,6 +477,22 @@ pub struct CauseStand {
     pub speaks_for: Vec<Weight>,
     /// Answers that speak against it, heaviest first.
     pub against: Vec<Weight>,
+}
+
+/// Weight from which an answer speaks clearly for or against a cause: it doubles or halves the odds.
+pub const CLEAR_DECIBANS: f64 = 3.0;
+
+impl CauseStand {
+    /// Whether it is likely, and one of these steps, at which something was found, speaks clearly for it.
+    pub fn is_behind(&self, found: &[String]) -> bool {
+        self.probability >= LIKELY && self.is_pointed_at(found)
+    }
+
+    /// Whether one of these steps, at which something was found, speaks clearly for it.
+    pub fn is_pointed_at(&self, found: &[String]) -> bool {
+        let clear = |weight: &Weight| weight.decibans >= CLEAR_DECIBANS && found.contains(&weight.step);
+        self.speaks_for.iter().any(clear)
+    }
 }
 
 /// The groups of causes.

@@ -49,7 +49,7 @@ impl Decision<'_> {
     /// The probability it rests on.
     pub fn probability(&self, posterior: &Posterior) -> f64 {
         let cause = |index: usize| posterior.causes.get(index).copied().unwrap_or(0.0);
-        self.cause.map_or(1.0 - posterior.no_bearing, cause)
+        self.cause.map_or(posterior.bearing(), cause)
     }
 
     /// The probability from which on acting loses less.

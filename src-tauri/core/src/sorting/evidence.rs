@@ -118,7 +118,7 @@ fn observe(row: &SignRow, sign: usize, spread: f64, case: &Case) -> Option<Obser
 /// Whether an answer says that the sign is not there.
 fn says_absent(row: &SignRow, answer: &CaseAnswer) -> bool {
     match &answer.value {
-        _ if answer.limited || answer.open => false,
+        _ if answer.limited || answer.open || row.absent_is_silent => false,
         AnswerValue::Any(_) => true,
         value => row.absent.iter().any(|choice| value.has(choice)),
     }

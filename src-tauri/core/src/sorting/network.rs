@@ -159,7 +159,7 @@ fn shifted(prior: Beta, row: &CauseRow, case: &Case) -> Beta {
     Beta::judged(now / (1.0 + now), prior.a + prior.b)
 }
 
-/// What shifts a cause on this car: how its bearing sits, what it has run, what is complained of.
+/// What shifts a cause on this car: how its bearing sits, what it has run, what is complained of, whether it comes back.
 pub fn shifts<'r>(row: &'r CauseRow, case: &Case) -> impl Iterator<Item = &'r PriorShift> {
     let holds = |shift: &&PriorShift| {
         (shift.layouts.is_empty() || shift.layouts.contains(&case.layout))
@@ -167,6 +167,7 @@ pub fn shifts<'r>(row: &'r CauseRow, case: &Case) -> impl Iterator<Item = &'r Pr
             && shift.from_km.is_none_or(|from| case.odometer_km.is_some_and(|km| km >= from))
             && (shift.sounds.is_empty()
                 || case.complaint_sounds.iter().any(|sound| shift.sounds.contains(sound)))
+            && (shift.occasions.is_empty() || shift.occasions.contains(&case.occasion))
     };
     row.shifts.iter().filter(holds).collect::<Vec<_>>().into_iter()
 }

@@ -26,6 +26,13 @@ pub struct Posterior<N = f64> {
     pub log_evidence: N,
 }
 
+impl Posterior {
+    /// Probability that some bearing cause is present; never outside 0 to 1 by rounding.
+    pub fn bearing(&self) -> f64 {
+        (1.0 - self.no_bearing).clamp(0.0, 1.0)
+    }
+}
+
 /// The exact posterior.
 pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
     solve(network, evidence)

@@ -46,7 +46,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
     let suspicion = suspicion(&Network::as_judged(trade, case), &observed);
     Sorting {
         causes: named(trade, case, causes(&network, &all, accounts, intervals)),
-        bearing_probability: 1.0 - all.no_bearing,
+        bearing_probability: all.bearing(),
         bearing_unexcused: suspicion,
         no_check: next.as_ref().err().map(|why| (*why).to_owned()),
         next_check: next.ok(),
@@ -65,7 +65,7 @@ pub fn sort_as_judged(trade: &Trade, case: &Case) -> Sorting {
     let accounts = explain::accounts(&network, case, &all, &[]);
     Sorting {
         causes: causes(&network, &all, accounts, None),
-        bearing_probability: 1.0 - all.no_bearing,
+        bearing_probability: all.bearing(),
         bearing_unexcused: suspicion(&network, &observed),
         no_check: None,
         next_check: None,
@@ -88,7 +88,7 @@ fn suspicion(network: &Network, observed: &[Observation]) -> f64 {
     for cause in alone.causes.iter_mut().filter(|cause| cause.group != CauseGroup::Bearing) {
         cause.prior = 0.0;
     }
-    1.0 - posterior(&alone, observed).no_bearing
+    posterior(&alone, observed).bearing()
 }
 
 fn causes(

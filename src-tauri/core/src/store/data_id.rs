@@ -6,6 +6,8 @@ use std::path::Path;
 
 use uuid::Uuid;
 
+use crate::model::fresh_id::fresh_id;
+
 use super::fault::StoreFault;
 use super::folders;
 
@@ -20,7 +22,7 @@ pub fn data_id(folder: &Path) -> Result<String, StoreFault> {
     if let Some(id) = read(folder) {
         return Ok(id);
     }
-    let fresh = Uuid::now_v7().to_string();
+    let fresh = fresh_id().to_string();
     let passing = folder.join(format!("{FILE}.{}.part", std::process::id()));
     folders::write_by(&folder.join(FILE), &passing, fresh.as_bytes()).map_err(StoreFault::file)?;
     // Of two processes that made one at once, both go on with the one that stayed.

@@ -7,6 +7,8 @@ use std::path::PathBuf;
 
 use uuid::Uuid;
 
+use crate::model::fresh_id::fresh_id;
+
 use super::backup::file::BackupReader;
 use super::fault::StoreFault;
 use super::open::Store;
@@ -50,7 +52,7 @@ impl Store {
             // One that is being read stays where the system holds on to it.
             let _ = fs::remove_file(eldest);
         }
-        let id = Uuid::now_v7().simple().to_string();
+        let id = fresh_id().simple().to_string();
         let file = private::create(&folder.join(&id)).map_err(StoreFault::file)?;
         Ok((id, file))
     }

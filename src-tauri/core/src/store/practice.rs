@@ -4,6 +4,8 @@ use std::fs;
 use std::io::ErrorKind;
 use std::path::PathBuf;
 
+use crate::model::fresh_id::fresh_id;
+
 use super::fault::StoreFault;
 use super::open::Store;
 
@@ -20,7 +22,7 @@ impl Store {
 
     /// A place for a rehearsal. What a kill leaves there goes at the next start.
     pub fn rehearsal_folder(&self) -> PathBuf {
-        self.folder().join(REHEARSALS).join(uuid::Uuid::now_v7().simple().to_string())
+        self.folder().join(REHEARSALS).join(fresh_id().simple().to_string())
     }
 
     /// Leaves nothing of any rehearsal.

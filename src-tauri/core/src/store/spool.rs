@@ -5,7 +5,7 @@ use std::fs::{self, File};
 use std::io;
 use std::path::PathBuf;
 
-use uuid::Uuid;
+use crate::model::fresh_id::fresh_id;
 
 use super::open::Store;
 use super::private;
@@ -20,7 +20,7 @@ pub struct Spool {
 impl Store {
     /// An empty spool. Its folder is made with the first file.
     pub fn spool(&self) -> Spool {
-        let folder = self.folder.join("outgoing").join(format!("{}.spool", Uuid::now_v7().simple()));
+        let folder = self.folder.join("outgoing").join(format!("{}.spool", fresh_id().simple()));
         Spool { folder, names: Vec::new() }
     }
 }

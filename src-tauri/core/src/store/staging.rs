@@ -9,6 +9,8 @@ use std::path::{Path, PathBuf};
 
 use serde::{Deserialize, Serialize};
 
+use crate::model::fresh_id::fresh_id;
+
 use super::backup::list::{is_hash, is_own_path};
 use super::fault::StoreFault;
 use super::folders;
@@ -60,7 +62,7 @@ impl Store {
             fs::remove_dir_all(&folder).map_err(StoreFault::file)?;
         }
         private::folder(&folder).map_err(StoreFault::file)?;
-        let id = uuid::Uuid::now_v7().to_string();
+        let id = fresh_id().to_string();
         let (fresh, healing) = (BTreeMap::new(), BTreeMap::new());
         Ok(Staging { folder, data: self.folder.clone(), id, fresh, healing })
     }

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 
 use crate::model::ids;
+use crate::model::occasion::Occasion;
 use crate::model::standing::{CauseGroup, RoadRow, Support};
 use crate::model::visit::{Gearbox, Seat};
 
@@ -53,6 +54,9 @@ pub struct Layout {
     /// Seats it can have.
     #[serde(default)]
     pub seats: Vec<Seat>,
+    /// Its joints carry everything, or wear first: the look at them is part of the check that decides.
+    #[serde(default)]
+    pub joints_decide: bool,
     /// What movement is allowed.
     pub allowed_movement: AllowedMovement,
     /// The causes that exist on it.
@@ -160,6 +164,9 @@ pub struct StepRow {
     /// Shaft speed it needs.
     #[serde(default)]
     pub speed: Option<Speed>,
+    /// Whether it is the step of cars whose joints decide, or of those whose joints do not; none: of both.
+    #[serde(default)]
+    pub joints_decide: Option<bool>,
     /// Gearboxes it applies to; empty: all. An unknown gearbox keeps the step.
     #[serde(default)]
     pub gearboxes: Vec<Gearbox>,
@@ -329,6 +336,9 @@ pub struct PriorShift {
     /// Cars whose owner notices any of these sounds; empty: all.
     #[serde(default)]
     pub sounds: Vec<String>,
+    /// What brings the car in; empty: all.
+    #[serde(default)]
+    pub occasions: Vec<Occasion>,
     /// What the odds are multiplied by.
     pub odds: f64,
     /// A published source, or that it is judgement.
@@ -358,6 +368,9 @@ pub struct SignRow {
     /// Answers that say it is absent.
     #[serde(default)]
     pub absent: Vec<String>,
+    /// Only that it is seen says something: a look that finds it not there says nothing.
+    #[serde(default)]
+    pub absent_is_silent: bool,
     /// Answers that do not decide it, with their likelihoods.
     #[serde(default)]
     pub soft: Vec<SoftAnswer>,

@@ -19,7 +19,9 @@ pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     let missing = case.hands_on.iter().filter(asked).filter(|step| !case.looked(step));
     let missing: Vec<String> = missing.cloned().collect();
     let word = if is_first(case) { first::word } else { word }(case, &reasons, &missing);
-    let (mut limits, unlooked) = (unsettled(case, &case.limits), unsettled(case, &case.driveline));
+    let mut limits = unsettled(case, &case.limits);
+    let unlooked: Vec<String> =
+        case.driveline.iter().filter(|step| !case.settles(step) || is_hidden(case, step)).cloned().collect();
     // Seen in part, a look is no longer missing; by earlier rules it only ever limited.
     let looks = case.hands_on.iter().filter(|step| is_look(step) && !case.settles(step));
     limits.splice(0..0, looks.filter(|step| !missing.contains(step)).cloned());
@@ -34,6 +36,12 @@ pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
         unlooked,
         rules: case.rules.version,
     }
+}
+
+/// Whether a closed tube hides what is looked at: nobody sees the shaft in it, whatever was answered.
+fn is_hidden(case: &Case, step: &str) -> bool {
+    let closed = case.support == Support::Tube && !case.looked(ids::step::TUBE_OPEN_CHECK);
+    closed && step == ids::step::SHAFT_LOOK && !is_earlier(case)
 }
 
 fn is_first(case: &Case) -> bool {
@@ -88,9 +96,10 @@ fn word(case: &Case, reasons: &[Reason], missing: &[String]) -> Option<Word> {
     strongest.filter(|word| (felt || case.support == Support::Tube) && *word > Word::Notice)
 }
 
-/// Whether a hands-on step is the look at a rubber support, which is part of the check since the third rules.
+/// Whether a hands-on step is a look, at a rubber support or at joints that decide: part of the check since the third
+/// rules.
 fn is_look(step: &str) -> bool {
-    ids::base(step) == ids::step::SUPPORT_LOOK
+    [ids::step::SUPPORT_LOOK, ids::step::COUPLING_LOOK].contains(&ids::base(step))
 }
 
 fn reasons(case: &Case, sorting: Option<&Sorting>) -> Vec<Reason> {

@@ -13,6 +13,7 @@ pub fn steps<'t>(trade: &'t Trade, layout: &Layout, gearbox: Option<Gearbox>) ->
     let fits = |step: &&StepRow| {
         (step.supports.is_empty() || step.supports.contains(&layout.support))
             && step.speed.is_none_or(|speed| speed == layout.speed)
+            && step.joints_decide.is_none_or(|decide| decide == layout.joints_decide)
             && step.support_number <= layout.supports.max(1)
             && gearbox_fits(&step.gearboxes, gearbox)
     };

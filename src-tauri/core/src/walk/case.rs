@@ -41,6 +41,7 @@ pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
         gearbox: intake.vehicle.gearbox,
         idle_rpm: intake.vehicle.idle_rpm,
         complaint_sounds: complaint_sounds(trade, intake),
+        occasion: intake.occasion,
         hands_on: ids_of(|step| step.hands_on),
         limits: ids_of(|step| step.limits),
         driveline: ids_of(|step| step.driveline && !step.hands_on),

@@ -201,7 +201,9 @@ fn every_limit_of_a_rating_has_its_texts() {
 
 #[test]
 fn every_short_word_has_its_text() {
-    check_texts(&owned(&["notice-in-part"]), &["headline-ID", "finding-sum-ID"]);
+    let headlines =
+        owned(&["notice-in-part", "caution-look", "caution-open", "still-open-danger", "still-open-warning"]);
+    check_texts(&headlines, &["headline-ID", "finding-sum-ID"]);
     check_texts(&owned(&["engine", "wheels"]), &["detail-free-ID", "detail-not-free-ID"]);
     check_texts(
         &owned(&["danger", "warning", "caution", "notice", "unrated"]),
@@ -232,7 +234,10 @@ fn every_short_word_has_its_text() {
     check_texts(&owned(&["repair", "decide-later", "decline"]), &["decision-ID"]);
     check_texts(&owned(&["gates-confirmed", "steps-ordered", "times-set-back"]), &["arranged-ID"]);
     check_texts(&owned(&["gates-open", "other-part", "danger-found"]), &["lock-ID"]);
-    check_texts(&owned(&["hands-on", "informs", "rating", "free-turn", "far-end", "unsure"]), &["next-ID"]);
+    check_texts(
+        &owned(&["hands-on", "informs", "rating", "free-turn", "far-end", "unsure", "left-out"]),
+        &["next-ID"],
+    );
     check_texts(&owned(&["nothing-changes", "not-worth", "all-done"]), &["stop-ID"]);
     check_texts(&owned(&["signs-disagree", "not-listed"]), &["surprise-ID"]);
     check_texts(&owned(&["under-car-first", "running-first"]), &["order-ID"]);

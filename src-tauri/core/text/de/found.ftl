@@ -2,8 +2,9 @@
 ### Fehler verlangt. Für die Werkstatt; was auf -owner endet oder mit note- oder short- beginnt, ist für den Kunden.
 
 finding-sum-found = Gefunden: { $findings }.
-finding-sum-else = Was sonst dahinter stecken kann: { $causes }. Mindestens eine Ursache am Lager: { $bearing }.
-finding-sum-else-none = Neben dem Gefundenen sticht keine Ursache heraus. Mindestens eine Ursache am Lager: { $bearing }.
+finding-sum-behind = Dahinter am ehesten: { $causes }.
+finding-sum-beside = Daneben auch wahrscheinlich: { $causes }.
+finding-sum-else-none = Neben dem Gefundenen sticht keine Ursache heraus.
 finding-milder = { $step }: „{ $was }“ war eine Antwort mit GEFAHR. { $by } hat sie in „{ $now }“ geändert ({ $at }). Genannter Grund: { $reason }
 finding-milder-withdrawn = { $step }: „{ $was }“ war eine Antwort mit GEFAHR. { $by } hat sie zurückgenommen ({ $at }). Genannter Grund: { $reason }
 still-open-before = Noch offen: Dieses Fahrzeug wurde am { $day } mit { $label } eingestuft, und seither ist keine Reparatur festgehalten. Dieser Vorgang hebt diese Einstufung nicht auf: Halten Sie die Reparatur fest, oder bei jenem Vorgang, was es wirklich war.
@@ -35,7 +36,10 @@ note-likely-else = Neben dem, was wir gefunden haben, kann es das sein: { $about
 note-in-order = Wir haben die Welle und ihr Lager von Hand geprüft. Dort ist alles in Ordnung.
 note-in-order-ends = Wir haben beide Enden der Welle von Hand geprüft. Dort ist alles in Ordnung.
 note-open-support-look = Den Gummi, der das Lager hält, haben wir noch nicht gesehen.
-note-open-which = Das sind: { $steps }.
+note-open-which = { $count ->
+    [one] Das ist: { $steps }.
+   *[other] Das sind: { $steps }.
+}
 
 rule-coupling-worn = Eine Kupplung oder ein Gelenk der Welle ist verschlissen oder schwergängig.
 rule-coupling-worn-owner = Ein Gelenk an der Welle ist verschlissen.
@@ -87,3 +91,16 @@ drawing-one-piece = Eine Welle läuft unter dem Boden vom Getriebe zur Hinterach
 ## An einem Rohr.
 step-shaft-look-do-tube = Nur bei offenem Rohr. Geschlossen sieht niemand die Welle: nicht zu sehen.
 step-turn-by-hand-do-tube = Nur bei offenem Rohr. Geschlossen lässt sich die Welle nicht greifen: nicht gemacht. Sonst langsam eine ganze Drehung, auf Rauheit oder Widerstand fühlen.
+
+## What stays open, in a headline, and joints that decide.
+headline-caution-open = Etwas gefunden; die Prüfung von Hand ist noch offen
+finding-sum-caution-open = VORSICHT: Etwas wurde gefunden, und die Prüfung, die entscheidet, ist noch offen.
+headline-still-open-danger = Eine frühere GEFAHR ist nicht erledigt
+headline-still-open-warning = Eine frühere WARNUNG ist nicht erledigt
+finding-sum-still-open-danger = Eine frühere GEFAHR ist nicht erledigt: Bis dahin gibt nichts hier dieses Auto frei.
+finding-sum-still-open-warning = Eine frühere WARNUNG ist nicht erledigt: Bis dahin gibt nichts hier dieses Auto frei.
+note-open-coupling-look = Wir haben die Gelenke der Welle nicht angesehen.
+limit-coupling-look = Die Gelenke und ihre Schrauben wurden nicht oder nicht ganz angesehen.
+limit-coupling-look-owner = Wir konnten nicht alles an den Gelenken der Welle sehen.
+note-could-turns-badly-none = Ein Gelenk kann heiß werden und brechen. Dann kann sich die Welle lösen.
+next-left-out = Das wurde bisher ausgelassen: ansehen, bevor das Auto zurückgegeben wird.

@@ -44,9 +44,9 @@ rule-bearing-likely-suspected-closed = Nach dem, was zu hören war, ist ein Lage
 rule-bearing-likely-suspected-closed-owner = Was wir gehört haben, kann von einem Lager im Rohr kommen. Das Rohr ist zu, deshalb konnte noch niemand danach fühlen.
 
 ## Was mit dem Tempo brummt.
-cause-wheel-bearing-or-axle = Radlager oder Achse
-cause-wheel-bearing-or-axle-about = Ein Radlager oder die Zahnräder der Achse sind verschlissen und brummen beim Fahren.
-cause-wheel-bearing-or-axle-next = Eine sanfte Kurve in jede Richtung fahren: Ein Brummen, das in einer Richtung lauter wird, ist das kurvenäußere Radlager. Ein Heulen, das mit dem Pedal kommt und geht, ist der Achsantrieb: Öl und Spiel prüfen. Dann auf der Bühne jedes Rad von Hand drehen.
+cause-wheel-bearing-or-axle = Radlager oder Zahnräder von Achse oder Verteilergetriebe
+cause-wheel-bearing-or-axle-about = Ein Radlager oder Zahnräder der Achse oder des Verteilergetriebes sind verschlissen und brummen beim Fahren.
+cause-wheel-bearing-or-axle-next = Eine sanfte Kurve in jede Richtung fahren: Ein Brummen, das in einer Richtung lauter wird, ist das kurvenäußere Radlager. Ein Heulen, das mit dem Pedal kommt und geht, ist der Achsantrieb oder, wo es eines gibt, das Verteilergetriebe: Öl und Spiel prüfen. Dann auf der Bühne jedes Rad von Hand drehen.
 step-road-bend = Auf der Straße: in der Kurve
 step-road-bend-do = Gleiches Tempo, eine lange sanfte Linkskurve, dann eine Rechtskurve. Wird ein Brummen in einer Richtung lauter?
 step-road-bend-watch = Breite Straße ohne Verkehr, keine Schlenker. Hartes Schlagen oder starke Vibration: anhalten. Die Herstellervorschrift geht vor.

@@ -2,8 +2,9 @@
 ### asks for. For the trade; ids that end in -owner and those that begin with note- or short- are for the owner.
 
 finding-sum-found = Found: { $findings }.
-finding-sum-else = What else may be behind it: { $causes }. At least one bearing cause: { $bearing }.
-finding-sum-else-none = No cause stands out beside what was found. At least one bearing cause: { $bearing }.
+finding-sum-behind = Behind it, most likely: { $causes }.
+finding-sum-beside = Beside it, likely too: { $causes }.
+finding-sum-else-none = No cause stands out beside what was found.
 finding-milder = { $step }: “{ $was }” was a DANGER answer. { $by } changed it to “{ $now }” ({ $at }). Reason given: { $reason }
 finding-milder-withdrawn = { $step }: “{ $was }” was a DANGER answer. { $by } took it back ({ $at }). Reason given: { $reason }
 still-open-before = Still open: this car was rated { $label } on { $day }, and no repair is recorded since. This visit does not lift that rating: record the repair, or at that visit what it turned out to be.
@@ -35,7 +36,10 @@ note-likely-else = Beside what we found, this may be the cause: { $about }
 note-in-order = We felt the shaft and its bearing by hand and found them in order.
 note-in-order-ends = We felt both ends of the shaft by hand and found them in order.
 note-open-support-look = We have not seen the rubber that holds the bearing.
-note-open-which = They are: { $steps }.
+note-open-which = { $count ->
+    [one] It is: { $steps }.
+   *[other] They are: { $steps }.
+}
 
 rule-coupling-worn = A coupling or joint of the shaft is worn or stiff.
 rule-coupling-worn-owner = A joint on the shaft is worn.
@@ -87,3 +91,16 @@ drawing-one-piece = One shaft runs under the floor from the gearbox to the rear 
 ## At a tube.
 step-shaft-look-do-tube = Only with the tube open. Closed, nobody can see the shaft: say could not see it.
 step-turn-by-hand-do-tube = Only with the tube open and the shaft free in the hand. Closed, it cannot be gripped: say not done. Else turn it slowly, one full turn, and feel for roughness or drag.
+
+## What stays open, in a headline, and joints that decide.
+headline-caution-open = Fault found; the hands-on check is still open
+finding-sum-caution-open = CAUTION: something was found, and the check that decides is still open.
+headline-still-open-danger = An earlier DANGER is not settled
+headline-still-open-warning = An earlier WARNING is not settled
+finding-sum-still-open-danger = An earlier DANGER is not settled: until it is, nothing below clears this car.
+finding-sum-still-open-warning = An earlier WARNING is not settled: until it is, nothing below clears this car.
+note-open-coupling-look = We have not looked at the joints of the shaft.
+limit-coupling-look = The joints and their bolts were not, or not wholly, looked at.
+limit-coupling-look-owner = We could not see all of the joints of the shaft.
+note-could-turns-badly-none = A joint can get hot and break. Then the shaft can come loose.
+next-left-out = It was left out so far: look before the car is handed back.

@@ -44,9 +44,9 @@ rule-bearing-likely-suspected-closed = A bearing fault is at least 50 % likely b
 rule-bearing-likely-suspected-closed-owner = What we heard may come from a bearing in the tube. The tube is closed, so nobody could feel for it yet.
 
 ## What hums with the road's speed.
-cause-wheel-bearing-or-axle = Wheel bearing or axle
-cause-wheel-bearing-or-axle-about = A wheel bearing or the gears of the axle are worn and hum while the car drives.
-cause-wheel-bearing-or-axle-next = Drive a gentle bend each way: a hum that gets louder one way is the wheel bearing on the outside. A whine that comes and goes with the pedal is the final drive: check its oil and its play. Then turn each wheel by hand on the lift.
+cause-wheel-bearing-or-axle = Wheel bearing, or gears of axle or transfer case
+cause-wheel-bearing-or-axle-about = A wheel bearing, or gears of the axle or the transfer case, are worn and hum while the car drives.
+cause-wheel-bearing-or-axle-next = Drive a gentle bend each way: a hum that gets louder one way is the wheel bearing on the outside. A whine that comes and goes with the pedal is the final drive, or the transfer case where there is one: check its oil and its play. Then turn each wheel by hand on the lift.
 step-road-bend = On the road: in a bend
 step-road-bend-do = Same speed, a long gentle bend to the left, then one to the right. Does a hum get louder one way?
 step-road-bend-watch = A wide road without traffic, never swerve. Heavy knock or strong vibration: stop. The maker's procedure comes first.

@@ -2,8 +2,9 @@
 ### sin avería. Para el taller; lo que acaba en -owner o empieza por note- o short- es para el cliente.
 
 finding-sum-found = Encontrado: { $findings }.
-finding-sum-else = Qué más puede haber detrás: { $causes }. Al menos una causa del rodamiento: { $bearing }.
-finding-sum-else-none = Ninguna causa destaca junto a lo encontrado. Al menos una causa del rodamiento: { $bearing }.
+finding-sum-behind = Detrás, lo más probable: { $causes }.
+finding-sum-beside = Además, también probable: { $causes }.
+finding-sum-else-none = Ninguna causa destaca junto a lo encontrado.
 finding-milder = { $step }: «{ $was }» era una respuesta de PELIGRO. { $by } la cambió a «{ $now }» ({ $at }). Motivo dado: { $reason }
 finding-milder-withdrawn = { $step }: «{ $was }» era una respuesta de PELIGRO. { $by } la retiró ({ $at }). Motivo dado: { $reason }
 still-open-before = Sigue abierto: este coche se valoró con { $label } el { $day } y desde entonces no consta ninguna reparación. Esta visita no levanta esa valoración: anote la reparación o, en aquella visita, lo que resultó ser.
@@ -35,7 +36,10 @@ note-likely-else = Junto a lo que encontramos, la causa puede ser esta: { $about
 note-in-order = Probamos a mano el árbol y su rodamiento y están bien.
 note-in-order-ends = Probamos a mano los dos extremos del árbol y están bien.
 note-open-support-look = Aún no hemos visto la goma que sujeta el rodamiento.
-note-open-which = Son: { $steps }.
+note-open-which = { $count ->
+    [one] Es: { $steps }.
+   *[other] Son: { $steps }.
+}
 
 rule-coupling-worn = Un acoplamiento o una articulación del árbol está gastado o va duro.
 rule-coupling-worn-owner = Una articulación del árbol está gastada.
@@ -87,3 +91,16 @@ drawing-one-piece = Un árbol va bajo el piso del cambio al eje trasero, con una
 ## En un tubo.
 step-shaft-look-do-tube = Solo con el tubo abierto. Cerrado, nadie puede ver el árbol: diga que no se pudo ver.
 step-turn-by-hand-do-tube = Solo con el tubo abierto. Cerrado no se puede agarrar el árbol: diga no hecho. Si no, gírelo despacio una vuelta y note aspereza o resistencia.
+
+## What stays open, in a headline, and joints that decide.
+headline-caution-open = Hay algo encontrado; la comprobación a mano sigue abierta
+finding-sum-caution-open = PRECAUCIÓN: se encontró algo, y la comprobación que decide sigue abierta.
+headline-still-open-danger = Un PELIGRO anterior no está resuelto
+headline-still-open-warning = Una ADVERTENCIA anterior no está resuelta
+finding-sum-still-open-danger = Un PELIGRO anterior no está resuelto: hasta que lo esté, nada de esto da el coche por bueno.
+finding-sum-still-open-warning = Una ADVERTENCIA anterior no está resuelta: hasta que lo esté, nada de esto da el coche por bueno.
+note-open-coupling-look = No hemos mirado las articulaciones del árbol.
+limit-coupling-look = Las articulaciones y sus tornillos no se miraron, o no del todo.
+limit-coupling-look-owner = No pudimos ver del todo las articulaciones del árbol.
+note-could-turns-badly-none = Una articulación se puede calentar y romper. Entonces el árbol se puede soltar.
+next-left-out = Se ha dejado fuera hasta ahora: mírelo antes de entregar el coche.

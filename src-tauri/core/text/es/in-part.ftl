@@ -44,9 +44,9 @@ rule-bearing-likely-suspected-closed = Por lo oído, un fallo del rodamiento es 
 rule-bearing-likely-suspected-closed-owner = Lo que oímos puede venir de un rodamiento del tubo. El tubo está cerrado y aún nadie pudo tocarlo.
 
 ## Lo que zumba con la velocidad.
-cause-wheel-bearing-or-axle = Rodamiento de rueda o eje
-cause-wheel-bearing-or-axle-about = Un rodamiento de rueda o los engranajes del eje están gastados y zumban al rodar.
-cause-wheel-bearing-or-axle-next = Tome una curva suave a cada lado: un zumbido que crece hacia un lado es el rodamiento de la rueda exterior. Un aullido que va y viene con el pedal es el diferencial: compruebe su aceite y su juego. Luego gire cada rueda a mano en el elevador.
+cause-wheel-bearing-or-axle = Rodamiento de rueda, o engranajes del eje o de la caja de transferencia
+cause-wheel-bearing-or-axle-about = Un rodamiento de rueda, o engranajes del eje o de la caja de transferencia, están gastados y zumban al rodar.
+cause-wheel-bearing-or-axle-next = Tome una curva suave a cada lado: un zumbido que crece hacia un lado es el rodamiento de la rueda exterior. Un aullido que va y viene con el pedal es el diferencial o, si la hay, la caja de transferencia: compruebe su aceite y su juego. Luego gire cada rueda a mano en el elevador.
 step-road-bend = En carretera: en curva
 step-road-bend-do = Misma velocidad, una curva larga y suave a la izquierda, luego a la derecha. ¿Crece un zumbido hacia un lado?
 step-road-bend-watch = Carretera ancha sin tráfico, sin volantazos. Golpe fuerte o mucha vibración: pare. El procedimiento del fabricante va primero.

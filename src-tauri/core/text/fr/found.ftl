@@ -2,8 +2,9 @@
 ### ATTENTION sans panne. Pour l’atelier ; ce qui finit par -owner ou commence par note- ou short- est pour le client.
 
 finding-sum-found = Trouvé : { $findings }.
-finding-sum-else = Ce qu’il peut y avoir d’autre : { $causes }. Au moins une cause au roulement : { $bearing }.
-finding-sum-else-none = Aucune cause ne se détache à côté de ce qui a été trouvé. Au moins une cause au roulement : { $bearing }.
+finding-sum-behind = Derrière, le plus probable : { $causes }.
+finding-sum-beside = À côté, probable aussi : { $causes }.
+finding-sum-else-none = Aucune cause ne se détache à côté de ce qui a été trouvé.
 finding-milder = { $step } : « { $was } » était une réponse DANGER. { $by } l’a changée en « { $now } » ({ $at }). Raison donnée : { $reason }
 finding-milder-withdrawn = { $step } : « { $was } » était une réponse DANGER. { $by } l’a retirée ({ $at }). Raison donnée : { $reason }
 still-open-before = Encore ouvert : cette voiture a été notée { $label } le { $day }, et aucune réparation n’est consignée depuis. Cette visite ne lève pas cette note : consignez la réparation ou, à cette visite-là, ce que c’était vraiment.
@@ -35,7 +36,10 @@ note-likely-else = À côté de ce que nous avons trouvé, cela peut être la ca
 note-in-order = Nous avons contrôlé à la main l’arbre et son roulement : ils sont en bon état.
 note-in-order-ends = Nous avons contrôlé à la main les deux bouts de l’arbre : ils sont en bon état.
 note-open-support-look = Nous n’avons pas encore vu le caoutchouc qui tient le roulement.
-note-open-which = Ce sont : { $steps }.
+note-open-which = { $count ->
+    [one] C’est : { $steps }.
+   *[other] Ce sont : { $steps }.
+}
 
 rule-coupling-worn = Un accouplement ou un joint de l’arbre est usé ou dur.
 rule-coupling-worn-owner = Un joint de l’arbre est usé.
@@ -87,3 +91,16 @@ drawing-one-piece = Un arbre passe sous le plancher de la boîte à l’essieu a
 ## Sur un tube.
 step-shaft-look-do-tube = Seulement tube ouvert. Fermé, personne ne voit l’arbre : dites pas vu.
 step-turn-by-hand-do-tube = Seulement tube ouvert. Fermé, on ne peut pas saisir l’arbre : dites pas fait. Sinon, un tour complet, lentement, et sentez s’il gratte ou résiste.
+
+## What stays open, in a headline, and joints that decide.
+headline-caution-open = Défaut trouvé ; le contrôle à la main reste ouvert
+finding-sum-caution-open = ATTENTION : quelque chose a été trouvé, et le contrôle qui décide reste ouvert.
+headline-still-open-danger = Un DANGER antérieur n’est pas réglé
+headline-still-open-warning = Un AVERTISSEMENT antérieur n’est pas réglé
+finding-sum-still-open-danger = Un DANGER antérieur n’est pas réglé : jusque-là, rien ici ne déclare cette voiture bonne.
+finding-sum-still-open-warning = Un AVERTISSEMENT antérieur n’est pas réglé : jusque-là, rien ici ne déclare cette voiture bonne.
+note-open-coupling-look = Nous n’avons pas regardé les articulations de l’arbre.
+limit-coupling-look = Les articulations et leurs vis n’ont pas été regardées, ou pas entièrement.
+limit-coupling-look-owner = Nous n’avons pas pu voir toutes les articulations de l’arbre.
+note-could-turns-badly-none = Une articulation peut chauffer et casser. Alors l’arbre peut se détacher.
+next-left-out = Laissé de côté jusqu’ici : regardez avant de rendre la voiture.

@@ -44,9 +44,9 @@ rule-bearing-likely-suspected-closed = D’après ce qui a été entendu, un dé
 rule-bearing-likely-suspected-closed-owner = Ce que nous avons entendu peut venir d’un roulement dans le tube. Le tube est fermé : personne n’a encore pu le toucher.
 
 ## Ce qui ronfle avec la vitesse.
-cause-wheel-bearing-or-axle = Roulement de roue ou pont
-cause-wheel-bearing-or-axle-about = Un roulement de roue ou les pignons du pont sont usés et ronflent quand la voiture roule.
-cause-wheel-bearing-or-axle-next = Prenez un virage doux de chaque côté : un ronflement plus fort d’un côté est le roulement de la roue extérieure. Un sifflement qui va et vient avec la pédale est le pont : contrôlez son huile et son jeu. Puis tournez chaque roue à la main sur le pont élévateur.
+cause-wheel-bearing-or-axle = Roulement de roue, ou pignons du pont ou de la boîte de transfert
+cause-wheel-bearing-or-axle-about = Un roulement de roue, ou des pignons du pont ou de la boîte de transfert, sont usés et ronflent quand la voiture roule.
+cause-wheel-bearing-or-axle-next = Prenez un virage doux de chaque côté : un ronflement plus fort d’un côté est le roulement de la roue extérieure. Un sifflement qui va et vient avec la pédale est le pont ou, s’il y en a une, la boîte de transfert : contrôlez son huile et son jeu. Puis tournez chaque roue à la main sur le pont élévateur.
 step-road-bend = Sur route : en virage
 step-road-bend-do = Même vitesse, un long virage doux à gauche, puis un à droite. Un ronflement devient-il plus fort d’un côté ?
 step-road-bend-watch = Route large sans trafic, pas de coups de volant. Choc fort ou forte vibration : arrêtez-vous. La procédure du constructeur passe avant.

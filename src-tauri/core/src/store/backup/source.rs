@@ -8,6 +8,7 @@ use rusqlite::backup::Backup;
 use rusqlite::{Connection, OpenFlags, TransactionBehavior, params};
 
 use super::fault::BackupFault;
+use crate::model::fresh_id::fresh_id;
 use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
 use crate::store::folders::beside;
@@ -61,7 +62,7 @@ fn is_still(path: &Path) -> bool {
 
 /// Whether no file can be made in a folder.
 fn takes_nothing(folder: &Path) -> bool {
-    let probe = folder.join(format!(".steady-{}", uuid::Uuid::now_v7().simple()));
+    let probe = folder.join(format!(".steady-{}", fresh_id().simple()));
     match private::create(&probe) {
         // Made, and so gone again.
         Ok(_) => std::fs::remove_file(probe).is_err(),
