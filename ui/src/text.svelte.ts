@@ -155,6 +155,15 @@ function region(): string {
   return chosen.locale === 'en' ? 'en-GB' : chosen.locale;
 }
 
+/** A number with at most so many decimals, as the papers write it. */
+export function rounded(value: number, decimals: number): string {
+  const scale = 10 ** decimals;
+  const size = Math.round(Math.abs(value) * scale) / scale;
+  // Nought has no sign.
+  const plain = value < 0 && size > 0 ? -size : size;
+  return new Intl.NumberFormat(region(), { maximumFractionDigits: decimals }).format(plain);
+}
+
 /** A number with so many decimals, as the reader's region writes it. */
 export function number(value: number, decimals: number): string {
   const format = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };

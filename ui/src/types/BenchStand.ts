@@ -5,7 +5,6 @@ import type { BenchPartId } from "./BenchPartId";
 import type { BenchVerdict } from "./BenchVerdict";
 import type { BoreStand } from "./BoreStand";
 import type { FitResult } from "./FitResult";
-import type { GaugeLines } from "./GaugeLines";
 import type { HousingLook } from "./HousingLook";
 import type { NoteStand } from "./NoteStand";
 import type { PassStand } from "./PassStand";
@@ -35,10 +34,6 @@ parts: Array<BenchPart>,
  * The part that comes next; nothing once all that is wanted is done.
  */
 next: BenchPartId | null, 
-/**
- * What the gauge says, as sentences, by step.
- */
-gauge_lines: { [key in string]: GaugeLines }, 
 /**
  * The look at the housing.
  */

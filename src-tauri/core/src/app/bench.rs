@@ -30,7 +30,7 @@ use super::bench_findings::{Found, plan, with_width};
 use super::fault::{Fault, Refusal};
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
-use super::{bench_parts, decide, earlier, fit, gauge, marks, play_gauge};
+use super::{bench_parts, decide, earlier, fit, marks, play_gauge};
 
 /// Where the bench stands, and its visit.
 pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
@@ -260,11 +260,6 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         gate_sets,
         next: bench_parts::next(&parts),
         parts,
-        gauge_lines: standing
-            .gauges
-            .iter()
-            .map(|gauge| (gauge.step.clone(), gauge::lines(words, &gauge.result, tables)))
-            .collect(),
         plan_lines: plan.iter().flat_map(|plan| &plan.notes).map(|note| note_line(words, note)).collect(),
         plan,
         passes: bench.passes.into_values().collect(),

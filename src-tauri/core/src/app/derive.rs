@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::content::word_reasons;
 use crate::model::bench::GaugeStand;
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::device::{Devices, WriterStand};
@@ -81,7 +82,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     explained::put_first(&mut sorting, &found);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
-    Ok(Standing {
+    let mut standing = Standing {
         visit: visit.id.to_owned(),
         opened_at: record.opened_at.unwrap_or(Moment(0)),
         updated_at: record.updated_at.unwrap_or(Moment(0)),
@@ -114,7 +115,9 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         technician: record.opened_by.clone(),
         intake: record.intake.clone(),
         steps,
-    })
+    };
+    word_reasons(&mut standing);
+    Ok(standing)
 }
 
 fn gauged_of(bench: &BenchRecord) -> Result<Vec<GaugeStand>, Refusal> {

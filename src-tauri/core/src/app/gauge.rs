@@ -34,13 +34,13 @@ fn evaluated(json: &str, locale: &str) -> Result<GaugeReport, Fault> {
     let tables = BenchTables::shipped().map_err(Fault::Internal)?;
     let input: GaugeInput = serde_json::from_str(json).map_err(|_| GaugeFault::Unreadable)?;
     let result = evaluate(&input, tables)?;
-    let lines = gauge_lines(words, &result).all();
+    let lines = gauge_lines(&result).all().iter().map(|line| words.say(line)).collect();
     Ok(GaugeReport { result, lines })
 }
 
 /// A result as sentences, with where the numbers that decide come from.
-pub(super) fn lines(words: &Words, result: &GaugeResult, tables: &BenchTables) -> GaugeLines {
-    GaugeLines { basis: basis(result, tables), ..gauge_lines(words, result) }
+pub(super) fn lines(result: &GaugeResult, tables: &BenchTables) -> GaugeLines {
+    GaugeLines { basis: basis(result, tables), ..gauge_lines(result) }
 }
 
 /// Where the numbers behind a decision come from, in the data's own words.

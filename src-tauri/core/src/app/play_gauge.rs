@@ -14,6 +14,7 @@ use crate::trade::bench::BenchTables;
 use crate::walk::bench::BenchRecord;
 
 use super::fault::{Fault, Refusal};
+use super::gauge;
 
 /// The direction a gauge reads at a step; none where no gauge belongs.
 pub(super) fn direction(step: &str) -> Option<Direction> {
@@ -28,9 +29,11 @@ pub(super) fn direction(step: &str) -> Option<Direction> {
 /// they are left out and the hand's answer stands.
 pub(super) fn stands(bench: &BenchRecord, tables: &BenchTables) -> Vec<GaugeStand> {
     let stand = |(step, recorded): (&String, &crate::walk::bench::Recorded<GaugeInput>)| {
+        let result = evaluate(&recorded.what, tables).ok()?;
         Some(GaugeStand {
             step: step.clone(),
-            result: evaluate(&recorded.what, tables).ok()?,
+            lines: gauge::lines(&result, tables),
+            result,
             by: recorded.by.clone(),
             at: recorded.at,
         })

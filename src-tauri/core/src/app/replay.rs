@@ -192,8 +192,9 @@ fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Fail
         stage.ask(Request::ConfirmOutcome { visit: visit.clone(), causes, by })?;
     }
     let standing = stage.ask(Request::Look { visit: visit.clone() })?;
-    let mut report = report(&standing)?;
-    bench::add_to(&mut report, &standing, &stage.bench_stand(&visit)?, !benched);
+    let words = Words::of("en").map_err(|fault| shown(&fault.into(), "en"))?;
+    let mut report = report(words, &standing);
+    bench::add_to(&mut report, words, &standing, &stage.bench_stand(&visit)?, !benched);
     Ok(Replayed { report, visit, benched })
 }
 
@@ -409,8 +410,7 @@ fn refused(refusal: Refusal) -> Failure {
 }
 
 /// The printed object.
-fn report(standing: &Standing) -> Result<Value, Failure> {
-    let words = Words::of("en").map_err(|fault| shown(&fault.into(), "en"))?;
+fn report(words: &Words, standing: &Standing) -> Value {
     let (urgency, sorting) = (&standing.urgency, &standing.sorting);
     let reasons = urgency.reasons.iter().map(|reason| {
         json!({
@@ -433,7 +433,7 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
         })
     });
     let steps = standing.steps.iter().filter(|step| step.answered.is_some()).map(step_report);
-    Ok(json!({
+    json!({
         "visit": standing.visit,
         "urgency": {
             "word": urgency.word,
@@ -455,7 +455,7 @@ fn report(standing: &Standing) -> Result<Value, Failure> {
         "judgements": sorting.judgements,
         "knowledge": standing.knowledge,
         "ledger": { "entries": standing.ledger.entries, "head": standing.ledger.head },
-    }))
+    })
 }
 
 fn step_report(step: &StepStand) -> Value {

@@ -155,7 +155,7 @@ pub fn checked() -> Standing {
 /// A reason without steps; it names the cause only where its rule does.
 pub fn reason(rule: &str, word: Word, cause: &str) -> Reason {
     let cause = (rule == "cause-likely").then(|| cause.to_owned());
-    Reason { rule: rule.to_owned(), word, steps: Vec::new(), cause, basis: Vec::new() }
+    Reason { rule: rule.to_owned(), word, steps: Vec::new(), cause, basis: Vec::new(), says: Vec::new() }
 }
 
 /// Answers one step.

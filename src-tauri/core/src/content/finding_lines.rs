@@ -4,7 +4,6 @@ use std::collections::BTreeSet;
 
 use crate::model::answer::{EngineWarmth, Temperature, Warmth};
 use crate::model::device::{DeviceStand, WriterStand};
-use crate::model::gauge::GaugeDecision;
 use crate::model::ids::{self, answer};
 use crate::model::occasion::{Conditions, Occasion};
 use crate::model::rating::Reason;
@@ -16,7 +15,8 @@ use crate::words::Words;
 use super::finding::{ReasonLine, StepLine};
 use super::open_points::without_result;
 use super::parts::{answer_of, field, pair, photo};
-use super::said::{self, Reader};
+use super::reasons;
+use super::said;
 use super::shared::{CauseLine, Field};
 
 /// Weight from which an answer counts as strong evidence: it turns the odds tenfold.
@@ -204,28 +204,7 @@ fn technicians(standing: &Standing, words: &Words) -> String {
 }
 
 fn reason_line(standing: &Standing, words: &Words, reason: &Reason) -> ReasonLine {
-    let sentence = said::reason_text(words, standing, reason, Reader::Trade);
-    let answers: Vec<String> = standing
-        .steps
-        .iter()
-        .filter(|step| reason.steps.contains(&step.id))
-        .filter_map(|step| {
-            let given =
-                step.answered.as_ref().map(|given| said::answer_at(words, standing, &step.id, &given.value));
-            if !is_proven(standing, step) {
-                return given;
-            }
-            // A gauge can prove it where no hand answered.
-            let answer = given.unwrap_or_else(|| words.text("answer-missing"));
-            Some(words.with("answer-and-gauge", &[("answer", answer.into())]))
-        })
-        .collect();
-    let text = if answers.is_empty() {
-        sentence
-    } else {
-        let answers = words.list(&answers);
-        words.with("reason-rests-on", &[("reason", sentence.into()), ("answers", answers.into())])
-    };
+    let text = words.say_all(&reasons::with_answers(standing, reason));
     let word = reason.word.id();
     ReasonLine { word: word.to_owned(), label: words.text(&format!("word-{word}")), text }
 }
@@ -254,12 +233,6 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
         before,
         waiver: step.waiver.as_deref().filter(|_| step.photo.is_none()).map(|why| waiver(why, words)),
     }
-}
-
-/// Whether a gauge proved movement there, whatever the hand answered.
-fn is_proven(standing: &Standing, step: &StepStand) -> bool {
-    let decision = GaugeDecision::Proven;
-    standing.gauges.iter().any(|gauge| gauge.step == step.id && gauge.result.decision == decision)
 }
 
 fn is_gauged(standing: &Standing, step: &StepStand) -> bool {

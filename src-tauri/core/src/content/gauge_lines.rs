@@ -5,163 +5,144 @@ use crate::model::gauge::{
     Bands, BudgetSource, GaugeDecision, GaugeMeaning, GaugeResult, LimitSource, OtherLever, Remedy, Trend,
     TrendShows, Uncertainty,
 };
+use crate::model::sentence::{Arg, Sentence};
 use crate::model::standing::Support;
 use crate::model::typed::LengthUnit;
-use crate::words::Words;
 
 /// Everything a result says: what is decided, what that rests on, and where the uncertainty comes from.
-pub fn gauge_lines(words: &Words, result: &GaugeResult) -> GaugeLines {
-    let decided = vec![words.text(decision_id(result.decision)), words.text(meaning_id(result.meaning))];
-    let mut rests_on: Vec<String> =
-        result.remedies.iter().map(|remedy| remedy_line(words, remedy, result)).collect();
-    rests_on.extend(measured(words, result));
-    rests_on.extend(result.trend.as_ref().map(|trend| trend_line(words, trend)));
+pub fn gauge_lines(result: &GaugeResult) -> GaugeLines {
+    let decided = vec![Sentence::of(decision_id(result.decision)), Sentence::of(meaning_id(result.meaning))];
+    let mut rests_on: Vec<Sentence> =
+        result.remedies.iter().map(|remedy| remedy_line(remedy, result)).collect();
+    rests_on.extend(measured(result));
+    rests_on.extend(result.trend.as_ref().map(trend_line));
     rests_on.extend(result.chances.map(|chances| {
-        words.with(
-            "gauge-chances",
-            &[
-                ("missed", words.percent(chances.missed).into()),
-                ("alarm", words.percent(chances.false_alarm).into()),
-                ("undecided", words.percent(chances.undecided).into()),
-            ],
-        )
+        Sentence::of("gauge-chances")
+            .with("missed", Arg::Percent(chances.missed))
+            .with("alarm", Arg::Percent(chances.false_alarm))
+            .with("undecided", Arg::Percent(chances.undecided))
     }));
-    rests_on.push(words.text("gauge-maker-first"));
-    GaugeLines { decided, rests_on, budget: budget(words, result), basis: Vec::new() }
+    rests_on.push(Sentence::of("gauge-maker-first"));
+    GaugeLines { decided, rests_on, budget: budget(result), basis: Vec::new() }
 }
 
 /// The movement, how far it is known, and its limit.
-fn measured(words: &Words, result: &GaugeResult) -> Vec<String> {
-    let mut lines = vec![mean(words, result)];
+fn measured(result: &GaugeResult) -> Vec<Sentence> {
+    let mut lines = vec![mean(result)];
     if (result.ratio - 1.0).abs() > 1e-9 {
-        lines.push(words.with("gauge-ratio", &[("ratio", words.rounded(result.ratio, 3).into())]));
+        lines.push(Sentence::of("gauge-ratio").with("ratio", Arg::Number(result.ratio, 3)));
     }
-    lines.extend(result.other_lever.as_ref().map(|other| other_line(words, other)));
+    lines.extend(result.other_lever.as_ref().map(other_line));
     lines.push(match &result.uncertainty {
-        Some(uncertainty) => interval(words, uncertainty),
-        None => words.text("gauge-one-reading"),
+        Some(uncertainty) => interval(uncertainty),
+        None => Sentence::of("gauge-one-reading"),
     });
     let doubtful = result.readings.iter().filter(|reading| reading.doubtful).count();
     if doubtful > 0 {
-        lines.push(words.with("gauge-doubtful", &[("count", doubtful.into())]));
+        lines.push(Sentence::of("gauge-doubtful").with("count", count(doubtful)));
     }
-    lines.push(limit(words, result));
-    lines.extend(result.bands.as_ref().map(|bands| bands_line(words, bands)));
+    lines.push(limit(result));
+    lines.extend(result.bands.as_ref().map(bands_line));
     lines
 }
 
-fn other_line(words: &Words, other: &OtherLever) -> String {
-    let args = [
-        ("ratio", words.rounded(other.ratio, 3).into()),
-        ("mean", words.movement(other.mean_mm).into()),
-        ("decision", words.text(decision_id(other.decision)).into()),
-    ];
-    words.with("gauge-other-lever", &args)
+fn other_line(other: &OtherLever) -> Sentence {
+    Sentence::of("gauge-other-lever")
+        .with("ratio", Arg::Number(other.ratio, 3))
+        .with("mean", Arg::Movement(other.mean_mm))
+        .with("decision", Sentence::of(decision_id(other.decision)))
 }
 
-fn mean(words: &Words, result: &GaugeResult) -> String {
-    let args = [("mean", words.movement(result.mean_mm).into()), ("count", result.readings.len().into())];
-    words.with("gauge-mean", &args)
+fn mean(result: &GaugeResult) -> Sentence {
+    Sentence::of("gauge-mean")
+        .with("mean", Arg::Movement(result.mean_mm))
+        .with("count", count(result.readings.len()))
 }
 
-fn interval(words: &Words, uncertainty: &Uncertainty) -> String {
-    words.with(
-        "gauge-interval",
-        &[
-            ("low", words.movement(uncertainty.low_mm).into()),
-            ("high", words.movement(uncertainty.high_mm).into()),
-            ("expanded", words.movement(uncertainty.expanded_mm).into()),
-            ("factor", words.rounded(uncertainty.factor, 2).into()),
-        ],
-    )
+fn interval(uncertainty: &Uncertainty) -> Sentence {
+    Sentence::of("gauge-interval")
+        .with("low", Arg::Movement(uncertainty.low_mm))
+        .with("high", Arg::Movement(uncertainty.high_mm))
+        .with("expanded", Arg::Movement(uncertainty.expanded_mm))
+        .with("factor", Arg::Number(uncertainty.factor, 2))
 }
 
-fn limit(words: &Words, result: &GaugeResult) -> String {
+fn limit(result: &GaugeResult) -> Sentence {
     let id = match result.limit.source {
         LimitSource::Maker => "gauge-limit-maker",
         LimitSource::InternalClearance => "gauge-limit-internal-clearance",
-        LimitSource::None => return words.text("gauge-limit-none"),
+        LimitSource::None => return Sentence::of("gauge-limit-none"),
     };
-    words.with(id, &[("limit", words.movement(result.limit.mm.unwrap_or_default()).into())])
+    Sentence::of(id).with("limit", Arg::Movement(result.limit.mm.unwrap_or_default()))
 }
 
-fn bands_line(words: &Words, bands: &Bands) -> String {
-    let fail = ("fail", words.movement(bands.proven_above_mm).into());
+fn bands_line(bands: &Bands) -> Sentence {
+    let fail = Arg::Movement(bands.proven_above_mm);
     if bands.none_up_to_mm < 0.0 {
-        return words.with("gauge-bands-no-pass", &[fail]);
+        return Sentence::of("gauge-bands-no-pass").with("fail", fail);
     }
-    words.with("gauge-bands", &[("pass", words.movement(bands.none_up_to_mm).into()), fail])
+    Sentence::of("gauge-bands").with("pass", Arg::Movement(bands.none_up_to_mm)).with("fail", fail)
 }
 
-fn remedy_line(words: &Words, remedy: &Remedy, result: &GaugeResult) -> String {
+fn remedy_line(remedy: &Remedy, result: &GaugeResult) -> Sentence {
     if *remedy == Remedy::FindLimit && result.support == Support::Rubber {
-        return words.text("gauge-remedy-find-figure");
+        return Sentence::of("gauge-remedy-find-figure");
     }
-    gauge_remedy(words, remedy, result.unit)
+    gauge_remedy(remedy, result.unit)
 }
 
-fn gauge_remedy(words: &Words, remedy: &Remedy, unit: LengthUnit) -> String {
-    let length = |mm: f64| words.rounded(unit.of_mm(mm), 4);
+fn gauge_remedy(remedy: &Remedy, unit: LengthUnit) -> Sentence {
+    let length = |mm: f64| Arg::Number(unit.of_mm(mm), 4);
     let gauge = |id: &str, resolution: f64, mpe: f64, readings: u32| {
-        words.with(
-            id,
-            &[
-                ("resolution", length(resolution).into()),
-                ("mpe", length(mpe).into()),
-                ("unit", unit.sign().into()),
-                ("readings", readings.into()),
-            ],
-        )
+        Sentence::of(id)
+            .with("resolution", length(resolution))
+            .with("mpe", length(mpe))
+            .with("unit", Arg::Verbatim(unit.sign().to_owned()))
+            .with("readings", readings)
     };
     match *remedy {
         Remedy::MoreReadings { readings } => {
-            words.with("gauge-remedy-more-readings", &[("readings", readings.into())])
+            Sentence::of("gauge-remedy-more-readings").with("readings", readings)
         }
         Remedy::FinerGauge { resolution_mm, mpe_mm } => {
             gauge("gauge-remedy-finer-gauge", resolution_mm, mpe_mm, 0)
         }
-        Remedy::AtBearing => words.text("gauge-remedy-at-bearing"),
-        Remedy::FindLever => words.text("gauge-remedy-find-lever"),
+        Remedy::AtBearing => Sentence::of("gauge-remedy-at-bearing"),
+        Remedy::FindLever => Sentence::of("gauge-remedy-find-lever"),
         Remedy::FinerGaugeMoreReadings { resolution_mm, mpe_mm, readings } => {
             gauge("gauge-remedy-finer-gauge-more-readings", resolution_mm, mpe_mm, readings)
         }
-        Remedy::ReadAgain { readings } => {
-            words.with("gauge-remedy-read-again", &[("readings", readings.into())])
-        }
-        Remedy::FindLimit => words.text("gauge-remedy-find-limit"),
-        Remedy::TooNearLimit => words.text("gauge-remedy-too-near-limit"),
+        Remedy::ReadAgain { readings } => Sentence::of("gauge-remedy-read-again").with("readings", readings),
+        Remedy::FindLimit => Sentence::of("gauge-remedy-find-limit"),
+        Remedy::TooNearLimit => Sentence::of("gauge-remedy-too-near-limit"),
     }
 }
 
-fn trend_line(words: &Words, trend: &Trend) -> String {
+fn trend_line(trend: &Trend) -> Sentence {
     let (id, slope) = match trend.shows {
         TrendShows::Growing => ("gauge-trend-growing", trend.slope_mm_per_year),
         TrendShows::Shrinking => ("gauge-trend-shrinking", -trend.slope_mm_per_year),
         TrendShows::NoChangeShown => ("gauge-trend-no-change-shown", trend.slope_mm_per_year),
     };
-    words.with(
-        id,
-        &[
-            ("count", trend.points.len().into()),
-            ("slope", words.movement(slope).into()),
-            ("expanded", words.movement(trend.expanded_mm_per_year).into()),
-        ],
-    )
+    Sentence::of(id)
+        .with("count", count(trend.points.len()))
+        .with("slope", Arg::Movement(slope))
+        .with("expanded", Arg::Movement(trend.expanded_mm_per_year))
 }
 
-fn budget(words: &Words, result: &GaugeResult) -> Vec<String> {
-    let mut lines = vec![words.text("gauge-budget")];
+fn budget(result: &GaugeResult) -> Vec<Sentence> {
+    let mut lines = vec![Sentence::of("gauge-budget")];
     lines.extend(result.budget.iter().map(|line| {
-        words.with(
-            "gauge-budget-line",
-            &[
-                ("source", words.text(source_id(line.source)).into()),
-                ("contribution", words.fine(line.contribution_mm * 1000.0).into()),
-                ("share", words.percent(line.share).into()),
-            ],
-        )
+        Sentence::of("gauge-budget-line")
+            .with("source", Sentence::of(source_id(line.source)))
+            .with("contribution", Arg::Fine(line.contribution_mm * 1000.0))
+            .with("share", Arg::Percent(line.share))
     }));
     lines
+}
+
+fn count(of: usize) -> Arg {
+    Arg::Count(u32::try_from(of).unwrap_or(u32::MAX))
 }
 
 /// The text of a decision.
@@ -237,7 +218,7 @@ mod tests {
             (Remedy::FindLimit, "clearance group"),
             (Remedy::TooNearLimit, "unsure"),
         ] {
-            let line = gauge_remedy(words(), &remedy, LengthUnit::Thou);
+            let line = words().say(&gauge_remedy(&remedy, LengthUnit::Thou));
             assert!(line.contains(holds), "{line}");
         }
         for shows in [TrendShows::Growing, TrendShows::Shrinking, TrendShows::NoChangeShown] {
@@ -249,7 +230,7 @@ mod tests {
                 line_mm: [0.0, 0.0],
                 shows,
             };
-            assert!(trend_line(words(), &trend).contains("0.1"));
+            assert!(words().say(&trend_line(&trend)).contains("0.1"));
         }
         assert_eq!(words().movement(-0.0001), "0 mm");
     }

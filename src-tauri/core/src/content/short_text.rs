@@ -8,6 +8,7 @@ use crate::words::Words;
 use super::finding_lines::last_checked;
 use super::found;
 use super::parts::band;
+use super::reasons;
 use super::said::{self, Reader};
 use super::write_note::{found, not_known, repaired, rest_open};
 
@@ -46,7 +47,7 @@ fn now(standing: &Standing, words: &Words) -> String {
 /// Everything else the note says, weightiest first: with a rating the strongest reason and what it can lead
 /// to, without one what is still to be checked.
 fn by_weight(standing: &Standing, words: &Words) -> Vec<String> {
-    let could = said::could_happen(words, standing);
+    let could = reasons::could_happen(words, standing);
     let mut sentences = found(standing, words);
     if standing.urgency.word.is_none() {
         sentences.extend(not_known(standing, words));
@@ -56,7 +57,7 @@ fn by_weight(standing: &Standing, words: &Words) -> Vec<String> {
     sentences.insert(sentences.len().min(1), could);
     sentences.splice(0..0, rest_open(standing, words));
     sentences
-        .splice(0..0, said::unlooked(words, standing, Reader::Owner).filter(|_| standing.urgency.in_part));
+        .splice(0..0, reasons::unlooked(words, standing, Reader::Owner).filter(|_| standing.urgency.in_part));
     sentences.extend(not_known(standing, words));
     sentences
 }

@@ -16,7 +16,7 @@ use crate::words::for_tests::checks;
 
 use super::example::{AT, checked, likely, opened, rated, reason, receipt};
 use super::finding::{Finding, Scope};
-use super::{build_finding, build_note};
+use super::{build_finding, build_note, gauge_lines};
 
 fn words() -> &'static Words {
     Words::of("en").expect("English is shipped")
@@ -225,7 +225,13 @@ fn gauged() -> Standing {
         trend: None,
     };
     let by = "Kim Demo".to_owned();
-    standing.gauges = vec![GaugeStand { step: step::PLAY_VERTICAL.to_owned(), result, by, at: AT }];
+    standing.gauges = vec![GaugeStand {
+        step: step::PLAY_VERTICAL.to_owned(),
+        lines: gauge_lines(&result),
+        result,
+        by,
+        at: AT,
+    }];
     standing
 }
 

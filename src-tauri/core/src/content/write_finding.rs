@@ -16,6 +16,7 @@ use super::found;
 use super::gauge_table::gauge_table;
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
 use super::parts::{band, labels, letterhead, signed};
+use super::reasons;
 use super::said::{self, Reader};
 use super::scope::scope;
 
@@ -69,14 +70,14 @@ fn answer(standing: &Standing, words: &Words) -> Vec<String> {
         sentences.push(words.text("finding-sum-repaired"));
     }
     if let Some(reason) = urgency.reasons.first() {
-        let reason = said::reason_text(words, standing, reason, Reader::Trade);
+        let reason = reasons::reason_text(words, standing, reason, Reader::Trade);
         sentences.push(match urgency.word {
             Some(_) => reason,
             None => words.with("finding-sum-suspicion", &[("reason", reason.into())]),
         });
     }
     sentences.extend(found::sentence(standing, words));
-    sentences.extend(said::closed_tube(words, standing, Reader::Trade));
+    sentences.extend(reasons::closed_tube(words, standing, Reader::Trade));
     sentences.push(sorted(standing, words));
     // Which steps those are stands beside it, under what to do next.
     if urgency.word.is_some() && !hands_on_missing(standing).is_empty() {
@@ -136,7 +137,7 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     } else if rated {
         lines.push(rule.clone());
     }
-    lines.extend(said::left_out(words, standing));
+    lines.extend(reasons::left_out(words, standing));
     let missing = hands_on_missing(standing);
     if !missing.is_empty() {
         let missing = said::steps(words, standing, &missing);
@@ -212,7 +213,7 @@ fn unknown(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String 
     match point {
         OpenPoint::HandsOn(step) => at("unknown-hands-on", step),
         OpenPoint::Limit(step) => {
-            let lack = said::limit(words, standing, step, Reader::Trade);
+            let lack = reasons::limit(words, standing, step, Reader::Trade);
             words.with(
                 "unknown-limit",
                 &[("step", said::step(words, standing, step).into()), ("lack", lack.into())],
@@ -220,7 +221,7 @@ fn unknown(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String 
         }
         OpenPoint::Unsure(step) => at("unknown-unsure", step),
         OpenPoint::Disputed(step) => at("unknown-disputed", step),
-        OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Trade).unwrap_or_default(),
+        OpenPoint::Unlooked => reasons::unlooked(words, standing, Reader::Trade).unwrap_or_default(),
         OpenPoint::Others(steps) => words.with("unknown-open", &[("count", steps.len().into())]),
         OpenPoint::FigureMissing => words.text("unknown-figure"),
         OpenPoint::ColdCheck => words.text(&said::by_support(standing, words, "unknown-cold")),

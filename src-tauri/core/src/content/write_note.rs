@@ -14,6 +14,7 @@ use super::found;
 use super::note::{DecisionLine, Note, NoteSection};
 use super::open_points::{OpenPoint, hands_on_missing, open_points};
 use super::parts::{band, decision, field, labels, letterhead, photo, signed};
+use super::reasons;
 use super::said::{self, Reader};
 use super::shared::Field;
 use super::short_text::short_text;
@@ -68,7 +69,7 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
         let sentence = if standing.urgency.word.is_none() && reason.steps.is_empty() {
             words.text("note-found-suspicion")
         } else {
-            said::reason_text(words, standing, reason, Reader::Owner)
+            reasons::reason_text(words, standing, reason, Reader::Owner)
         };
         if !sentences.contains(&sentence) {
             sentences.push(sentence);
@@ -89,7 +90,7 @@ fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<Note
     let parts = [
         ("found", found_on_page(standing, words)),
         ("means", means(standing, words)),
-        ("could-happen", vec![said::could_happen(words, standing)]),
+        ("could-happen", vec![reasons::could_happen(words, standing)]),
         ("do-now", vec![words.text(&format!("note-now-{now}"))]),
         ("not-known", not_known_on_page(standing, words)),
         ("ask", ask(standing, workshop, words)),
@@ -123,7 +124,7 @@ fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
         sentences.push(words.with("note-found-more", &[("count", more.into())]));
     }
     sentences
-        .extend(said::closed_tube(words, standing, Reader::Owner).or_else(|| rest_open(standing, words)));
+        .extend(reasons::closed_tube(words, standing, Reader::Owner).or_else(|| rest_open(standing, words)));
     sentences.splice(0..0, found::still_open(standing, words, Reader::Owner));
     sentences.splice(0..0, repaired(standing, words));
     sentences
@@ -215,10 +216,10 @@ fn matters(point: &OpenPoint<'_>, standing: &Standing) -> bool {
 fn open_sentence(standing: &Standing, point: &OpenPoint<'_>, words: &Words) -> String {
     match point {
         OpenPoint::HandsOn(step) => at_which(standing, step, "note-open", words),
-        OpenPoint::Limit(step) => said::limit(words, standing, step, Reader::Owner),
+        OpenPoint::Limit(step) => reasons::limit(words, standing, step, Reader::Owner),
         OpenPoint::Unsure(step) => at_which(standing, step, "note-unsure", words),
         OpenPoint::Disputed(_) => words.text("note-disputed"),
-        OpenPoint::Unlooked => said::unlooked(words, standing, Reader::Owner).unwrap_or_default(),
+        OpenPoint::Unlooked => reasons::unlooked(words, standing, Reader::Owner).unwrap_or_default(),
         OpenPoint::Others(steps) => others(standing, steps, words),
         OpenPoint::FigureMissing => words.text("note-figure"),
         OpenPoint::ColdCheck => words.text(&said::by_support(standing, words, "note-cold")),

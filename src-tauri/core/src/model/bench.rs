@@ -10,6 +10,7 @@ use super::fit::{FitInput, FitResult};
 use super::gauge::{BearingMark, GaugeInput, GaugeResult, Instrument, Place};
 use super::mark::Mark;
 use super::photo_of::WorkPlace;
+use super::sentence::Sentence;
 use super::standing::GateStand;
 use super::time::Moment;
 use super::typed::{LengthUnit, Typed};
@@ -170,6 +171,8 @@ pub struct GaugeStand {
     pub step: String,
     /// What the readings say.
     pub result: GaugeResult,
+    /// The same as sentences.
+    pub lines: GaugeLines,
     /// Who read them.
     pub by: String,
     /// When.
@@ -188,8 +191,6 @@ pub struct BenchStand {
     pub parts: Vec<BenchPart>,
     /// The part that comes next; nothing once all that is wanted is done.
     pub next: Option<BenchPartId>,
-    /// What the gauge says, as sentences, by step.
-    pub gauge_lines: BTreeMap<String, GaugeLines>,
     /// The look at the housing.
     pub look: HousingLook,
     /// The bore as found.
@@ -237,22 +238,22 @@ pub struct WorkPhoto {
 }
 
 /// What a gauge says, as sentences.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct GaugeLines {
     /// What is decided, and what it counts as.
-    pub decided: Vec<String>,
+    pub decided: Vec<Sentence>,
     /// What would decide, and what the decision rests on.
-    pub rests_on: Vec<String>,
+    pub rests_on: Vec<Sentence>,
     /// Where the uncertainty comes from, largest first.
-    pub budget: Vec<String>,
+    pub budget: Vec<Sentence>,
     /// Where the numbers that decide come from, in the data's own words.
     pub basis: Vec<String>,
 }
 
 impl GaugeLines {
     /// All that is decided and why, in the order it is read.
-    pub fn all(&self) -> Vec<String> {
+    pub fn all(&self) -> Vec<Sentence> {
         [self.decided.as_slice(), &self.rests_on, &self.budget].concat()
     }
 }

@@ -25,6 +25,7 @@ pub mod outcome;
 pub mod photo_of;
 pub mod rating;
 pub mod rules;
+pub mod sentence;
 pub mod standing;
 pub mod still_open;
 pub mod time;

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::rules::{self, Facts, Tells};
+use super::sentence::Sentence;
 
 /// The signal words, mildest first, so that the derived order is the order of urgency.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -37,10 +38,10 @@ impl Word {
 }
 
 /// One rule that fired.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Reason {
-    /// The rule's id; its sentence is the text `rule-ID`.
+    /// The rule's id.
     pub rule: String,
     /// What the rule asks for.
     pub word: Word,
@@ -50,6 +51,8 @@ pub struct Reason {
     pub cause: Option<String>,
     /// Where the rule and the numbers it turns on come from, in the data's own words.
     pub basis: Vec<String>,
+    /// What it says to the trade, with the answers it rests on; filled in once the visit is derived.
+    pub says: Vec<Sentence>,
 }
 
 impl Reason {
@@ -65,7 +68,7 @@ impl Reason {
 }
 
 /// The visit's urgency.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Urgency {
     /// The strongest word, or none while the hands-on check is open.

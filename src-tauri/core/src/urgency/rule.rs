@@ -52,6 +52,7 @@ impl Rule {
             steps: hit.steps,
             cause: hit.cause,
             basis: Vec::new(),
+            says: Vec::new(),
         };
         (self.look)(look).into_iter().map(reason).collect()
     }

@@ -5,6 +5,7 @@
 
 mod files;
 mod isolate;
+mod sentence;
 mod shown;
 
 use std::sync::{Arc, OnceLock};

@@ -12,7 +12,7 @@ use crate::app::fault::{Fault, Refusal};
 use crate::app::request::Request;
 use crate::app::response::Response;
 use crate::app::steady::shown;
-use crate::model::bench::{BenchStand, BoreStand, GaugeLines};
+use crate::model::bench::{BenchStand, BoreStand};
 use crate::model::bench_act::BenchAct;
 use crate::model::photo_of::WorkPlace;
 use crate::model::standing::Standing;
@@ -118,7 +118,7 @@ impl Stage<'_> {
 }
 
 /// Adds what gauges, bench and outcome say to a report; `bench` is null where the case recorded none.
-pub(super) fn add_to(report: &mut Value, standing: &Standing, bench: &BenchStand, none: bool) {
+pub(super) fn add_to(report: &mut Value, words: &Words, standing: &Standing, bench: &BenchStand, none: bool) {
     let Some(report) = report.as_object_mut() else { return };
     let gauges = standing.gauges.iter().map(|gauge| {
         json!({
@@ -129,7 +129,7 @@ pub(super) fn add_to(report: &mut Value, standing: &Standing, bench: &BenchStand
             "limit": gauge.result.limit,
             "likelihood": gauge.result.likelihood,
             "trend": gauge.result.trend,
-            "lines": bench.gauge_lines.get(&gauge.step).map(GaugeLines::all),
+            "lines": gauge.lines.all().iter().map(|line| words.say(line)).collect::<Vec<_>>(),
         })
     });
     report.insert("gauges".to_owned(), gauges.collect());
