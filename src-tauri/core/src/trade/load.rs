@@ -1,5 +1,7 @@
 //! Reads the shipped data and a workshop's own layout files into one [`Trade`].
 
+use std::sync::OnceLock;
+
 use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
@@ -14,7 +16,7 @@ use super::losses::Losses;
 use super::rows::{
     CauseRow, GateRow, Layout, NumberRow, RoadDataRow, RuleNumbers, SignRow, SoundRow, StepRow, WaiverRow,
 };
-use super::texts::{LAYOUT_FOLDER, Texts};
+use super::texts::{LAYOUT_FOLDER, SHIPPED, Texts};
 
 /// The most supports a shaft may have: a three-piece shaft has two, and a workshop's own layout may have one more.
 pub const MAX_SUPPORTS: u8 = 3;
@@ -211,11 +213,18 @@ struct Learning {
     basis: String,
 }
 
-/// Reads the shipped files (`name`, `text`).
+/// Reads the files that come with a program. Those of this one are read once: a practice, a rehearsal and each look at a
+/// data folder ask for them again.
 ///
 /// # Errors
 /// The first fault, or a file that is missing.
 pub(super) fn read_shipped(files: &[(String, String)]) -> Result<Trade, String> {
+    static OURS: OnceLock<Result<Trade, String>> = OnceLock::new();
+    let ours = SHIPPED.iter().copied().eq(files.iter().map(|(name, text)| (name.as_str(), text.as_str())));
+    if ours { OURS.get_or_init(|| read_files(files)).clone() } else { read_files(files) }
+}
+
+fn read_files(files: &[(String, String)]) -> Result<Trade, String> {
     let layouts = files.iter().filter(|(name, _)| name.starts_with(LAYOUT_FOLDER));
     let tables = |name: &str| read::<Tables>(files, name);
     let layouts: Vec<Layout> =

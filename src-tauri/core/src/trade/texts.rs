@@ -10,7 +10,7 @@ use super::own;
 pub(super) const LAYOUT_FOLDER: &str = "layouts/";
 
 /// The shipped files, in the order that makes their version.
-const SHIPPED: [(&str, &str); 18] = [
+pub(super) const SHIPPED: [(&str, &str); 18] = [
     ("layouts/rigid-engine-speed", include_str!("../../data/layouts/rigid-engine-speed.toml")),
     ("layouts/rigid-output-speed", include_str!("../../data/layouts/rigid-output-speed.toml")),
     ("layouts/rubber-centre", include_str!("../../data/layouts/rubber-centre.toml")),
