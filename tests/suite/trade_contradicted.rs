@@ -8,7 +8,7 @@ use steady_core::content::finding::Finding;
 use steady_core::content::note::Note;
 use steady_core::model::rating::Word;
 
-use crate::support::{ask, case, probability, report, scratch, standing_of};
+use crate::support::{ask, case, code, probability, report, scratch, standing_of};
 
 const RIGID: &str = "rigid-engine-speed";
 const TWO: &str = "two-centres";
@@ -277,4 +277,133 @@ fn a_vibration_among_other_complaints_is_one_of_the_road() {
     let (finding, _) = papers(&case);
     let told = format!("{} {}", finding.answer.join(" "), finding.unknown.join(" "));
     assert!(told.contains("was not driven"), "{told}");
+}
+
+#[test]
+fn ends_left_unsure_are_a_warning_where_they_decide() {
+    for layout in ["one-piece", "front-shaft"] {
+        let case = case(layout, "play-far-end=unsure coupling-look=sound");
+        let report = report(&case);
+        assert_eq!(report["urgency"]["word"], "WARNING", "{report:#}");
+        let (finding, note) = papers(&case);
+        let told = said(&note);
+        assert!(!told.contains("in order") && !told.contains("bearing is loose"), "{told}");
+        assert!(!finding.next.join(" ").contains("quote the repair"), "{:?}", finding.next);
+    }
+}
+
+#[test]
+fn a_look_that_saw_a_part_is_no_look() {
+    for (layout, answers) in [
+        (
+            "rubber-centre",
+            "play-vertical=springy@warm play-lateral=springy@warm support-look=crazed+not-seen",
+        ),
+        ("one-piece", "play-far-end=none coupling-look=worn+not-seen"),
+        ("one-piece", "play-far-end=none coupling-look=boot-torn+not-seen"),
+    ] {
+        let report = report(&case(layout, answers));
+        let urgency = &report["urgency"];
+        assert_eq!(
+            (&urgency["word"], &urgency["do_not_drive"]),
+            (&json!("CAUTION"), &Value::Null),
+            "{answers}"
+        );
+        let look = if layout == "one-piece" { "coupling-look" } else { "support-look" };
+        assert_eq!(report["next_check"]["step"], look, "{answers}");
+    }
+}
+
+#[test]
+fn cold_clears_no_car_that_was_repaired() {
+    for occasion in ["comeback", "after-repair"] {
+        let mut case = case(RIGID, "play-vertical=none@cold play-lateral=none@cold turn-by-hand=smooth~free");
+        case["occasion"] = json!(occasion);
+        assert_eq!(report(&case)["urgency"]["word"], "CAUTION", "{occasion}");
+    }
+}
+
+#[test]
+fn a_sagging_support_with_something_touching_is_not_driven() {
+    let answers = "play-vertical=springy@warm play-lateral=springy@warm support-look=off-centre \
+                   shield-and-mounts=touching";
+    let report = report(&case("rubber-centre", answers));
+    assert_eq!(report["urgency"]["reasons"][0]["rule"], "sagging-touches", "{report:#}");
+    assert_eq!(report["urgency"]["do_not_drive"], true);
+}
+
+#[test]
+fn rough_turned_with_what_hangs_on_it_asks_for_the_free_turn() {
+    let answers = "play-vertical=none@warm play-lateral=none@warm turn-by-hand=rough~along";
+    assert_eq!(report(&case("rigid-output-speed", answers))["next_check"]["step"], "turn-by-hand");
+}
+
+#[test]
+fn what_was_only_told_or_heard_books_no_repair() {
+    let springy =
+        "play-vertical=springy@warm play-lateral=springy@warm support-look=sound turn-by-hand=smooth~free";
+    let more = "road-speed-vibration=grows-with-speed coupling-look=sound shaft-look=sound";
+    let told = standing_of(&complained(case("rubber-centre", &format!("{springy} {more}")), "vibration"));
+    assert_ne!(told.headline, "caution", "{:?}", told.urgency);
+    let dust =
+        "play-vertical=none@warm play-lateral=none@warm turn-by-hand=smooth~free housing-look=grease-or-dust";
+    assert_eq!(standing_of(&case(RIGID, dust)).headline, "caution-look");
+    let leak = "play-vertical=none@warm play-lateral=none@warm idle-noise=hiss air-leak-test=leak-found";
+    assert_eq!(standing_of(&case(RIGID, leak)).headline, "caution");
+}
+
+#[test]
+fn what_was_found_is_not_a_suspicion_where_the_rating_is_open() {
+    let (finding, _) = papers(&case(RIGID, "coupling-look=worn"));
+    let told = finding.answer.join(" ");
+    assert!(told.contains("Found: ") && !told.contains("Suspicion only"), "{told}");
+}
+
+#[test]
+fn a_loose_bolt_points_at_the_joint_whatever_turned_smoothly() {
+    let answers = "road-speed-vibration=none play-far-end=none turn-by-hand=smooth coupling-look=bolt-loose \
+                   shaft-look=sound shield-and-mounts=sound";
+    assert_eq!(first(&report(&case("front-shaft", answers))).0, "coupling-or-joint");
+}
+
+#[test]
+fn an_engine_that_idles_low_is_no_news_beside_a_danger() {
+    let answers = "play-vertical=none@warm play-lateral=none@warm coupling-look=about-to-fail idle-speed=600 \
+                   idle-noise=rattle idle-raise-effect=gone";
+    let mut case = case(RIGID, answers);
+    case["vehicle"]["idle_rpm"] = json!([700, 800]);
+    let (_, note) = papers(&case);
+    assert!(!said(&note).contains("idles too slowly"), "{}", said(&note));
+}
+
+#[test]
+fn a_heavy_knock_is_not_most_likely_nothing() {
+    let answers = "play-vertical=none@warm play-lateral=none@warm running-stop=heavy-knock idle-noise=none";
+    let (finding, _) = papers(&case(RIGID, answers));
+    assert_eq!(finding.band.word, "danger");
+    assert!(!finding.answer.join(" ").contains("None of these"), "{:?}", finding.answer);
+    assert_ne!(finding.causes[0].cause, "normal-character");
+}
+
+#[test]
+fn what_was_found_is_not_made_milder_without_a_reason() {
+    let (_folder, steady) = scratch();
+    let intake =
+        json!({ "vehicle": { "layout": "rubber-centre", "plate": "TC 1002" }, "complaint": "it hums" });
+    let visit = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;
+    let look = ask(&steady, json!({ "ask": "look", "visit": visit }));
+    for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
+        ask(&steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
+    }
+    let answer = |step: &str, value: Value, reason: Option<&str>| json!({ "ask": "answer", "visit": visit, "step": step, "value": value, "reason": reason });
+    ask(&steady, answer("support-look", json!(["torn"]), None));
+    assert_eq!(code(&steady, answer("support-look", json!(["sound"]), None)), "reason-needed");
+    ask(&steady, answer("support-look", json!(["sound"]), Some("it was only dirt")));
+    // What was left unsure is felt again, and needs none.
+    ask(&steady, answer("play-vertical", json!("unsure"), None));
+    let standing = ask(&steady, answer("play-vertical", json!("springy"), None));
+    assert_eq!(standing.milder.len(), 1);
+    let request = Request::Note { visit, locale: "en".to_owned() };
+    let Response::Note(note) = steady.handle(request).unwrap() else { panic!("no note") };
+    assert!(said(&note).contains("One answer was changed during the check"), "{}", said(&note));
 }

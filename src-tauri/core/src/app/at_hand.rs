@@ -6,6 +6,7 @@ use std::sync::Arc;
 use crate::model::device::Devices;
 use crate::model::entry::EntryBody;
 use crate::model::fresh_id::fresh_id;
+use crate::model::occasion::Occasion;
 use crate::model::standing::Standing;
 use crate::model::still_open::StillOpen;
 use crate::model::visit::Intake;
@@ -198,6 +199,8 @@ impl Inner {
         let known = still_open.filter(|_| !still_open::asks_anew(&entry.body));
         chain.entries.push(entry);
         let mut at_hand = AtHand::of(&self.trade, visit, chain);
+        // A look after the repair can settle it with each answer.
+        let known = known.filter(|_| at_hand.record.intake.occasion != Occasion::AfterRepair);
         let mut standing = at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?;
         at_hand.still_open = Some(self.left_open(&mut standing, known)?);
         let standing = Arc::new(standing);

@@ -1,7 +1,7 @@
 //! What a car came in for, where that decides which checks are worth a thought.
 
 use crate::model::case::Case;
-use crate::model::ids::{self, step};
+use crate::model::ids::{self, answer, step};
 use crate::trade::Trade;
 
 use super::asks::LIFT;
@@ -18,6 +18,11 @@ pub fn is_the_road(trade: &Trade, case: &Case) -> bool {
     let unasked = !told.is_empty() && !case.looked(account);
     let heard = case.answer(step::IDLE_NOISE).is_some_and(|answer| answer.found);
     told.iter().all(of_the_road) && (case.has(account, GROWS) || unasked) && !heard
+}
+
+/// Whether it was listened to at idle and nothing was heard: then what looks for the cause of an idle noise is not next.
+pub fn is_silent_at_idle(case: &Case) -> bool {
+    case.has(step::IDLE_NOISE, answer::NONE)
 }
 
 /// Whether hands or eyes under the car found something, and nothing of an engine at idle is complained of or heard:

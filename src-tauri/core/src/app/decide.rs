@@ -103,7 +103,7 @@ fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
     Ok(reason)
 }
 
-/// Whether a reason says in a few words why a DANGER answer is milder now.
+/// Whether a reason says in a few words why an answer is milder now.
 fn says_why(reason: &str) -> bool {
     reason.chars().filter(|sign| sign.is_alphanumeric()).count() >= limits::REASON_LETTERS
 }
@@ -113,19 +113,22 @@ fn lacking(reason: Option<&str>) -> Refusal {
     if reason.is_some() { Refusal::ReasonTooShort } else { Refusal::ReasonNeeded }
 }
 
-/// Refuses a milder answer in place of a DANGER one unless it says why.
+/// Refuses a milder answer in place of one that asked for DANGER or WARNING, unless it says why.
 fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(), Refusal> {
     let EntryBody::Answered { reason, .. } = body else { return Ok(()) };
     if reason.as_deref().is_some_and(says_why) {
         return Ok(());
     }
-    let now = scene.standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.word);
+    let stand =
+        scene.standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.answered.as_ref());
+    let asks = stand.is_some_and(|answered| answered.milder_needs_reason);
+    let now = step_words(scene.trade, scene.record).get(step).copied();
     // What a gauge made of a step is no milder for what the hand says.
-    if now != Some(Word::Danger) || step_words(scene.trade, scene.record).get(step) != Some(&Word::Danger) {
+    if !asks || now < Some(Word::Warning) {
         return Ok(());
     }
     let then = former::named(scene.trade, record::read_with(scene.entries, body.clone()));
-    let milder = step_words(scene.trade, &then).get(step) != Some(&Word::Danger);
+    let milder = step_words(scene.trade, &then).get(step).copied() < now;
     if milder { Err(lacking(reason.as_deref())) } else { Ok(()) }
 }
 

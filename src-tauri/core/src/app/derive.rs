@@ -68,7 +68,9 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let mut urgency = rating::rate(&case, &sort_as_judged(trade, &case));
     // A car that is not to be driven is not run to find out more.
     let still = urgency.word >= Some(Word::Warning);
-    let elsewhere = concern::is_the_road(trade, &case) || concern::is_found_at_the_shaft(trade, &case);
+    let elsewhere = concern::is_the_road(trade, &case)
+        || concern::is_found_at_the_shaft(trade, &case)
+        || concern::is_silent_at_idle(&case);
     let open = open_steps(&case, &rows, still, elsewhere);
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     for reason in &mut urgency.reasons {
@@ -77,9 +79,9 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     explained::leave_out(&mut urgency, &sorting);
     next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     next_check::road_test_left(&steps, &mut sorting);
-    let asks = asks::asks(&urgency, &steps);
+    let asks = asks::asks(&urgency, &steps, &sorting);
     let found = asks::found(&steps);
-    explained::put_first(&mut sorting, &found);
+    explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
     let mut standing = Standing {
@@ -167,7 +169,7 @@ fn steps(
 ) -> Vec<StepStand> {
     let words = rating::rate_steps(case);
     // Of the road, and silent at idle: what looks for the cause of an idle noise is left to whoever wants it.
-    let quiet = concern::is_the_road(trade, case) && case.has(ids::step::IDLE_NOISE, ids::answer::NONE);
+    let quiet = concern::is_the_road(trade, case) && concern::is_silent_at_idle(case);
     let stand = |row: &&StepRow| {
         let word = words.get(&row.id).copied();
         let counts = case.answer(&row.id);
@@ -226,7 +228,10 @@ fn answered(
     let chosen = standing.iter().find(|answer| answer.value == counts.value).unwrap_or(latest);
     // Given again for its temperature, say, an answer made milder stays one.
     let made = record.milder.iter().rev().find(|made| made.step == row.id && made.now.is_some());
-    let milder = made.filter(|_| word != Some(Word::Danger));
+    let found = case.answer(&row.id).is_some_and(|answer| answer.found);
+    // What was left unsure is felt again and needs no reason; what was found does.
+    let grave = word == Some(Word::Danger) || found && word == Some(Word::Warning);
+    let milder = made.filter(|_| !grave);
     Some(Answered {
         value: counts.value.clone(),
         temperature: counts.temperature,
@@ -236,8 +241,8 @@ fn answered(
         by: chosen.by.clone(),
         at: chosen.at,
         disputed: standing.iter().any(|answer| answer.value != chosen.value),
-        milder_needs_reason: word == Some(Word::Danger),
-        found: case.answer(&row.id).is_some_and(|answer| answer.found),
+        milder_needs_reason: grave,
+        found,
         settled: case.answer(&row.id).is_some_and(|answer| case::settled(row, answer, &record.intake)),
     })
 }
@@ -268,10 +273,15 @@ fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool, elsewhere: boo
     // A closed tube hides its shaft from hands and eyes.
     let closed = case.support == Support::Tube && !case.looked(step::TUBE_OPEN_CHECK);
     let hidden = |row: &StepRow| closed && [step::TURN_BY_HAND, step::SHAFT_LOOK].contains(&row.id.as_str());
-    let open = |row: &&&'t StepRow| {
-        row.recommended && !(case.looked(&row.id) || still && engine(row) || hidden(row))
-    };
+    let open =
+        |row: &&&'t StepRow| row.recommended && !(is_done(case, row) || still && engine(row) || hidden(row));
     rows.iter().filter(open).map(|row| OpenStep { row, off_topic: elsewhere && row.at_idle }).collect()
+}
+
+/// Whether a step has said what it can: a look that decides saw all, and an idle was read warm.
+fn is_done(case: &Case, row: &StepRow) -> bool {
+    let wholly = row.hands_on && row.form == Form::AnyOf || row.asks_engine;
+    if wholly { case.settles(&row.id) } else { case.looked(&row.id) }
 }
 
 /// Stations in the order the steps name them, with the seat and the account at the end of the line.

@@ -4,16 +4,19 @@ use std::collections::BTreeSet;
 
 use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules::{self, LIKELY, Tells};
-use crate::model::standing::{CLEAR_DECIBANS, CauseGroup, CauseStand, Sorting};
+use crate::model::standing::{CauseGroup, CauseStand, Sorting};
 
-/// Takes from "found, and no other reason explains it" what speaks clearly for a cause that another reason names,
+/// Weight from which a likely cause accounts for what was found.
+const EXPLAINS_DECIBANS: f64 = 1.0;
+
+/// Takes from "found, and no other reason explains it" what speaks for a cause that another reason names,
 /// and the reason itself where nothing is left of it. The rating stays: the reason that names the cause holds it.
 pub fn leave_out(urgency: &mut Urgency, sorting: &Sorting) {
     let likely = sorting.causes.iter().filter(|cause| cause.probability >= LIKELY);
     let named: Vec<&CauseStand> = likely.filter(|cause| names(&urgency.reasons, cause)).collect();
     let spoken = named.iter().flat_map(|cause| &cause.speaks_for);
     let explained: BTreeSet<&str> = spoken
-        .filter(|weight| weight.decibans >= CLEAR_DECIBANS)
+        .filter(|weight| weight.decibans >= EXPLAINS_DECIBANS)
         .map(|weight| weight.step.as_str())
         .collect();
     if urgency.rules <= 2 || explained.is_empty() {
@@ -25,18 +28,15 @@ pub fn leave_out(urgency: &mut Urgency, sorting: &Sorting) {
     urgency.reasons.retain(|reason| !is_unexplained(reason) || !reason.steps.is_empty());
 }
 
-/// "Very unlikely" on the IPCC scale, below this probability.
-const NOT_VERY_UNLIKELY: f64 = 0.1;
-
-/// Puts the causes that what was found points at before the others, unless they are very unlikely all the same, and that
-/// nothing is wrong at the end: what a hand felt or an eye saw decides, whatever a noise makes likelier.
-pub fn put_first(sorting: &mut Sorting, found: &[String]) {
-    if found.is_empty() {
+/// Puts the causes that what was found points at before the others, and that nothing is wrong at the
+/// end: what a hand felt or an eye saw decides, whatever a noise makes likelier.
+pub fn put_first(sorting: &mut Sorting, found: &[String], word: Option<Word>) {
+    if found.is_empty() && word < Some(Word::Warning) {
         return;
     }
     sorting.causes.sort_by_key(|cause| match cause.group {
         CauseGroup::Normal => 2,
-        _ if cause.probability >= NOT_VERY_UNLIKELY && cause.is_pointed_at(found) => 0,
+        _ if cause.is_pointed_at(found) => 0,
         _ => 1,
     });
 }

@@ -75,7 +75,8 @@ pub(super) fn before(
     let latest = known.iter().rev().take(limits::EARLIER);
     let mut standings: Vec<Standing> = latest.filter_map(|visit| inner.standing_beside(visit).ok()).collect();
     standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
-    let still_open = still_open::open_of(None, &standings);
+    let warm_from_c = inner.trade.rules_for(None).warm_from_c;
+    let still_open = still_open::open_of(standings.iter().collect(), None, warm_from_c);
     Ok(Response::VisitsBefore { visits: standings.into_iter().map(shown).collect(), still_open })
 }
 

@@ -435,6 +435,8 @@ fn report(words: &Words, standing: &Standing) -> Value {
     let steps = standing.steps.iter().filter(|step| step.answered.is_some()).map(step_report);
     json!({
         "visit": standing.visit,
+        "headline": standing.headline,
+        "still_open": standing.still_open,
         "urgency": {
             "word": urgency.word,
             "do_not_drive": urgency.do_not_drive,

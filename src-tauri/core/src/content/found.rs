@@ -35,7 +35,7 @@ pub fn made_milder(standing: &Standing, words: &Words) -> Vec<String> {
 }
 
 fn milder(standing: &Standing, words: &Words, made: &MilderStand) -> String {
-    let id = if made.now.is_some() { "finding-milder" } else { "finding-milder-withdrawn" };
+    let id = if made.now.is_some() { "made-milder" } else { "made-milder-withdrawn" };
     let now = made.now.as_ref().map(|now| said::answer(words, &made.step, now)).unwrap_or_default();
     let args = [
         ("step", said::step(words, standing, &made.step).into()),

@@ -28,7 +28,7 @@ pub enum Listening {
     Heard,
     /// Listened for, and nothing heard.
     Silent,
-    /// A vibration on the road is complained of, the road was not driven, and what was listened to was silent.
+    /// A vibration on the road is complained of, the road was not driven, and nothing was heard elsewhere.
     NotDriven,
     /// No running check says anything.
     NotDone,
@@ -78,10 +78,10 @@ pub fn listening(standing: &Standing) -> Listening {
         .collect();
     if stopped || heard.iter().any(|id| *id != answer::NONE) {
         Listening::Heard
-    } else if heard.is_empty() {
-        Listening::NotDone
     } else if on_the_road(standing) && !driven(standing) {
         Listening::NotDriven
+    } else if heard.is_empty() {
+        Listening::NotDone
     } else {
         Listening::Silent
     }
@@ -99,8 +99,7 @@ fn on_the_road(standing: &Standing) -> bool {
     let sounds = &standing.intake.complaint_sounds;
     let told =
         said(standing, step::ROAD_SPEED_VIBRATION).is_some_and(|said| said.contains(&"grows-with-speed"));
-    let asked = said(standing, step::ROAD_SPEED_VIBRATION).is_some_and(|said| said.contains(&answer::NONE));
-    told || !asked && sounds.iter().any(|sound| sound == "vibration")
+    told || sounds.iter().any(|sound| sound == "vibration")
 }
 
 /// Whether any part of the road test was done.
@@ -115,7 +114,8 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
         hands_on_missing(standing).into_iter().map(OpenPoint::HandsOn).collect();
     // A closed tube was not felt for play either: that the turn is open says too much.
     let closed = standing.support == Support::Tube && !standing.urgency.complete;
-    let turn = |step: &&String| closed && ids::base(step) == step::TURN_BY_HAND;
+    let found = |step: &&String| standing.found.contains(step);
+    let turn = |step: &&String| ids::base(step) == step::TURN_BY_HAND && (closed || found(step));
     let limits = standing.urgency.limits.iter().filter(|step| !turn(step));
     points.extend(limits.map(|step| OpenPoint::Limit(step)));
     points

@@ -47,7 +47,7 @@ pub fn reason_text(words: &Words, standing: &Standing, reason: &Reason, reader: 
 pub fn could_happen(words: &Words, standing: &Standing) -> String {
     let urgency = &standing.urgency;
     match urgency.reasons.first().filter(|_| urgency.word.is_some()) {
-        None => words.text("note-could-unrated"),
+        None => words.text(&said::by_support(standing, words, "note-could-unrated")),
         Some(reason) if names_misfire(reason) => words.text("note-could-cause-likely-misfire"),
         Some(reason) => {
             let id = format!("note-could-{}", reason.rule);
@@ -213,7 +213,7 @@ fn rule_text(standing: &Standing, reason: &Reason) -> String {
         Support::Rigid | Support::Rubber | Support::Tube => "-play",
     };
     let listened = listening(standing);
-    if standing.intake.occasion == Occasion::AfterRepair && listened != Listening::NotDone {
+    if standing.intake.occasion == Occasion::AfterRepair {
         return format!("{rule}-after-repair");
     }
     match listened {

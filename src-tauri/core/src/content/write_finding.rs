@@ -73,6 +73,7 @@ fn answer(standing: &Standing, words: &Words) -> Vec<String> {
         let reason = reasons::reason_text(words, standing, reason, Reader::Trade);
         sentences.push(match urgency.word {
             Some(_) => reason,
+            None if !standing.found.is_empty() => reason,
             None => words.with("finding-sum-suspicion", &[("reason", reason.into())]),
         });
     }
@@ -92,7 +93,8 @@ fn sorted(standing: &Standing, words: &Words) -> String {
     if standing.steps.iter().all(|step| step.answered.is_none()) {
         return words.text("finding-sum-nothing-yet");
     }
-    let found = !standing.found.is_empty();
+    // Nor that nothing is wrong beside what was found, or what forbids to drive.
+    let found = !standing.found.is_empty() || standing.urgency.word >= Some(Word::Warning);
     let told =
         |cause: &&CauseStand| standing.urgency.word.is_some() && !found || cause.group != CauseGroup::Normal;
     let likely = standing.sorting.causes.iter().filter(|cause| cause.probability >= NAMED_FROM).filter(told);
@@ -149,12 +151,17 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     if !again {
         lines.extend(next_check(standing, words));
     }
-    if standing.intake.occasion == Occasion::AfterRepair && road_test_open(standing) {
+    if standing.intake.occasion == Occasion::AfterRepair
+        && road_test_open(standing)
+        && standing.still_open.is_none()
+    {
         lines.push(words.text("finding-next-after-repair"));
     }
     lines.extend(cause_next(standing, words));
     lines.extend((again || !rated).then_some(rule));
-    lines.push(words.text(&format!("finding-next-{word}-owner")));
+    let owner =
+        if again { "finding-next-again-owner".to_owned() } else { format!("finding-next-{word}-owner") };
+    lines.push(words.text(&owner));
     if repair_ahead(standing) {
         lines.push(words.text("finding-next-maker"));
     }

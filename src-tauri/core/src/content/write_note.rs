@@ -1,7 +1,7 @@
 //! Fills the owner's note from where a visit stands. The note as a message is in `short_text`.
 
 use crate::model::entry::Decision;
-use crate::model::ids;
+use crate::model::ids::{self, answer, step};
 use crate::model::rating::{Reason, Word};
 use crate::model::rules::Tells;
 use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
@@ -60,7 +60,12 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
         sentences.push(words.text("note-found-unrated"));
     }
     let moved = standing.urgency.reasons.iter().any(|reason| reason.tells(Tells::Moved));
+    let grave = standing.urgency.word >= Some(Word::Warning);
     for reason in &standing.urgency.reasons {
+        // Beside what forbids to drive, an engine that idles low is no news.
+        if grave && reason.tells(Tells::Cause) && !standing.found.is_empty() {
+            continue;
+        }
         // Felt in one direction and unsure in the other would read as a contradiction without the directions.
         if moved && reason.tells(Tells::Unsure) {
             continue;
@@ -127,6 +132,7 @@ fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
         .extend(reasons::closed_tube(words, standing, Reader::Owner).or_else(|| rest_open(standing, words)));
     sentences.splice(0..0, found::still_open(standing, words, Reader::Owner));
     sentences.splice(0..0, repaired(standing, words));
+    sentences.extend((!standing.milder.is_empty()).then(|| words.text("note-changed")));
     sentences
 }
 
@@ -142,7 +148,7 @@ fn means(standing: &Standing, words: &Words) -> Vec<String> {
 
 /// The likeliest cause in plain words, where the rating stands and no reason names it already.
 fn likely_cause(standing: &Standing, words: &Words) -> Option<String> {
-    standing.urgency.word?;
+    standing.urgency.word.filter(|word| *word < Word::Warning)?;
     let by_hand = !found::by_hand(standing).is_empty();
     let mut causes = standing.sorting.causes.iter();
     let top = causes.find(|cause| !by_hand || cause.group != CauseGroup::Normal)?;
@@ -169,7 +175,14 @@ fn in_order(standing: &Standing, words: &Words) -> Option<String> {
     let urgency = &standing.urgency;
     let elsewhere = ELSEWHERE.contains(&top.id.as_str()) && top.probability >= NAMED_FROM;
     let doubt = |reason: &Reason| reason.tells(Tells::Cold) || reason.tells(Tells::Unsure);
-    let sure = urgency.complete && !urgency.reasons.iter().any(doubt);
+    let unsure =
+        |step: &StepStand| step.answered.as_ref().is_some_and(|given| given.value.has(answer::UNSURE));
+    let turn = |step: &String| ids::base(step) == step::TURN_BY_HAND;
+    let all_seen = urgency.unlooked.is_empty() && urgency.limits.iter().all(turn);
+    let sure = urgency.complete
+        && all_seen
+        && !standing.steps.iter().any(unsure)
+        && !urgency.reasons.iter().any(doubt);
     let id = if standing.support == Support::Absent { "note-in-order-ends" } else { "note-in-order" };
     (elsewhere && sure && found::by_hand(standing).is_empty()).then(|| words.text(id))
 }

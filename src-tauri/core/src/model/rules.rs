@@ -73,6 +73,8 @@ pub const PLAY_UNSURE: Facts =
 pub const RUBBER_PLAY: Facts = plain("rubber-play", Word::Warning, true);
 /// The rubber of a support is torn.
 pub const SUPPORT_TORN: Facts = plain("support-torn", Word::Warning, true);
+/// A support sags and something touches: most likely the shaft.
+pub const SAGGING_TOUCHES: Facts = plain("sagging-touches", Word::Warning, true);
 /// The bearing turns roughly or resists.
 pub const TURNS_BADLY: Facts = plain("turns-badly", Word::Warning, true);
 /// The shaft is dented or has lost a balance weight.
@@ -112,7 +114,7 @@ pub const NO_BEARING_ACTION: Facts =
     Facts { id: "no-bearing-action", word: Word::Notice, on_bearing: false, tells: Tells::NoAction };
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const ALL: [&Facts; 26] = [
+pub const ALL: [&Facts; 27] = [
     &MOVEMENT_AT_SUPPORT,
     &HOUSING_BROKEN,
     &SUPPORT_BROKEN,
@@ -123,6 +125,7 @@ pub const ALL: [&Facts; 26] = [
     &PLAY_UNSURE,
     &RUBBER_PLAY,
     &SUPPORT_TORN,
+    &SAGGING_TOUCHES,
     &TURNS_BADLY,
     &SHAFT_DAMAGED,
     &FAR_END_PLAY,

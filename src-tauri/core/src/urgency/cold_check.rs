@@ -1,4 +1,4 @@
-//! Buzz, knock, rattle, whine or vibration, felt or complained of, and no movement felt on a housing that was not warm:
+//! Buzz, knock, rattle, whine or vibration, felt or complained of, or a car that was repaired, and no movement felt on a housing that was not warm:
 //! a seat can open when hot and rubber softens, so cold clears nothing. Without a temperature it is taken as cold.
 
 use super::rule::{Hit, Look, Rule, holds};
@@ -32,6 +32,7 @@ fn look(look: &Look<'_>) -> Vec<Hit> {
     let sounds: &[&str] = if second { &SECOND_SOUNDS } else { &SOUNDS };
     let noticed = heard(&FELT)
         || !second && case.engine_speed && heard(&AT_IDLE)
+        || !second && !case.occasion.is_complaint()
         || case.complaint_sounds.iter().any(|sound| sounds.contains(&sound.as_str()));
     let felt = || SUPPORT.iter().flat_map(|step| case.at(step));
     let moved = felt().any(|(_, answer)| answer.found);

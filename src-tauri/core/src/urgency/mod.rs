@@ -23,6 +23,7 @@ pub mod rating;
 mod rubber_play;
 pub mod rule;
 mod running_stopped;
+mod sagging_touches;
 mod second;
 mod shaft_damaged;
 mod shaft_fibre_damaged;
@@ -36,7 +37,7 @@ mod turns_badly;
 use rule::Rule;
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const RULES: [&Rule; 26] = [
+pub const RULES: [&Rule; 27] = [
     &movement_at_support::RULE,
     &housing_broken::RULE,
     &support_broken::RULE,
@@ -47,6 +48,7 @@ pub const RULES: [&Rule; 26] = [
     &play_unsure::RULE,
     &rubber_play::RULE,
     &support_torn::RULE,
+    &sagging_touches::RULE,
     &turns_badly::RULE,
     &shaft_damaged::RULE,
     &far_end_play::RULE,

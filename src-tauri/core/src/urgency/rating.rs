@@ -16,8 +16,10 @@ use super::{RULES, first, second};
 pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     let reasons = reasons(case, Some(sorting));
     let asked = |step: &&String| !(is_earlier(case) && is_look(step));
-    let missing = case.hands_on.iter().filter(asked).filter(|step| !case.looked(step));
-    let missing: Vec<String> = missing.cloned().collect();
+    // A look that saw a part only is open as one that saw nothing: the rest may hide the tear.
+    let done = |step: &&String| if is_look(step) { case.settles(step) } else { case.looked(step) };
+    let missing: Vec<String> =
+        case.hands_on.iter().filter(asked).filter(|step| !done(step)).cloned().collect();
     let word = if is_first(case) { first::word } else { word }(case, &reasons, &missing);
     let mut limits = unsettled(case, &case.limits);
     let unlooked: Vec<String> =

@@ -9,6 +9,7 @@ use crate::model::rules::{self, Facts};
 
 /// Every rule there was, strongest word first.
 pub fn rules() -> Vec<&'static Rule> {
-    const SINCE: [&Facts; 3] = [&rules::STIFF_WITH_WHEELS, &rules::COUPLING_WORN, &rules::BOOT_TORN];
+    const SINCE: [&Facts; 4] =
+        [&rules::STIFF_WITH_WHEELS, &rules::COUPLING_WORN, &rules::BOOT_TORN, &rules::SAGGING_TOUCHES];
     RULES.into_iter().filter(|rule| !SINCE.contains(&rule.facts)).collect()
 }

@@ -122,7 +122,7 @@ ui-undo-what = { $about ->
 }
 ui-undo-nothing = Nichts zurückzunehmen
 ui-stop = STOPP
-ui-reason-title = Eine Antwort mit GEFAHR wird milder. Warum?
+ui-reason-title = Eine Antwort mit GEFAHR oder WARNUNG wird milder. Warum?
 ui-reason-why = Ihr Grund bleibt im Protokoll, und der Befund zeigt ihn.
 ui-reason-ok = Mit diesem Grund eintragen
 ui-leave-as-is = So lassen

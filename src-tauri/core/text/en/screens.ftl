@@ -122,7 +122,7 @@ ui-undo-what = { $about ->
 }
 ui-undo-nothing = Nothing to undo
 ui-stop = STOP
-ui-reason-title = A DANGER answer becomes milder. Why?
+ui-reason-title = A DANGER or WARNING answer becomes milder. Why?
 ui-reason-why = Your reason stays in the ledger, and the finding shows it.
 ui-reason-ok = Record with this reason
 ui-leave-as-is = Leave it as it is

@@ -122,7 +122,7 @@ ui-undo-what = { $about ->
 }
 ui-undo-nothing = Nada que deshacer
 ui-stop = ALTO
-ui-reason-title = Una respuesta de PELIGRO se suaviza. ¿Por qué?
+ui-reason-title = Una respuesta de PELIGRO o ADVERTENCIA se suaviza. ¿Por qué?
 ui-reason-why = Su motivo queda en el registro y el informe lo muestra.
 ui-reason-ok = Anotar con este motivo
 ui-leave-as-is = Dejarlo como está

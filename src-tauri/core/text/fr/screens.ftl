@@ -122,7 +122,7 @@ ui-undo-what = { $about ->
 }
 ui-undo-nothing = Rien à annuler
 ui-stop = STOP
-ui-reason-title = Une réponse DANGER s’adoucit. Pourquoi ?
+ui-reason-title = Une réponse DANGER ou AVERTISSEMENT s’adoucit. Pourquoi ?
 ui-reason-why = Votre raison reste au registre, et le constat la montre.
 ui-reason-ok = Noter avec cette raison
 ui-leave-as-is = Laisser tel quel
