@@ -4,8 +4,8 @@
 
 import type { FluentVariable } from '@fluent/bundle';
 
-/** Letters read from right to left, blanks, plain numbers and rows of them keep their order by themselves. */
-const KEEPS_ORDER = /^(?:[\u0591-\u05F4\u0620-\u064A \u00A0;]|\d+(?:[.,:]\d+)*)*$/;
+/** Letters read from right to left, blanks, numbers and rows of them keep their order; a number in groups does not. */
+const KEEPS_ORDER = /^(?!.*\d[ \u00A0]\d)(?:[\u0591-\u05F4\u0620-\u064A \u00A0;]|\d+(?:[.,:]\d+)*)*$/;
 
 /** The value as it stands within a sentence read from right to left. */
 export function isolated(value: FluentVariable): FluentVariable {

@@ -33,4 +33,4 @@ macro_rules! locale {
 }
 
 /// Every language, English first: the others are measured against it.
-pub const LOCALES: &[Locale] = &[locale!("en"), locale!("de"), locale!("es"), locale!("fr")];
+pub const LOCALES: &[Locale] = &[locale!("en"), locale!("de"), locale!("es"), locale!("fr"), locale!("he")];

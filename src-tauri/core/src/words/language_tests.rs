@@ -68,7 +68,13 @@ fn every_language_has_the_same_texts_and_variables() {
     let on_disk: BTreeSet<String> = names("", "").into_iter().filter(|name| folder(name).is_dir()).collect();
     assert_eq!(on_disk, Words::locales().into_iter().map(str::to_owned).collect());
     let lines: Vec<String> = Words::locales().into_iter().flat_map(differences).collect();
-    assert!(lines.is_empty(), "{} differences:\n{}", lines.len(), lines.join("\n"));
+    assert!(
+        lines.is_empty(),
+        "{} differences from English. Write each in core/text, in its language and with the same variables; a language that \
+         awaits its reader needs it too:\n{}",
+        lines.len(),
+        lines.join("\n")
+    );
     assert!(messages("en", "papers.ftl").len() > 150 && messages("fr", "screens.ftl").len() > 150);
 }
 

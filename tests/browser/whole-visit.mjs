@@ -1,0 +1,209 @@
+// A whole visit in one language, from the first start to the signed receipt, the bench and the outcome, found as
+// somebody finds it who reads the screen: by its words and roles. No sentence of it is left in English.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { journey } from "./journey.mjs";
+import { FULL, technician } from "./technician.mjs";
+import { englishIn, speaker, textsOf } from "./words.mjs";
+
+/** A car's plate, whatever the language. */
+export const PLATE = "DE 2500";
+const GATES = ["lift-gates-hold", "stands-and-straps", "engine-and-gearbox-held", "shaft-marked", "maker-procedure", "high-voltage"];
+/** Screens of the visit that the walk does not lead to. */
+const BESIDE = [
+  "step/play-lateral", "gauge/play-vertical", "photo/play-vertical", "intake", "order", "gates/running",
+];
+
+/**
+ * Walks it. `point` is the decimal point that is typed, `unread` a word that is no number, `note` what is written at the
+ * bench; `further` looks at each screen beside its words.
+ */
+export function wholeVisit(tag, { point, unread, note, further = async () => {} }) {
+  const say = speaker(tag);
+  const english = englishIn(tag);
+  /** What a message starts with, up to a variable. */
+  const startOf = (key, variable) => new RegExp(`^${say(key, { [variable]: "{", min: 0, max: 0 }).split("{")[0]}`);
+
+  let phone;
+  /** The screens that were read, each with what is English on it. */
+  const read = new Map();
+
+  const { place, drawSignature, hands } = journey(async (opened) => {
+    ({ phone } = opened);
+    await phone.page.goto(opened.desk.address);
+  });
+
+  const button = (name, more = {}) => phone.page.getByRole("button", { name, exact: true, ...more });
+  const tap = (key, values) => button(say(key, values)).tap();
+  /** A button whose words go on behind these: an explanation, or who confirmed it. */
+  const beginning = (text, more) =>
+    phone.page.getByRole("button", { name: new RegExp(`^${text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}`), ...more });
+  const heading = (text) => phone.page.getByRole("heading", { name: text, exact: true }).waitFor();
+
+  /** Reads the screen that is shown. */
+  async function readScreen(name) {
+    await phone.page.locator("h1").first().waitFor();
+    await phone.quiet();
+    await phone.page.locator("details").evaluateAll((all) => all.forEach((one) => { one.open = true; }));
+    const { lang, dir } = await phone.page.evaluate(() => ({ lang: document.documentElement.lang, dir: document.documentElement.dir }));
+    assert.deepEqual([lang, dir], [tag, say("language-direction")]);
+    read.set(name, [...(read.get(name) ?? []), ...english(await textsOf(phone.page))]);
+    await further(name, phone);
+  }
+
+  /** What a name that the walk uses is called on the screen that is shown. */
+  function words(name, step) {
+    const [, kind, id] = /^([a-z]+)-?(.*)$/.exec(name);
+    switch (kind) {
+      case "answer": return say.first([`answer-${step}-${id}`, `answer-${id}`]);
+      case "gate": case "order": case "waiver": return say(name);
+      case "temperature": case "free": case "engine": return say(`ui-${name}`);
+      case "leave": return say(`ui-leave-${step}-done`);
+      case "waive": return say("ui-photo-none");
+      case "save": return say("ui-save");
+      case "next": return say("ui-next");
+      default: throw new Error(`no words for ${name}`);
+    }
+  }
+
+  /** The walk's hands, which find everything by what it is called. */
+  const reader = {
+    ...hands,
+    tap: async (name) => (await named(name)).tap(),
+    chosen: async (name) => (await named(name, { pressed: true })).waitFor(),
+    shown: async (name) => (await named(name)).isVisible(),
+    write: async (name, text) => {
+      assert.equal(name, "reading");
+      await phone.page.getByRole("textbox", { name: startOf("ui-reading", "unit") }).fill(text);
+    },
+    choose: (name, file) => phone.page.getByLabel(say("ui-photo-take"), { exact: true }).setInputFiles(file),
+    seen: async (name) => {
+      const step = await about();
+      if (name === "step-band") return phone.page.getByText(say("ui-this-step"), { exact: true }).waitFor();
+      if (name !== "photo") return (await named(name)).waitFor();
+      const title = say("ui-photo-of", { title: say(`step-${step}`) });
+      return phone.page.getByRole("img", { name: title, exact: true }).waitFor();
+    },
+  };
+  const about = async () => (await place()).split("/").at(-1);
+  const named = async (name, more) => beginning(words(name, await about()), more);
+
+  const { walkTo } = technician(reader, FULL);
+
+  test(`the first start turns to ${tag} before anything is written`, async () => {
+    await button(say("language-name")).tap();
+    await heading(say("ui-welcome-what-title"));
+    await readScreen("first start");
+    await phone.page.getByLabel(say("ui-technician")).fill("Kim Marsh");
+    await tap("ui-save");
+    await button(say("ui-new-visit")).waitFor();
+    await readScreen("an empty list");
+  });
+
+  test("the intake is written down", async () => {
+    await tap("ui-new-visit");
+    await tap("ui-start-visit");
+    await phone.page.getByText(say("ui-layout-needed"), { exact: true }).waitFor();
+    await beginning(say("layout-rigid-engine-speed")).tap();
+    await tap("seat-bare");
+    await tap("gearbox-automated-clutch");
+    await tap("sound-whine");
+    await phone.page.getByLabel(say("ui-plate"), { exact: true }).fill(PLATE);
+    await phone.page.getByLabel(say("ui-owner-name"), { exact: true }).fill("Alex Example");
+    await phone.page.getByLabel(say("ui-odometer"), { exact: true }).fill(unread);
+    await readScreen("intake");
+    await phone.id("odometer").fill("81200");
+    await tap("ui-start-visit");
+    await heading(say("step-road-speed-vibration"));
+  });
+
+  test("the walk leads through every step to the result", async () => {
+    await walkTo("result", { arrived: readScreen, dealt: readScreen });
+    await heading(say("ui-outcome"));
+    const rating = phone.page.getByRole("region", { name: say("ui-rating") });
+    await rating.getByText(say("word-danger"), { exact: true }).waitFor();
+    await phone.page.getByText(say("cause-loose-seat"), { exact: true }).first().waitFor();
+    const steps = [...read.keys()].filter((name) => name.startsWith("step/"));
+    assert.deepEqual(steps.map((name) => name.slice(5)).sort(), Object.keys(FULL).sort());
+  });
+
+  test("the finding, and the note that the owner signs", async () => {
+    await tap("ui-finding");
+    await heading(say("finding-title"));
+    await readScreen("finding");
+    await phone.page.goBack();
+    await tap("ui-note");
+    await heading(say("note-title"));
+    await tap("decision-decline");
+    await drawSignature();
+    await phone.page.getByRole("img", { name: say("ui-pad-signed"), exact: true }).waitFor();
+    await readScreen("note");
+    await tap("ui-sign");
+    await button(say("ui-sign-again")).waitFor();
+    await readScreen("signed note");
+    await phone.page.goBack();
+    await tap("ui-ledger");
+    await phone.page.getByText(say("decision-short-decline")).first().waitFor();
+    await readScreen("ledger");
+    await phone.page.goBack();
+  });
+
+  test("the bench: gates, a bore, the ring and a note", async () => {
+    await tap("ui-bench");
+    await heading(say("ui-bench"));
+    for (const gate of GATES.map((name) => say(`gate-teardown-${name}`))) {
+      await beginning(gate).tap();
+      await beginning(gate, { pressed: true, includeHidden: true }).waitFor({ state: "attached" });
+    }
+    for (const seen of ["ui-look-cracked", "ui-look-ring-turned"]) {
+      await phone.page.getByRole("group", { name: say(seen), exact: true }).getByRole("button", { name: say("ui-look-no"), exact: true }).tap();
+      await phone.page.getByRole("group", { name: say(seen), exact: true }).getByRole("button", { name: say("ui-look-no"), pressed: true }).waitFor();
+    }
+    await tap("ui-bench-next", { part: say("ui-bench-found") });
+    const found = phone.page.getByTestId("bench-found");
+    for (const depth of [0, 1]) {
+      for (const angle of [0, 1, 2, 3, 4, 5]) await found.getByTestId(`bore-${depth}-${angle}`).fill(`72${point}0${angle}1`);
+    }
+    await readScreen("bench");
+    await phone.page.getByRole("button", { name: say("ui-ring-free"), exact: true }).tap();
+    await button(say("ui-ring-free"), { pressed: true }).waitFor();
+    await phone.page.getByLabel(say("ui-bench-note"), { exact: true }).fill(note);
+    await readScreen("bench with a ring");
+  });
+
+  test(`the outcome is confirmed, and every other screen reads ${tag} too`, async () => {
+    await phone.page.goBack();
+    await tap("ui-turned-out");
+    await tap("cause-loose-seat");
+    await tap("ui-turned-out-save");
+    await phone.page.getByText(say("ui-turned-out-kept"), { exact: true }).waitFor();
+    await readScreen("outcome");
+    const visit = /#\/visit\/[^/]+/.exec(await place())[0];
+    for (const inside of BESIDE) {
+      await phone.page.evaluate((to) => { location.hash = to; }, `${visit}/${inside}`);
+      await readScreen(`${inside} afterwards`);
+    }
+    for (const other of ["settings", "workshop", "calibration", ""]) {
+      await phone.page.evaluate((to) => { location.hash = to; }, `#/${other}`);
+      await readScreen(`#/${other}`);
+    }
+  });
+
+  test("not a sentence was English", () => {
+    assert.ok(read.size > 35, `only ${read.size} screens were read`);
+    assert.deepEqual([...read].filter(([, found]) => found.length > 0), []);
+  });
+
+  test("English would be noticed, as a sentence, as a label and as nobody's text", () => {
+    const speak = speaker("en");
+    const said = [speak("ui-technician-why"), speak("ui-next"), speak("ui-found", { total: 3 }), "Check the bearing"];
+    for (const text of said) assert.equal(english([text]).length, 1, `${text} was not noticed`);
+    assert.deepEqual(english([say("ui-technician-why"), say("ui-next"), say("ui-found", { total: 3 })]), []);
+  });
+
+  test("nothing left for elsewhere and nothing broke", () => {
+    assert.deepEqual(phone.strays, []);
+    assert.deepEqual(phone.faults, []);
+  });
+}
