@@ -106,7 +106,7 @@ fn sentences(standing: &Standing, reason: &Reason, reader: Reader) -> Vec<Senten
     let end = reader.end();
     let mut rule = Sentence::first_of(worded(standing, reason, end));
     let named = reason.cause.as_deref();
-    rule = rule.with("cause", named.map_or(nothing(), |id| said::cause_name(standing, id).into()));
+    rule = rule.with("cause", named.map_or(nothing(), |id| said::cause_name(standing, id)));
     rule = rule.with("about", named.map_or(nothing(), |id| about(id).into()));
     let mut sentences = vec![rule];
     sentences.extend(at_support(standing, reason).map(|at| Sentence::of(format!("{at}{end}"))));
