@@ -149,7 +149,10 @@ fn undo_brings_back_what_stood_and_asks_why_after_danger() {
     let standing = opened(&steady, "manual", "");
     enter(&steady, &standing, "lift");
     ask(&steady, answer(&standing.visit, "turn-by-hand", "rough"));
-    ask(&steady, answer(&standing.visit, "turn-by-hand", "smooth"));
+    let mut smooth = answer(&standing.visit, "turn-by-hand", "smooth");
+    assert_eq!(code(&steady, smooth.clone()), "reason-needed");
+    smooth["reason"] = json!("a brake was dragging");
+    ask(&steady, smooth);
     let undo = |standing: &Standing| json!({ "ask": "undo", "visit": standing.visit, "entry": standing.undo.as_ref().unwrap().entry });
     let look = || ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
     let back = ask(&steady, undo(&look()));

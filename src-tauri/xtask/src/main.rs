@@ -17,6 +17,7 @@ mod results;
 mod rooms;
 mod run;
 mod say;
+mod scratch;
 mod screens;
 mod start;
 mod supply;

@@ -6,6 +6,7 @@
 use std::process::Command;
 use std::time::{Duration, Instant};
 
+use crate::scratch::Scratch;
 use crate::tally::Tally;
 use crate::{Outcome, debian, node, phones, rooms, say, start, supply};
 
@@ -94,7 +95,7 @@ fn build(_: &mut Tally) -> Outcome<()> {
 }
 
 fn suite(tally: &mut Tally) -> Outcome<()> {
-    start::counted(&mut linted(&["test", "--workspace", "--no-fail-fast"]), tally)
+    in_memory(linted(&["test", "--workspace", "--no-fail-fast"]), tally)
 }
 
 /// A cargo command that compiles the crates of this workspace by Clippy's driver, every warning an error.
@@ -117,12 +118,19 @@ fn ios(_: &mut Tally) -> Outcome<()> {
 }
 
 fn browser(tally: &mut Tally) -> Outcome<()> {
-    start::counted(&mut journey("tests/browser/", &[])?, tally)
+    in_memory(journey("tests/browser/", &[])?, tally)
 }
 
 fn window(tally: &mut Tally) -> Outcome<()> {
     let display = ["xvfb-run", "--auto-servernum", "--server-args=-screen 0 1280x1024x24"];
-    start::counted(&mut journey("tests/window/", &display)?, tally)
+    in_memory(journey("tests/window/", &display)?, tally)
+}
+
+/// Runs and counts tests that throw away what they write.
+fn in_memory(mut command: Command, tally: &mut Tally) -> Outcome<()> {
+    let scratch = Scratch::in_memory();
+    scratch.lent_to(&mut command);
+    start::counted(&mut command, tally)
 }
 
 /// Node's test runner on a folder's tests, told where the programs are.

@@ -17,7 +17,7 @@ use crate::model::standing::{
 };
 use crate::model::time::Moment;
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::{sort, sort_as_judged};
+use crate::sorting::sort::{explain_as_judged, sort, sort_as_judged};
 use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
 use crate::trade::rows::{Form, Layout, Speed, StepRow};
@@ -76,10 +76,13 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
     }
-    explained::leave_out(&mut urgency, &sorting);
+    // What a rating says of itself rests on the numbers as judged too, whatever outcomes have taught.
+    let taught = (sorting.outcomes > 0).then(|| explain_as_judged(trade, &case));
+    let judged = taught.as_ref().unwrap_or(&sorting);
+    explained::leave_out(&mut urgency, judged);
+    let asks = asks::asks(&urgency, &steps, judged);
     next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     next_check::road_test_left(&steps, &mut sorting);
-    let asks = asks::asks(&urgency, &steps, &sorting);
     let found = asks::found(&steps);
     explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
@@ -229,8 +232,7 @@ fn answered(
     // Given again for its temperature, say, an answer made milder stays one.
     let made = record.milder.iter().rev().find(|made| made.step == row.id && made.now.is_some());
     let found = case.answer(&row.id).is_some_and(|answer| answer.found);
-    // What was left unsure is felt again and needs no reason; what was found does.
-    let grave = word == Some(Word::Danger) || found && word == Some(Word::Warning);
+    let grave = is_grave(case, &row.id, word);
     let milder = made.filter(|_| !grave);
     Some(Answered {
         value: counts.value.clone(),
@@ -245,6 +247,13 @@ fn answered(
         found,
         settled: case.answer(&row.id).is_some_and(|answer| case::settled(row, answer, &record.intake)),
     })
+}
+
+/// Whether an answer is made milder only with a reason: one that asks for DANGER, or that found what asks for WARNING.
+/// What was left unsure is felt again and needs none.
+fn is_grave(case: &Case, step: &str, word: Option<Word>) -> bool {
+    let found = case.answer(step).is_some_and(|answer| answer.found);
+    word == Some(Word::Danger) || found && word == Some(Word::Warning)
 }
 
 /// Every photo of a step, oldest first.
@@ -318,13 +327,14 @@ fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOf
         offer.step = Some(now);
     }
     if let Some(step) = &offer.step {
-        let now = rating::rate_steps(&case::case(trade, layout, visit.record)).get(step).copied();
-        if now == Some(Word::Danger) {
+        let case = case::case(trade, layout, visit.record);
+        let now = rating::rate_steps(&case).get(step).copied();
+        if is_grave(&case, step, now) {
             let withdrawn =
                 EntryBody::Withdrawn { entry: offer.entry.clone(), reason: None, by: String::new() };
             let then = former::named(trade, record::read_with(visit.entries, withdrawn));
             let then = step_words(trade, &then).get(step).copied();
-            offer.needs_reason = then != now;
+            offer.needs_reason = then < now;
         }
     }
     Some(offer)

@@ -59,10 +59,20 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
 
 /// The probabilities alone, by the numbers as judged: what ratings rest on, whatever outcomes have taught.
 pub fn sort_as_judged(trade: &Trade, case: &Case) -> Sorting {
+    as_judged(trade, case, false)
+}
+
+/// The same with what each answer weighs.
+pub fn explain_as_judged(trade: &Trade, case: &Case) -> Sorting {
+    as_judged(trade, case, true)
+}
+
+fn as_judged(trade: &Trade, case: &Case, explained: bool) -> Sorting {
     let network = Network::as_judged(trade, case);
     let observed = evidence::observations(trade, &network, case);
     let all = posterior(&network, &observed);
-    let accounts = explain::accounts(&network, case, &all, &[]);
+    let left_out = if explained { explain::left_out(trade, &network, case, &observed) } else { Vec::new() };
+    let accounts = explain::accounts(&network, case, &all, &left_out);
     Sorting {
         causes: causes(&network, &all, accounts, None),
         bearing_probability: all.bearing(),
