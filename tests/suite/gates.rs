@@ -233,7 +233,7 @@ proptest! {
                 5 => {
                     let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
                     if let Some(offer) = standing.undo {
-                        let request = json!({ "ask": "undo", "visit": visit, "entry": offer.entry, "reason": "slip" });
+                        let request = json!({ "ask": "undo", "visit": visit, "entry": offer.entry, "reason": "a slip of the hand" });
                         prop_assert!(code(&steady, request) == "ok");
                         if let Some(Some(gate)) = shadow.undoable.pop() {
                             shadow.confirmed.remove(&gate);
