@@ -121,9 +121,9 @@ fn a_danger_that_nothing_settled_stands_in_the_next_visit() {
         assert_eq!(standing.still_open.is_some(), open, "{warmth}");
     }
     assert!(open_in(&second), "what was looked at later says nothing of what was known then");
-    // Nothing was there after all.
+    // Nor does it help to write down that nothing was there: a hand felt it.
     ask(&steady, json!({ "ask": "confirm-outcome", "visit": first, "causes": ["normal-character"] }));
-    assert!(!open_in(&second));
+    assert!(open_in(&second));
 }
 
 #[test]

@@ -407,3 +407,57 @@ fn what_was_found_is_not_made_milder_without_a_reason() {
     let Response::Note(note) = steady.handle(request).unwrap() else { panic!("no note") };
     assert!(said(&note).contains("One answer was changed during the check"), "{}", said(&note));
 }
+
+/// Opens a visit behind the gates of the lift.
+fn under(steady: &steady_core::app::Steady, plate: &str, layout: &str, occasion: &str) -> String {
+    let vehicle = json!({ "layout": layout, "plate": plate });
+    let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": occasion });
+    let visit = ask(steady, json!({ "ask": "open", "intake": intake })).visit;
+    let look = ask(steady, json!({ "ask": "look", "visit": visit }));
+    for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
+        ask(steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
+    }
+    visit
+}
+
+#[test]
+fn an_earlier_danger_is_settled_by_the_fault_being_gone() {
+    let (_folder, steady) = scratch();
+    let give = |visit: &str, step: &str, value: Value| {
+        ask(
+            &steady,
+            json!({ "ask": "answer", "visit": visit, "step": step, "value": value, "temperature": null }),
+        )
+    };
+    let first = under(&steady, "TC 1003", "front-shaft", "complaint");
+    assert_eq!(give(&first, "coupling-look", json!(["bolt-missing"])).urgency.word, Some(Word::Danger));
+    let other = under(&steady, "TC 1003", "one-piece", "after-repair");
+    assert!(
+        give(&other, "coupling-look", json!(["sound"])).still_open.is_some(),
+        "another layout's coupling"
+    );
+    let plain = under(&steady, "TC 1003", "front-shaft", "complaint");
+    assert!(
+        give(&plain, "coupling-look", json!(["sound"])).still_open.is_some(),
+        "nobody said it was repaired"
+    );
+    let again = under(&steady, "TC 1003", "front-shaft", "after-repair");
+    assert!(give(&again, "play-far-end", json!("none")).still_open.is_some(), "another place");
+    assert!(give(&again, "coupling-look", json!(["boot-torn"])).still_open.is_none(), "the bolt is there");
+}
+
+#[test]
+fn what_was_left_unsure_is_settled_by_feeling_it_again_warm() {
+    let (_folder, steady) = scratch();
+    let give = |visit: &str, value: &str, warmth: &str| {
+        let request = json!({ "ask": "answer", "visit": visit, "step": "play-vertical", "value": value });
+        let mut request = request.as_object().unwrap().clone();
+        request.insert("temperature".to_owned(), json!(warmth));
+        ask(&steady, Value::Object(request))
+    };
+    let first = under(&steady, "TC 1004", RIGID, "complaint");
+    assert_eq!(give(&first, "unsure", "cold").urgency.word, Some(Word::Warning));
+    let second = under(&steady, "TC 1004", RIGID, "complaint");
+    assert!(give(&second, "none", "cold").still_open.is_some());
+    assert!(give(&second, "none", "warm").still_open.is_none());
+}

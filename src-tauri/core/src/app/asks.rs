@@ -57,7 +57,10 @@ fn names_a_fault(reason: &Reason, steps: &[StepStand], sorting: &Sorting) -> boo
     };
     let seen = |step: &StepStand| is_under(step) && step.is_found() && !slight(step);
     let rests = steps.iter().filter(|step| reason.steps.contains(&step.id)).any(seen);
-    let read = |weight: &Weight| weight.decibans >= CLEAR_DECIBANS && !HEARD.contains(&weight.step.as_str());
+    let found = |id: &str| steps.iter().any(|step| step.id == id && step.is_found());
+    let read = |weight: &Weight| {
+        weight.decibans >= CLEAR_DECIBANS && !HEARD.contains(&weight.step.as_str()) && found(&weight.step)
+    };
     let cause = sorting.causes.iter().find(|cause| reason.cause.as_ref() == Some(&cause.id));
     let suspicion = reason.rule == rules::BEARING_LIKELY.id;
     rests || !suspicion && cause.is_some_and(|cause| cause.speaks_for.iter().any(read))

@@ -6,9 +6,7 @@ use std::sync::Arc;
 use crate::model::device::Devices;
 use crate::model::entry::EntryBody;
 use crate::model::fresh_id::fresh_id;
-use crate::model::occasion::Occasion;
 use crate::model::standing::Standing;
-use crate::model::still_open::StillOpen;
 use crate::model::visit::Intake;
 use crate::store::ledger::{Chain, next_entry};
 use crate::trade::Trade;
@@ -32,15 +30,15 @@ pub(super) struct AtHand {
     pub(super) record: Record,
     /// Derived from `chain` and `record` when first asked for.
     standing: Option<Arc<Standing>>,
-    /// What earlier visits of the car left open, once it was looked for.
-    still_open: Option<Option<StillOpen>>,
+    /// Where earlier visits of the car stand, once they were looked for; none of them where nothing of theirs is grave.
+    earlier: Option<Arc<[Standing]>>,
 }
 
 impl AtHand {
     /// Reads a chain, steps of earlier versions under the names they have in this knowledge.
     pub(super) fn of(trade: &Trade, visit: &str, chain: Chain) -> Self {
         let record = former::named(trade, record::read(&chain.entries));
-        Self { visit: visit.to_owned(), chain, record, standing: None, still_open: None }
+        Self { visit: visit.to_owned(), chain, record, standing: None, earlier: None }
     }
 
     /// Where it stands has to be derived anew, by other knowledge.
@@ -87,29 +85,31 @@ impl Inner {
             return Ok(Arc::clone(standing));
         }
         let mut standing = at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?;
-        let known = at_hand.still_open.clone();
-        let open = self.left_open(&mut standing, known)?;
+        let known = at_hand.earlier.clone();
+        let earlier = self.left_open(&mut standing, known)?;
         let standing = Arc::new(standing);
         if let Some(at_hand) = &mut self.at_hand {
             at_hand.standing = Some(Arc::clone(&standing));
-            at_hand.still_open = Some(open);
+            at_hand.earlier = Some(earlier);
         }
         Ok(standing)
     }
 
-    /// Says in a standing what earlier visits left open; `known` is what was found of it before.
+    /// Says in a standing what earlier visits left open; `known` is where they stand, if that was looked for before.
     fn left_open(
         &mut self,
         standing: &mut Standing,
-        known: Option<Option<StillOpen>>,
-    ) -> Result<Option<StillOpen>, Fault> {
-        let open = match known {
-            Some(open) => open,
-            None => still_open::find(self, standing)?,
+        known: Option<Arc<[Standing]>>,
+    ) -> Result<Arc<[Standing]>, Fault> {
+        let earlier = match known {
+            Some(earlier) => earlier,
+            None => still_open::earlier(self, standing)?,
         };
+        let warm_from_c = self.trade.rules_for(standing.intake.vehicle.warm_from_c).warm_from_c;
+        let open = still_open::left_by(&earlier, standing, warm_from_c);
         standing.headline = asks::headline(&standing.urgency, &standing.asks, open.as_ref());
-        standing.still_open.clone_from(&open);
-        Ok(open)
+        standing.still_open = open;
+        Ok(earlier)
     }
 
     /// Where a visit stands, with the visit at hand left there.
@@ -189,20 +189,18 @@ impl Inner {
     /// Appends one entry and its card, synced, then says where the visit stands. After a failure nothing is at
     /// hand: what is on disk decides.
     pub(super) fn write(&mut self, visit: &str, body: EntryBody) -> Result<Response, Fault> {
-        let Some(AtHand { mut chain, still_open, .. }) = self.at_hand.take() else {
+        let Some(AtHand { mut chain, earlier, .. }) = self.at_hand.take() else {
             return Err(Refusal::UnknownVisit.into());
         };
         room::check(&chain.entries, &body)?;
         let at = decide::dated(&chain.entries, &self.writer.device, self.now());
         let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
         let teaches = learning::teaches(&chain.entries, &entry);
-        let known = still_open.filter(|_| !still_open::asks_anew(&entry.body));
+        let known = earlier.filter(|_| !still_open::asks_anew(&entry.body));
         chain.entries.push(entry);
         let mut at_hand = AtHand::of(&self.trade, visit, chain);
-        // A look after the repair can settle it with each answer.
-        let known = known.filter(|_| at_hand.record.intake.occasion != Occasion::AfterRepair);
         let mut standing = at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?;
-        at_hand.still_open = Some(self.left_open(&mut standing, known)?);
+        at_hand.earlier = Some(self.left_open(&mut standing, known)?);
         let standing = Arc::new(standing);
         self.store.append(&[line], &list::card(&standing))?;
         at_hand.standing = Some(Arc::clone(&standing));

@@ -28,6 +28,9 @@ pub fn leave_out(urgency: &mut Urgency, sorting: &Sorting) {
     urgency.reasons.retain(|reason| !is_unexplained(reason) || !reason.steps.is_empty());
 }
 
+/// A cause less likely than one in twenty stands first for nothing.
+const ALMOST_NEVER: f64 = 0.05;
+
 /// Puts the causes that what was found points at before the others, and that nothing is wrong at the
 /// end: what a hand felt or an eye saw decides, whatever a noise makes likelier.
 pub fn put_first(sorting: &mut Sorting, found: &[String], word: Option<Word>) {
@@ -36,7 +39,7 @@ pub fn put_first(sorting: &mut Sorting, found: &[String], word: Option<Word>) {
     }
     sorting.causes.sort_by_key(|cause| match cause.group {
         CauseGroup::Normal => 2,
-        _ if cause.is_pointed_at(found) => 0,
+        _ if cause.probability >= ALMOST_NEVER && cause.is_pointed_at(found) => 0,
         _ => 1,
     });
 }

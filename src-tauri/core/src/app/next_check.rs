@@ -68,7 +68,7 @@ fn asked_by_rule(urgency: &Urgency, open: &[OpenStep<'_>], case: &Case) -> Optio
     // Rough, turned with what hangs on it: whose roughness it is, the free turn tells.
     let along = |step: &&String| case.answer(step).is_some_and(|answer| answer.limited);
     if let Some(step) = fired(&rules::TURNS_BADLY).and_then(|reason| reason.steps.iter().find(along)) {
-        return check(step, "next-free-turn");
+        return check(step, "next-whose-roughness");
     }
     if urgency.word > Some(Word::Caution) {
         return None;

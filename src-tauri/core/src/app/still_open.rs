@@ -1,5 +1,7 @@
 //! A DANGER or WARNING of an earlier visit that nothing has settled: a new visit does not lift it by being new.
 
+use std::sync::Arc;
+
 use crate::model::entry::EntryBody;
 use crate::model::limits;
 use crate::model::occasion::Occasion;
@@ -18,26 +20,34 @@ pub(super) fn asks_anew(body: &EntryBody) -> bool {
     matches!(body, EntryBody::Opened { .. } | EntryBody::Amended { .. })
 }
 
-/// The latest visit of the same car, before this one, that still stands open; of as many as a screen can show.
-pub(super) fn find(inner: &mut Inner, now: &Standing) -> Result<Option<StillOpen>, Fault> {
+/// Where the visits of the same car before this one stand, of as many as a screen can show; none where no DANGER or
+/// WARNING is among them.
+pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing]>, Fault> {
     let vehicle = &now.intake.vehicle;
     let mut known = inner.store.visits_of_car(&vehicle.plate, &vehicle.vin)?;
     known.retain(|visit| *visit != now.visit);
     let known = known.split_off(known.len().saturating_sub(limits::EARLIER));
     // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
-    let earlier: Vec<Standing> = known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
-    let before = |visit: &&Standing| (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit);
-    let visits: Vec<&Standing> = earlier.iter().filter(before).chain([now]).collect();
-    let warm_from_c = inner.trade.rules_for(vehicle.warm_from_c).warm_from_c;
-    let open = open_of(visits, Some(&now.visit), warm_from_c);
-    let other = |layout: &String| *layout != vehicle.layout;
-    Ok(open.map(|open| StillOpen { layout: open.layout.filter(other), ..open }))
+    let mut earlier: Vec<Standing> =
+        known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
+    earlier.retain(|visit| (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit));
+    if !earlier.iter().any(|visit| visit.urgency.word >= Some(Word::Warning)) {
+        earlier.clear();
+    }
+    Ok(earlier.into())
+}
+
+/// What they left open to the visit that asks.
+pub(super) fn left_by(earlier: &[Standing], now: &Standing, warm_from_c: f64) -> Option<StillOpen> {
+    let open = open_of(earlier.iter().chain([now]).collect(), Some(&now.visit), warm_from_c)?;
+    let other = |layout: &String| *layout != now.intake.vehicle.layout;
+    Some(StillOpen { layout: open.layout.filter(other), ..open })
 }
 
 /// What visits of one car left open, the latest of them but for the one that asks. Each reason for DANGER or WARNING is
-/// settled by itself: by a repair at the bench where it is about the bearing, or by a look after the repair at the same
-/// place, in order, and warm where it was felt. That it turned out to be a fault, or that somebody calls a visit a look
-/// after the repair, settles nothing; that nothing was there does.
+/// settled by itself, by a later look at the same place that does not find it any more, warm where it is felt: after a
+/// repair, recorded at the bench or said at intake; what was left unsure, at any time. That it turned out to be a fault,
+/// that a ring turned freely at the bench, or that somebody calls a visit a look after the repair, settles nothing.
 pub(super) fn open_of(
     mut visits: Vec<&Standing>,
     asking: Option<&str>,
@@ -57,14 +67,18 @@ pub(super) fn open_of(
 
 /// `since`: the visits after the one that gave the reason.
 fn is_settled(reason: &Reason, visit: &Standing, since: &[&Standing], warm_from_c: f64) -> bool {
-    let nothing = visit.outcome.as_ref().is_some_and(|outcome| outcome.causes.iter().all(|id| id == NORMAL));
-    let of_bearing = reason.facts().is_some_and(|facts| facts.on_bearing || facts.tells == Tells::Unsure);
-    let repaired = of_bearing && (is_repaired(visit) || since.iter().any(|later| is_repaired(later)));
+    let unsure = reason.tells(Tells::Unsure);
+    // What was felt or seen was there, whatever somebody writes down afterwards.
+    let nothing = (unsure || reason.tells(Tells::Suspicion))
+        && visit.outcome.as_ref().is_some_and(|outcome| outcome.causes.iter().all(|id| id == NORMAL));
+    let repaired = is_repaired(visit);
     let looked = |later: &&Standing| {
-        later.intake.occasion == Occasion::AfterRepair
-            && decisive(reason, visit).iter().all(|step| is_in_order(later, step, warm_from_c))
+        let asked = unsure || repaired || later.intake.occasion == Occasion::AfterRepair;
+        asked
+            && later.intake.vehicle.layout == visit.intake.vehicle.layout
+            && decisive(reason, visit).iter().all(|step| is_gone(reason, later, step, warm_from_c))
     };
-    nothing || repaired || since.iter().any(looked)
+    nothing || since.iter().any(looked)
 }
 
 /// The steps that a reason rests on; where it rests on the sorting, those that were found bad.
@@ -73,13 +87,17 @@ fn decisive<'s>(reason: &'s Reason, visit: &'s Standing) -> Vec<&'s str> {
     if own.is_empty() { visit.found.iter().map(String::as_str).collect() } else { own }
 }
 
-/// Whether a place was felt and looked at, wholly, and is in order; warm, where warmth is asked for.
-fn is_in_order(visit: &Standing, id: &str, warm_from_c: f64) -> bool {
+/// Whether a place was felt and looked at, wholly, warm where warmth is asked for, and gives the reason no more. That
+/// something else is found there is a reason of its own.
+fn is_gone(reason: &Reason, visit: &Standing, id: &str, warm_from_c: f64) -> bool {
     let Some(step) = visit.steps.iter().find(|step| step.id == id) else { return false };
     let warm = |given: &Answered| given.temperature.is_some_and(|read| read.is_warm(warm_from_c));
-    step.answered.as_ref().is_some_and(|given| {
-        !given.found && !given.disputed && given.settled && (!step.asks_temperature || warm(given))
-    })
+    let still = |other: &Reason| other.rule == reason.rule && other.steps.iter().any(|step| step == id);
+    let done = step
+        .answered
+        .as_ref()
+        .is_some_and(|given| !given.disputed && given.settled && (!step.asks_temperature || warm(given)));
+    done && !visit.urgency.reasons.iter().any(still)
 }
 
 fn is_repaired(visit: &Standing) -> bool {

@@ -203,6 +203,10 @@ fn rule_text(standing: &Standing, reason: &Reason) -> String {
     if at_far_end && standing.support == Support::Absent {
         return format!("{rule}-ends");
     }
+    let repaired = standing.intake.occasion != Occasion::Complaint;
+    if reason.tells(Tells::Cold) && repaired && standing.intake.complaint_sounds.is_empty() {
+        return format!("{rule}-repaired");
+    }
     if !reason.tells(Tells::NoAction) {
         return rule.clone();
     }

@@ -130,13 +130,15 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     }
     let word = said::urgency_id(standing.urgency.word);
     let rule = words.text(&format!("finding-next-{}", standing.asks));
+    // Beside what an earlier visit forbids nothing of this one clears the car.
+    let clears = standing.urgency.word == Some(Word::Notice) && standing.still_open.is_some();
     let rated = standing.urgency.word.is_some();
     let mut lines = Vec::new();
     lines.extend(standing.still_open.iter().map(|_| words.text("finding-next-still-open")));
     let again = rated && feel_again(standing);
     if again {
         lines.extend(next_check(standing, words));
-    } else if rated {
+    } else if rated && !clears {
         lines.push(rule.clone());
     }
     lines.extend(reasons::left_out(words, standing));
@@ -161,7 +163,7 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     lines.extend((again || !rated).then_some(rule));
     let owner =
         if again { "finding-next-again-owner".to_owned() } else { format!("finding-next-{word}-owner") };
-    lines.push(words.text(&owner));
+    lines.extend((!clears).then(|| words.text(&owner)));
     if repair_ahead(standing) {
         lines.push(words.text("finding-next-maker"));
     }

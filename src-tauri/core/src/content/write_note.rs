@@ -140,7 +140,9 @@ fn means(standing: &Standing, words: &Words) -> Vec<String> {
     let word = said::urgency_id(standing.urgency.word);
     let shaft =
         if standing.support == Support::Absent { "note-means-shaft-ends" } else { "note-means-shaft" };
-    let mut sentences = vec![words.text(shaft), words.text(&format!("note-means-{word}"))];
+    let mut sentences = vec![words.text(shaft)];
+    let clears = standing.urgency.word == Some(Word::Notice) && standing.still_open.is_some();
+    sentences.extend((!clears).then(|| words.text(&format!("note-means-{word}"))));
     sentences.extend(in_order(standing, words));
     sentences.extend(likely_cause(standing, words));
     sentences

@@ -235,7 +235,16 @@ fn every_short_word_has_its_text() {
     check_texts(&owned(&["gates-confirmed", "steps-ordered", "times-set-back"]), &["arranged-ID"]);
     check_texts(&owned(&["gates-open", "other-part", "danger-found"]), &["lock-ID"]);
     check_texts(
-        &owned(&["hands-on", "informs", "rating", "free-turn", "far-end", "unsure", "left-out"]),
+        &owned(&[
+            "hands-on",
+            "informs",
+            "rating",
+            "free-turn",
+            "whose-roughness",
+            "far-end",
+            "unsure",
+            "left-out",
+        ]),
         &["next-ID"],
     );
     check_texts(&owned(&["nothing-changes", "not-worth", "all-done"]), &["stop-ID"]);

@@ -113,3 +113,6 @@ rule-play-unsure-none-owner = Wir haben an beiden Enden der Welle nach Spiel gef
 note-could-play-unsure-none = Ist ein Gelenk lose, kann sich die Welle während der Fahrt lösen.
 note-could-unrated-none = Das können wir noch nicht sagen. Ist ein Gelenk lose, kann sich die Welle während der Fahrt lösen.
 finding-next-again-owner = Geben Sie dem Kunden die Kundeninfo. Nichts anbieten, bevor noch einmal gefühlt wurde.
+rule-cold-check-buzz-repaired = Nach einer Reparatur, und kalt oder ohne Temperatur gefühlt: Kalt gibt nichts frei. Warm noch einmal fühlen, bevor es heißt, dass die Reparatur hält.
+rule-cold-check-buzz-repaired-owner = Das Auto wurde repariert, und wir haben es kalt geprüft. Erst warm zeigt sich, ob die Reparatur hält.
+next-whose-roughness = Für sich gedreht, abgekuppelt, zeigt die Welle, ob die Rauheit ihre eigene ist.

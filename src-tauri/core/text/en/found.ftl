@@ -113,3 +113,6 @@ rule-play-unsure-none-owner = We felt for movement at both ends of the shaft and
 note-could-play-unsure-none = If a joint is loose, the shaft can come loose while you drive.
 note-could-unrated-none = We cannot say yet. If a joint is loose, the shaft can come loose while you drive.
 finding-next-again-owner = Give the owner the note. Quote nothing before it was felt again.
+rule-cold-check-buzz-repaired = After a repair, and felt cold or without a temperature: cold clears nothing. Feel again warm before the repair is said to hold.
+rule-cold-check-buzz-repaired-owner = The car was repaired, and we felt it cold. Only warm shows whether the repair holds.
+next-whose-roughness = Turned by itself, uncoupled, the shaft tells whether the roughness is its own.

@@ -113,3 +113,6 @@ rule-play-unsure-none-owner = Probamos si hay juego en los dos extremos del árb
 note-could-play-unsure-none = Si una articulación está floja, el árbol se puede soltar en marcha.
 note-could-unrated-none = Aún no lo sabemos. Si una articulación está floja, el árbol se puede soltar en marcha.
 finding-next-again-owner = Dé la nota al cliente. No presupueste nada antes de volver a palpar.
+rule-cold-check-buzz-repaired = Tras una reparación, y palpado en frío o sin temperatura: el frío no descarta nada. Palpe otra vez en caliente antes de decir que la reparación aguanta.
+rule-cold-check-buzz-repaired-owner = El coche se reparó y lo hemos palpado en frío. Solo en caliente se ve si la reparación aguanta.
+next-whose-roughness = Girado solo, desacoplado, el árbol dice si la aspereza es suya.

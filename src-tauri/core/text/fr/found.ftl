@@ -113,3 +113,6 @@ rule-play-unsure-none-owner = Nous avons cherché du jeu aux deux bouts de l’a
 note-could-play-unsure-none = Si une articulation a du jeu, l’arbre peut se détacher en roulant.
 note-could-unrated-none = Nous ne pouvons pas encore le dire. Si une articulation a du jeu, l’arbre peut se détacher en roulant.
 finding-next-again-owner = Donnez la note au client. Ne chiffrez rien avant d’avoir palpé de nouveau.
+rule-cold-check-buzz-repaired = Après une réparation, et contrôlé à froid ou sans température : le froid n’écarte rien. Recommencez à chaud avant de dire que la réparation tient.
+rule-cold-check-buzz-repaired-owner = La voiture a été réparée, et nous l’avons contrôlée à froid. Seul le chaud montre si la réparation tient.
+next-whose-roughness = Tourné seul, désaccouplé, l’arbre dit si la rugosité est la sienne.
