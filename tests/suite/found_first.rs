@@ -2,66 +2,16 @@
 //! stays in sight; and a paper says of no car what was not looked at.
 
 use serde_json::{Value, json};
-use steady_core::app::Steady;
 use steady_core::app::request::Request;
-use steady_core::app::response::Response;
-use steady_core::content::finding::Finding;
-use steady_core::content::note::Note;
 use steady_core::model::rating::Word;
-use steady_core::model::standing::Standing;
 
-use crate::support::{ask, case, code, open_ticking, report, scratch, standing_of};
+use crate::support::{
+    answered, ask, case, code, finding, note, open_ticking, papers, report, said, scratch, standing_of, under,
+};
 
 const PLAYS: &str = "play-vertical=none play-lateral=none";
 const RIGID: &str = "rigid-engine-speed";
 const RUBBER: &str = "rubber-centre";
-
-fn finding(steady: &Steady, visit: &str) -> Finding {
-    let request = Request::Finding { visit: visit.to_owned(), locale: "en".to_owned() };
-    match steady.handle(request).unwrap() {
-        Response::Finding(finding) => *finding,
-        other => panic!("no finding but {other:?}"),
-    }
-}
-
-fn note(steady: &Steady, visit: &str) -> Note {
-    let request = Request::Note { visit: visit.to_owned(), locale: "en".to_owned() };
-    match steady.handle(request).unwrap() {
-        Response::Note(note) => *note,
-        other => panic!("no note but {other:?}"),
-    }
-}
-
-/// A case replayed in a folder of its own, with its papers.
-fn papers(case: &Value) -> (Finding, Note) {
-    let (_folder, steady) = scratch();
-    let report = steady_core::app::replay::replay(&steady, &case.to_string(), std::path::Path::new("."));
-    let visit = report.unwrap().report["visit"].as_str().unwrap().to_owned();
-    (finding(&steady, &visit), note(&steady, &visit))
-}
-
-fn said(note: &Note) -> String {
-    note.sections.iter().flat_map(|section| section.text.clone()).collect::<Vec<_>>().join(" ")
-}
-
-/// Opens a visit of a car and enters the lift.
-fn under(steady: &Steady, plate: &str, layout: &str, occasion: &str) -> String {
-    let intake = json!({
-        "vehicle": { "layout": layout, "plate": plate }, "complaint": "it hums", "occasion": occasion
-    });
-    let visit = ask(steady, json!({ "ask": "open", "intake": intake })).visit;
-    let look = ask(steady, json!({ "ask": "look", "visit": visit }));
-    for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
-        ask(steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
-    }
-    visit
-}
-
-fn answered(steady: &Steady, visit: &str, step: &str, value: Value, more: Value) -> Standing {
-    let mut request = json!({ "ask": "answer", "visit": visit, "step": step, "value": value });
-    request.as_object_mut().unwrap().extend(more.as_object().unwrap().clone());
-    ask(steady, request)
-}
 
 #[test]
 fn what_was_talked_down_stays_on_the_finding() {
@@ -101,8 +51,8 @@ fn a_danger_that_nothing_settled_stands_in_the_next_visit() {
     assert_eq!((open.word, open.layout.as_deref()), (Word::Danger, Some(RIGID)));
     assert!(finding(&steady, &second).answer.join(" ").contains("Still open: this car was rated DANGER"));
     let note = note(&steady, &second);
-    assert!(said(&note).contains("We know of no repair since"), "{}", said(&note));
-    assert!(note.short_text.contains("We know of no repair since"), "{}", note.short_text);
+    assert!(said(&note).contains("We have not yet seen it put right"), "{}", said(&note));
+    assert!(note.short_text.contains("We have not yet seen it put right"), "{}", note.short_text);
     for text in [said(&note), note.short_text] {
         assert!(text.contains("Do not drive the car before you have asked us."), "{text}");
         assert!(!text.contains("no bearing work to do now"), "{text}");

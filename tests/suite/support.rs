@@ -11,6 +11,8 @@ use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady, failure::Failure};
+use steady_core::content::finding::Finding;
+use steady_core::content::note::Note;
 use steady_core::model::standing::Standing;
 use steady_core::model::time::Moment;
 use tempfile::TempDir;
@@ -143,4 +145,54 @@ pub fn standing_of(case: &Value) -> Standing {
 pub fn probability(report: &Value, cause: &str) -> f64 {
     let causes = report["causes"].as_array().unwrap();
     causes.iter().find(|row| row["id"] == cause).unwrap()["probability"].as_f64().unwrap()
+}
+
+/// A visit's finding in English.
+pub fn finding(steady: &Steady, visit: &str) -> Finding {
+    let request = Request::Finding { visit: visit.to_owned(), locale: "en".to_owned() };
+    match steady.handle(request).unwrap() {
+        Response::Finding(finding) => *finding,
+        other => panic!("no finding but {other:?}"),
+    }
+}
+
+/// A visit's note in English.
+pub fn note(steady: &Steady, visit: &str) -> Note {
+    let request = Request::Note { visit: visit.to_owned(), locale: "en".to_owned() };
+    match steady.handle(request).unwrap() {
+        Response::Note(note) => *note,
+        other => panic!("no note but {other:?}"),
+    }
+}
+
+/// The papers of a case replayed in a folder of its own.
+pub fn papers(case: &Value) -> (Finding, Note) {
+    let (_folder, steady) = scratch();
+    let report = replay(&steady, &case.to_string(), Path::new(".")).unwrap().report;
+    let visit = report["visit"].as_str().unwrap();
+    (finding(&steady, visit), note(&steady, visit))
+}
+
+/// All that a note says, in one.
+pub fn said(note: &Note) -> String {
+    note.sections.iter().flat_map(|section| section.text.clone()).collect::<Vec<_>>().join(" ")
+}
+
+/// Opens a visit of a car and enters the lift.
+pub fn under(steady: &Steady, plate: &str, layout: &str, occasion: &str) -> String {
+    let vehicle = json!({ "layout": layout, "plate": plate });
+    let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": occasion });
+    let visit = ask(steady, json!({ "ask": "open", "intake": intake })).visit;
+    let look = ask(steady, json!({ "ask": "look", "visit": visit }));
+    for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
+        ask(steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
+    }
+    visit
+}
+
+/// Answers a step of a visit; `more` stands beside the answer.
+pub fn answered(steady: &Steady, visit: &str, step: &str, value: Value, more: Value) -> Standing {
+    let mut request = json!({ "ask": "answer", "visit": visit, "step": step, "value": value });
+    request.as_object_mut().unwrap().extend(more.as_object().unwrap().clone());
+    ask(steady, request)
 }

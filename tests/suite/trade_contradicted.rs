@@ -4,34 +4,14 @@
 use serde_json::{Value, json};
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
-use steady_core::content::finding::Finding;
-use steady_core::content::note::Note;
 use steady_core::model::rating::Word;
 
-use crate::support::{ask, case, code, probability, report, scratch, standing_of};
+use crate::support::{
+    answered, ask, case, code, note, papers, probability, report, said, scratch, standing_of, under,
+};
 
 const RIGID: &str = "rigid-engine-speed";
 const TWO: &str = "two-centres";
-
-fn papers(case: &Value) -> (Finding, Note) {
-    let (_folder, steady) = scratch();
-    let report = steady_core::app::replay::replay(&steady, &case.to_string(), std::path::Path::new("."));
-    let visit = report.unwrap().report["visit"].as_str().unwrap().to_owned();
-    let locale = "en".to_owned();
-    let finding =
-        match steady.handle(Request::Finding { visit: visit.clone(), locale: locale.clone() }).unwrap() {
-            Response::Finding(finding) => *finding,
-            other => panic!("no finding but {other:?}"),
-        };
-    match steady.handle(Request::Note { visit, locale }).unwrap() {
-        Response::Note(note) => (finding, *note),
-        other => panic!("no note but {other:?}"),
-    }
-}
-
-fn said(note: &Note) -> String {
-    note.sections.iter().flat_map(|section| section.text.clone()).collect::<Vec<_>>().join(" ")
-}
 
 fn complained(mut case: Value, sound: &str) -> Value {
     case["complaint_sounds"] = json!([sound]);
@@ -113,21 +93,11 @@ fn headline_calls_nothing_repairable_while_a_check_that_decides_is_open() {
 #[test]
 fn headline_does_not_clear_a_car_whose_earlier_danger_is_not_settled() {
     let (_folder, steady) = scratch();
-    let opened = |layout: &str| {
-        let intake = json!({ "vehicle": { "layout": layout, "plate": "TC 1001" }, "complaint": "it hums" });
-        let visit = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;
-        let look = ask(&steady, json!({ "ask": "look", "visit": visit }));
-        for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
-            ask(&steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
-        }
-        visit
-    };
-    let answer = |visit: &str, step: &str, value: &str| {
-        ask(&steady, json!({ "ask": "answer", "visit": visit, "step": step, "value": value }))
-    };
-    let first = opened(RIGID);
+    let answer =
+        |visit: &str, step: &str, value: &str| answered(&steady, visit, step, json!(value), json!({}));
+    let first = under(&steady, "TC 1001", RIGID, "complaint");
     assert_eq!(answer(&first, "play-vertical", "felt").headline, "danger");
-    let second = opened(RIGID);
+    let second = under(&steady, "TC 1001", RIGID, "complaint");
     answer(&second, "play-vertical", "none");
     let standing = answer(&second, "play-lateral", "none");
     assert!(standing.urgency.word < Some(Word::Warning), "{:?}", standing.urgency);
@@ -388,13 +358,7 @@ fn a_heavy_knock_is_not_most_likely_nothing() {
 #[test]
 fn what_was_found_is_not_made_milder_without_a_reason() {
     let (_folder, steady) = scratch();
-    let intake =
-        json!({ "vehicle": { "layout": "rubber-centre", "plate": "TC 1002" }, "complaint": "it hums" });
-    let visit = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;
-    let look = ask(&steady, json!({ "ask": "look", "visit": visit }));
-    for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
-        ask(&steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
-    }
+    let visit = under(&steady, "TC 1002", "rubber-centre", "complaint");
     let answer = |step: &str, value: Value, reason: Option<&str>| json!({ "ask": "answer", "visit": visit, "step": step, "value": value, "reason": reason });
     ask(&steady, answer("support-look", json!(["torn"]), None));
     assert_eq!(code(&steady, answer("support-look", json!(["sound"]), None)), "reason-needed");
@@ -403,21 +367,8 @@ fn what_was_found_is_not_made_milder_without_a_reason() {
     ask(&steady, answer("play-vertical", json!("unsure"), None));
     let standing = ask(&steady, answer("play-vertical", json!("springy"), None));
     assert_eq!(standing.milder.len(), 1);
-    let request = Request::Note { visit, locale: "en".to_owned() };
-    let Response::Note(note) = steady.handle(request).unwrap() else { panic!("no note") };
+    let note = note(&steady, &visit);
     assert!(said(&note).contains("One answer was changed during the check"), "{}", said(&note));
-}
-
-/// Opens a visit behind the gates of the lift.
-fn under(steady: &steady_core::app::Steady, plate: &str, layout: &str, occasion: &str) -> String {
-    let vehicle = json!({ "layout": layout, "plate": plate });
-    let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": occasion });
-    let visit = ask(steady, json!({ "ask": "open", "intake": intake })).visit;
-    let look = ask(steady, json!({ "ask": "look", "visit": visit }));
-    for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
-        ask(steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
-    }
-    visit
 }
 
 #[test]
@@ -450,10 +401,7 @@ fn an_earlier_danger_is_settled_by_the_fault_being_gone() {
 fn what_was_left_unsure_is_settled_by_feeling_it_again_warm() {
     let (_folder, steady) = scratch();
     let give = |visit: &str, value: &str, warmth: &str| {
-        let request = json!({ "ask": "answer", "visit": visit, "step": "play-vertical", "value": value });
-        let mut request = request.as_object().unwrap().clone();
-        request.insert("temperature".to_owned(), json!(warmth));
-        ask(&steady, Value::Object(request))
+        answered(&steady, visit, "play-vertical", json!(value), json!({ "temperature": warmth }))
     };
     let first = under(&steady, "TC 1004", RIGID, "complaint");
     assert_eq!(give(&first, "unsure", "cold").urgency.word, Some(Word::Warning));
