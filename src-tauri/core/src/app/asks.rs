@@ -8,7 +8,7 @@ use crate::model::standing::{CLEAR_DECIBANS, Sorting, StepStand, Weight};
 use crate::model::still_open::StillOpen;
 
 /// The gate set behind which hands and eyes are at the shaft.
-pub const LIFT: &str = "lift";
+const LIFT: &str = "lift";
 
 /// The end of the text ids that say it: `danger`, `warning`, `caution`, `caution-look`, `notice` or `unrated`.
 pub fn asks(urgency: &Urgency, steps: &[StepStand], sorting: &Sorting) -> String {
@@ -33,19 +33,8 @@ pub fn headline(urgency: &Urgency, asks: &str, earlier: Option<&StillOpen>) -> S
     }
 }
 
-/// What says where a noise is heard or a vibration felt, and nothing of what makes it.
-const HEARD: [&str; 10] = [
-    step::ROAD_SPEED_VIBRATION,
-    step::IDLE_NOISE,
-    "idle-raise-effect",
-    step::NEUTRAL_2500_BUZZ,
-    "creep-noise",
-    step::RUNNING_STOP,
-    "road-drive",
-    "road-coast",
-    "road-neutral",
-    "road-bend",
-];
+/// Beside where somebody listens: what tells of a noise or a vibration, and nothing of what makes it.
+const TOLD: [&str; 3] = [step::ROAD_SPEED_VIBRATION, step::IDLE_RAISE_EFFECT, step::RUNNING_STOP];
 
 /// Whether a reason names what can be repaired: a cause that something read or seen points at, or something felt or
 /// seen. What was only heard or told names none, nor do dust and rub marks, which many sound supports have.
@@ -58,9 +47,9 @@ fn names_a_fault(reason: &Reason, steps: &[StepStand], sorting: &Sorting) -> boo
     let seen = |step: &StepStand| is_under(step) && step.is_found() && !slight(step);
     let rests = steps.iter().filter(|step| reason.steps.contains(&step.id)).any(seen);
     let found = |id: &str| steps.iter().any(|step| step.id == id && step.is_found());
-    let read = |weight: &Weight| {
-        weight.decibans >= CLEAR_DECIBANS && !HEARD.contains(&weight.step.as_str()) && found(&weight.step)
-    };
+    let heard = |id: &str| TOLD.contains(&id) || step::LISTENING.contains(&id);
+    let read =
+        |weight: &Weight| weight.decibans >= CLEAR_DECIBANS && !heard(&weight.step) && found(&weight.step);
     let cause = sorting.causes.iter().find(|cause| reason.cause.as_ref() == Some(&cause.id));
     let suspicion = reason.rule == rules::BEARING_LIKELY.id;
     rests || !suspicion && cause.is_some_and(|cause| cause.speaks_for.iter().any(read))

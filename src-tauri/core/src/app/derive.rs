@@ -68,10 +68,8 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let mut urgency = rating::rate(&case, &sort_as_judged(trade, &case));
     // A car that is not to be driven is not run to find out more.
     let still = urgency.word >= Some(Word::Warning);
-    let elsewhere = concern::is_the_road(trade, &case)
-        || concern::is_found_at_the_shaft(trade, &case)
-        || concern::is_silent_at_idle(&case);
-    let open = open_steps(&case, &rows, still, elsewhere);
+    let found = asks::found(&steps);
+    let open = open_steps(&case, &rows, still, concern::is_not_at_idle(trade, &case, &found));
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
@@ -83,7 +81,6 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let asks = asks::asks(&urgency, &steps, judged);
     next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     next_check::road_test_left(&steps, &mut sorting);
-    let found = asks::found(&steps);
     explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);

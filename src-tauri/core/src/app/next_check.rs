@@ -34,11 +34,10 @@ pub fn add_decisions(
     if urgency.reasons.iter().any(|reason| by_rule(reason) || held(reason)) {
         sorting.judgements.retain(|judgement| judgement.id != RATING_JUDGEMENT);
     }
-    if let Some(check) = asked_by_rule(urgency, open, case).or_else(|| looked_at_first(urgency, open, case)) {
-        (sorting.next_check, sorting.no_check) = (Some(check), None);
-        return;
-    }
-    if let Some(check) = left_out(urgency, open) {
+    let first = asked_by_rule(urgency, open, case)
+        .or_else(|| looked_at_first(urgency, open, case))
+        .or_else(|| left_out(urgency, open));
+    if let Some(check) = first {
         (sorting.next_check, sorting.no_check) = (Some(check), None);
         return;
     }

@@ -9,7 +9,6 @@ use crate::model::rating::{Reason, Word};
 use crate::model::rules::Tells;
 use crate::model::standing::{Answered, RepairStage, Standing};
 use crate::model::still_open::StillOpen;
-
 use crate::sorting::sort::NORMAL;
 
 use super::fault::Fault;

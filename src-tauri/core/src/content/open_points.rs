@@ -10,17 +10,6 @@ use crate::model::standing::{Standing, StepStand, Support};
 /// Answers that mean nobody looked.
 pub const OPEN_ANSWERS: [&str; 6] =
     [answer::NOT_DONE, answer::NOT_SEEN, "not-tried", "not-read", "unknown", "not-driven"];
-/// The steps at which somebody listens or feels for the noise.
-const LISTENING_STEPS: [&str; 7] = [
-    "idle-noise",
-    step::NEUTRAL_2500_BUZZ,
-    "creep-noise",
-    "road-drive",
-    "road-coast",
-    "road-neutral",
-    "road-bend",
-];
-
 /// Whether the noise showed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Listening {
@@ -70,7 +59,7 @@ pub enum OpenPoint<'a> {
 /// Whether the noise showed while the engine ran.
 pub fn listening(standing: &Standing) -> Listening {
     let stopped = said(standing, step::RUNNING_STOP).is_some_and(|choices| !choices.contains(&answer::NONE));
-    let heard: Vec<&str> = LISTENING_STEPS
+    let heard: Vec<&str> = step::LISTENING
         .iter()
         .filter_map(|id| said(standing, id))
         .flatten()

@@ -52,6 +52,18 @@ pub mod step {
     pub const RUNNING_STOP: &str = "running-stop";
     /// The idle speed reading.
     pub const IDLE_SPEED: &str = "idle-speed";
+    /// Whether raising the idle takes the noise away.
+    pub const IDLE_RAISE_EFFECT: &str = "idle-raise-effect";
+    /// Where somebody listens or feels for a noise.
+    pub const LISTENING: [&str; 7] = [
+        IDLE_NOISE,
+        NEUTRAL_2500_BUZZ,
+        "creep-noise",
+        "road-drive",
+        "road-coast",
+        "road-neutral",
+        "road-bend",
+    ];
 }
 
 /// Answers a rule depends on.

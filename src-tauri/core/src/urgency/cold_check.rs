@@ -1,5 +1,6 @@
-//! Buzz, knock, rattle, whine or vibration, felt or complained of, or a car that was repaired, and no movement felt on a housing that was not warm:
-//! a seat can open when hot and rubber softens, so cold clears nothing. Without a temperature it is taken as cold.
+//! Buzz, knock, rattle, whine or vibration, felt or complained of, or a car that was repaired, and no movement felt on a
+//! housing that was not warm: a seat can open when hot and rubber softens, so cold clears nothing. Without a temperature
+//! it is taken as cold.
 
 use super::rule::{Hit, Look, Rule, holds};
 use crate::model::case::{Case, CaseAnswer};

@@ -24,7 +24,7 @@ pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     let mut limits = unsettled(case, &case.limits);
     let unlooked: Vec<String> =
         case.driveline.iter().filter(|step| !case.settles(step) || is_hidden(case, step)).cloned().collect();
-    // Seen in part, a look is no longer missing; by earlier rules it only ever limited.
+    // By earlier rules a look only ever limited.
     let looks = case.hands_on.iter().filter(|step| is_look(step) && !case.settles(step));
     limits.splice(0..0, looks.filter(|step| !missing.contains(step)).cloned());
     Urgency {

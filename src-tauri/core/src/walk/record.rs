@@ -111,8 +111,8 @@ pub fn superseded<'e>(
     live.flat_map(superseded_answers).map(String::as_str).collect()
 }
 
-/// The answers that were changed or taken back with a reason: a reason is asked for where DANGER, or what was found of a WARNING, becomes milder. What
-/// was answered since takes none of them away, unless the change itself was withdrawn.
+/// The answers that were changed or taken back with a reason: one is asked for where DANGER, or what was found of a
+/// WARNING, becomes milder. What was answered since takes none of them away, unless the change itself was withdrawn.
 fn milder<'e>(
     entries: impl Iterator<Item = &'e Entry> + Clone,
     withdrawn: &BTreeSet<String>,
