@@ -281,6 +281,10 @@ fn a_look_that_saw_a_part_is_no_look() {
         );
         let look = if layout == "one-piece" { "coupling-look" } else { "support-look" };
         assert_eq!(report["next_check"]["step"], look, "{answers}");
+        let (_, note) = papers(&case(layout, answers));
+        let told = said(&note);
+        assert!(told.contains("We could not see all of the") && !told.contains("We have not"), "{told}");
+        assert!(!told.contains("What may be behind it"), "what was seen is told once: {told}");
     }
 }
 

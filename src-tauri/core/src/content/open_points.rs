@@ -99,8 +99,10 @@ fn driven(standing: &Standing) -> bool {
 
 /// Everything that is not known, weightiest first.
 pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
-    let mut points: Vec<OpenPoint<'_>> =
-        hands_on_missing(standing).into_iter().map(OpenPoint::HandsOn).collect();
+    // Seen in part, a place was looked at, though not all over.
+    let in_part = |id: &str| standing.steps.iter().any(|step| step.id == id && !without_result(step));
+    let missing = |id| if in_part(id) { OpenPoint::Limit(id) } else { OpenPoint::HandsOn(id) };
+    let mut points: Vec<OpenPoint<'_>> = hands_on_missing(standing).into_iter().map(missing).collect();
     // A closed tube was not felt for play either: that the turn is open says too much.
     let closed = standing.support == Support::Tube && !standing.urgency.complete;
     let found = |step: &&String| standing.found.contains(step);

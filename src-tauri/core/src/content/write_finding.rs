@@ -131,7 +131,8 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     let word = said::urgency_id(standing.urgency.word);
     let rule = words.text(&format!("finding-next-{}", standing.asks));
     // Beside what an earlier visit forbids nothing of this one clears the car.
-    let clears = standing.urgency.word == Some(Word::Notice) && standing.still_open.is_some();
+    let held = standing.still_open.is_some() && standing.urgency.do_not_drive != Some(true);
+    let clears = held && standing.urgency.word == Some(Word::Notice);
     let rated = standing.urgency.word.is_some();
     let mut lines = Vec::new();
     lines.extend(standing.still_open.iter().map(|_| words.text("finding-next-still-open")));
@@ -163,7 +164,7 @@ fn next(standing: &Standing, words: &Words) -> Vec<String> {
     lines.extend((again || !rated).then_some(rule));
     let owner =
         if again { "finding-next-again-owner".to_owned() } else { format!("finding-next-{word}-owner") };
-    lines.extend((!clears).then(|| words.text(&owner)));
+    lines.extend((!held).then(|| words.text(&owner)));
     if repair_ahead(standing) {
         lines.push(words.text("finding-next-maker"));
     }

@@ -60,10 +60,8 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
         sentences.push(words.text("note-found-unrated"));
     }
     let moved = standing.urgency.reasons.iter().any(|reason| reason.tells(Tells::Moved));
-    let grave = standing.urgency.word >= Some(Word::Warning);
     for reason in &standing.urgency.reasons {
-        // Beside what forbids to drive, an engine that idles low is no news.
-        if grave && reason.tells(Tells::Cause) && !standing.found.is_empty() {
+        if reason.tells(Tells::Cause) && is_no_news(standing, reason) {
             continue;
         }
         // Felt in one direction and unsure in the other would read as a contradiction without the directions.
@@ -81,6 +79,15 @@ pub fn found(standing: &Standing, words: &Words) -> Vec<String> {
         }
     }
     sentences
+}
+
+/// Whether a cause that a reason names is what was found, or stands beside what forbids to drive: an engine that idles
+/// low is no news there.
+fn is_no_news(standing: &Standing, reason: &Reason) -> bool {
+    let grave = standing.urgency.word >= Some(Word::Warning) && !standing.found.is_empty();
+    let mut causes = standing.sorting.causes.iter();
+    let cause = causes.find(|cause| reason.cause.as_ref() == Some(&cause.id));
+    grave || cause.is_some_and(|cause| cause.is_behind(&standing.found))
 }
 
 /// The sentences of what is not known.
