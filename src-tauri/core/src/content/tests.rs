@@ -55,6 +55,7 @@ fn full() -> Standing {
     let mut standing = rated("movement-at-support", Word::Danger, "loose-seat");
     choose(&mut standing, step::PLAY_VERTICAL, "felt");
     standing.urgency.reasons[0].steps = vec![step::PLAY_VERTICAL.to_owned()];
+    standing.found = vec![step::PLAY_VERTICAL.to_owned()];
     standing.urgency.reasons.push(reason("cause-likely", Word::Caution, "misfire"));
     let mut cause = likely("loose-seat", 0.96);
     for decibans in [12.0, 4.0, 0.5] {
@@ -253,7 +254,7 @@ fn a_step_shows_time_hand_warmth_and_reason() {
             "2026-11-25 09:30 UTC, by Kim Demo",
             "Felt with the housing cold",
             "Two devices recorded different answers. The worse one counts.",
-            "Changed from a DANGER answer. Reason given: felt the mount, not the shaft",
+            "Changed from a DANGER or WARNING answer. Reason given: felt the mount, not the shaft",
         ]
     );
 }
@@ -317,7 +318,9 @@ fn full_finding_reads_as_expected() {
         [
             "DANGER: do not drive this car.",
             "Movement where none is allowed, felt by hand or proven by a gauge: the shaft moves at its bearing.",
-            "Most likely: Bearing loose in its housing (96%), Engine misfire (70%). At least one bearing cause: 20%.",
+            "Found: Play up and down: Movement felt.",
+            "Behind it, most likely: Bearing loose in its housing (96%). Beside it, likely too: Engine misfire (70%). \
+             At least one bearing cause: 20%.",
         ]
     );
     check_has(&finding.reasons[0].text, "Rests on: Play up and down: Movement felt.");
@@ -449,7 +452,7 @@ fn a_full_message_says_that_there_is_more() {
         note.short_text
     );
     check_has(&note.short_text, "You could lose control.");
-    check_has(&section(&note, "found"), "There are 21 more points.");
+    check_has(&section(&note, "found"), " more points. The workshop can show them to you.");
 }
 
 #[test]
