@@ -9,6 +9,7 @@ use serde_json::json;
 use steady_core::app::PhotoSize;
 use steady_core::app::backup::{check, generations, listed};
 
+use crate::backup_files::{fetched, sent};
 use crate::backup_folders::mirror;
 use crate::backup_generations::{back_up, databases, files, of_kind, on_day, photo_of, restore};
 use crate::handover::exported;
@@ -67,6 +68,10 @@ fn one_damaged_file_keeps_nobody_out_of_the_rest() {
     small_visit(&steady, "TR 0001");
     let backup = tempfile::tempdir().unwrap();
     assert_eq!(back_up(&steady, backup.path()).own_left_out, ["layouts/vast.toml"]);
+    let (ready, file) = fetched(&steady);
+    assert_eq!(ready.own_left_out, ["layouts/vast.toml"]);
+    let (_there, there) = scratch();
+    assert_eq!(sent(&there, &file).unwrap().imported.taken.len(), 1);
     small_visit(&steady, "TR 0002");
     on_day(data.path(), backup.path(), 1).unwrap();
     // What another system puts beside each file.
@@ -224,6 +229,7 @@ fn damaged_signature_is_told_at_home_and_keeps_no_visit_from_coming_back() {
     let (_there, there) = scratch();
     assert_eq!(there.import(&mut &*exported(&steady, &[])).unwrap().taken, std::slice::from_ref(&other));
     assert_eq!(on_day(data.path(), backup.path(), 1).unwrap().visits_unproven, std::slice::from_ref(&visit));
+    assert_eq!(fetched(&steady).0.visits_unproven, std::slice::from_ref(&visit));
     let fresh = tempfile::tempdir().unwrap();
     assert_eq!(on_day(data.path(), fresh.path(), 1).unwrap().visits_unproven, std::slice::from_ref(&visit));
     let (_new, new) = scratch();

@@ -13,7 +13,7 @@ use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
 use crate::handover::exported;
-use crate::support::{PlainPress, ask};
+use crate::support::{MORNING, PlainPress, ask, code};
 
 /// What the clock of these tests says; one test sets it, since a clock is a plain function.
 static CLOCK: AtomicI64 = AtomicI64::new(0);
@@ -33,18 +33,19 @@ fn whatever_a_clock_says_the_checker_accepts_what_was_written() {
     runner
         .run(&(clocks(), prop::sample::select(vec![0_u16, 1, 365, u16::MAX])), |(clocks, days_ago)| {
             let folder = tempfile::tempdir().unwrap();
-            CLOCK.store(clocks[0], Ordering::Relaxed);
+            CLOCK.store(MORNING.0, Ordering::Relaxed);
             let clock = || Moment(CLOCK.load(Ordering::Relaxed));
             let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
             let steady = Steady::open(setup).unwrap();
             steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
             let opened = json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } });
             let visit = ask(&steady, opened).visit;
-            for (turn, clock) in clocks[1..].iter().enumerate() {
+            for (turn, clock) in clocks.iter().enumerate() {
                 CLOCK.store(*clock, Ordering::Relaxed);
                 let value = ["none", "not-tried"][turn % 2];
                 ask(&steady, json!({ "ask": "answer", "visit": visit, "step": "road-speed-vibration", "value": value }));
             }
+            CLOCK.store(MORNING.0, Ordering::Relaxed);
             let case = json!({ "days_ago": days_ago, "vehicle": { "layout": "torque-tube" }, "answers": [] });
             replay(&steady, &case.to_string(), folder.path()).unwrap();
             let file = exported(&steady, &[]);
@@ -54,4 +55,26 @@ fn whatever_a_clock_says_the_checker_accepts_what_was_written() {
             Ok(())
         })
         .unwrap();
+}
+
+/// What a device that opens a visit says, whose clock says this.
+#[track_caller]
+fn check_opened(clock: fn() -> Moment, want: &str) {
+    let folder = tempfile::tempdir().unwrap();
+    let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
+    let steady = Steady::open(setup).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    let opened = json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } });
+    assert_eq!(code(&steady, opened), want);
+}
+
+/// Its papers would bear that day, and other devices refuse lines from years ahead.
+#[test]
+fn no_visit_is_opened_on_a_day_that_cannot_be_today() {
+    let day = |text: &str| Moment::parse(&format!("{text}T12:00:00Z")).unwrap();
+    assert_eq!((day("2026-01-01").is_believable(), day("2025-12-31").is_believable()), (true, false));
+    assert_eq!((day("2075-12-31").is_believable(), day("2076-01-01").is_believable()), (true, false));
+    check_opened(|| MORNING, "ok");
+    check_opened(|| Moment(0), "clock-wrong");
+    check_opened(|| Moment(4_070_908_800_000), "clock-wrong");
 }

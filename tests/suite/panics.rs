@@ -9,7 +9,7 @@ use steady_core::app::press::{Paper, Press, PressError, PrintRun};
 use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
-use crate::support::{ask, code};
+use crate::support::{MORNING, ask, code};
 
 /// A press that panics at every paper.
 struct Jammed;
@@ -24,7 +24,7 @@ impl Press for Jammed {
 static STRIKES: AtomicBool = AtomicBool::new(false);
 
 fn clock() -> Moment {
-    static TICKS: AtomicI64 = AtomicI64::new(1_760_000_000_000);
+    static TICKS: AtomicI64 = AtomicI64::new(MORNING.0);
     assert!(!STRIKES.swap(false, Ordering::Relaxed), "struck");
     Moment(TICKS.fetch_add(1_000, Ordering::Relaxed))
 }

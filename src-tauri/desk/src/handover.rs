@@ -23,15 +23,16 @@ use crate::{backup, devices, fault, house, say};
 /// Runs the command.
 pub fn run(task: &Task) -> Result<(), Failure> {
     let there = |how: &How| house::open(&house::data_dir(how.data.as_deref(), Begin::Never)?);
-    let begun = |how: &How, new: bool| house::open(&house::data_dir(how.data.as_deref(), Begin::new(new))?);
     let (said, json) = match task {
         Task::Verify { file, json } => (verified(&verify(&mut opened(file)?)?), *json),
         Task::Export(wanted) => (exported(wanted)?, wanted.how.json),
         Task::Import { file, look: true, new, how } => {
-            (previewed(&begun(how, *new)?.preview(&mut opened(file)?)?), how.json)
+            let preview = |steady: &Steady| Ok(previewed(&steady.preview(&mut opened(file)?)?));
+            (house::in_begun(how.data.as_deref(), Begin::new(*new), preview)?, how.json)
         }
         Task::Import { file, look: false, new, how } => {
-            (imported(&begun(how, *new)?.import(&mut opened(file)?)?), how.json)
+            let import = |steady: &Steady| Ok(imported(&steady.import(&mut opened(file)?)?));
+            (house::in_begun(how.data.as_deref(), Begin::new(*new), import)?, how.json)
         }
         Task::Erase { visit, word, how } => (erased(&there(how)?, visit, word)?, how.json),
         Task::Backup { folder, list: true, how, .. } => (backup::listed(folder)?, how.json),

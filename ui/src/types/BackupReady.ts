@@ -35,4 +35,13 @@ visits: number,
 /**
  * Photos that are missing or damaged here, and so are not in it.
  */
-photos_missing: Array<string>, };
+photos_missing: Array<string>, 
+/**
+ * The workshop's own files that are larger than any that is taken in, and were left out.
+ */
+own_left_out: Array<string>, 
+/**
+ * Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are in it
+ * as they are; an earlier backup may hold them whole.
+ */
+visits_unproven: Array<string>, };

@@ -45,6 +45,8 @@ refusals! {
     UndoOutOfDate = "undo-out-of-date",
     UnknownLayout = "unknown-layout",
     IntakeRefused = "intake-refused",
+    /// The device's clock says a date that cannot be today's.
+    ClockWrong = "clock-wrong",
     TechnicianMissing = "technician-missing",
     UploadTooLarge = "upload-too-large",
     WaiverEmpty = "waiver-empty",

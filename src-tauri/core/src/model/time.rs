@@ -14,6 +14,10 @@ const LATEST: Moment = Moment(253_402_300_799_999);
 /// time zone or a date line, half a day each way at most, between sender and receiver twice that; a line dated later
 /// would stand before everything that is written until then.
 const MOST_DAYS_AHEAD: i64 = 2;
+/// 2026-01-01, when this program was being written: a clock that stands before it was never set.
+const FIRST_BELIEVED: Moment = Moment(1_767_225_600_000);
+/// 2076-01-01: a visit that is dated later would be refused by every other device for half a century.
+const LAST_BELIEVED: Moment = Moment(3_345_062_400_000);
 
 /// A UTC instant, whole milliseconds since 1970-01-01.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -64,6 +68,12 @@ impl Moment {
     #[must_use]
     pub fn latest_believed(self) -> Self {
         Self(self.0.saturating_add(MOST_DAYS_AHEAD * DAY_MS))
+    }
+
+    /// Whether a device's clock can be right that says this.
+    #[must_use]
+    pub fn is_believable(self) -> bool {
+        (FIRST_BELIEVED..LAST_BELIEVED).contains(&self)
     }
 
     fn date_time(self) -> DateTime<Utc> {

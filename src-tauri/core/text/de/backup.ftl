@@ -53,6 +53,14 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 Foto fehlt hier oder ist beschädigt und ist nicht enthalten. Übernehmen Sie zuerst eine frühere Sicherung.
    *[other] { $photos } Fotos fehlen hier oder sind beschädigt und sind nicht enthalten. Übernehmen Sie zuerst eine frühere Sicherung.
 }
+ui-backup-unproven = { $visits ->
+    [one] 1 Vorgang hat eine Zeile, die sich nicht mehr beweist. Er ist so enthalten, wie er ist: Behalten Sie auch eine frühere Sicherung.
+   *[other] { $visits } Vorgänge haben eine Zeile, die sich nicht mehr beweist. Sie sind so enthalten, wie sie sind: Behalten Sie auch eine frühere Sicherung.
+}
+ui-backup-own-left-out = { $files ->
+    [one] 1 eigene Datei der Werkstatt ist zu groß, um übernommen zu werden, und wurde ausgelassen.
+   *[other] { $files } eigene Dateien der Werkstatt sind zu groß, um übernommen zu werden, und wurden ausgelassen.
+}
 ui-restore = Sicherung übernehmen
 ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben. Auch eine beschädigte Datenbank von Steady darf gewählt werden: Jeder Vorgang, der noch ganz zu lesen ist, wird übernommen.
 ui-restore-choose = Sicherungsdatei wählen

@@ -53,6 +53,14 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 photo is missing or damaged here and is not in it. Take in an earlier backup first.
    *[other] { $photos } photos are missing or damaged here and are not in it. Take in an earlier backup first.
 }
+ui-backup-unproven = { $visits ->
+    [one] 1 visit has a line that no longer proves itself. It is in the backup as it is: keep an earlier one too.
+   *[other] { $visits } visits have a line that no longer proves itself. They are in the backup as they are: keep an earlier one too.
+}
+ui-backup-own-left-out = { $files ->
+    [one] 1 file of the workshop’s own is too large to be taken in, and was left out.
+   *[other] { $files } files of the workshop’s own are too large to be taken in, and were left out.
+}
 ui-restore = Take in a backup
 ui-restore-about = Choose a backup file. What it holds and this device does not is taken in, damaged photos are made whole, and nothing is overwritten. A damaged database of Steady may be chosen too: each visit that can still be read whole is taken in.
 ui-restore-choose = Choose a backup file

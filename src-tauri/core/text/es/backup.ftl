@@ -53,6 +53,14 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 foto falta aquí o está dañada, y no va en la copia. Recupere primero una copia anterior.
    *[other] { $photos } fotos faltan aquí o están dañadas, y no van en la copia. Recupere primero una copia anterior.
 }
+ui-backup-unproven = { $visits ->
+    [one] 1 visita tiene una línea que ya no se prueba. Va en la copia tal como está: guarde también una copia anterior.
+   *[other] { $visits } visitas tienen una línea que ya no se prueba. Van en la copia tal como están: guarde también una copia anterior.
+}
+ui-backup-own-left-out = { $files ->
+    [one] 1 archivo propio del taller es demasiado grande para incorporarse, y se dejó fuera.
+   *[other] { $files } archivos propios del taller son demasiado grandes para incorporarse, y se dejaron fuera.
+}
 ui-restore = Recuperar una copia
 ui-restore-about = Elija un archivo de copia. Se incorpora lo que contiene y este aparato no tiene, se arreglan las fotos dañadas y no se sobrescribe nada. También puede elegir una base de datos dañada de Steady: se incorpora cada visita que aún pueda leerse entera.
 ui-restore-choose = Elegir un archivo de copia

@@ -53,6 +53,14 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 photo manque ici ou est endommagée, et n’y est pas. Reprenez d’abord une sauvegarde antérieure.
    *[other] { $photos } photos manquent ici ou sont endommagées, et n’y sont pas. Reprenez d’abord une sauvegarde antérieure.
 }
+ui-backup-unproven = { $visits ->
+    [one] 1 visite a une ligne qui ne se prouve plus. Elle y est telle quelle : gardez aussi une sauvegarde antérieure.
+   *[other] { $visits } visites ont une ligne qui ne se prouve plus. Elles y sont telles quelles : gardez aussi une sauvegarde antérieure.
+}
+ui-backup-own-left-out = { $files ->
+    [one] 1 fichier propre à l’atelier est trop grand pour être repris, et a été laissé de côté.
+   *[other] { $files } fichiers propres à l’atelier sont trop grands pour être repris, et ont été laissés de côté.
+}
 ui-restore = Reprendre une sauvegarde
 ui-restore-about = Choisissez un fichier de sauvegarde. Ce qu’il contient et que cet appareil n’a pas est repris, les photos endommagées sont réparées, et rien n’est écrasé. Une base de données endommagée de Steady peut aussi être choisie : chaque visite encore lisible en entier est reprise.
 ui-restore-choose = Choisir un fichier de sauvegarde

@@ -85,6 +85,7 @@ fn changed_file_is_refused_with_the_part_named() {
     fs::write(&file, &bytes).expect("the file is changed");
     refused(&["verify", &file], "handover-changed");
     refused(&["import", &file, "--data", &bench.path("there"), "--new"], "handover-changed");
+    assert!(!Path::new(&bench.path("there")).exists(), "a folder that was begun for it goes again");
     fs::write(&file, b"no zip").expect("the file is changed");
     refused(&["verify", &file], "handover-unknown");
     refused(&["verify", &bench.path("nothing.steady")], "handover-unreadable");

@@ -47,6 +47,11 @@ pub struct BackupReady {
     pub visits: u64,
     /// Photos that are missing or damaged here, and so are not in it.
     pub photos_missing: Vec<String>,
+    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    pub own_left_out: Vec<String>,
+    /// Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are in it
+    /// as they are; an earlier backup may hold them whole.
+    pub visits_unproven: Vec<String>,
 }
 
 impl Steady {
@@ -77,6 +82,8 @@ impl Steady {
             bytes: file.bytes(),
             visits: file.list().visits.len() as u64,
             photos_missing: file.list().missing.clone(),
+            own_left_out: file.own_left_out().to_vec(),
+            visits_unproven: file.visits_unproven().to_vec(),
         }))
     }
 

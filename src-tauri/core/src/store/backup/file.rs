@@ -7,8 +7,9 @@ use std::io::{self, Read, Seek, SeekFrom};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
+use super::compare::Compared;
 use super::fault::BackupFault;
-use super::list::{List, Piece, is_own_path};
+use super::list::{List, MOST_BYTES, Piece, is_own_path};
 use super::place::{self, LISTS, MARKER};
 use super::source::{self, Holds};
 use super::{Progress, tar};
@@ -31,6 +32,10 @@ pub struct BackupFile {
     folder: PathBuf,
     list: List,
     own: Vec<Vec<u8>>,
+    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    own_left_out: Vec<String>,
+    /// Visits with a line that is no longer as it was written, or no longer proven to be its device's.
+    visits_unproven: Vec<String>,
     named: Vec<String>,
     proven: usize,
     parts: Vec<Part>,
@@ -64,7 +69,10 @@ impl BackupFile {
         let database = folder.join(DATABASE);
         folders::remove_if_there(&database).map_err(StoreFault::file)?;
         source::copy(&connection, &database)?;
-        let holds = Holds::read(&source::open_copy(&database)?)?;
+        let copy = source::open_copy(&database)?;
+        let holds = Holds::read(&copy)?;
+        let visits_unproven = Compared::of(&copy, None)?.unproven.into_iter().collect();
+        drop(copy);
         let (sha256, bytes) = folders::hash_of(&database).map_err(StoreFault::file)?;
         let list = List {
             number: 1,
@@ -78,8 +86,9 @@ impl BackupFile {
             own: BTreeMap::new(),
         };
         let named = holds.photos.into_iter().collect();
+        let (data, own_left_out) = (data.to_owned(), Vec::new());
         let (own, parts) = (Vec::new(), Vec::new());
-        Ok(Self { data: data.to_owned(), folder, list, own, named, proven: 0, parts })
+        Ok(Self { data, folder, list, own, own_left_out, visits_unproven, named, proven: 0, parts })
     }
 
     /// Proves more photos, and lays the file out once all are.
@@ -136,12 +145,28 @@ impl BackupFile {
         Ok(read)
     }
 
+    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    pub fn own_left_out(&self) -> &[String] {
+        &self.own_left_out
+    }
+
+    /// Visits that are in it as they are here: with a line that is no longer proven.
+    pub fn visits_unproven(&self) -> &[String] {
+        &self.visits_unproven
+    }
+
     fn own_files(&mut self) -> Result<(), StoreFault> {
         for folder in OWN_FOLDERS {
             let Ok(files) = fs::read_dir(self.data.join(folder)) else { continue };
             for file in files.flatten() {
                 let path = format!("{folder}/{}", file.file_name().to_string_lossy());
-                if is_own_path(&path) && file.path().is_file() {
+                let Ok(found) = fs::metadata(file.path()) else { continue };
+                if !is_own_path(&path) || !found.is_file() {
+                    continue;
+                }
+                if found.len() > MOST_BYTES {
+                    self.own_left_out.push(path);
+                } else {
                     let bytes = fs::read(file.path()).map_err(StoreFault::file)?;
                     self.list.own.insert(path, Piece::of(&bytes));
                     self.own.push(bytes);
