@@ -12,7 +12,7 @@ use steady_core::app::press::{Paper, Press, PressError, PrintRun};
 use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
 
-use crate::support::{MORNING, ask, code, fetched};
+use crate::support::{MORNING, ask, code, fetched, holds};
 
 /// After this nobody answers any more.
 const NEVER: Duration = Duration::from_secs(60);
@@ -126,7 +126,7 @@ fn visit_erased_while_it_prints_leaves_nothing_behind() {
     drop(steady);
     for file in files(folder.path()) {
         let bytes = std::fs::read(&file).unwrap();
-        let found = bytes.windows(7).any(|part| part == b"TR 4417");
+        let found = holds(&bytes, "TR 4417");
         assert!(!found, "{}", file.display());
     }
 }

@@ -14,7 +14,7 @@ use crate::backup_folders::mirror;
 use crate::backup_generations::{back_up, databases, files, of_kind, on_day, photo_of, restore};
 use crate::handover::exported;
 use crate::handover_files::{keep_photo, small_visit};
-use crate::support::{code, open, scratch};
+use crate::support::{code, holds, open, scratch};
 
 /// Changes one bit in the middle.
 fn rot(path: &Path) {
@@ -112,8 +112,7 @@ fn erased_visit_goes_from_a_generation_whose_list_is_damaged() {
     rot(&lists(backup.path())[0]);
     steady.erase(&gone, "QZX 90817").unwrap();
     on_day(data.path(), backup.path(), 2).unwrap();
-    let holds = |bytes: &Vec<u8>| bytes.windows(9).any(|part| part == b"QZX 90817");
-    assert!(!files(backup.path()).values().any(holds));
+    assert!(!files(backup.path()).values().any(|bytes| holds(bytes, "QZX 90817")));
     assert_eq!(databases(backup.path()).len(), 2);
 }
 

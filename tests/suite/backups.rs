@@ -12,7 +12,7 @@ use steady_core::app::{PhotoSize, Steady};
 use crate::backup_generations::{back_up, databases, restore};
 use crate::handover::demo_visit;
 use crate::handover_files::small_visit;
-use crate::support::{ask, code, open, open_ticking, scratch};
+use crate::support::{ask, code, holds, open, open_ticking, scratch};
 
 fn technician(steady: &Steady) -> String {
     let Response::Home(home) = steady.handle(Request::Home).unwrap() else { panic!("no home") };
@@ -43,7 +43,7 @@ fn backup_restores_everything_but_the_device_itself() {
             .unwrap();
         assert_eq!(kept, 0);
         let bytes = std::fs::read(&database).unwrap();
-        let left = name == "key" && bytes.windows(own.len()).any(|part| part == own.as_bytes());
+        let left = name == "key" && holds(&bytes, &own);
         assert!(!left, "the key's bytes are in the backup");
     }
     let new = tempfile::tempdir().unwrap();

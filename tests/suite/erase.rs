@@ -9,7 +9,7 @@ use steady_core::app::{PhotoSize, Steady};
 
 use crate::handover::exported;
 use crate::handover_files::{keep_photo, small_visit};
-use crate::support::{ask, code, open, scratch};
+use crate::support::{ask, code, holds, open, scratch};
 
 /// Files of a folder that hold any of these words, in letters as written.
 pub fn files_with(folder: &Path, words: &[&str]) -> Vec<String> {
@@ -20,8 +20,7 @@ pub fn files_with(folder: &Path, words: &[&str]) -> Vec<String> {
             continue;
         }
         let bytes = std::fs::read(file.path()).unwrap();
-        let holds = |word: &&str| bytes.windows(word.len()).any(|part| part == word.as_bytes());
-        if words.iter().any(holds) {
+        if words.iter().any(|word| holds(&bytes, word)) {
             found.push(file.path().display().to_string());
         }
     }

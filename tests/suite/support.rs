@@ -71,6 +71,11 @@ pub fn fetched(steady: &Steady, file: &str) -> Vec<u8> {
     bytes
 }
 
+/// Whether bytes hold a word, in letters as written.
+pub fn holds(bytes: &[u8], word: &str) -> bool {
+    memchr::memmem::find(bytes, word.as_bytes()).is_some()
+}
+
 /// Asks in JSON, as a shell does, and gives back the error code, or `ok`.
 #[track_caller]
 pub fn code(steady: &Steady, request: Value) -> String {

@@ -154,32 +154,21 @@ pub struct StepLine {
     pub waiver: Option<String>,
 }
 
-/// Headings of a finding.
+/// Headings of a finding, each by the name of the field that it stands over.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[expect(missing_docs, reason = "each is the heading of the finding's field of its name")]
 pub struct FindingHeadings {
-    /// Over `next`.
     pub next: String,
-    /// Over `vehicle`.
     pub vehicle: String,
-    /// Over `complaint`.
     pub complaint: String,
-    /// Over `reasons`.
     pub reasons: String,
-    /// Over `scope`.
     pub scope: String,
-    /// Over `steps`.
     pub steps: String,
-    /// Over `gauges`.
     pub gauges: String,
-    /// Over `causes`.
     pub causes: String,
-    /// Over `unknown`.
     pub unknown: String,
-    /// Over `road`.
     pub road: String,
-    /// Over `cautions`.
     pub cautions: String,
-    /// Over `signed`.
     pub signed: String,
 }
