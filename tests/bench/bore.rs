@@ -14,6 +14,8 @@ use steady_core::measure::bore::skim::skim;
 use steady_core::measure::bore::zone::minimum;
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings, SkimAsk};
 
+use crate::alone;
+
 /// What the script prints.
 #[derive(Deserialize)]
 struct Peer {
@@ -73,47 +75,31 @@ pub fn rows() {
     );
 }
 
-/// What starts a process that does one thing of the bore and prints the most memory it held.
-pub const ALONE: &str = "--bore-memory=";
+/// Shapes the page and plans its skim, in a process of its own.
+pub fn page_alone() {
+    let page = page();
+    std::hint::black_box(shape(&page).unwrap());
+    let ask = SkimAsk {
+        pass_diameter_mm: 0.0254,
+        wall_mm: Some(6.0),
+        wall_min_mm: Some(5.0),
+        ..SkimAsk::default()
+    };
+    std::hint::black_box(skim(&page, &ask).unwrap());
+}
 
-/// Does the work of this name and prints the peak of resident memory, kB (Linux).
-pub fn alone(work: &str) {
-    match work {
-        "zone" => {
-            let points = bench_points(3600, 0);
-            let start = least_squares(&points).unwrap();
-            std::hint::black_box(minimum(&points, start.centre).unwrap().width());
-        }
-        "page" => {
-            let page = page();
-            std::hint::black_box(shape(&page).unwrap());
-            let ask = SkimAsk {
-                pass_diameter_mm: 0.0254,
-                wall_mm: Some(6.0),
-                wall_min_mm: Some(5.0),
-                ..SkimAsk::default()
-            };
-            std::hint::black_box(skim(&page, &ask).unwrap());
-        }
-        _ => {}
-    }
-    let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
-    let peak = status.lines().find_map(|line| line.strip_prefix("VmHWM:")).unwrap_or("0 kB");
-    println!("{}", peak.trim().trim_end_matches(" kB"));
+/// The minimum zone of 3,600 points, in a process of its own.
+pub fn zone_alone() {
+    let points = bench_points(3600, 0);
+    let start = least_squares(&points).unwrap();
+    std::hint::black_box(minimum(&points, start.centre).unwrap().width());
 }
 
 /// Prints the peak memory of each work in a process of its own, beside one that does nothing.
 fn memory() {
-    for (work, what) in [
-        ("nothing", "bore: peak memory of a process that does nothing"),
-        ("zone", "bore: peak memory, minimum zone of 3,600 points"),
-        ("page", "bore: peak memory, page of 36 by 5, shape and skim plan"),
-    ] {
-        let output =
-            Command::new(std::env::current_exe().unwrap()).arg(format!("{ALONE}{work}")).output().unwrap();
-        let kb: f64 = String::from_utf8_lossy(&output.stdout).trim().parse().unwrap();
-        println!("{what:<58} {:>8.1} MB", kb / 1024.0);
-    }
+    alone::report("bore: peak memory of a process that does nothing", &["nothing"]);
+    alone::report("bore: peak memory, minimum zone of 3,600 points", &["zone"]);
+    alone::report("bore: peak memory, page of 36 by 5, shape and skim plan", &["page"]);
 }
 
 fn row(what: &str, ms: f64) {

@@ -9,6 +9,8 @@ use std::process::{Command, Stdio};
 
 use image::{ImageFormat, Rgb, RgbImage};
 use steady_core::app::handover::Wanted;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
 use steady_core::model::entry::{Entry, EntryBody, PhotoRef};
 use steady_core::model::line::Line;
 use steady_core::model::photo_of::PhotoOf;
@@ -20,7 +22,7 @@ use steady_core::store::cards::CardRow;
 use steady_core::store::ledger::next_entry;
 use steady_core::store::open::Store;
 
-use crate::{intake, open, report, timed};
+use crate::{alone, intake, open, report, timed};
 
 const VISITS: usize = 100;
 const PHOTOS: usize = 12;
@@ -61,6 +63,10 @@ pub fn measure(folder: &Path) {
     report("  peer: zip -r of the same parts, not synced", zip);
     report("import of the same, verified, merged, every photo synced", import);
     report("  peer: unzip of the same file, not synced", unzip);
+    drop(steady);
+    let words =
+        [&*data.to_string_lossy(), &*folder.join("shared.steady").to_string_lossy()].map(str::to_owned);
+    alone::report("peak memory of handing all of it on, as a phone does", &["share", &words[0], &words[1]]);
     let size = |path: &Path| fs::metadata(path).map_or(0, |file| file.len());
     println!("{:<58} {:>8.2} MB", "handover file, a visit", size(&file) as f64 / VISITS as f64 / 1e6);
     println!("{:<58} {:>8.2} MB", "  peer: zip's file, a visit", size(&peer) as f64 / VISITS as f64 / 1e6);
@@ -69,6 +75,14 @@ pub fn measure(folder: &Path) {
         "on disk in the data folder, a visit",
         bytes_in(&data) as f64 / VISITS as f64 / 1e6
     );
+}
+
+/// Makes the handover file and passes it on by its id, piece by piece, as a phone's share sheet is given it.
+pub fn share_alone(data: &Path, to: &Path) {
+    let steady = open(data);
+    let all = Request::Export { visits: Vec::new(), papers: false, locale: None, sheet: None };
+    let Response::Handover(made) = steady.handle(all).unwrap() else { panic!("no handover file") };
+    std::io::copy(&mut steady.outgoing(&made.file).unwrap(), &mut File::create(to).unwrap()).unwrap();
 }
 
 fn ran(command: &mut Command) -> bool {

@@ -9,6 +9,7 @@
     reason = "a bench prints and may fail loudly"
 )]
 
+mod alone;
 mod backup;
 mod bore;
 mod handover;
@@ -40,8 +41,8 @@ impl Press for NoPress {
 
 fn main() {
     // `cargo bench` passes --bench; a process of its own is started for what its memory is measured of.
-    if let Some(work) = std::env::args().find_map(|word| Some(word.strip_prefix(bore::ALONE)?.to_owned())) {
-        return bore::alone(&work);
+    if alone::is_done() {
+        return;
     }
     let folder = tempfile::tempdir_in(env!("CARGO_TARGET_TMPDIR")).unwrap();
     let folder = folder.path();

@@ -5,15 +5,18 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::sync::Arc;
+use std::thread;
+use std::time::Duration;
 
 use serde_json::json;
 use steady_core::app::replay::replay;
+use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
 use crate::handover::camera_picture;
-use crate::{report, timed};
+use crate::{answer, intake, report, standing, timed};
 
 const PHOTOS: usize = 12;
 const ROUNDS: usize = 5;
@@ -45,6 +48,7 @@ pub fn measure(folder: &Path) {
             .unwrap();
     }
     report("finding with 12 photos to PDF/UA-1 and PDF/A-3a", ours);
+    report("  an answer to its synced reply while it prints", answers_while_printing(&steady, &ask));
     println!("{:<58} {:>8.2} MB, {} pages", "  its size", megabytes(&pdf), pages(&pdf));
     let kept = fs::read_dir(data_dir.join("photos")).unwrap().flatten().map(|file| file.path());
     let full: Vec<PathBuf> = kept.filter(|path| !path.to_string_lossy().contains("thumb")).collect();
@@ -63,6 +67,25 @@ pub fn measure(folder: &Path) {
     report("  peer: weasyprint, the same words and photos, untagged", theirs);
     report("  peer: weasyprint with an empty page, its start", bare);
     println!("{:<58} {:>8.2} MB, {} pages", "  peer's size", megabytes(&peer), pages(&peer));
+}
+
+/// Answers in another visit until the paper is there, three times.
+fn answers_while_printing(steady: &Steady, paper: &serde_json::Value) -> Vec<Duration> {
+    let visit = standing(steady.handle(Request::Open { intake: intake(0) }).unwrap()).visit;
+    let mut times = Vec::new();
+    for _ in 0..3 {
+        let request = serde_json::from_value(paper.clone()).unwrap();
+        thread::scope(|scope| {
+            let printing = scope.spawn(|| steady.handle(request).unwrap());
+            while !printing.is_finished() {
+                let turn = times.len();
+                timed(&mut times, || steady.handle(answer(&visit, turn)).unwrap());
+                // A quick hand's pause; without one the ledger would be all that the disk does.
+                thread::sleep(Duration::from_millis(10));
+            }
+        });
+    }
+    times
 }
 
 /// The words of our own paper, and its photos as large as they stand there.
