@@ -1,5 +1,5 @@
 //! `cargo xtask marathon [KILLS [SECONDS]]`: what the tests do for a moment, for hours: a recording process killed over
-//! and over, then every fuzz target. Its figures go into `tests/fuzz/RESULTS.md` with machine, date and commit.
+//! and over, beside every fuzz target. Its figures go into `tests/fuzz/RESULTS.md` with machine, date and commit.
 
 use crate::{Outcome, fuzz, results, say, start};
 
@@ -11,7 +11,19 @@ const SECONDS: u32 = 600;
 /// Runs the command.
 pub fn run(words: &[&str]) -> Outcome<()> {
     let [kills, seconds] = numbers(words)?;
-    say::step(&format!("{kills} kills while recording"));
+    say::step(&format!("{kills} kills while recording, beside every fuzz target for {seconds} s"));
+    // A kill waits for processes to start and end; the fuzzers take what it leaves of the processors.
+    let killing = std::thread::spawn(move || killed(kills));
+    let fuzzed = fuzz::fuzzed(&[], seconds);
+    let mut figures = killing.join().map_err(|_| "the kills ended in a panic".to_owned())??;
+    let (rows, outcome) = fuzzed?;
+    figures.extend(rows);
+    results::write("tests/fuzz/RESULTS.md", &figures)?;
+    outcome
+}
+
+/// Kills a process that records so many times; what the test said of it.
+fn killed(kills: u32) -> Outcome<Vec<String>> {
     let words = ["test", "--workspace", "--test", "suite", "every_reply_survives", "--", "--nocapture"];
     let told = start::captured(start::cargo(&words).env("STEADY_KILLS", kills.to_string()))?;
     let mut figures = vec!["# Kills while recording".to_owned()];
@@ -19,11 +31,7 @@ pub fn run(words: &[&str]) -> Outcome<()> {
     if figures.len() == 1 {
         return Err("the kill test said nothing of its kills".to_owned());
     }
-    say::step(&format!("every fuzz target for {seconds} s"));
-    let (fuzzed, outcome) = fuzz::fuzzed(&[], seconds)?;
-    figures.extend(fuzzed);
-    results::write("tests/fuzz/RESULTS.md", &figures)?;
-    outcome
+    Ok(figures)
 }
 
 fn numbers(words: &[&str]) -> Outcome<[u32; 2]> {
