@@ -198,7 +198,7 @@ test("cards of one car are told apart by time and by how far they are", async ()
   await show(phone.page, screen("home"));
   const card = (id) => phone.page.locator(`[data-visit="${id}"]`);
   await card(visit).waitFor();
-  assert.match(await card(visit).innerText(), /The ring turned freely after assembly[\s\S]*Confirmed what it was/);
+  assert.match(await card(visit).innerText(), /The bearing turned freely after assembly[\s\S]*Confirmed what it was/);
   assert.match(await card(visit).innerText(), /\d\d:\d\d/);
   assert.equal(await card(other).locator("[data-testid=card-repair], [data-testid=card-confirmed]").count(), 0);
 });

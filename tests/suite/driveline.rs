@@ -173,8 +173,9 @@ fn what_nobody_looked_at_is_said_where_nothing_was_found() {
         assert_eq!(word(&report), "NOTICE", "{answers}");
         assert_eq!(report["urgency"]["unlooked"].as_array().unwrap().len(), unlooked, "{answers}");
         let (finding, note) = (paper_of(&case, "finding"), paper_of(&case, "note"));
-        let sentence = format!("Not, or not wholly, looked at: {parts}. This rating says nothing of them.");
-        let headline = "No bearing action needed, as far as was looked";
+        let sentence =
+            format!("Not looked at, or not all of it: {parts}. This rating says nothing about that.");
+        let headline = "No bearing action needed, as far as checked";
         let in_part = unlooked > 0 || answers.is_empty();
         assert_eq!(said(&report).contains(&sentence), in_part, "{}", said(&report));
         assert_eq!(
@@ -185,12 +186,8 @@ fn what_nobody_looked_at_is_said_where_nothing_was_found() {
         assert_eq!(note.contains(headline), in_part, "{note}");
         let next = format!("Before the car is handed back, look at what was left out: {parts}.");
         assert_eq!(finding.contains(&next), unlooked > 0, "{finding}");
-        assert_eq!(
-            finding.contains("no bearing action is needed, as far as was looked"),
-            in_part,
-            "{finding}"
-        );
-        assert_eq!(note.contains("We did not look at, or not all over: "), in_part, "{note}");
+        assert_eq!(finding.contains("no bearing action is needed, as far as checked"), in_part, "{finding}");
+        assert_eq!(note.contains("We did not look at all of this: "), in_part, "{note}");
     }
 }
 

@@ -266,7 +266,7 @@ fn a_look_after_the_repair_says_that_it_holds() {
     case["occasion"] = json!("after-repair");
     let (finding, _) = papers(&case);
     assert!(
-        finding.answer.join(" ").contains("The repair holds as far as was looked."),
+        finding.answer.join(" ").contains("The repair holds, as far as it was checked."),
         "{:?}",
         finding.answer
     );

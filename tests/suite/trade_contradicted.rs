@@ -204,7 +204,7 @@ fn nobody_sees_the_shaft_in_a_closed_tube() {
     let standing = standing_of(&case);
     assert!(standing.urgency.unlooked.contains(&"shaft-look".to_owned()), "{:?}", standing.urgency);
     let (_, note) = papers(&case);
-    assert!(!said(&note).contains("for play only"), "{}", said(&note));
+    assert!(!said(&note).contains("for movement only"), "{}", said(&note));
 }
 
 #[test]

@@ -82,7 +82,10 @@ fn danger_says_do_not_drive_everywhere() {
     for (rule, word) in every_rule().filter(|(_, word)| *word == Word::Danger) {
         let note = note(&rated(rule, word, "loose-seat"));
         assert_eq!((note.band.label.as_str(), note.band.headline.as_str()), ("DANGER", "DO NOT DRIVE"));
-        check_has(&note.short_text, "DO NOT DRIVE");
+        // Said once in the message, before anything else of what to do.
+        let said = note.short_text.to_lowercase();
+        check_has(&note.short_text, "DANGER. DO NOT DRIVE. Not even home.");
+        assert_eq!(said.matches("not drive").count() + said.matches("not be driven").count(), 1, "{said}");
         check_has(&section(&note, "do-now"), "Do not drive the car");
     }
 }
@@ -201,11 +204,11 @@ fn unknown_lists_what_was_not_decided() {
             "Look at the housing: two devices recorded different answers.",
             "2 other steps were not checked.",
             "Not reproduced: nothing was heard while running.",
-            "The ledger does not fit from entry 7 on.",
+            "The record does not fit together from entry 7 on.",
         ]
     );
     let owner = section(&note(&standing), "not-known");
-    check_has(&owner, "We checked for play only.");
+    check_has(&owner, "We checked for movement only.");
     check_has(&owner, "from side to side, but we are not sure");
     check_has(&owner, "2 checks were not done.");
     check_has(&owner, "may be incomplete");
@@ -214,7 +217,7 @@ fn unknown_lists_what_was_not_decided() {
 #[test]
 fn what_a_cold_check_leaves_open_is_not_known() {
     let mut standing = checked();
-    let cold = "a seat can loosen when hot";
+    let cold = "a bearing seat can loosen when hot";
     assert!(!finding(&standing).unknown.join(" ").contains(cold));
     standing.urgency.reasons = vec![reason("cold-check-buzz", Word::Caution, "")];
     check_has(&finding(&standing).unknown.join(" "), cold);
@@ -337,7 +340,10 @@ fn full_finding_reads_as_expected() {
     check_has(&finding.road[0], "6.1.7 (b)");
     assert_eq!(finding.labels.page, "Page {page} of {pages}");
     let signed = finding.signed.expect("a receipt was signed");
-    assert_eq!(signed.text, "I decline. Note received on 2026-11-26 09:30 UTC by Demo Owner.");
+    assert_eq!(
+        signed.text,
+        "Leave it as it is, I was told the risk. Note received on 2026-11-26 09:30 UTC by Demo Owner."
+    );
     check_has(&signed.note_line, &"cd".repeat(32));
 }
 
@@ -491,8 +497,12 @@ fn open_answers_are_those_of_the_data() {
 fn warning_forbids_the_same_in_every_language() {
     for words in every_language() {
         let (tag, want) = (words.locale(), checks(words.locale()));
-        for id in ["note-now-warning", "short-now-warning"] {
-            let said = words.text(id).to_lowercase();
+        // The message begins with the headline, which forbids driving.
+        let message = format!("{} {}", words.text("headline-warning"), words.text("short-now-warning"));
+        for (id, said) in
+            [("note-now-warning", words.text("note-now-warning")), ("short-now-warning", message)]
+        {
+            let said = said.to_lowercase();
             for part in &want.forbidden {
                 assert!(said.contains(&part.to_lowercase()), "{tag} {id}: {part} is not in {said}");
             }

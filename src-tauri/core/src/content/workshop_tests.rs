@@ -101,7 +101,7 @@ fn the_bench_verdict_is_named_with_its_reason() {
     let found = verdict(Some(Verdict::SkimAndSleeve), Verdict::SkimAndSleeve);
     let scope = finding(&loose(), Some(&found)).scope.expect("a scope");
     assert_eq!(scope.lead[0], "The bench says: Skim the seat and press in a sleeve.");
-    assert_eq!(scope.lead[1], "The ring has turned in its seat.");
+    assert_eq!(scope.lead[1], "The bearing has spun in its bore.");
     assert_eq!(states(&scope), ["ruled-out", "chosen", "ruled-out"]);
     let open = finding(&loose(), Some(&verdict(None, Verdict::SkimAndSleeve))).scope.expect("a scope");
     assert!(open.lead.join(" ").contains("Not measured or looked at: the wall as it is"), "{:?}", open.lead);
@@ -171,9 +171,12 @@ fn a_signature_keeps_the_words_it_was_given_under() {
         finding(&standing, None).signed.expect("it was signed").text
     };
     assert!(signed(Some("unrated")).starts_with("I do not want it checked."), "{}", signed(Some("unrated")));
-    assert!(signed(Some("danger")).starts_with("I decline."));
-    assert!(signed(None).starts_with("I decline."), "an older receipt reads by the rating there is");
-    assert!(signed(Some("no-such-rating")).starts_with("I decline."));
+    assert!(signed(Some("danger")).starts_with("Leave it as it is, I was told the risk."));
+    assert!(
+        signed(None).starts_with("Leave it as it is, I was told the risk."),
+        "an older receipt reads by the rating there is"
+    );
+    assert!(signed(Some("no-such-rating")).starts_with("Leave it as it is, I was told the risk."));
 }
 
 #[test]

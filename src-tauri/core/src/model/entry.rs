@@ -267,11 +267,11 @@ pub struct Receipt {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum Decision {
-    /// "I will have it repaired."
+    /// "Have it repaired."
     Repair,
-    /// "I will decide later."
+    /// "I will think about it."
     DecideLater,
-    /// "I decline."
+    /// "Leave it as it is."
     Decline,
 }
 

@@ -392,7 +392,7 @@ pub enum Remedy {
     },
     /// Find the limit: the maker's figure, or the bearing's bore and group.
     FindLimit,
-    /// Nothing foreseen decides it: the movement is too near the limit.
+    /// More readings will not settle it: the movement is too near the limit.
     TooNearLimit,
 }
 

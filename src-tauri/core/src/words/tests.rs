@@ -355,7 +355,7 @@ fn a_missing_text_is_an_error() {
 #[test]
 fn texts_carry_no_invisible_marks() {
     let text = english().with("rule-cause-likely", &[("cause", "A { $b } cause".into())]);
-    assert_eq!(text, "As likely as not, or more: A { $b } cause.");
+    assert_eq!(text, "At least 50% likely: A { $b } cause.");
 }
 
 #[track_caller]

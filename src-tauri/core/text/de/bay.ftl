@@ -1,11 +1,11 @@
 ### The screens around the work: first start, settings, practice, the driver's seat, interruptions.
 
 ## First start.
-ui-welcome-what-title = Was falsch klingt, von Hand gefühlt
+ui-welcome-what-title = Das Geräusch von Hand prüfen
 ui-welcome-what = Steady führt Sie Schritt für Schritt zum Lager einer Kardanwelle: worauf Sie vom Sitz aus hören, was Sie unter dem Auto von Hand bewegen, was Sie eintragen.
 ui-welcome-maker = Die Anleitung des Herstellers und das örtliche Recht gehen vor. Ein Netz braucht es nicht.
 ui-welcome-rule-title = Allein die Prüfung von Hand entscheidet
-ui-welcome-rule = Geräusch und Vibration wecken einen Verdacht. Hände an der Welle finden es heraus.
+ui-welcome-rule = Geräusch und Vibration wecken einen Verdacht. Ob etwas lose ist, zeigt nur die Hand an der Welle.
 ui-welcome-open = Was nicht geprüft wurde, heißt nie sicher. Sie können bei jedem Schritt abbrechen und wiederkommen.
 
 ## Settings.
@@ -36,11 +36,11 @@ ui-driver-idle-1 = Sitzen bleiben. Feststellbremse an, kein Gang.
 ui-driver-idle-2 = Motor im Leerlauf lassen. Fuß vom Pedal.
 ui-driver-idle-3 = Nur auf Zuruf etwas erhöhen: langsam, dann loslassen.
 ui-driver-creep-1 = Fuß über der Bremse halten.
-ui-driver-creep-2 = Bremse lösen. Eine Autolänge rollen.
-ui-driver-creep-3 = Bremsen. Stehen bleiben.
+ui-driver-creep-2 = Bremse sachte lösen. Eine Wagenlänge kriechen.
+ui-driver-creep-3 = Bis zum Stand bremsen.
 ui-driver-stop = SOFORT STOPP
-ui-driver-stop-running = Schweres Klopfen oder starke Vibration: Fuß vom Pedal, Motor aus.
-ui-driver-stop-creep = Schweres Klopfen oder jemand nah am Auto: fest bremsen, Motor aus.
+ui-driver-stop-running = Hartes Klopfen oder starke Vibration: Fuß vom Pedal, Motor aus.
+ui-driver-stop-creep = Hartes Klopfen oder jemand nah am Auto: fest bremsen, Motor aus.
 ui-driver-stopped = Ich musste abstellen
 ui-driver-done = Fertig
 

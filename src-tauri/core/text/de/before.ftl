@@ -17,7 +17,7 @@ speed-miles = { $value } mph
 conditions-gear-said = Gang { $gear }
 conditions-again = Wie am { $day }: { $said }
 field-conditions = Gehört bei
-field-occasion = Besuch
+field-occasion = Anlass
 before-title = Frühere Besuche dieses Autos
 before-known = { $count ->
     [one] Dieses Auto war schon einmal hier
@@ -27,7 +27,7 @@ before-take-car = Angaben zum Auto übernehmen
 before-taken = Übernommen. Bitte prüfen, ob sie noch stimmen.
 before-step = Am { $day }: { $said }
 before-none = Auf diesem Gerät gibt es keinen früheren Besuch dieses Autos. Gesucht wird nach Fahrgestellnummer oder Kennzeichen.
-before-broken = Das Protokoll dieses Besuchs passt nicht zusammen. Was darin steht, beweist nichts.
+before-broken = Das Protokoll dieses Vorgangs ist beschädigt. Was darin steht, beweist nichts.
 before-not-checked = Von Hand wurde nichts geprüft.
 before-now = Dieser Besuch
 before-curve = Mit der Messuhr gelesene Bewegung, Besuch für Besuch, mit Unsicherheit

@@ -38,7 +38,7 @@ skim-axis-unseen = Der Plan nimmt eine gerade Achse durch die Mitte jeder Tiefe 
 skim-flagged = Ein Messwert passte nicht zu den anderen und steckt in diesem Plan. Messen Sie ihn vor dem Schnitt noch einmal.
 skim-size-unknown = Die Messuhr wurde nie auf ein bekanntes Maß eingestellt, darum nennt der Plan Schnitte und keine Durchmesser.
 skim-between = Geplant ist nur für die Tiefen und Winkel, die gemessen wurden. Beobachten Sie an der echten Bohrung, wo das Werkzeug greift: Sauber ist sie, wenn das Werkzeug rundum gegriffen hat.
-skim-caution = Späne abschirmen, Augen schützen, spannen, ohne das Gehäuse zu verbiegen, und kalt messen. Die Vorschrift des Herstellers geht diesem Plan vor.
+skim-caution = Späne abschirmen, Augenschutz tragen, spannen, ohne das Gehäuse zu verbiegen, und kalt messen. Die Vorschrift des Herstellers geht diesem Plan vor.
 
 ## Absagen
 

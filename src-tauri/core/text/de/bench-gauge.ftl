@@ -36,7 +36,7 @@ gauge-remedy-finer-gauge-more-readings = Würde entscheiden: eine Messuhr mit { 
 gauge-remedy-read-again = Noch einmal messen: mindestens { $readings } Messwerte insgesamt, dazwischen loslassen.
 gauge-remedy-find-limit = Grenze suchen: die Angabe des Herstellers, oder Bohrung und Luftgruppe des Lagers.
 gauge-remedy-find-figure = Suchen Sie die Herstellerangabe für diese Lagerung; ohne sie lässt sich nichts beurteilen.
-gauge-remedy-too-near-limit = Nichts Absehbares entscheidet es: Die Bewegung liegt zu nahe an der Grenze. Behandeln Sie sie als unsicher.
+gauge-remedy-too-near-limit = Weitere Messwerte klären es nicht: Die Bewegung liegt zu nahe an der Grenze. Behandeln Sie sie als unsicher.
 
 gauge-budget = Messunsicherheitsbudget, der größte Beitrag zuerst:
 gauge-budget-line = { $source }: { $contribution }, { $share } der Varianz

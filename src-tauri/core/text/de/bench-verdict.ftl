@@ -12,14 +12,14 @@ verdict-why-cracked = Das Gehäuse ist gerissen.
 verdict-why-wall-too-thin = Hat die Hülse ihren Platz, bliebe weniger Wand, als bleiben muss.
 verdict-why-out-of-round = Der Sitz ist erwiesen unrund.
 verdict-why-roundness-not-decided = Ob der Sitz rund ist, ist nicht entschieden: Messen Sie feiner.
-verdict-why-ring-turned = Der Ring hat sich in seinem Sitz gedreht.
+verdict-why-ring-turned = Das Lager hat sich in seinem Sitz mitgedreht.
 verdict-why-loose-hot = Das neue Lager säße im heißen Sitz lose.
 verdict-why-too-tight = Die Passung würde das Gehäuse zu nahe an seine Streckgrenze bringen.
 verdict-why-seat-sound = Der Sitz ist rund, fest und in Ordnung.
 
 verdict-missing = Nicht gemessen oder angesehen: { $gaps }.
 verdict-gap-cracks = ob das Gehäuse gerissen ist
-verdict-gap-ring-marks = Spuren eines Rings, der sich gedreht hat
+verdict-gap-ring-marks = Spuren eines Lagers, das sich in seinem Sitz mitgedreht hat
 verdict-gap-diameter = Durchmesser des Sitzes
 verdict-gap-roundness = Rundheit des Sitzes, mit ihrer Unsicherheit
 verdict-gap-hot-fit = die Passung bei der höchsten Temperatur
@@ -33,7 +33,7 @@ verdict-gates-machining = das Schneiden
 verdict-gates-heat = Erhitzen und Kühlen
 verdict-gates-refit = den Wiedereinbau
 
-closing-turns-freely = Prüfen Sie nach dem Zusammenbau, ob sich der Ring von Hand frei dreht, ohne schwere Stelle. Machen Sie ein Foto, tragen Sie es ein. Dreht er sich nicht frei, zerlegen Sie es wieder.
+closing-turns-freely = Prüfen Sie nach dem Zusammenbau, ob sich das Lager von Hand frei dreht, ohne schwere Stelle. Machen Sie ein Foto, tragen Sie es ein. Dreht es sich nicht frei, zerlegen Sie es wieder.
 
 ## Freigaben. gates-SATZ nennt den Satz, gates-SATZ-why sagt, warum er die halbe Minute wert ist.
 gates-teardown = Bevor etwas Schweres abgebaut wird
@@ -61,7 +61,7 @@ gate-machining-sleeves-tied = Keine Handschuhe an der Spindel. Lose Kleidung, B�
 gate-machining-spindle-stopped = Die Spindel steht still, bevor gemessen wird.
 
 gates-refit = Bevor das Auto wieder auf seine Räder kommt
-gates-refit-why = Gelöste Verbindungen sind die, die sich lösen. Nur unterwiesene, befugte Personen; Ihre örtlichen Regeln gehen vor.
+gates-refit-why = Was gelöst wurde, lockert sich am ehesten wieder. Nur unterwiesene, befugte Personen; Ihre örtlichen Regeln gehen vor.
 gate-refit-new-fasteners = Schrauben und Muttern, die der Hersteller neu verlangt, sind neu.
 gate-refit-maker-torque = Jede ist mit dem Drehmoment des Herstellers angezogen, in der Reihenfolge des Herstellers.
 gate-refit-turns-freely = Die Welle dreht sich von Hand frei.

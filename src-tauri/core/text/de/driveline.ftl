@@ -80,14 +80,14 @@ rule-support-torn = Der Gummi des Lagers ist eingerissen.
 rule-support-torn-owner = Der Gummiring, der das Lager hält, ist eingerissen.
 rule-support-ageing = Das Gummilager sitzt außermittig, ist ölgetränkt oder hat feine Risse.
 rule-support-ageing-owner = Der Gummiring, der das Lager hält, ist alt, ölig oder verrutscht.
-rule-coupling-bolts = Eine Schraube einer Kupplung ist lose oder fehlt.
+rule-coupling-bolts = Eine Schraube einer Gelenkscheibe oder eines Gelenks ist lose oder fehlt.
 rule-coupling-bolts-owner = Eine Schraube, die die Welle hält, ist lose oder fehlt.
 rule-mount-broken = Ein Motor- oder Getriebelager ist gebrochen.
 rule-mount-broken-owner = Ein Teil, das den Motor oder das Getriebe hält, ist gebrochen.
 rule-touches-fibre = Etwas berührt eine Faserwelle.
 rule-touches-fibre-owner = Die Welle ist aus Faser, und etwas reibt daran.
 rule-far-end-unsure = Bewegung am fernen Ende der Welle ließ sich nicht ausschließen. Noch einmal fühlen, eine zweite Person beobachtet das Gelenk.
-rule-far-end-unsure-owner = Wir haben am fernen Ende der Welle nach Spiel gefühlt und sind nicht sicher.
+rule-far-end-unsure-owner = Wir haben am fernen Ende der Welle nach Bewegung gefühlt und sind nicht sicher.
 rule-drag-unchecked = Ein Zischen oder Surren, und die Welle wurde nicht für sich gedreht: Ob das Lager schleift, ist nicht bekannt. Abgekuppelt drehen.
 rule-drag-unchecked-owner = Es zischt oder surrt, und wir haben die Welle noch nicht für sich gedreht.
 rule-bearing-likely-suspected = Nach dem, was zu hören war, ist ein Lagerschaden zu mindestens 50 % wahrscheinlich: Verdacht, nicht von Hand bestätigt. Bestätigen würden ihn Spiel bei warmem Gehäuse, eine freie Drehung oder eine Messuhr.
@@ -96,37 +96,37 @@ rule-bearing-likely-suspected-owner = Was wir gehört haben, kann vom Lager komm
 rule-no-bearing-action-play = Kein Spiel gefühlt, und sonst nichts gefunden.
 rule-no-bearing-action-play-owner = Wir haben das Lager von Hand geprüft. Es bewegt sich nicht mehr als es soll, und wir haben keinen Fehler gefunden.
 rule-no-bearing-action-play-not-reproduced = Nicht reproduziert: Es war nichts zu hören. Kein Spiel gefühlt, und sonst nichts gefunden.
-rule-no-bearing-action-play-not-reproduced-owner = Das Geräusch ließ sich nicht reproduzieren: Es kam nicht, solange das Auto bei uns war. Wir haben von Hand nach Spiel gefühlt und keinen Fehler gefunden.
+rule-no-bearing-action-play-not-reproduced-owner = Das Geräusch ließ sich nicht reproduzieren: Es kam nicht, solange das Auto bei uns war. Wir haben von Hand nach Bewegung gefühlt und keinen Fehler gefunden.
 rule-no-bearing-action-play-not-listened = Nicht reproduziert: Es gab keine Prüfung mit laufendem Motor. Kein Spiel gefühlt, und sonst nichts gefunden.
-rule-no-bearing-action-play-not-listened-owner = Das Geräusch ließ sich nicht reproduzieren: Wir haben den Motor nicht laufen lassen. Wir haben von Hand nach Spiel gefühlt und keinen Fehler gefunden.
+rule-no-bearing-action-play-not-listened-owner = Das Geräusch wurde nicht reproduziert: Wir haben den Motor nicht laufen lassen, um zu horchen. Wir haben von Hand nach Bewegung gefühlt und keinen Fehler gefunden.
 
 rule-no-bearing-action-ends = An den Enden der Welle kein Spiel gefühlt, und sonst nichts gefunden.
 rule-no-bearing-action-ends-owner = Wir haben beide Enden der Welle von Hand geprüft und dort keinen Fehler gefunden.
 rule-no-bearing-action-ends-not-reproduced = Nicht reproduziert: Es war nichts zu hören. An den Enden der Welle kein Spiel gefühlt, und sonst nichts gefunden.
-rule-no-bearing-action-ends-not-reproduced-owner = Das Geräusch ließ sich nicht reproduzieren: Es kam nicht, solange das Auto bei uns war. Wir haben beide Enden der Welle geprüft und dort keinen Fehler gefunden.
+rule-no-bearing-action-ends-not-reproduced-owner = Das Geräusch ließ sich nicht reproduzieren: Es kam nicht, solange das Auto bei uns war. Wir haben beide Enden der Welle von Hand geprüft und dort keinen Fehler gefunden.
 rule-no-bearing-action-ends-not-listened = Nicht reproduziert: Es gab keine Prüfung mit laufendem Motor. An den Enden der Welle kein Spiel gefühlt, und sonst nichts gefunden.
-rule-no-bearing-action-ends-not-listened-owner = Das Geräusch ließ sich nicht reproduzieren: Wir haben den Motor nicht laufen lassen. Wir haben beide Enden der Welle geprüft und dort keinen Fehler gefunden.
-note-means-shaft-ends = Die Antriebswelle bringt die Kraft des Motors zu den Rädern. Ein Gelenk an jedem Ende hält sie.
-note-open-play-far-end = Wir haben an den Enden der Welle nicht nach Spiel gefühlt.
+rule-no-bearing-action-ends-not-listened-owner = Das Geräusch wurde nicht reproduziert: Wir haben den Motor nicht laufen lassen, um zu horchen. Wir haben beide Enden der Welle von Hand geprüft und dort keinen Fehler gefunden.
+note-means-shaft-ends = Die Kardanwelle bringt die Kraft vom Motor zu den Rädern. Ein Gelenk an jedem Ende hält sie.
+note-open-play-far-end = Wir haben an den Enden der Welle nicht nach Bewegung gefühlt.
 
-note-could-support-broken = Das Lager kann während der Fahrt abfallen. Dann kann die Welle gegen den Boden oder die Straße schlagen. Sie könnten die Kontrolle verlieren.
-note-could-support-torn = Der Gummi kann ganz durchreißen. Dann kann die Welle schwingen und andere Teile beschädigen.
+note-could-support-broken = Das Lager kann sich beim Fahren lösen und fallen. Dann kann die Welle das Auto oder die Straße treffen. Sie können die Kontrolle verlieren.
+note-could-support-torn = Der Gummi kann ganz durchreißen. Dann kann die Welle schlagen, das Auto treffen und andere Teile beschädigen.
 note-could-support-ageing = Der Gummi kann schlechter werden, dann schwingt die Welle.
-note-could-coupling-bolts = Die Verbindung kann sich während der Fahrt lösen. Dann kann die Welle gegen den Boden oder die Straße schlagen. Sie könnten die Kontrolle verlieren.
-note-could-mount-broken = Der Motor kann sich zu weit bewegen. Das kann die Gelenke der Welle brechen.
+note-could-coupling-bolts = Das Gelenk kann sich beim Fahren lösen. Dann kann die Welle das Auto oder die Straße treffen. Sie können die Kontrolle verlieren.
+note-could-mount-broken = Der Motor kann sich zu weit bewegen. Dabei können die Gelenke der Welle brechen.
 note-could-touches-fibre = Die Faser kann dort durchscheuern. Dann kann die Welle während der Fahrt brechen.
 note-could-far-end-unsure = Ist das Gelenk lose, kann es weiter verschleißen, bis sich die Welle löst.
 note-could-drag-unchecked = Schleift das Lager, kann es heiß werden und brechen.
 
 ## Worauf eine Einstufung beschränkt ist.
 limit-turn-by-hand = Beschränkt auf Spiel; ob das Lager schleift, wurde nicht geprüft.
-limit-turn-by-hand-owner = Wir haben nur auf Spiel geprüft. Ob das Lager schleift, wissen wir nicht.
+limit-turn-by-hand-owner = Wir haben nur auf Bewegung geprüft. Ob das Lager schleift, haben wir nicht geprüft.
 limit-housing-look = Das Gehäuse wurde nicht oder nicht ganz angesehen.
 limit-housing-look-owner = Das Teil, das das Lager hält, konnten wir nicht ganz sehen.
 limit-support-look = Das Gummilager wurde nicht oder nicht ganz angesehen.
 limit-support-look-owner = Das Gummiteil, das das Lager hält, konnten wir nicht ganz sehen.
 limit-no-figure = Kein Maß bekannt, nach Gefühl beurteilt.
-limit-no-figure-owner = Die Grenze des Herstellers kennen wir nicht. Wir haben nach Gefühl geurteilt.
+limit-no-figure-owner = Die Grenze des Herstellers kennen wir nicht. Wie weit der Gummi nachgibt, haben wir nach Gefühl beurteilt.
 limit-tube-closed = Von außen eingestuft: Das Rohr ist zu, die Lager darin wurden nicht gefühlt.
 limit-tube-closed-owner = Das Rohr um die Welle ist noch zu. Wir haben nur von außen geschaut und gehört.
 limit-tube-nothing = Noch nicht geprüft, und von außen nichts gefunden.
@@ -135,7 +135,7 @@ unknown-limit = { $step }: { $lack }
 
 detail-degrees = Gefühlt bei { $degrees } °C
 detail-engine-warm = Bei warmem Motor abgelesen
-detail-engine-cold = Bei kaltem Motor abgelesen: Geht nicht in die Sortierung ein
+detail-engine-cold = Bei kaltem Motor abgelesen: zählt bei den Ursachen nicht mit
 
 next-free-turn = Für sich gedreht, abgekuppelt, verrät die Welle, ob ihr Lager schleift.
 next-far-end = Das ferne Ende blieb unsicher: das Gelenk dort ansehen.
@@ -164,7 +164,7 @@ ui-earlier-rules = Dieses Auto kam unter Regeln { $then } herein; die gezeigte E
 ui-cause-next = Als Nächstes: { $what }
 
 ## How a step is done at a support of its kind; without one, as everywhere.
-step-play-vertical-do-rubber = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Das Lager gegen seinen Halter beobachten. Gibt nach und federt zurück: federnd. Schlägt an: schlägt an.
-step-play-lateral-do-rubber = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Das Lager gegen seinen Halter beobachten. Gibt nach und federt zurück: federnd. Schlägt an: schlägt an.
+step-play-vertical-do-rubber = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Das Lager gegen seinen Halter beobachten. Gibt es nach und federt zurück: „Federt“. Stößt es an: „Schlägt an“.
+step-play-lateral-do-rubber = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Das Lager gegen seinen Halter beobachten. Gibt es nach und federt zurück: „Federt“. Stößt es an: „Schlägt an“.
 step-play-far-end-do-none = Welle erst an einem, dann am anderen Ende greifen. Auf und ab drücken, dann hin und her. Jedes Gelenk beobachten. Längs gleiten ist an Verschiebegelenk oder Schiebestück normal.
 next-warm = Kalt gefühlt, bei einem Geräusch, das Kälte verbirgt: mit warmem Gehäuse noch einmal fühlen.

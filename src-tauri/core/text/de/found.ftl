@@ -7,10 +7,10 @@ finding-sum-beside = Daneben auch wahrscheinlich: { $causes }.
 finding-sum-else-none = Neben dem Gefundenen sticht keine Ursache heraus.
 made-milder = { $step }: Zuerst war die Antwort „{ $was }“, eine GEFAHR oder WARNUNG. { $by } hat sie in „{ $now }“ geändert ({ $at }). Angegebener Grund: { $reason }
 made-milder-withdrawn = { $step }: Zuerst war die Antwort „{ $was }“, eine GEFAHR oder WARNUNG. { $by } hat sie zurückgenommen ({ $at }). Angegebener Grund: { $reason }
-still-open-before = Noch offen: Dieses Auto wurde am { $day } mit { $label } bewertet, und das ist nicht erledigt. Dieser Vorgang hebt es nicht auf: Ist es repariert, eine Nachschau nach der Reparatur anlegen und dieselben Stellen noch einmal prüfen, warm, wo gefühlt wird.
+still-open-before = Noch offen: Dieses Auto wurde am { $day } mit { $label } eingestuft, und das ist nicht erledigt. Dieser Vorgang hebt es nicht auf: Ist es repariert, eine Nachschau nach der Reparatur anlegen und dieselben Stellen noch einmal prüfen, warm, wo gefühlt wird.
 still-open-layout = Damals wurde es als „{ $layout }“ geprüft: Sehen Sie nach, welche Bauart stimmt.
-note-still-open-danger = Am { $day } haben wir dieses Auto mit { $label } bewertet. Dass es in Ordnung gebracht ist, haben wir noch nicht gesehen. Fahren Sie es nicht, bevor Sie uns gefragt haben.
-note-still-open-warning = Am { $day } haben wir dieses Auto mit { $label } bewertet. Dass es in Ordnung gebracht ist, haben wir noch nicht gesehen. Fragen Sie uns, bevor Sie fahren.
+note-still-open-danger = Am { $day } haben wir dieses Auto mit { $label } eingestuft. Dass es in Ordnung gebracht ist, haben wir noch nicht gesehen.
+note-still-open-warning = Am { $day } haben wir dieses Auto mit { $label } eingestuft. Dass es in Ordnung gebracht ist, haben wir noch nicht gesehen.
 before-other-layout = Beim letzten Mal stand bei diesem Auto „{ $layout }“. Sehen Sie unter dem Auto nach, was stimmt.
 error-reason-too-short = Der Grund ist zu kurz
 error-reason-too-short-help = Sagen Sie in ein paar Worten, mit acht Buchstaben oder mehr, warum die Antwort jetzt milder ist. Der Befund zeigt es.
@@ -20,10 +20,10 @@ cause-something-else = Etwas, das nicht auf dieser Liste steht
 finding-sum-caution-look = VORSICHT: Noch ist kein Fehler gefunden. Planen Sie mehr Zeit zum Suchen ein.
 finding-next-still-open = Klären Sie zuerst, was ein früherer Besuch offen ließ: Fragen Sie, was gemacht wurde, sehen Sie es sich an, und halten Sie es fest.
 finding-next-drive-open = Bis dahin kann niemand sagen, ob das Auto gefahren werden darf.
-note-now-still-open-danger = Fahren Sie das Auto nicht, bevor Sie uns gefragt haben. Unsere frühere Bewertung gilt noch.
-note-now-still-open-warning = Fragen Sie uns, bevor Sie das Auto fahren. Unsere frühere Bewertung gilt noch.
-short-now-still-open-danger = Fahren Sie das Auto nicht, bevor Sie uns gefragt haben. Unsere frühere Bewertung gilt noch.
-short-now-still-open-warning = Fragen Sie uns, bevor Sie das Auto fahren. Unsere frühere Bewertung gilt noch.
+note-now-still-open-danger = Fahren Sie das Auto nicht, bevor Sie uns gefragt haben. Unsere frühere Einstufung gilt noch.
+note-now-still-open-warning = Fragen Sie uns, bevor Sie das Auto fahren. Unsere frühere Einstufung gilt noch.
+short-now-still-open-danger = Fahren Sie das Auto nicht, bevor Sie uns gefragt haben. Unsere frühere Einstufung gilt noch.
+short-now-still-open-warning = Fragen Sie uns, bevor Sie das Auto fahren. Unsere frühere Einstufung gilt noch.
 finding-next-caution-look = Planen Sie mehr Zeit für die Suche ein. Noch kein Angebot für eine Reparatur: Es wurde kein Fehler gefunden.
 headline-caution-look = Termin zum genauen Nachsehen
 note-now-caution-look = Machen Sie einen Termin, damit wir genau nachsehen. Wird das Geräusch oder das Rütteln stärker, halten Sie an und rufen Sie uns an.
@@ -33,15 +33,15 @@ stop-road-test = In der Werkstatt ist jede mögliche Prüfung gemacht. Eine Prob
 next-looks-first = Das Spiel blieb offen: erst ansehen, was das Lager und den Motor hält, dann neu fühlen.
 
 note-likely-else = Neben dem, was wir gefunden haben, kann es das sein: { $about }
-note-in-order = Wir haben die Welle und ihr Lager von Hand geprüft. Dort ist alles in Ordnung.
-note-in-order-ends = Wir haben beide Enden der Welle von Hand geprüft. Dort ist alles in Ordnung.
+note-in-order = Wir haben die Welle und ihr Lager von Hand geprüft und in Ordnung gefunden.
+note-in-order-ends = Wir haben beide Enden der Welle von Hand geprüft und in Ordnung gefunden.
 note-open-support-look = Den Gummi, der das Lager hält, haben wir noch nicht gesehen.
 note-open-which = { $count ->
     [one] Das ist: { $steps }.
    *[other] Das sind: { $steps }.
 }
 
-rule-coupling-worn = Eine Kupplung oder ein Gelenk der Welle ist verschlissen oder schwergängig.
+rule-coupling-worn = Eine Gelenkscheibe oder ein Gelenk der Welle ist verschlissen oder schwergängig.
 rule-coupling-worn-owner = Ein Gelenk an der Welle ist verschlissen.
 rule-coupling-worn-joint-stiff-owner = Ein Gelenk an der Welle geht schwer.
 note-could-coupling-worn = Das Gelenk kann weiter verschleißen, bis die Welle rüttelt oder sich löst.
@@ -53,12 +53,12 @@ rule-cold-check-buzz-rubber = Ein Geräusch oder Vibrieren wurde gefühlt oder b
 rule-cold-check-buzz-rubber-owner = Es macht ein Geräusch oder rüttelt. Wir haben das Gummiteil nur kalt geprüft, warm gibt es mehr nach.
 unknown-cold-rubber = Geräusch oder Vibrieren bei kalter Prüfung: Gummi gibt warm mehr nach. Mit warmem Lager noch einmal fühlen.
 note-cold-rubber = Wir haben das Gummiteil kalt geprüft. Warm gibt es mehr nach.
-note-could-cold-check-buzz-rubber = Gibt der Gummi warm zu viel nach, kann die Welle schlagen und mehr zerstören.
+note-could-cold-check-buzz-rubber = Gibt der Gummi warm nach, kann die Welle schlagen und andere Teile beschädigen.
 
-rule-no-bearing-action-after-repair = Nach der Reparatur: kein Spiel gefühlt, und sonst nichts gefunden. Die Reparatur hält, soweit nachgesehen wurde.
-rule-no-bearing-action-after-repair-owner = Wir haben nach der Reparatur noch einmal nachgesehen. Wir haben von Hand nach Spiel gefühlt und keinen Fehler gefunden.
+rule-no-bearing-action-after-repair = Nach der Reparatur: kein Spiel gefühlt, und sonst nichts gefunden. Die Reparatur hält, soweit geprüft wurde.
+rule-no-bearing-action-after-repair-owner = Wir haben nach der Reparatur noch einmal nachgesehen. Wir haben von Hand nach Bewegung gefühlt und keinen Fehler gefunden.
 rule-no-bearing-action-play-not-driven = Nicht reproduziert: Das Auto wurde nicht auf der Straße gefahren, wo es beanstandet wird. Kein Spiel gefühlt, und sonst nichts gefunden.
-rule-no-bearing-action-play-not-driven-owner = Sie spüren es auf der Straße, und dort sind wir nicht gefahren. Wir haben von Hand nach Spiel gefühlt und keinen Fehler gefunden.
+rule-no-bearing-action-play-not-driven-owner = Sie spüren es auf der Straße, und dort sind wir nicht gefahren. Wir haben von Hand nach Bewegung gefühlt und keinen Fehler gefunden.
 rule-no-bearing-action-ends-not-driven = Nicht reproduziert: Das Auto wurde nicht auf der Straße gefahren, wo es beanstandet wird. An den Enden der Welle kein Spiel gefühlt, und sonst nichts gefunden.
 rule-no-bearing-action-ends-not-driven-owner = Sie spüren es auf der Straße, und dort sind wir nicht gefahren. Wir haben beide Enden der Welle von Hand geprüft und dort keinen Fehler gefunden.
 unknown-not-driven = Nicht reproduziert: auf der Straße beanstandet, und dort wurde nicht gefahren.
@@ -89,16 +89,16 @@ drawing-front-shaft = Eine Welle läuft von der Mitte des Autos zur Vorderachse,
 drawing-one-piece = Eine Welle läuft unter dem Boden vom Getriebe zur Hinterachse, mit einem Gelenk an jedem Ende und ohne Lager dazwischen.
 
 ## An einem Rohr.
-step-shaft-look-do-tube = Nur bei offenem Rohr. Geschlossen sieht niemand die Welle: nicht zu sehen.
-step-turn-by-hand-do-tube = Nur bei offenem Rohr. Geschlossen lässt sich die Welle nicht greifen: nicht gemacht. Sonst langsam eine ganze Drehung, auf Rauheit oder Widerstand fühlen.
+step-shaft-look-do-tube = Nur bei offenem Rohr. Geschlossen sieht niemand die Welle: „Nicht zu sehen“.
+step-turn-by-hand-do-tube = Nur bei offenem Rohr und griffbereiter Welle. Geschlossen: „Nicht gemacht“. Sonst langsam eine ganze Drehung, auf rauen oder schweren Lauf fühlen.
 
 ## What stays open, in a headline, and joints that decide.
-headline-caution-open = Etwas gefunden; die Prüfung von Hand ist noch offen
+headline-caution-open = Fehler gefunden; die Prüfung von Hand ist noch offen
 finding-sum-caution-open = VORSICHT: Etwas wurde gefunden, und die Prüfung, die entscheidet, ist noch offen.
 headline-still-open-danger = Eine frühere GEFAHR ist nicht erledigt
 headline-still-open-warning = Eine frühere WARNUNG ist nicht erledigt
-finding-sum-still-open-danger = Eine frühere GEFAHR ist nicht erledigt: Bis dahin gibt nichts hier dieses Auto frei.
-finding-sum-still-open-warning = Eine frühere WARNUNG ist nicht erledigt: Bis dahin gibt nichts hier dieses Auto frei.
+finding-sum-still-open-danger = Eine frühere GEFAHR ist nicht erledigt: Bis dahin gibt nichts in diesem Befund dieses Auto frei.
+finding-sum-still-open-warning = Eine frühere WARNUNG ist nicht erledigt: Bis dahin gibt nichts in diesem Befund dieses Auto frei.
 note-open-coupling-look = Wir haben die Gelenke der Welle nicht angesehen.
 limit-coupling-look = Die Gelenke und ihre Schrauben wurden nicht oder nicht ganz angesehen.
 limit-coupling-look-owner = Wir konnten nicht alles an den Gelenken der Welle sehen.
@@ -109,10 +109,10 @@ rule-sagging-touches = Die Gummilagerung hängt durch, und etwas streift: am ehe
 rule-sagging-touches-owner = Der Gummi, der die Welle hält, hängt durch, und etwas streift.
 note-could-sagging-touches = Die Welle kann schleifen, Schaden nehmen und sich während der Fahrt lösen.
 rule-play-unsure-none = Beide Enden der Welle wurden gefühlt, Bewegung ließ sich nicht ausschließen. Beide noch einmal fühlen, eine zweite Person beobachtet das Gelenk.
-rule-play-unsure-none-owner = Wir haben an beiden Enden der Welle nach Spiel gefühlt und sind nicht sicher.
+rule-play-unsure-none-owner = Wir haben an beiden Enden der Welle nach Bewegung gefühlt und sind nicht sicher.
 note-could-play-unsure-none = Ist ein Gelenk lose, kann sich die Welle während der Fahrt lösen.
 note-could-unrated-none = Das können wir noch nicht sagen. Ist ein Gelenk lose, kann sich die Welle während der Fahrt lösen.
-finding-next-again-owner = Geben Sie dem Kunden die Kundeninfo. Nichts anbieten, bevor noch einmal gefühlt wurde.
+finding-next-again-owner = Geben Sie dem Kunden die Kundeninfo. Bieten Sie nichts an, bevor noch einmal gefühlt wurde.
 rule-cold-check-buzz-repaired = Nach einer Reparatur, und kalt oder ohne Temperatur gefühlt: Kalt gibt nichts frei. Warm noch einmal fühlen, bevor es heißt, dass die Reparatur hält.
 rule-cold-check-buzz-repaired-owner = Das Auto wurde repariert, und wir haben es kalt geprüft. Erst warm zeigt sich, ob die Reparatur hält.
 next-whose-roughness = Für sich gedreht, abgekuppelt, zeigt die Welle, ob die Rauheit ihre eigene ist.

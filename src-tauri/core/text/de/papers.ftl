@@ -41,13 +41,13 @@ finding-heading-steps = Was geprüft wurde
 finding-heading-causes = Ursachen, die wahrscheinlichste zuerst
 finding-heading-causes-found = Ursachen, was hinter dem Befund steckt, zuerst
 finding-heading-unknown = Was nicht bekannt ist
-finding-heading-road = Zeilen der Hauptuntersuchung, zur Information
+finding-heading-road = Prüfvorschriften zur Verkehrssicherheit (UK, EU), zur Information
 finding-heading-cautions = Vorbehalte
 finding-heading-signed = Empfang der Kundeninfo
 
 finding-sum-danger = GEFAHR: Fahren Sie dieses Auto nicht.
 finding-sum-warning = WARNUNG: nicht fahren. Auf einem Abschleppwagen zur Reparatur bringen lassen.
-finding-sum-repaired = Seither repariert: Nach dem Zusammenbau ließ sich der Ring von Hand frei drehen. Die Einstufung sagt, was vorher gefunden wurde.
+finding-sum-repaired = Seither repariert: Nach dem Zusammenbau ließ sich das Lager von Hand frei drehen. Die Einstufung sagt, was vorher gefunden wurde.
 finding-sum-caution = VORSICHT: Vereinbaren Sie die Reparatur.
 finding-sum-notice = HINWEIS: Am Lager ist nichts zu tun.
 finding-sum-unrated = NOCH NICHT GEPRÜFT: Die Prüfung von Hand ist offen, darum gibt es keine Einstufung.
@@ -64,11 +64,11 @@ finding-next-danger-owner = Sagen Sie es dem Kunden heute, und lassen Sie den Em
 finding-next-warning = Nicht zum Fahren herausgeben. Auf einem Abschleppwagen zur Reparatur bringen lassen, Motor aus, nicht auf den Antriebsrädern geschleppt.
 finding-next-repaired = Vor der Übergabe noch einmal von Hand nach Bewegung fühlen, kalt und warm. Bis dahin gilt die Einstufung oben.
 finding-next-warning-owner = Geben Sie dem Kunden die Kundeninfo, und bieten Sie die Reparatur an.
-finding-next-caution = Reparatur einplanen, und machen Sie ein Angebot für das Gefundene.
+finding-next-caution = Planen Sie die Reparatur ein, und machen Sie ein Angebot für die gefundenen Fehler.
 finding-next-caution-owner = Geben Sie dem Kunden die Kundeninfo. Bitten Sie ihn zu kommen, wenn Geräusch oder Vibration zunimmt.
 finding-next-notice = Bieten Sie keine Arbeit am Lager an.
 finding-next-notice-owner = Geben Sie dem Kunden die Kundeninfo. Bitten Sie ihn zu kommen, wenn das Geräusch wiederkehrt oder sich ändert.
-finding-next-unrated = Geben Sie nichts frei und verwerfen Sie nichts: Gehör und Gefühl wecken nur Verdacht.
+finding-next-unrated = Geben Sie es nicht frei, und erklären Sie nichts für defekt: Geräusch und Vibration beweisen nichts.
 finding-next-unrated-owner = Bieten Sie eine Reparatur erst nach der Prüfung von Hand an.
 finding-next-finish = Schließen Sie die Prüfung ab: { $steps }.
 finding-next-check = Nächste Prüfung: { $step }. { $why }
@@ -101,8 +101,8 @@ field-ledger-value = { $entries ->
    *[other] { $entries } Einträge, letzte Prüfsumme { $head }
 }
 field-ledger-broken = Fehler im Protokoll
-field-ledger-broken-value = Ab Eintrag { $at } passt die Kette nicht. Einträge können geändert sein oder fehlen.
-field-knowledge = Stand des Fachwissens
+field-ledger-broken-value = Ab Eintrag { $at } passt das Protokoll nicht zusammen. Einträge können geändert sein oder fehlen.
+field-knowledge = Regeln und Zahlen
 field-complaint = In den Worten des Kunden
 field-complaint-none = Nichts aufgeschrieben
 field-sounds = Was der Kunde bemerkt
@@ -127,20 +127,20 @@ photo-alt = Foto, aufgenommen beim Schritt „{ $step }“. Eingetragene Antwort
 photo-none = Kein Foto: { $reason }
 
 unknown-hands-on = { $step }: nicht gemacht. Nur die Prüfung von Hand entscheidet.
-unknown-unsure = { $step }: gemacht, aber unsicher geblieben. Unsicher heißt nie gut.
+unknown-unsure = { $step }: gemacht, aber unsicher geblieben; gilt als nicht bestanden.
 unknown-disputed = { $step }: Zwei Geräte haben verschiedene Antworten eingetragen.
 unknown-open = { $count ->
     [one] Ein weiterer Schritt wurde nicht geprüft.
    *[other] { $count } weitere Schritte wurden nicht geprüft.
 }
-unknown-cold = Brummen, Klopfen oder Vibrieren bei kalter Prüfung: Ein Sitz kann heiß lose werden. Mit warmem Gehäuse noch einmal nach Spiel fühlen.
-unknown-not-reproduced = Nicht nachgestellt: Bei laufendem Motor war nichts zu hören.
-unknown-not-listened = Nicht nachgestellt: Es gab keine Prüfung bei laufendem Motor, also hat niemand gehorcht.
+unknown-cold = Brummen, Klopfen oder Vibrieren bei kalter Prüfung: Ein Lagersitz kann heiß lose werden. Mit warmem Gehäuse noch einmal nach Spiel fühlen.
+unknown-not-reproduced = Nicht reproduziert: Bei laufendem Motor war nichts zu hören.
+unknown-not-listened = Nicht reproduziert: Es gab keine Prüfung mit laufendem Motor, also hat niemand gehorcht.
 unknown-figure = Die Bewegung wurde nach der Herstellerangabe beurteilt, doch die Angabe selbst ist nicht eingetragen. Geben Sie sie in der Annahme ein.
-unknown-ledger = Ab Eintrag { $at } passt das Protokoll nicht.
+unknown-ledger = Ab Eintrag { $at } passt das Protokoll nicht zusammen.
 
 caution-scope = Dieser Befund deckt ab, was geprüft wurde, so wie es an dem Tag war. Nicht genannte Teile wurden nicht geprüft.
-caution-sorting = Wahrscheinlichkeiten sind nach Werkstatterfahrung sortiert, nicht gemessen. Über das Lager entscheidet nur die Prüfung von Hand.
+caution-sorting = Wahrscheinlichkeiten beruhen auf Werkstatterfahrung und sind nicht gemessen. Über das Lager entscheidet nur die Prüfung von Hand.
 caution-maker = Die Vorschriften des Herstellers und das örtliche Recht gehen diesem Befund vor.
 caution-quote = Dies ist kein Kostenvoranschlag und kein Gutachten für ein Gericht.
 
@@ -164,19 +164,19 @@ note-heading-not-known = Was wir noch nicht wissen
 note-heading-ask = Wen Sie fragen können
 
 note-found-unrated = Wir haben noch nicht alles von Hand geprüft.
-note-found-suspicion = Es gibt Zeichen, die uns Sorge machen. Klar wird es nur, wenn wir von Hand prüfen.
+note-found-suspicion = Einige Zeichen wecken einen Verdacht. Klar wird es nur, wenn wir von Hand prüfen.
 note-found-rest-open = Der Rest der Prüfung ist noch offen.
-note-found-repaired = Hier steht, was wir vor der Reparatur gefunden haben. Danach wurde das Lager repariert. Fragen Sie uns, bevor Sie fahren.
+note-found-repaired = Hier steht, was wir vor der Reparatur gefunden haben. Danach wurde das Lager repariert.
 note-found-more = { $count ->
     [one] Es gibt noch einen Punkt. Die Werkstatt kann ihn Ihnen zeigen.
    *[other] Es gibt noch { $count } Punkte. Die Werkstatt kann sie Ihnen zeigen.
 }
 
 note-means-shaft = Die Kardanwelle bringt die Kraft vom Motor zu den Rädern. Ein Lager hält die Welle ruhig.
-note-means-danger = Das ist unsere höchste Stufe. Das Auto darf nicht fahren.
+note-means-danger = Das ist unsere höchste Stufe. Das Auto darf nicht gefahren werden.
 note-means-warning = Das ist unsere zweite Stufe von oben. Das Auto darf nicht gefahren werden.
 note-means-caution = Etwas muss repariert oder genau angesehen werden. Schieben Sie es nicht auf.
-note-means-notice = Wir sehen keinen Grund, jetzt am Lager zu arbeiten.
+note-means-notice = Wir haben keinen Grund gefunden, jetzt am Lager zu arbeiten.
 note-means-unrated = Es gibt noch keine Stufe. Ein Geräusch kann auf einen Fehler deuten, doch nur die Prüfung von Hand klärt es.
 note-likely = Am ehesten ist es das: { $about }
 
@@ -185,13 +185,13 @@ note-could-housing-broken = Das Lager kann sich beim Fahren lösen. Dann kann di
 note-could-coupling-failing = Das Gelenk kann beim Fahren brechen. Dann kann die Welle das Auto oder die Straße treffen. Sie können die Kontrolle verlieren.
 note-could-shaft-fibre-damaged = Die Welle kann beim Fahren brechen. Teile können das Auto oder die Straße treffen. Sie können die Kontrolle verlieren.
 note-could-running-stopped = Ein Teil kann kurz vor dem Bruch sein. Bricht es beim Fahren, können Sie die Kontrolle verlieren.
-note-could-rubber-play = Der Gummi kann weiter reißen. Dann kann die Welle schlagen, das Auto treffen und noch mehr zerstören.
+note-could-rubber-play = Der Gummi kann weiter reißen. Dann kann die Welle schlagen, das Auto treffen und andere Teile beschädigen.
 note-could-turns-badly = Das Lager kann heiß werden und dann klemmen oder brechen. Dann kann sich die Welle lösen.
 note-could-shaft-damaged = Die Welle kann immer stärker rütteln. Das kann ihr Lager und ihre Gelenke zerstören.
 note-could-far-end-play = Das Gelenk kann weiter verschleißen, bis sich die Welle löst.
 note-could-play-unsure = Ist das Lager lose, kann sich die Welle beim Fahren lösen.
-note-could-bearing-likely = Gibt das Lager nach, kann sich die Welle beim Fahren lösen.
-note-could-cause-likely = Der Fehler kann schlimmer werden und mehr Teile treffen.
+note-could-bearing-likely = Versagt das Lager, kann sich die Welle beim Fahren lösen.
+note-could-cause-likely = Der Fehler kann schlimmer werden und andere Teile beschädigen.
 note-could-cause-likely-misfire = Der Fehler kann schlimmer werden. Er kann ein Teil im Auspuff zu heiß machen, und das Teil ist teuer.
 note-could-finding-unexplained = Das lässt sich nicht sicher sagen. Es kann der Anfang von einem Fehler sein, der schlimmer wird.
 note-could-cold-check-buzz = Löst sich das Lager, wenn es heiß wird, kann die Welle beim Fahren loskommen.
@@ -203,9 +203,9 @@ note-now-warning = Fahren Sie das Auto nicht. Lassen Sie es auf einem Abschleppw
 note-now-caution = Machen Sie einen Termin für die Reparatur. Wird das Geräusch oder das Rütteln stärker, halten Sie an und rufen Sie uns an.
 note-now-notice = Am Lager ist jetzt nichts zu tun. Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
 note-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen. Wenn es mehr klopft oder rüttelt als bisher, halten Sie an und rufen Sie uns an.
-note-now-repaired = Fragen Sie uns, ob das Auto wieder fahren darf. Fahren Sie nicht, bevor wir es sagen. Wenn es klopft oder rüttelt, halten Sie an und rufen Sie uns an.
+note-now-repaired = Fragen Sie uns, ob das Auto wieder gefahren werden darf. Fahren Sie nicht, bevor wir es sagen. Wenn es mehr klopft oder rüttelt als bisher, halten Sie an und rufen Sie uns an.
 
-note-open-none = In dieser Prüfung blieb nichts offen. Wir haben nur die Teile angesehen, die im Befund stehen.
+note-open-none = Wir haben jeden Teil dieser Prüfung abgeschlossen. Wir haben nur die Teile angesehen, die im Befund stehen.
 note-open-play-vertical = Wir haben nicht gefühlt, ob sich die Welle auf und ab bewegt.
 note-open-play-lateral = Wir haben nicht gefühlt, ob sich die Welle hin und her bewegt.
 note-open-tube-open-check = Wir haben das Rohr nicht geöffnet, um die Lager darin zu fühlen.
@@ -220,10 +220,10 @@ note-open-others = { $count ->
    *[other] Es fehlen noch { $count } Prüfungen.
 }
 note-cold = Wir haben am kalten Teil nach Bewegung gefühlt. Heiß kann es lose sein.
-note-not-reproduced = Das Geräusch war nicht zu hören, als der Motor bei uns lief. Wir konnten es also nicht nachstellen.
-note-not-listened = Wir haben den Motor nicht laufen lassen, um zu horchen. Wir konnten das Geräusch also nicht nachstellen.
+note-not-reproduced = Wir haben den Motor laufen lassen und das Geräusch nicht gehört.
+note-not-listened = Wir haben den Motor nicht laufen lassen, um zu horchen. Das Geräusch wurde also nicht reproduziert.
 note-figure = Der Hersteller sagt, wie viel Bewegung erlaubt ist. Wir haben diese Zahl nicht notiert.
-note-ledger = Unser Protokoll dieser Prüfung hat eine Lücke. Fragen Sie die Werkstatt danach.
+note-ledger = Unser Protokoll dieser Prüfung ist vielleicht nicht vollständig, oder es wurde geändert. Fragen Sie die Werkstatt danach.
 
 note-ask-technician = Fragen Sie die Werkstatt, die Ihnen dieses Blatt gab. Geprüft hat: { $technician }.
 note-ask-workshop = Fragen Sie die Werkstatt, die Ihnen dieses Blatt gab.
@@ -235,8 +235,8 @@ note-foot = Info für den Kunden. Sie gilt für das, was geprüft wurde, so wie 
 
 short-head = { $vehicle }, { $date }: { $label }. { $headline }.
 short-head-nameless = Ihr Auto, { $date }: { $label }. { $headline }.
-short-now-danger = Fahren Sie das Auto nicht, auch nicht nach Hause. Starten Sie den Motor nicht. Lassen Sie es hier oder auf einem Abschleppwagen abtransportieren.
-short-now-warning = Fahren Sie das Auto nicht. Nur auf einem Abschleppwagen, Motor aus, nicht auf den Antriebsrädern geschleppt.
+short-now-danger = Auch nicht nach Hause. Starten Sie den Motor nicht. Lassen Sie es hier oder auf einem Abschleppwagen abtransportieren.
+short-now-warning = Lassen Sie es zur Reparatur bringen, Motor aus. Es darf nicht auf den Antriebsrädern geschleppt werden.
 short-now-caution = Wird das Geräusch oder das Rütteln stärker, halten Sie an und rufen Sie uns an.
 short-now-notice = Kommen Sie, wenn das Geräusch wieder da ist oder anders klingt.
 short-now-unrated = Lassen Sie uns von Hand fertig prüfen. Bis dahin wissen wir nicht, ob Sie das Auto fahren dürfen.

@@ -13,7 +13,7 @@ rule-running-stopped-owner = Wir mussten den Motor abstellen, weil es hart klopf
 
 rule-rubber-play = Das Gummilager schlägt an oder gibt mehr nach, als der Hersteller erlaubt, oder es wurde Bewegung gefühlt.
 rule-rubber-play-owner = Das Lager bewegt sich in seinem Gummiring. Es bewegt sich mehr als erlaubt, oder wir wissen nicht, wie viel erlaubt ist.
-rule-turns-badly = Die Welle läuft von Hand rau oder geht schwer.
+rule-turns-badly = Die Welle lässt sich von Hand nur rau oder schwer drehen.
 rule-turns-badly-owner = Die Welle dreht sich von Hand nicht frei.
 rule-shaft-damaged = Die Welle ist eingedellt, oder ein Wuchtgewicht fehlt.
 rule-shaft-damaged-owner = Die Welle hat eine Delle, oder ein kleines Gewicht fehlt, das sie rund laufen lässt.
@@ -24,18 +24,18 @@ rule-play-unsure-owner = Wir haben am Lager nach Bewegung gefühlt. Wir können 
 rule-bearing-likely = Am Lager wurde etwas gefühlt, gesehen oder blieb unsicher, und die Zeichen für sich genommen machen einen Schaden dort zu mindestens 50 % wahrscheinlich.
 rule-bearing-likely-owner = Was bisher gefunden wurde, deutet auf das Lager.
 
-rule-cause-likely = Mindestens so wahrscheinlich wie nicht: { $cause }.
+rule-cause-likely = Zu mindestens 50 % wahrscheinlich: { $cause }.
 rule-cause-likely-owner = Das kann dahinter stecken: { $about }
-rule-cause-likely-misfire = Mindestens so wahrscheinlich wie nicht: { $cause }. Unverbrannter Kraftstoff kann den Katalysator überhitzen und zerstören.
+rule-cause-likely-misfire = Zu mindestens 50 % wahrscheinlich: { $cause }. Unverbrannter Kraftstoff kann den Katalysator überhitzen und zerstören.
 rule-cause-likely-misfire-owner = Das kann dahinter stecken: { $about } Das kann ein teures Teil im Auspuff zerstören.
 rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
 rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
-rule-cold-check-buzz = Ein Brummen, Klopfen, Rasseln, Heulen oder Vibrieren wurde gefühlt, gehört oder beanstandet, und Spiel wurde nur bei kaltem Gehäuse oder ohne Angabe der Wärme verneint. Kalt entlastet nichts: Ein Sitz kann heiß lose werden. Warm noch einmal fühlen.
-rule-cold-check-buzz-owner = Es macht ein Geräusch oder rüttelt. Wir haben das Teil nur kalt geprüft, es kann aber heiß lose werden.
+rule-cold-check-buzz = Es gibt ein Brummen, Klopfen, Rasseln, Heulen oder Vibrieren, und es wurde kein Spiel gefühlt, aber bei kaltem Gehäuse oder ohne Angabe der Wärme. Kalt entlastet nichts: Ein Lagersitz kann heiß lose werden. Warm noch einmal fühlen.
+rule-cold-check-buzz-owner = Es macht ein Geräusch oder rüttelt. Wir haben am kalten Teil nach Bewegung gefühlt, es kann aber heiß lose werden.
 
 rule-no-bearing-action = Beide Spielprüfungen sind gut, die Welle läuft glatt, und sonst wurde nichts gefunden.
 rule-no-bearing-action-owner = Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.
-rule-no-bearing-action-not-reproduced = Nicht nachgestellt: Es war nichts zu hören, beide Spielprüfungen sind gut und die Welle läuft glatt.
-rule-no-bearing-action-not-reproduced-owner = Das Geräusch ließ sich nicht nachstellen: Es war nicht da, als das Auto bei uns war. Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.
-rule-no-bearing-action-not-listened = Nicht nachgestellt: Es gab keine Prüfung bei laufendem Motor. Beide Spielprüfungen sind gut und die Welle läuft glatt.
-rule-no-bearing-action-not-listened-owner = Das Geräusch wurde nicht nachgestellt: Wir haben den Motor nicht laufen lassen, um zu horchen. Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.
+rule-no-bearing-action-not-reproduced = Nicht reproduziert: Es war nichts zu hören, beide Spielprüfungen sind gut und die Welle läuft glatt.
+rule-no-bearing-action-not-reproduced-owner = Das Geräusch ließ sich nicht reproduzieren: Es kam nicht, solange das Auto bei uns war. Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.
+rule-no-bearing-action-not-listened = Nicht reproduziert: Es gab keine Prüfung mit laufendem Motor. Beide Spielprüfungen sind gut und die Welle läuft glatt.
+rule-no-bearing-action-not-listened-owner = Das Geräusch wurde nicht reproduziert: Wir haben den Motor nicht laufen lassen, um zu horchen. Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.

@@ -13,7 +13,7 @@ ui-no-plate = Kein Kennzeichen
 ## Wenn der Kern nicht erreichbar ist oder ein Bildschirm stolpert.
 ui-error-no-core = Die Anzeige erreicht Steady nicht
 ui-error-no-core-help = Nichts Eingetragenes ist verloren. Starten Sie Steady neu und öffnen Sie dann die Adresse, die es nennt.
-ui-error-screen = Dieser Bildschirm ist gestolpert
+ui-error-screen = Dieser Bildschirm ist fehlgeschlagen
 ui-error-screen-help = Nichts Eingetragenes ist verloren. Versuchen Sie es noch einmal; kommt das wieder, schließen Sie Steady und öffnen Sie es neu.
 
 ## Wer arbeitet.
@@ -38,7 +38,7 @@ ui-steps-settled = { $settled } von { $steps } Schritten geprüft{ $open ->
    *[other] , { $open } offen geblieben
 }
 ui-repair-torn-down = Nach dem Zerlegen auf der Werkbank
-ui-repair-turns-free = Der Ring drehte sich nach dem Zusammenbau frei
+ui-repair-turns-free = Das Lager drehte sich nach dem Zusammenbau frei
 ui-repair-checked-again = Nach der Reparatur erneut geprüft
 ui-outcome-confirmed = Bestätigt, was es war
 ui-signed = Unterschrieben: { $decision }
@@ -47,7 +47,7 @@ ui-theme = Darstellung
 ui-theme-system = Gerät
 ui-theme-dark = Dunkel
 ui-theme-daylight = Tageslicht
-ui-versions = Version { $version }, Fachwissen { $knowledge }
+ui-versions = Version { $version }, Regeln und Zahlen { $knowledge }
 ui-notices = Was andere gemacht haben, mit Lizenzen
 ui-notices-about = Nennt jeden Teil von Steady, den andere gemacht haben, dann deren Lizenzen, auf Englisch.
 ui-notices-none = Die Liste fehlt in dieser Fassung.
@@ -115,7 +115,7 @@ ui-temperature-cold = Kalt
 ui-temperature-warm = Warm
 ui-reading = Messwert in { $unit }, { $min } bis { $max }
 ui-erase = Letzte Ziffer löschen
-ui-undo = Zurück
+ui-undo = Rückgängig
 ui-undo-what = { $about ->
     [none] Zurücknehmen: { $what }
    *[other] Zurücknehmen: { $what }, { $about }
@@ -168,7 +168,7 @@ ui-go-on = Weiter prüfen
 ui-causes = Ursachen, die wahrscheinlichste zuerst
 ui-causes-found = Ursachen: was hinter dem Befund steckt, zuerst
 ui-found-by-hand = Was gefunden wurde
-ui-causes-about = Gehör und Gefühl wecken Verdacht. Nur die Prüfung von Hand entscheidet. Mehrere können zugleich zutreffen.
+ui-causes-about = Geräusch und Vibration wecken Verdacht. Nur die Prüfung von Hand entscheidet. Mehrere können zugleich zutreffen.
 ui-for = Spricht dafür
 ui-against = Spricht dagegen
 ui-weight-for = { $step }: { $answer } macht es { $times }-mal so wahrscheinlich.
@@ -178,7 +178,7 @@ ui-weight-gauge-without = { $step }, mit der Messuhr: Ihre Werte sind ohne Beweg
 ui-weight-makes-more = Das macht es { $times }-mal so wahrscheinlich.
 ui-weight-makes-less = Das macht es { $times }-mal weniger wahrscheinlich.
 ui-no-weights = Keine Antwort spricht bisher dafür oder dagegen.
-ui-road = Zur Information: Hauptuntersuchung
+ui-road = Zur Information: Prüfvorschriften (UK, EU)
 ui-papers = Papiere
 ui-finding = Befund
 ui-note = Kundeninfo
@@ -212,13 +212,13 @@ ui-note-hash = Diese Kundeninfo: SHA-256 { $hash }
 
 ## Das Protokoll.
 ui-chain-whole = { $entries ->
-    [one] Ein Eintrag. Die Kette ist ganz.
-   *[other] { $entries } Einträge. Die Kette ist ganz.
+    [one] Ein Eintrag. Das Protokoll ist unversehrt.
+   *[other] { $entries } Einträge. Das Protokoll ist unversehrt.
 }
-ui-chain-broken = DIE KETTE IST GEBROCHEN bei Eintrag { $seq }. Ab dort ist dieses Protokoll nicht, was geschrieben wurde. Behandeln Sie den Vorgang als nicht geprüft, und lassen Sie die Daten dieses Geräts, wie sie sind.
-ui-ledger-broken = Das Protokoll dieses Vorgangs ist bei Eintrag { $seq } gebrochen. Verlassen Sie sich nicht darauf.
+ui-chain-broken = DAS PROTOKOLL IST BESCHÄDIGT ab Eintrag { $seq }. Ab dort ist es nicht, was geschrieben wurde. Behandeln Sie den Vorgang als nicht geprüft, und lassen Sie die Daten dieses Geräts, wie sie sind.
+ui-ledger-broken = Das Protokoll dieses Vorgangs ist ab Eintrag { $seq } beschädigt. Verlassen Sie sich nicht darauf.
 ui-ledger-empty = Es ist noch nichts eingetragen.
-ui-ledger-head = Ende der Kette: { $head }
+ui-ledger-head = Letzte Prüfsumme: { $head }
 ui-reason-was = Grund: { $reason }
 ui-superseded = Zählt nicht mehr; ein späterer Eintrag trat an seine Stelle.
 
@@ -229,12 +229,12 @@ ui-outcome = Wo die Prüfung steht
 ui-interval = zwischen { $low } und { $high }
 ui-before = Vor jeder Antwort: { $before }.
 ui-together-for = Zusammengenommen machen diese Antworten es noch einmal { $times }-mal so wahrscheinlich.
-ui-together-against = Zusammengenommen sagen diese Antworten zum Teil dasselbe: { $times }-mal weniger wahrscheinlich als ihre Summe.
+ui-together-against = Diese Antworten sagen zum Teil dasselbe: Zusammen zählen sie { $times }-mal weniger.
 ui-causes-more = { $count ->
     [one] Eine weitere Ursache
    *[other] { $count } weitere Ursachen
 }
-ui-next-gain = Im Mittel erspart das etwa { $minutes } Minuten einer falschen Reparatur oder eines umsonst zurückgehaltenen Autos.
+ui-next-gain = Im Mittel erspart das etwa { $minutes } Minuten unnötiger Reparatur oder Wartezeit.
 ui-next-none = Keine weitere Prüfung
 ui-turn = Käme bei „{ $step }“ „{ $answer }“ heraus, läge vorn: { $cause } ({ $share }).
 ui-judgements = Was eine falsche Entscheidung kosten würde
@@ -260,21 +260,21 @@ ui-turned-out-by = Wer das sagt (leer: { $technician })
 ui-turned-out-save = Bestätigen
 ui-turned-out-kept = Eingetragen. Es zählt einmal, wie oft es auch berichtigt wird.
 ui-turned-out-again = Zum Berichtigen noch einmal bestätigen; beides bleibt im Protokoll.
-ui-calibration = Wie gut das Sortieren ist
+ui-calibration = Wie oft die Ursachen stimmten
 ui-calibration-about = Vergleicht, was über jede Ursache gesagt wurde, mit dem, was beim Zerlegen oder nach der Reparatur gefunden wurde.
 ui-outcomes-count = { $outcomes ->
     [0] Noch kein bestätigtes Ergebnis
     [one] Ein bestätigtes Ergebnis
    *[other] { $outcomes } bestätigte Ergebnisse
 }
-ui-judgement-alone-page = Das Sortieren beruht noch allein auf Erfahrung. Die Zahlen einer Bauart werden ab { $enough } Ergebnissen gelernt.
+ui-judgement-alone-page = Die Zahlen beruhen noch allein auf Erfahrung. Die Zahlen einer Bauart lernen ab { $enough } Ergebnissen.
 ui-layout-taught = { $layout }: { $outcomes } Ergebnisse; daraus sind ihre Zahlen gelernt.
 ui-layout-not-taught = { $layout }: { $outcomes } von { $enough } Ergebnissen.
-ui-reliability = Gesagt und eingetroffen
+ui-reliability = Vorhersage und Ergebnis
 ui-reliability-about = Von allen Ursachen, die zu etwa 70 % wahrscheinlich genannt wurden, sollten etwa 70 % vorliegen. Auf der gestrichelten Linie stimmt es.
-ui-reliability-drawing = Diagramm: nach rechts, was gesagt wurde, nach oben, wie oft es so war; die Tabelle darunter nennt die Zahlen.
-ui-said = Gesagt
-ui-was = War so
+ui-reliability-drawing = Diagramm: nach rechts die Vorhersage, nach oben, wie oft es so war; die Tabelle darunter nennt die Zahlen.
+ui-said = Vorhersage
+ui-was = Gefunden
 ui-count = Anzahl
 ui-share = { $share } %
 ui-scores = Bewertungen, niedriger ist besser
@@ -314,7 +314,7 @@ ui-lever-apart = Von Lager zu Lager, mm
 ui-lever-out = Vom näheren Lager zur Messuhr, mm
 ui-lever-joint-bearing = Vom Gelenk zum Lager, mm
 ui-lever-joint-gauge = Vom Gelenk zur Messuhr, mm
-ui-gauge-mark = Ohne Herstellerangabe ist die Lagerluft des Lagers selbst der Maßstab. Das ist niemandes amtliche Grenze.
+ui-gauge-mark = Ohne Herstellerangabe ist die Lagerluft des Lagers selbst der Maßstab. Das ist keine amtliche Grenze.
 ui-gauge-bore = Bohrung des Lagers, mm
 ui-gauge-group = Luftgruppe
 ui-gauge-group-none = Nicht bekannt
@@ -343,7 +343,7 @@ ui-measure-again = Erneut messen
 ui-photo-back-bench = Zurück zur Werkbank
 ui-bench-look = Gehäuse ansehen
 ui-look-cracked = Ein Riss oder ein gebrochenes Befestigungsauge?
-ui-look-ring-turned = Blanke oder riefige Spuren eines Rings, der sich gedreht hat?
+ui-look-ring-turned = Blanke oder riefige Spuren eines Lagers, das sich in seinem Sitz mitgedreht hat?
 ui-look-yes = Ja
 ui-look-no = Nein
 ui-look-wall = Wand, die mindestens bleiben muss, mm
@@ -351,7 +351,7 @@ ui-bench-found = Bohrung, wie vorgefunden
 ui-bench-skim = Ausdrehplan und Durchgänge
 ui-bench-finished = Bohrung, fertig bearbeitet
 ui-bench-fit = Passung
-ui-bench-ring = Nach dem Zusammenbau: Ring von Hand drehen
+ui-bench-ring = Nach dem Zusammenbau: Lager von Hand drehen
 ui-bench-ring-about = Drehen Sie die Welle von Hand in ihrem Lager, langsam, eine ganze Umdrehung. Sie muss frei drehen: Ein Lager, das in einen ovalen Sitz gepresst ist, dreht schwer und lebt nicht lange.
 ui-bench-notes = Schrauben und Drehmomente
 ui-bench-notes-about = Neue Schrauben und Muttern, mit dem Drehmoment des Herstellers. Schreiben Sie auf, was verwendet wurde und woher die Angabe stammt.

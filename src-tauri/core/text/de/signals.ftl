@@ -56,9 +56,9 @@ waiver-nothing-to-see = Auf einem Bild ist nichts zu sehen
 waiver-owner-declined = Der Kunde möchte keine Fotos
 waiver-not-in-case = Die Falldatei nennt kein Foto
 
-decision-repair = Ich lasse es reparieren
-decision-decide-later = Ich entscheide später
-decision-decline = Ich lehne ab
+decision-repair = Bitte reparieren
+decision-decide-later = Ich überlege es mir
+decision-decline = So lassen, das Risiko wurde mir erklärt
 
 entry-opened = Auto angenommen
 entry-amended = Annahme geändert

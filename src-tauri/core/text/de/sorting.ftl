@@ -19,10 +19,10 @@ course-drive-until-repair = Bis zur Reparatur fahren lassen
 course-repair-now = Jetzt reparieren
 course-watch = Beobachten
 
-loss-held-back-in-vain = das Auto umsonst stillstand
+loss-held-back-in-vain = das Auto unnötig stillstand
 loss-driven-on-a-bad-bearing = es mit einem schlechten Lager gefahren wurde
 loss-bearing-repair-in-vain = das Lager umsonst repariert wurde
-loss-bearing-fault-left = der Fehler am Lager weiterging und sein Gehäuse und die Welle mitnahm
+loss-bearing-fault-left = der Fehler am Lager weiterging und Gehäuse und Welle beschädigte
 loss-repair-in-vain = die Reparatur umsonst war
 loss-fault-left = der Fehler weiterging
 

@@ -50,11 +50,11 @@ step-housing-look-do = Gehäuse rundum ausleuchten. Nach Rissen, lockeren Schrau
 step-housing-look-watch = Heißer Auspuff daneben. Nicht an das Gehäuse hängen. Orange Kabel nicht berühren. Die Vorschrift des Herstellers geht vor.
 
 step-play-vertical = Spiel auf und ab
-step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: nicht gemacht. Erst Gehäuse, Schrauben und Aufhängung ansehen, dann neu fühlen.
+step-play-vertical-do = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: „Nicht gemacht“, Gehäuse, Schrauben und Aufhängung ansehen, dann neu fühlen.
 step-play-vertical-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-play-lateral = Spiel hin und her
-step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: nicht gemacht. Erst Gehäuse, Schrauben und Aufhängung ansehen, dann neu fühlen.
+step-play-lateral-do = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Den Spalt zwischen Welle und Gehäuse beobachten. Bewegen sich beide zusammen: „Nicht gemacht“, Gehäuse, Schrauben und Aufhängung ansehen, dann neu fühlen.
 step-play-lateral-watch = Nur mit den Händen, kein Montiereisen. Finger weg von Gelenken und Kanten. Abstand zu heißen Teilen. Der Herstellervorschrift folgen.
 
 step-tube-open-check = Lager im geöffneten Rohr
@@ -70,7 +70,7 @@ step-turn-by-hand-do = Zuerst angeben, ob die Welle allein dreht. Leerlauf nach 
 step-turn-by-hand-watch = Abstand zu den Rädern: Frei hängend können sie drehen, da gibt es nichts zu verkeilen. Auf einer Fahrbahnbühne vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach P oder Gang nach Herstellervorschrift.
 
 step-coupling-look = Gelenke und Gelenkscheiben ansehen
-step-coupling-look-do = Jede Kupplung und jedes Gelenk ausleuchten. Nach Rissen, zerrissenem Gummi oder Manschetten, losen oder fehlenden Schrauben, Verschleiß suchen. Alles antippen, was Sie sehen.
+step-coupling-look-do = Jede Gelenkscheibe und jedes Gelenk ausleuchten. Nach Rissen, zerrissenem Gummi oder Manschetten, losen oder fehlenden Schrauben, Verschleiß suchen. Alles antippen, was Sie sehen.
 step-coupling-look-watch = Augen schützen: Rost und Schmutz fallen. Keine Finger zwischen die Arme eines Gelenks. Die Vorschrift des Herstellers geht vor.
 
 step-shaft-look = Welle ansehen

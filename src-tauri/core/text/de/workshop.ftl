@@ -14,14 +14,14 @@ note-receipt-from = Kundeninfo von: { $workshop }
 
 ## Die Entscheidung der Halter, wo nichts zu reparieren ist. Alle drei werden bei jeder Einstufung gleich festgehalten.
 decision-repair-notice = Bitte noch einmal ansehen
-decision-decide-later-notice = Ich entscheide später
+decision-decide-later-notice = Ich überlege es mir
 decision-decline-notice = Bitte nichts weiter tun
 decision-repair-unrated = Bitte zu Ende prüfen
-decision-decide-later-unrated = Ich entscheide später
+decision-decide-later-unrated = Ich überlege es mir
 decision-decline-unrated = Bitte nicht weiter prüfen
 decision-short-repair = soll gemacht werden
-decision-short-decide-later = entscheidet später
-decision-short-decline = abgelehnt
+decision-short-decide-later = überlegt noch
+decision-short-decline = bleibt, wie es ist
 
 ## Der Befund.
 finding-heading-scope = Umfang der Arbeit am Lager

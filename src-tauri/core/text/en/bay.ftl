@@ -1,11 +1,11 @@
 ### The screens around the work: first start, settings, practice, the driver's seat, interruptions.
 
 ## First start.
-ui-welcome-what-title = What sounds wrong, felt by hand
+ui-welcome-what-title = Check the noise by hand
 ui-welcome-what = Steady takes you step by step to the bearing of a prop shaft: what to listen for from the seat, what to move by hand under the car, what to write down.
 ui-welcome-maker = The maker's procedure and local law come before it. It needs no network.
 ui-welcome-rule-title = Only the hands-on check decides
-ui-welcome-rule = Noise and vibration raise suspicion. Hands on the shaft find out.
+ui-welcome-rule = Noise and vibration raise suspicion. Only moving the shaft by hand tells you.
 ui-welcome-open = What was not checked is never called safe. You can break off at any step and come back.
 
 ## Settings.
@@ -36,8 +36,8 @@ ui-driver-idle-1 = Stay seated. Parking brake on, no gear.
 ui-driver-idle-2 = Let the engine idle. Foot off the pedal.
 ui-driver-idle-3 = Told to raise it a little: slowly, then let go.
 ui-driver-creep-1 = Keep your foot over the brake.
-ui-driver-creep-2 = Release the brake. Roll one car's length.
-ui-driver-creep-3 = Brake. Stand still.
+ui-driver-creep-2 = Ease off the brake. Creep one car length.
+ui-driver-creep-3 = Brake to a stop.
 ui-driver-stop = STOP AT ONCE
 ui-driver-stop-running = Heavy knock or strong vibration: foot off the pedal, engine off.
 ui-driver-stop-creep = Heavy knock, or anybody near the car: brake hard, engine off.

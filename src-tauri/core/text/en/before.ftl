@@ -23,15 +23,15 @@ before-known = { $count ->
     [one] This car was here once before
    *[other] This car was here { $count } times before
 }
-before-take-car = Take over what was written of the car
-before-taken = Taken over. Look whether it still holds.
+before-take-car = Copy what is known of the car
+before-taken = Copied. Check that it still holds.
 before-step = On { $day }: { $said }
 before-none = No earlier visit of this car is on this device. It is found by its VIN or its plate.
-before-broken = The ledger of this visit does not fit together. What it says is no evidence.
+before-broken = The record of this visit is broken. What it says proves nothing.
 before-not-checked = Nothing was checked by hand.
 before-now = This visit
 before-curve = Movement read by gauge, visit by visit, with its uncertainty
-before-curve-about = { $place }: each dot is one visit, the bar its uncertainty. A repair between two dots starts anew: another bearing or seat is read.
+before-curve-about = { $place }: each dot is one visit, the bar its uncertainty. A repair between two dots starts anew: another bearing or bearing seat is read.
 before-movement = { $place }: { $movement }
 before-repaired = Repaired here
 before-open = Open that visit

@@ -23,7 +23,7 @@ bore-repeatability-untried = No repeated readings of one spot were given, so the
 bore-budget-resolution = Resolution: one step over the square root of 12 (GUM F.2.2.1)
 bore-budget-mpe = Maximum permissible error: over the square root of 3 (GUM 4.3.7). Shared by all readings for the size, each reading's own for the form
 bore-budget-repeatability = Repeatability: standard deviation of repeated readings (GUM 4.2)
-bore-budget-reading = One reading: the root of the sum of squares (GUM 5.1.2). Results carry twice their standard uncertainty, about 95 %
+bore-budget-reading = One reading: the root of the sum of squares (GUM 5.1.2). Results carry twice their standard uncertainty, about 95%
 
 ## Skim plan
 
@@ -38,7 +38,7 @@ skim-axis-unseen = The plan assumes one straight axis through the middle of ever
 skim-flagged = A reading was flagged as not fitting the others and is in this plan. Read it again before you cut.
 skim-size-unknown = The dial was never set to a known size, so the plan gives cuts and no diameters.
 skim-between = Only the depths and angles that were read are planned. Watch the contact on the real bore: it is clean when the cutter has touched all round.
-skim-caution = Guard the swarf, cover your eyes, clamp without bending the housing, and measure cold. The maker's procedure comes before this plan.
+skim-caution = Guard the swarf, wear eye protection, clamp without bending the housing, and measure cold. The maker's procedure comes before this plan.
 
 ## Refusals
 

@@ -19,7 +19,7 @@ fit-state-loose = Loose in every pair.
 fit-at-temperature = At { $celsius } °C: { $least } to { $most }, mean { $mean }.
 fit-loosens-hot = From 20 to { $celsius } °C the fit loses { $loss }.
 fit-tightens-hot = From 20 to { $celsius } °C the fit gains { $gain }.
-fit-goes-loose-hot = THE FIT GOES LOOSE HOT: above { $celsius } °C every pair is loose, and the ring turns in its seat.
+fit-goes-loose-hot = THE FIT GOES LOOSE HOT: above { $celsius } °C every pair is loose, and the bearing spins in its bore.
 fit-may-loosen-hot = The fit may go loose hot: above { $celsius } °C the loosest pair is loose.
 fit-looser-hot = The loosest pair is loose already at 20 °C, and looser when hot.
 fit-holds = The fit stays tight over the range.
@@ -37,7 +37,7 @@ fit-slides = Nothing is tight: it slides in by hand.
 
 fit-clearance-loss = The seat takes { $least } to { $most } of the bearing's internal clearance at 20 °C, at most { $worst } over the range.
 fit-clearance-left = Group { $group }: { $low } to { $high } before fitting, { $left-low } to { $left-high } left.
-fit-clearance-gone = THE BEARING RUNS WITHOUT CLEARANCE in the tightest pair: it turns stiff and dies early.
+fit-clearance-gone = THE BEARING RUNS WITHOUT CLEARANCE in the tightest pair: it turns stiff and fails early.
 fit-clearance-needed = Group { $group } or more keeps some clearance in every pair.
 fit-clearance-none-enough = No group up to C4 keeps clearance in every pair: choose a looser fit.
 

@@ -36,7 +36,7 @@ gauge-remedy-finer-gauge-more-readings = Would decide: a { $resolution } { $unit
 gauge-remedy-read-again = Read again: at least { $readings } readings in all, letting go between them.
 gauge-remedy-find-limit = Find the limit: the maker's figure, or the bearing's bore and clearance group.
 gauge-remedy-find-figure = Find the maker's figure for this support; without one nothing can be judged.
-gauge-remedy-too-near-limit = Nothing foreseen decides it: the movement is too near the limit. Treat it as unsure.
+gauge-remedy-too-near-limit = More readings will not settle it: the movement is too near the limit. Treat it as unsure.
 
 gauge-budget = Uncertainty, largest first:
 gauge-budget-line = { $source }: { $contribution }, { $share } of the variance

@@ -12,14 +12,14 @@ verdict-why-cracked = The housing is cracked.
 verdict-why-wall-too-thin = Once the sleeve has its room, less wall would be left than has to be.
 verdict-why-out-of-round = The seat is proven out of round.
 verdict-why-roundness-not-decided = Whether the seat is round is not decided: measure it more finely.
-verdict-why-ring-turned = The ring has turned in its seat.
+verdict-why-ring-turned = The bearing has spun in its bore.
 verdict-why-loose-hot = The new bearing would be loose in the hot seat.
 verdict-why-too-tight = The fit would press the housing too near its yield.
 verdict-why-seat-sound = The seat is round, tight and sound.
 
 verdict-missing = Not measured or looked at: { $gaps }.
 verdict-gap-cracks = whether the housing is cracked
-verdict-gap-ring-marks = marks of a ring that turned
+verdict-gap-ring-marks = marks of a bearing that spun in its bore
 verdict-gap-diameter = diameter of the seat
 verdict-gap-roundness = roundness of the seat, with its uncertainty
 verdict-gap-hot-fit = the fit at the highest temperature
@@ -33,7 +33,7 @@ verdict-gates-machining = the cut
 verdict-gates-heat = heating and chilling
 verdict-gates-refit = refitting
 
-closing-turns-freely = After assembly, check that the ring turns freely by hand, without a stiff place. Take a photo, record it. If it does not, take it apart again.
+closing-turns-freely = After assembly, check that the bearing turns freely by hand, without a stiff place. Take a photo, record it. If it does not, take it apart again.
 
 ## Gates. gates-SET names the set, gates-SET-why says why it is worth the half minute.
 gates-teardown = Before anything heavy comes off
@@ -50,7 +50,7 @@ gates-heat-why = Heat ruins seals and softens alloy without showing it. Dry ice 
 gate-heat-limits-known = The limits of seals, grease and housing are known, and a thermometer is on the part.
 gate-heat-no-flame = No flame: oven, hot plate or hot air, even all round.
 gate-heat-cold-ventilated = Sealed bearings go into a freezer, down to -40 °C and no colder. Colder media are used only where the maker allows them and air moves freely: they displace oxygen.
-gate-heat-gloves = Gloves for heat and cold are on, eyes are covered.
+gate-heat-gloves = Gloves for heat and cold and eye protection are on.
 
 gates-machining = Before the cutter turns
 gates-machining-why = Light-alloy swarf flies and cuts, magnesium swarf burns, and a turning spindle catches cloth. Trained and authorised people only; your local rules come first.

@@ -63,7 +63,7 @@ drawing-none = A shaft with a joint at each end and no bearing between.
 
 ## Causes.
 cause-torsional-rattle = Idle rattle of flywheel, clutch or gears
-cause-torsional-rattle-about = Gears or clutch parts rattle while the engine idles. They do not belong to the bearing.
+cause-torsional-rattle-about = Gears or clutch parts rattle while the engine idles. The bearing has no part in it.
 cause-wheel-or-tyre = Wheel or tyre
 cause-wheel-or-tyre-about = A wheel or a tyre is out of balance or out of shape and shakes the car.
 cause-joint-angle-or-balance = Joint angle or balance of the shaft
@@ -90,15 +90,15 @@ rule-far-end-unsure = Movement at the far end of the shaft could not be ruled ou
 rule-far-end-unsure-owner = We felt for movement at the far end of the shaft and are not sure.
 rule-drag-unchecked = A hiss or whirr, and the shaft was not turned by itself: whether the bearing drags is not known. Turn it uncoupled.
 rule-drag-unchecked-owner = There is a hiss or a whirr, and we have not yet turned the shaft by itself.
-rule-bearing-likely-suspected = A bearing fault is at least 50 % likely by what was heard: suspected, not confirmed by hand. It would be confirmed by play felt warm, by a free turn, or by a gauge.
+rule-bearing-likely-suspected = A bearing fault is at least 50% likely by what was heard: suspected, not confirmed by hand. It would be confirmed by play felt warm, by a free turn, or by a gauge.
 rule-bearing-likely-suspected-owner = What we heard may come from the bearing. We felt nothing wrong there by hand.
 
 rule-no-bearing-action-play = No play was felt, and nothing else was found.
 rule-no-bearing-action-play-owner = We felt the bearing by hand. It does not move more than it should, and we found no fault.
 rule-no-bearing-action-play-not-reproduced = Not reproduced: nothing was heard. No play was felt, and nothing else was found.
-rule-no-bearing-action-play-not-reproduced-owner = The noise was not reproduced: it did not show while we had the car. We felt by hand for play and found no fault.
+rule-no-bearing-action-play-not-reproduced-owner = The noise was not reproduced: it did not show while we had the car. We felt by hand for movement and found no fault.
 rule-no-bearing-action-play-not-listened = Not reproduced: no running check was done. No play was felt, and nothing else was found.
-rule-no-bearing-action-play-not-listened-owner = The noise was not reproduced: we did not run the engine to listen. We felt by hand for play and found no fault.
+rule-no-bearing-action-play-not-listened-owner = The noise was not reproduced: we did not run the engine to listen. We felt by hand for movement and found no fault.
 
 rule-no-bearing-action-ends = No play was felt at the ends of the shaft, and nothing else was found.
 rule-no-bearing-action-ends-owner = We felt both ends of the shaft by hand and found no fault there.
@@ -107,7 +107,7 @@ rule-no-bearing-action-ends-not-reproduced-owner = The noise was not reproduced:
 rule-no-bearing-action-ends-not-listened = Not reproduced: no running check was done. No play was felt at the ends of the shaft, and nothing else was found.
 rule-no-bearing-action-ends-not-listened-owner = The noise was not reproduced: we did not run the engine to listen. We felt both ends of the shaft by hand and found no fault there.
 note-means-shaft-ends = The prop shaft brings the engine's power to the wheels. A joint at each end holds it.
-note-open-play-far-end = We have not felt for play at the ends of the shaft.
+note-open-play-far-end = We have not felt for movement at the ends of the shaft.
 
 note-could-support-broken = The bearing can drop while you drive. Then the shaft can hit the car or the road. You could lose control.
 note-could-support-torn = The rubber can tear through. Then the shaft can swing, hit the car, and harm other parts.
@@ -120,10 +120,10 @@ note-could-drag-unchecked = If the bearing drags, it can get hot and break.
 
 ## What a rating is limited to.
 limit-turn-by-hand = Limited to play; drag of the bearing was not checked.
-limit-turn-by-hand-owner = We checked for play only. We did not check if the bearing drags.
-limit-housing-look = The housing was not, or not wholly, looked at.
+limit-turn-by-hand-owner = We checked for movement only. We did not check if the bearing drags.
+limit-housing-look = The housing was not looked at, or not all of it.
 limit-housing-look-owner = We could not see all of the part that holds the bearing.
-limit-support-look = The rubber support was not, or not wholly, looked at.
+limit-support-look = The rubber support was not looked at, or not all of it.
 limit-support-look-owner = We could not see all of the rubber part that holds the bearing.
 limit-no-figure = No figure known, judged by feel.
 limit-no-figure-owner = The maker's limit is not known to us. We judged the give of the rubber by feel.
@@ -135,7 +135,7 @@ unknown-limit = { $step }: { $lack }
 
 detail-degrees = Felt at { $degrees } °C
 detail-engine-warm = Read with the engine warm
-detail-engine-cold = Read with the engine cold: it does not enter the sorting
+detail-engine-cold = Read with the engine cold: not counted towards the causes
 
 next-free-turn = Turned by itself, uncoupled, the shaft tells whether its bearing drags.
 next-far-end = The far end was left unsure: look at its joint.

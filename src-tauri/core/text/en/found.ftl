@@ -9,8 +9,8 @@ made-milder = { $step }: “{ $was }” was answered first, a DANGER or WARNING.
 made-milder-withdrawn = { $step }: “{ $was }” was answered first, a DANGER or WARNING. { $by } took it back ({ $at }). Reason given: { $reason }
 still-open-before = Still open: this car was rated { $label } on { $day }, and that is not settled. This visit does not lift it: once it is repaired, open a look after the repair and check the same places again, warm where they are felt.
 still-open-layout = It was checked then as “{ $layout }”: look which layout is right.
-note-still-open-danger = On { $day } we rated this car { $label }. We have not yet seen it put right. Do not drive it before you have asked us.
-note-still-open-warning = On { $day } we rated this car { $label }. We have not yet seen it put right. Ask us before you drive it.
+note-still-open-danger = On { $day } we rated this car { $label }. We have not yet seen it put right.
+note-still-open-warning = On { $day } we rated this car { $label }. We have not yet seen it put right.
 before-other-layout = Last time this car was written down as “{ $layout }”. Look under the car which one is right.
 error-reason-too-short = The reason is too short
 error-reason-too-short-help = Say in a few words, eight letters or more, why the answer is milder now. The finding shows it.
@@ -30,7 +30,7 @@ note-now-caution-look = Book a time for a closer look. If the noise or the shaki
 short-now-caution-look = Book a time for a closer look. If the noise or the shaking grows, stop and call us.
 finding-next-after-repair = Drive the road test before the car is handed back: same speed, same gear as in the complaint.
 stop-road-test = Every check in the bay that can be done is done. A road test can follow.
-next-looks-first = Play was put off: look at what holds the bearing and at the mounts, then feel again.
+next-looks-first = Play was left for later: look at what holds the bearing and at the mounts, then feel again.
 
 note-likely-else = Beside what we found, this may be the cause: { $about }
 note-in-order = We felt the shaft and its bearing by hand and found them in order.
@@ -55,10 +55,10 @@ unknown-cold-rubber = A noise or vibration with a cold check: rubber gives more 
 note-cold-rubber = We felt the rubber part cold. It gives more when it is warm.
 note-could-cold-check-buzz-rubber = If the rubber gives way when warm, the shaft can swing and harm other parts.
 
-rule-no-bearing-action-after-repair = After the repair: no play was felt, and nothing else was found. The repair holds as far as was looked.
-rule-no-bearing-action-after-repair-owner = We looked again after the repair. We felt by hand for play and found no fault.
+rule-no-bearing-action-after-repair = After the repair: no play was felt, and nothing else was found. The repair holds, as far as it was checked.
+rule-no-bearing-action-after-repair-owner = We looked again after the repair. We felt by hand for movement and found no fault.
 rule-no-bearing-action-play-not-driven = Not reproduced: the car was not driven on the road, where it is complained of. No play was felt, and nothing else was found.
-rule-no-bearing-action-play-not-driven-owner = You feel it on the road, and we have not driven the car there. We felt by hand for play and found no fault.
+rule-no-bearing-action-play-not-driven-owner = You feel it on the road, and we have not driven the car there. We felt by hand for movement and found no fault.
 rule-no-bearing-action-ends-not-driven = Not reproduced: the car was not driven on the road, where it is complained of. No play was felt at the ends of the shaft, and nothing else was found.
 rule-no-bearing-action-ends-not-driven-owner = You feel it on the road, and we have not driven the car there. We felt both ends of the shaft by hand and found no fault there.
 unknown-not-driven = Not reproduced: complained of on the road, and the car was not driven there.
@@ -89,8 +89,8 @@ drawing-front-shaft = A shaft runs from the middle of the car to the front axle,
 drawing-one-piece = One shaft runs under the floor from the gearbox to the rear axle, with a joint at each end and no bearing between.
 
 ## At a tube.
-step-shaft-look-do-tube = Only with the tube open. Closed, nobody can see the shaft: say could not see it.
-step-turn-by-hand-do-tube = Only with the tube open and the shaft free in the hand. Closed, it cannot be gripped: say not done. Else turn it slowly, one full turn, and feel for roughness or drag.
+step-shaft-look-do-tube = Only with the tube open. With it closed nobody can see the shaft: answer Could not see it.
+step-turn-by-hand-do-tube = Only with the tube open and the shaft free in the hand. With it closed, answer Not done. Else turn it slowly, one full turn, and feel for roughness or drag.
 
 ## What stays open, in a headline, and joints that decide.
 headline-caution-open = Fault found; the hands-on check is still open
@@ -100,7 +100,7 @@ headline-still-open-warning = An earlier WARNING is not settled
 finding-sum-still-open-danger = An earlier DANGER is not settled: until it is, nothing below clears this car.
 finding-sum-still-open-warning = An earlier WARNING is not settled: until it is, nothing below clears this car.
 note-open-coupling-look = We have not looked at the joints of the shaft.
-limit-coupling-look = The joints and their bolts were not, or not wholly, looked at.
+limit-coupling-look = The joints and their bolts were not looked at, or not all of them.
 limit-coupling-look-owner = We could not see all of the joints of the shaft.
 note-could-turns-badly-none = A joint can get hot and break. Then the shaft can come loose.
 next-left-out = It was left out so far: look before the car is handed back.
@@ -112,7 +112,7 @@ rule-play-unsure-none = Both ends of the shaft were felt, and movement could not
 rule-play-unsure-none-owner = We felt for movement at both ends of the shaft and are not sure.
 note-could-play-unsure-none = If a joint is loose, the shaft can come loose while you drive.
 note-could-unrated-none = We cannot say yet. If a joint is loose, the shaft can come loose while you drive.
-finding-next-again-owner = Give the owner the note. Quote nothing before it was felt again.
+finding-next-again-owner = Give the owner the note. Quote nothing until it has been felt again.
 rule-cold-check-buzz-repaired = After a repair, and felt cold or without a temperature: cold clears nothing. Feel again warm before the repair is said to hold.
 rule-cold-check-buzz-repaired-owner = The car was repaired, and we felt it cold. Only warm shows whether the repair holds.
 next-whose-roughness = Turned by itself, uncoupled, the shaft tells whether the roughness is its own.

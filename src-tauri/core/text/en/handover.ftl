@@ -19,9 +19,9 @@ error-handover-part-name = The handover file names a part that no visit has
 error-handover-part-name-help = Do not trust this file. The number tells which part of its list it is. Nothing was taken in.
 error-handover-too-large = The handover file is too large
 error-handover-too-large-help = A file holds up to 4 GB, and no text longer than its field takes. Hand over fewer visits at once; nothing was taken in.
-error-handover-chain = A ledger in the handover file is not whole
+error-handover-chain = A record in the handover file is not whole
 error-handover-chain-help = Do not trust this copy. Have the file made anew on the device it comes from. Nothing was taken in.
-error-handover-forked = A device's ledger goes on differently here and in the file
+error-handover-forked = A device's record goes on differently here and in the file
 error-handover-forked-help = A data folder was copied and used twice under one name. Keep both copies; neither was changed. From now on use only one of the two folders; what the other holds of this visit is read there.
 error-handover-photo = A photo in the handover file is not as Steady keeps photos
 error-handover-photo-help = Do not trust this file. Nothing was taken in.
@@ -35,7 +35,7 @@ error-visit-erased = The visit was erased on this device
 error-visit-erased-help = Its owner asked for that, and it stays erased here. Nothing was taken in or out.
 error-erase-word-differs = The word to confirm with does not fit
 error-erase-word-differs-help = Repeat the visit's plate, or the last block of its id. Nothing was erased.
-error-chain-broken = The visit's ledger is broken
+error-chain-broken = The visit's record is broken
 error-chain-broken-help = It cannot be handed over as whole. Keep this device's data as it is, and use a backup from before.
 error-nothing-to-export = There is no visit to hand over
 error-nothing-to-export-help = Record a visit first, or name another data folder.
@@ -46,7 +46,7 @@ error-nothing-to-salvage-help = Name the steady.db of a set-aside folder. It was
 
 ## On the screens.
 ui-handover = Hand over
-ui-handover-about = A file with this visit's ledger and photos, for another device with Steady. It is signed, and a changed copy is refused there.
+ui-handover-about = A file with this visit's record and photos, for another device with Steady. It is signed, and a changed copy is refused there.
 ui-handover-make = Make the file
 ui-handover-making = Making it …
 ui-handover-save = Save the file
@@ -72,6 +72,6 @@ ui-import-erased = { $erased ->
    *[other] { $erased } visits were erased here and stay erased.
 }
 ui-erase-visit = Erase this visit
-ui-erase-visit-about = If the owner wants it gone. Ledger and photos of this visit are removed from this device for good, and a file taken in later does not bring it back. Papers and files that were saved or sent before are not reached.
+ui-erase-visit-about = If the owner wants it gone. Record and photos of this visit are removed from this device for good, and a file taken in later does not bring it back. Papers and files that were saved or sent before are not reached.
 ui-erase-visit-word = To confirm, type { $word }
 ui-erase-visit-now = Erase for good

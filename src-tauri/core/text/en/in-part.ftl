@@ -1,12 +1,12 @@
 ### What a rating does not speak for, a shaft that is turned with what hangs on it, and what hums with the road's speed.
 
-headline-notice-in-part = No bearing action needed, as far as was looked
-finding-sum-notice-in-part = NOTICE: no bearing action is needed, as far as was looked.
+headline-notice-in-part = No bearing action needed, as far as checked
+finding-sum-notice-in-part = NOTICE: no bearing action is needed, as far as checked.
 finding-next-unlooked = Before the car is handed back, look at what was left out: { $parts }.
 
 ## What of the driveline nobody looked at.
-limit-unlooked = Not, or not wholly, looked at: { $parts }. This rating says nothing of them.
-limit-unlooked-owner = We did not look at, or not all over: { $parts }. We can say nothing about them.
+limit-unlooked = Not looked at, or not all of it: { $parts }. This rating says nothing about that.
+limit-unlooked-owner = We did not look at all of this: { $parts }. We can say nothing about it.
 unlooked-play-far-end = play at the far end of the shaft
 unlooked-play-far-end-owner = the far end of the shaft
 unlooked-coupling-look = couplings and their bolts
@@ -26,11 +26,11 @@ detail-free-engine = Turned free of the engine
 detail-free-wheels = Turned free of wheels and final drive
 detail-not-free-engine = Turned together with the engine
 detail-not-free-wheels = Turned together with the wheels
-rule-stiff-with-wheels = The shaft resists, but wheels, brakes and final drive turned along: whose drag it is, is not known. Turn it uncoupled.
+rule-stiff-with-wheels = The shaft resists, but wheels, brakes and final drive turned with it: which of them drags is not known. Turn it uncoupled.
 rule-stiff-with-wheels-owner = The shaft was hard to turn, but the wheels turned with it. We have not yet turned it by itself.
 note-could-stiff-with-wheels = What drags can get hot and fail. It may be a bearing, a joint or a brake.
 limit-turn-by-hand-none = Limited to play; the joints were not turned by themselves.
-limit-turn-by-hand-none-owner = We checked for play only. We did not turn the shaft by itself.
+limit-turn-by-hand-none-owner = We checked for movement only. We did not turn the shaft by itself.
 
 ## Both ends of a shaft that nothing holds between them.
 step-play-far-end-ends = Play at both ends
@@ -40,7 +40,7 @@ rule-far-end-unsure-ends = Both ends of the shaft were felt, and movement could 
 rule-far-end-unsure-ends-owner = We felt for movement at both ends of the shaft and are not sure.
 
 ## Suspected in a tube that is still closed.
-rule-bearing-likely-suspected-closed = A bearing fault is at least 50 % likely by what was heard: suspected. The tube is closed, so no hand could feel for it. Opening the tube by the maker's procedure would tell.
+rule-bearing-likely-suspected-closed = A bearing fault is at least 50% likely by what was heard: suspected. The tube is closed, so no hand could feel for it. Opening the tube by the maker's procedure would tell.
 rule-bearing-likely-suspected-closed-owner = What we heard may come from a bearing in the tube. The tube is closed, so nobody could feel for it yet.
 
 ## What hums with the road's speed.

@@ -43,6 +43,6 @@ error-handover-beyond-help = No device records such an entry. Have the file made
 error-case-photo-unreadable = A photo that the case names cannot be read
 error-case-photo-unreadable-help = Name a file by its path from the case file, and check that you may read it. Nothing was recorded.
 error-case-too-long = The case has more rows than a visit can hold
-error-case-too-long-help = It takes 1,000 answers and gates, and as many rows of the bench. Nothing was recorded.
+error-case-too-long-help = It takes 1,000 answers and safety checks, and as many rows of the bench. Nothing was recorded.
 error-database-foreign = The database is not one that Steady made
 error-database-foreign-help = It holds something that Steady never writes. Choose the file steady.db of a data folder or of a backup. Nothing was taken in.

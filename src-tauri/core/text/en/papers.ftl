@@ -41,13 +41,13 @@ finding-heading-steps = What was checked
 finding-heading-causes = Causes, likeliest first
 finding-heading-causes-found = Causes, what is behind the finding first
 finding-heading-unknown = What is not known
-finding-heading-road = Roadworthiness rows, for information
+finding-heading-road = Roadworthiness rules, for information
 finding-heading-cautions = Cautions
 finding-heading-signed = Receipt of the owner's note
 
 finding-sum-danger = DANGER: do not drive this car.
 finding-sum-warning = WARNING: not to be driven. Have it taken for repair on a recovery truck.
-finding-sum-repaired = Repaired since: after assembly the ring turned freely by hand. The rating tells what was found before.
+finding-sum-repaired = Repaired since: after assembly the bearing turned freely by hand. The rating tells what was found before.
 finding-sum-caution = CAUTION: book the repair.
 finding-sum-notice = NOTICE: no bearing action is needed.
 finding-sum-unrated = NOT YET CHECKED: the hands-on check is open, so there is no rating.
@@ -95,14 +95,14 @@ field-checked = Last checked
 field-date = Date (UTC)
 field-technician = Technician
 field-visit = Visit
-field-ledger = Ledger
+field-ledger = Record
 field-ledger-value = { $entries ->
     [one] { $entries } entry, latest hash { $head }
    *[other] { $entries } entries, latest hash { $head }
 }
-field-ledger-broken = Ledger fault
-field-ledger-broken-value = From entry { $at } on, the chain does not fit. Entries may be changed or missing.
-field-knowledge = Trade knowledge
+field-ledger-broken = Fault in the record
+field-ledger-broken-value = From entry { $at } on, the record does not fit together. Entries may be changed or missing.
+field-knowledge = Rules and figures
 field-complaint = In the owner's words
 field-complaint-none = None written down
 field-sounds = What the owner notices
@@ -134,13 +134,13 @@ unknown-open = { $count ->
    *[other] { $count } other steps were not checked.
 }
 unknown-figure = Movement was judged by the maker's figure, but the figure itself is not recorded. Enter it at intake.
-unknown-cold = Buzz, knock or vibration with a cold check: a seat can loosen when hot. Feel for movement again with the housing warm.
+unknown-cold = Buzz, knock or vibration with a cold check: a bearing seat can loosen when hot. Feel for movement again with the housing warm.
 unknown-not-reproduced = Not reproduced: nothing was heard while running.
 unknown-not-listened = Not reproduced: no running check was done, so nothing was listened for.
-unknown-ledger = The ledger does not fit from entry { $at } on.
+unknown-ledger = The record does not fit together from entry { $at } on.
 
 caution-scope = This finding covers what was checked, as it was on that day. Parts not named were not checked.
-caution-sorting = Probabilities are sorted from workshop judgement, not measured. Only the hands-on check decides about the bearing.
+caution-sorting = Probabilities rest on workshop judgement and are not measured. Only the hands-on check decides about the bearing.
 caution-maker = The maker's procedures and your local law come before this finding.
 caution-quote = This is not a quote and not an expert report for a court.
 
@@ -166,7 +166,7 @@ note-heading-ask = Who to ask
 note-found-unrated = We have not done the full check by hand yet.
 note-found-suspicion = Some signs raise a suspicion. Only the check by hand can tell.
 note-found-rest-open = The rest of the check is still open.
-note-found-repaired = This note tells what we found before the repair. The bearing was repaired after that. Ask us before you drive.
+note-found-repaired = This note tells what we found before the repair. The bearing was repaired after that.
 note-found-more = { $count ->
     [one] There is one more point. The workshop can show it to you.
    *[other] There are { $count } more points. The workshop can show them to you.
@@ -235,8 +235,8 @@ note-foot = Note for the owner. It covers what was checked, as it was on that da
 
 short-head = { $vehicle }, { $date }: { $label }. { $headline }.
 short-head-nameless = Your car, { $date }: { $label }. { $headline }.
-short-now-danger = Do not drive the car, not even home. Do not start the engine. Leave it here, or have it taken on a recovery truck.
-short-now-warning = Do not drive the car. Have it taken on a recovery truck, engine off, not towed on its driven wheels.
+short-now-danger = Not even home. Do not start the engine. Leave it here, or have it taken on a recovery truck.
+short-now-warning = Have it taken for repair, engine off. It must not be towed on its driven wheels.
 short-now-caution = If the noise or the shaking grows, stop and call us.
 short-now-notice = Come back if the noise comes back or sounds different.
 short-now-unrated = Let us finish the check by hand. Until then we cannot tell you if you may drive the car.

@@ -2,8 +2,8 @@
 
 bore-line-size = Mean diameter { $size }, ± { $expanded }.
 bore-line-size-unknown = Mean diameter not measured.
-bore-line-ovality = Ovality at most { $value }, ± { $expanded }.
-bore-line-roundness = Out of round by at most { $value } (minimum zone), ± { $expanded }.
+bore-line-ovality = Largest ovality { $value }, ± { $expanded }.
+bore-line-roundness = Largest out-of-roundness { $value } (minimum zone), ± { $expanded }.
 bore-line-roundness-least = Out of round by at least { $value }, ± { $expanded }: this way of measuring is blind to some shapes.
 bore-line-taper = Taper { $value } from the face inwards, ± { $expanded }.
 
@@ -17,7 +17,7 @@ repair-heading-gates = Confirmed before heavy parts came off
 repair-heading-plan = Skim plan
 repair-heading-passes = Passes cut
 repair-heading-fit = Fit
-repair-heading-ring = Ring turned by hand after assembly
+repair-heading-ring = Bearing turned by hand after assembly
 repair-heading-notes = Fasteners and torques
 repair-not-recorded = Not recorded.
 repair-gate = { $gate } ({ $by }, { $at })
@@ -32,7 +32,7 @@ repair-ring-rough = IT TURNS ROUGHLY ({ $by }, { $at }). The bearing is damaged:
 repair-note = { $text } ({ $by }, { $at })
 repair-photo-bench-found = Bore as found
 repair-photo-bench-finished = Bore as finished
-repair-photo-bench-ring = Ring turned by hand
+repair-photo-bench-ring = Bearing turned by hand
 repair-photo-pass = After pass { $pass }
 repair-photo-alt = Photo of the work: { $caption }.
 repair-caution-rating = This record is no rating: after the repair, feel for play by hand before the car is driven. That check is a visit of its own.
@@ -46,5 +46,5 @@ entry-bore-finished = Bore read as finished
 entry-housing-looked = Housing looked at on the bench
 entry-pass-cut = Pass cut
 entry-fit-given = Fit worked out
-entry-ring-turned = Ring turned by hand
+entry-ring-turned = Bearing turned by hand
 entry-bench-noted = Note of the bench

@@ -21,16 +21,16 @@ rule-far-end-play = Movement across the shaft, or a clunk, was felt at its far e
 rule-far-end-play-owner = The shaft is loose at its far end.
 rule-play-unsure = Movement at the support could not be ruled out: the check was done and left unsure.
 rule-play-unsure-owner = We felt for movement at the bearing and could not rule it out.
-rule-bearing-likely = Something was felt, seen or left unsure at the bearing, and the signs taken by themselves make a fault there at least 50 % likely.
+rule-bearing-likely = Something was felt, seen or left unsure at the bearing, and the signs taken by themselves make a fault there at least 50% likely.
 rule-bearing-likely-owner = What was found so far points to the bearing.
 
-rule-cause-likely = As likely as not, or more: { $cause }.
+rule-cause-likely = At least 50% likely: { $cause }.
 rule-cause-likely-owner = What may be behind it: { $about }
-rule-cause-likely-misfire = As likely as not, or more: { $cause }. Unburnt fuel from a misfire can overheat and ruin the catalyst.
+rule-cause-likely-misfire = At least 50% likely: { $cause }. Unburnt fuel from a misfire can overheat and ruin the catalyst.
 rule-cause-likely-misfire-owner = What may be behind it: { $about } A misfire can ruin a costly part of the exhaust.
 rule-finding-unexplained = Something was heard, felt or seen that no other reason explains. Look closer before you hand the car back.
 rule-finding-unexplained-owner = There is something, told to us or found by us, that needs a closer look.
-rule-cold-check-buzz = A buzz, knock, rattle, whine or vibration was felt, heard or is complained of, and no movement was felt with the housing cold or its warmth not recorded. Cold clears nothing: a seat can loosen when hot. Feel again warm.
+rule-cold-check-buzz = There is a buzz, knock, rattle, whine or vibration, and no movement was felt, but with the housing cold or its warmth not recorded. Cold clears nothing: a bearing seat can loosen when hot. Feel again warm.
 rule-cold-check-buzz-owner = There is a noise or a shake. We felt for movement with the part cold, but it can work loose when hot.
 
 rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and nothing else was found.

@@ -13,7 +13,7 @@ ui-no-plate = No plate
 ## When the core cannot be reached, or a screen trips.
 ui-error-no-core = The screens cannot reach Steady
 ui-error-no-core-help = Nothing you recorded is lost. Start Steady again, then open the address it prints.
-ui-error-screen = This screen tripped over something
+ui-error-screen = This screen failed
 ui-error-screen-help = Nothing you recorded is lost. Try again; if it comes back, close Steady and open it again.
 
 ## Who is at work.
@@ -38,7 +38,7 @@ ui-steps-settled = { $settled } of { $steps } steps checked{ $open ->
    *[other] , { $open } left open
 }
 ui-repair-torn-down = On the bench after teardown
-ui-repair-turns-free = The ring turned freely after assembly
+ui-repair-turns-free = The bearing turned freely after assembly
 ui-repair-checked-again = Checked again after the repair
 ui-outcome-confirmed = Confirmed what it was
 ui-signed = Signed: { $decision }
@@ -47,7 +47,7 @@ ui-theme = Theme
 ui-theme-system = Device
 ui-theme-dark = Dark
 ui-theme-daylight = Daylight
-ui-versions = Version { $version }, trade knowledge { $knowledge }
+ui-versions = Version { $version }, rules and figures { $knowledge }
 ui-notices = What others made, and its licences
 ui-notices-about = Lists every part of Steady that others made, then their licences, in English.
 ui-notices-none = The list is not in this build.
@@ -123,7 +123,7 @@ ui-undo-what = { $about ->
 ui-undo-nothing = Nothing to undo
 ui-stop = STOP
 ui-reason-title = A DANGER or WARNING answer becomes milder. Why?
-ui-reason-why = Your reason stays in the ledger, and the finding shows it.
+ui-reason-why = Your reason stays in the record, and the finding shows it.
 ui-reason-ok = Record with this reason
 ui-leave-as-is = Leave it as it is
 
@@ -141,10 +141,10 @@ ui-photo-at = Kept { $when }
 
 ## Gates, order, leaving.
 ui-gates-left = { $left ->
-    [one] One gate to go. Tap it once it is done.
-   *[other] { $left } gates to go. Tap each once it is done.
+    [one] One safety check to go. Tap it once it is done.
+   *[other] { $left } safety checks to go. Tap each once it is done.
 }
-ui-gates-open = All confirmed. The steps behind are open.
+ui-gates-open = All confirmed. The steps behind them are open.
 ui-confirmed = { $by }, { $when }
 ui-order-title = What comes first?
 ui-order-why = Running the engine makes the exhaust and the housing hot. Under the car that means a wait, or burns.
@@ -156,7 +156,7 @@ ui-leave-creep = Stop the car. Set the brake, engine off. Put the chocks back.
 ui-leave-creep-done = The car stands, engine off
 ui-leave-lift = Tools out. Come out from under the car, everybody. Then, from outside, gearbox back in park or gear.
 ui-leave-lift-done = Nobody is under the car
-ui-leave-why = The gates of this part close with it. Coming back means confirming them again.
+ui-leave-why = The safety checks of this part close with it. To come back, confirm them again.
 ui-left = This part is closed
 
 ## The result.
@@ -168,7 +168,7 @@ ui-go-on = Go on with the walk
 ui-causes = Causes, most likely first
 ui-causes-found = Causes: what is behind the finding first
 ui-found-by-hand = What was found
-ui-causes-about = Sound and feel raise suspicion. Only the hands-on check decides. Several may be true at once.
+ui-causes-about = Noise and vibration raise suspicion. Only the hands-on check decides. Several may be true at once.
 ui-for = Speaks for it
 ui-against = Speaks against it
 ui-weight-for = { $step }: { $answer } makes it { $times } times as likely.
@@ -182,7 +182,7 @@ ui-road = For information: roadworthiness
 ui-papers = Papers
 ui-finding = Finding
 ui-note = Owner's note
-ui-ledger = Ledger
+ui-ledger = Record
 
 ## Papers and the receipt.
 ui-paper-language = Language of this paper
@@ -212,13 +212,13 @@ ui-note-hash = This note: SHA-256 { $hash }
 
 ## The ledger.
 ui-chain-whole = { $entries ->
-    [one] One entry. The chain is whole.
-   *[other] { $entries } entries. The chain is whole.
+    [one] One entry. The record is whole.
+   *[other] { $entries } entries. The record is whole.
 }
-ui-chain-broken = THE CHAIN IS BROKEN at entry { $seq }. From there on, this ledger is not what was written. Treat the visit as not checked, and keep this device's data as it is.
-ui-ledger-broken = The ledger of this visit is broken at entry { $seq }. Do not rely on it.
+ui-chain-broken = THE RECORD IS BROKEN at entry { $seq }. From there on it is not what was written. Treat the visit as not checked, and keep this device's data as it is.
+ui-ledger-broken = The record of this visit is broken at entry { $seq }. Do not rely on it.
 ui-ledger-empty = Nothing is recorded yet.
-ui-ledger-head = Head of the chain: { $head }
+ui-ledger-head = Latest hash: { $head }
 ui-reason-was = Reason: { $reason }
 ui-superseded = No longer counts; a later entry took its place.
 
@@ -229,12 +229,12 @@ ui-outcome = Where the check stands
 ui-interval = between { $low } and { $high }
 ui-before = Before any answer: { $before }.
 ui-together-for = Taken together, these answers make it another { $times } times as likely.
-ui-together-against = Taken together, these answers say partly the same: { $times } times less likely than their sum.
+ui-together-against = These answers partly say the same: together they count { $times } times less.
 ui-causes-more = { $count ->
     [one] One more cause
    *[other] { $count } more causes
 }
-ui-next-gain = On average this spares about { $minutes } minutes of a wrong repair or a car held in vain.
+ui-next-gain = On average this saves about { $minutes } minutes of needless repair or waiting.
 ui-next-none = No further check
 ui-turn = If “{ $step }” came out as “{ $answer }”, { $cause } would lead ({ $share }).
 ui-judgements = What a wrong decision would cost
@@ -259,22 +259,22 @@ ui-turned-out-choose = What was really there
 ui-turned-out-by = Who says so (empty: { $technician })
 ui-turned-out-save = Confirm
 ui-turned-out-kept = Recorded. It counts once, however often it is corrected.
-ui-turned-out-again = Confirm again to correct it; both stay in the ledger.
-ui-calibration = How well the sorting does
+ui-turned-out-again = Confirm again to correct it; both stay in the record.
+ui-calibration = How often the causes were right
 ui-calibration-about = Compares what was said of each cause with what was found at teardown or after the repair.
 ui-outcomes-count = { $outcomes ->
     [0] No confirmed outcome yet
     [one] One confirmed outcome
    *[other] { $outcomes } confirmed outcomes
 }
-ui-judgement-alone-page = The sorting is still on judgement alone. A layout’s numbers are taught from { $enough } outcomes on.
+ui-judgement-alone-page = The numbers still rest on judgement alone. A layout’s numbers learn from { $enough } outcomes on.
 ui-layout-taught = { $layout }: { $outcomes } outcomes; its numbers are taught by them.
 ui-layout-not-taught = { $layout }: { $outcomes } of { $enough } outcomes.
-ui-reliability = Said and so
+ui-reliability = Forecast and outcome
 ui-reliability-about = Of all causes called about 70% likely, about 70% should turn out to be there. On the dashed line it fits.
-ui-reliability-drawing = Diagram: what was said across, how often it was so up; the table beneath has its numbers.
-ui-said = Said
-ui-was = Was so
+ui-reliability-drawing = Diagram: forecast across, how often it was so up; the table beneath has its numbers.
+ui-said = Forecast
+ui-was = Found
 ui-count = Count
 ui-share = { $share }%
 ui-scores = Scores, lower is better
@@ -314,13 +314,13 @@ ui-lever-apart = From bearing to bearing, mm
 ui-lever-out = From the nearer bearing to the gauge, mm
 ui-lever-joint-bearing = From the joint to the bearing, mm
 ui-lever-joint-gauge = From the joint to the gauge, mm
-ui-gauge-mark = Without a maker’s figure, the bearing’s own clearance is the yardstick. Nobody’s official limit.
+ui-gauge-mark = Without a maker’s figure, the bearing’s own clearance is the yardstick. It is not an official limit.
 ui-gauge-bore = Bearing bore, mm
 ui-gauge-group = Clearance group
 ui-gauge-group-none = Not known
 ui-gauge-save = Record the readings
 ui-gauge-plot = Readings along a line: circles are readings, the disc is their mean with its interval, the upright line is the limit.
-ui-gauge-plot-about = Circles: readings. Disc and bar: mean and 95 % interval. Upright line: limit; within the grey band nothing is proven.
+ui-gauge-plot-about = Circles: readings. Disc and bar: mean and 95% interval. Upright line: limit; within the grey band nothing is proven.
 ui-gauge-limit = limit
 ui-trend-plot = Movement over visits: points with their intervals, a straight line through them, the limit as a broken line.
 ui-trend-about = Points: this car’s visits, each with its interval. Line: the trend. Broken line: limit.
@@ -343,7 +343,7 @@ ui-measure-again = Measure again
 ui-photo-back-bench = Back to the bench
 ui-bench-look = Look at the housing
 ui-look-cracked = Any crack, or a broken lug?
-ui-look-ring-turned = Bright or scored marks of a ring that turned?
+ui-look-ring-turned = Bright or scored marks of a bearing that spun in its bore?
 ui-look-yes = Yes
 ui-look-no = No
 ui-look-wall = Least wall that may be left, mm
@@ -351,8 +351,8 @@ ui-bench-found = Bore as found
 ui-bench-skim = Skim plan and passes
 ui-bench-finished = Bore as finished
 ui-bench-fit = Fit
-ui-bench-ring = After assembly: turn the ring by hand
-ui-bench-ring-about = Turn the shaft by hand in its bearing, slowly, one full turn. It must turn free: a bearing pressed into an oval seat turns stiff and dies early.
+ui-bench-ring = After assembly: turn the bearing by hand
+ui-bench-ring-about = Turn the shaft by hand in its bearing, slowly, one full turn. It must turn freely: a bearing pressed into an oval seat turns stiff and fails early.
 ui-bench-notes = Fasteners and torques
 ui-bench-notes-about = New fasteners, at the maker’s torque. Write down what was used and where the figure is from.
 ui-bench-note = Note

@@ -6,7 +6,7 @@ word-caution = CAUTION
 word-notice = NOTICE
 word-unrated = NOT YET CHECKED
 headline-danger = DO NOT DRIVE
-headline-warning = Not to be driven: recovery truck only
+headline-warning = Do not drive: recovery truck only
 headline-caution = Book the repair
 headline-notice = No bearing action needed
 headline-unrated = The hands-on check is still open
@@ -55,26 +55,26 @@ waiver-nothing-to-see = Nothing to see in a picture
 waiver-owner-declined = The owner wants no photos
 waiver-not-in-case = The case file names no photo
 
-decision-repair = I will have it repaired
-decision-decide-later = I will decide later
-decision-decline = I decline
+decision-repair = Have it repaired
+decision-decide-later = I will think about it
+decision-decline = Leave it as it is, I was told the risk
 
 entry-opened = Car came in
 entry-amended = Intake changed
 entry-order-chosen = Order chosen
-entry-gate-confirmed = Gate confirmed
-entry-part-left = Part left, gates closed
+entry-gate-confirmed = Safety check confirmed
+entry-part-left = Part left, its safety checks closed
 entry-answered = Answered
 entry-photo-kept = Photo kept
 entry-photo-waived = No photo, with a reason
 entry-withdrawn = Taken back
 entry-arranged = Arranged by the replay
 entry-received = Note received and signed
-arranged-gates-confirmed = The case left gates out; the replay confirmed them.
+arranged-gates-confirmed = The case left safety checks out; the replay confirmed them.
 arranged-steps-ordered = The case gave answers in another order; the replay ordered the steps.
 arranged-times-set-back = The case says how many days ago it was; the replay set the times of its entries back.
 
-lock-gates-open = Locked: confirm the gates first.
+lock-gates-open = Locked: confirm the safety checks first.
 lock-other-part = Locked: leave the part you are in first.
 lock-danger-found = Locked: DANGER was found, so the engine is not run again.
 

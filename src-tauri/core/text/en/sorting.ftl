@@ -18,10 +18,10 @@ course-drive-until-repair = Let it drive until the repair
 course-repair-now = Repair now
 course-watch = Watch it
 
-loss-held-back-in-vain = the car stood still for nothing
+loss-held-back-in-vain = the car was kept off the road for nothing
 loss-driven-on-a-bad-bearing = it was driven with a bad bearing
 loss-bearing-repair-in-vain = the bearing was repaired for nothing
-loss-bearing-fault-left = the bearing fault went on, and took its housing and the shaft along
+loss-bearing-fault-left = the bearing fault went on and damaged its housing and the shaft
 loss-repair-in-vain = the repair was for nothing
 loss-fault-left = the fault went on
 

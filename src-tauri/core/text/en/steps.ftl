@@ -3,7 +3,7 @@
 
 step-road-speed-vibration = Vibration on the road
 step-road-speed-vibration-do = Ask the owner. Does a vibration grow with road speed?
-step-road-speed-vibration-watch = No road test to find out. Road-test only once everything that can be felt and seen on this car is in order.
+step-road-speed-vibration-watch = Do not road-test to find out. Road-test only once everything felt and seen on this car is in order.
 
 step-idle-speed = Idle speed
 step-idle-speed-do = Let the engine settle. Say if it is warm: a cold engine idles fast. Read the rev counter or the scan tool. Enter the rpm.
@@ -50,11 +50,11 @@ step-housing-look-do = Light the housing all round. Look for cracks, loose faste
 step-housing-look-watch = Hot exhaust close by. Do not hang on the housing. Leave orange cables alone. The maker's procedure comes first.
 
 step-play-vertical = Play up and down
-step-play-vertical-do = Grip the shaft close to the bearing. Push it up, let it down. Watch the gap between shaft and housing. If both move together, say not done: look at housing, bolts and mounts first, then feel again.
+step-play-vertical-do = Grip the shaft close to the bearing. Push it up, let it down. Watch the gap between shaft and housing. If both move together, answer Not done, check housing, bolts and mounts, then feel again.
 step-play-vertical-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Keep clear of hot parts. Follow the maker's procedure.
 
 step-play-lateral = Play side to side
-step-play-lateral-do = Grip the shaft close to the bearing. Push left, pull right. Watch the gap between shaft and housing. If both move together, say not done: look at housing, bolts and mounts first, then feel again.
+step-play-lateral-do = Grip the shaft close to the bearing. Push left, pull right. Watch the gap between shaft and housing. If both move together, answer Not done, check housing, bolts and mounts, then feel again.
 step-play-lateral-watch = Hands only, no pry bar. Keep fingers clear of joints and edges. Keep clear of hot parts. Follow the maker's procedure.
 
 step-tube-open-check = Bearings in the opened tube

@@ -14,14 +14,14 @@ note-receipt-from = Note from: { $workshop }
 
 ## The owner's decision where there is nothing to repair. The three are recorded alike under every rating.
 decision-repair-notice = I want it looked at again
-decision-decide-later-notice = I will decide later
+decision-decide-later-notice = I will think about it
 decision-decline-notice = I want nothing more done
 decision-repair-unrated = Please finish the check
-decision-decide-later-unrated = I will decide later
+decision-decide-later-unrated = I will think about it
 decision-decline-unrated = I do not want it checked
 decision-short-repair = go ahead
-decision-short-decide-later = decides later
-decision-short-decline = declined
+decision-short-decide-later = thinking about it
+decision-short-decline = left as it is
 
 ## The finding.
 finding-heading-scope = Scope of work on the bearing

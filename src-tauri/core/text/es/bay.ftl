@@ -1,11 +1,11 @@
 ### The screens around the work: first start, settings, practice, the driver's seat, interruptions.
 
 ## First start.
-ui-welcome-what-title = Lo que suena mal, sentido con las manos
+ui-welcome-what-title = Comprobar el ruido con las manos
 ui-welcome-what = Steady lo lleva paso a paso hasta el rodamiento de un árbol de transmisión: qué escuchar desde el asiento, qué mover con la mano bajo el coche, qué anotar.
 ui-welcome-maker = El procedimiento del fabricante y la ley local van primero. No necesita red.
 ui-welcome-rule-title = Solo la comprobación con las manos decide
-ui-welcome-rule = El ruido y la vibración levantan sospecha. Las manos en el árbol lo averiguan.
+ui-welcome-rule = El ruido y la vibración levantan sospecha. Solo moviendo el árbol con la mano se sabe.
 ui-welcome-open = Lo que no se comprobó nunca se llama seguro. Puede parar en cualquier paso y volver.
 
 ## Settings.
@@ -36,11 +36,11 @@ ui-driver-idle-1 = Siga sentado. Freno de mano puesto, sin marcha.
 ui-driver-idle-2 = Deje el motor al ralentí. Pie fuera del pedal.
 ui-driver-idle-3 = Si le piden subirlo un poco: despacio, y suelte.
 ui-driver-creep-1 = Tenga el pie sobre el freno.
-ui-driver-creep-2 = Suelte el freno. Ruede el largo de un coche.
-ui-driver-creep-3 = Frene. Quédese quieto.
+ui-driver-creep-2 = Suelte el freno poco a poco. Avance el largo de un coche.
+ui-driver-creep-3 = Frene hasta parar.
 ui-driver-stop = PARE YA
-ui-driver-stop-running = Golpe fuerte o vibración fuerte: pie fuera del pedal, motor apagado.
-ui-driver-stop-creep = Golpe fuerte, o alguien cerca del coche: frene a fondo, motor apagado.
+ui-driver-stop-running = Golpeteo fuerte o vibración fuerte: pie fuera del pedal, motor apagado.
+ui-driver-stop-creep = Golpeteo fuerte, o alguien cerca del coche: frene a fondo, motor apagado.
 ui-driver-stopped = Tuve que pararlo
 ui-driver-done = Hecho
 

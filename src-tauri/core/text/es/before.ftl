@@ -1,7 +1,7 @@
 ### Un coche que ya estuvo aquí: qué lo trae, en qué condiciones se oye el ruido y qué se encontró antes.
 
 occasion = Qué lo trae
-occasion-complaint = La queja, por primera vez
+occasion-complaint = El síntoma, por primera vez
 occasion-after-repair = Revisión tras la reparación
 occasion-comeback = El ruido ha vuelto tras una reparación
 occasion-said-after-repair = Esta visita es una revisión tras una reparación.
@@ -27,11 +27,11 @@ before-take-car = Copiar los datos del coche
 before-taken = Copiados. Compruebe si siguen siendo ciertos.
 before-step = El { $day }: { $said }
 before-none = En este aparato no hay ninguna visita anterior de este coche. Se busca por bastidor o matrícula.
-before-broken = El registro de esta visita no encaja. Lo que dice no prueba nada.
+before-broken = El registro de esta visita está dañado. Lo que dice no prueba nada.
 before-not-checked = No se comprobó nada a mano.
 before-now = Esta visita
 before-curve = Movimiento leído con el reloj, visita a visita, con su incertidumbre
-before-curve-about = { $place }: cada punto es una visita y la barra su incertidumbre. Una reparación entre dos puntos empieza de nuevo: se lee otro rodamiento u otro asiento.
+before-curve-about = { $place }: cada punto es una visita y la barra su incertidumbre. Una reparación entre dos puntos empieza de nuevo: se lee otro rodamiento u otro alojamiento.
 before-movement = { $place }: { $movement }
 before-repaired = Reparado aquí
 before-open = Abrir esa visita

@@ -38,7 +38,7 @@ skim-axis-unseen = El plan supone un solo eje geométrico recto por el centro de
 skim-flagged = Una lectura se marcó porque no encaja con las demás, y está en este plan. Léala otra vez antes de cortar.
 skim-size-unknown = El comparador nunca se puso a una medida conocida, así que el plan da cortes y no diámetros.
 skim-between = Solo se planifican las profundidades y los ángulos leídos. Observe el contacto en el agujero real: está limpio cuando la cuchilla ha tocado todo alrededor.
-skim-caution = Ponga protección contra la viruta, protéjase los ojos, sujete sin deformar el soporte y mida en frío. El procedimiento del fabricante va antes que este plan.
+skim-caution = Ponga protección contra la viruta, lleve protección ocular, sujete sin deformar el soporte y mida en frío. El procedimiento del fabricante va antes que este plan.
 
 ## Rechazos
 

@@ -19,7 +19,7 @@ fit-state-loose = Con juego en todas las parejas.
 fit-at-temperature = A { $celsius } °C: de { $least } a { $most }, media { $mean }.
 fit-loosens-hot = De 20 a { $celsius } °C el ajuste pierde { $loss } de apriete.
 fit-tightens-hot = De 20 a { $celsius } °C el ajuste gana { $gain } de apriete.
-fit-goes-loose-hot = EL AJUSTE SE SUELTA EN CALIENTE: por encima de { $celsius } °C todas las parejas tienen juego y el aro gira en su alojamiento.
+fit-goes-loose-hot = EL AJUSTE SE SUELTA EN CALIENTE: por encima de { $celsius } °C todas las parejas tienen juego y el rodamiento gira en su alojamiento.
 fit-may-loosen-hot = El ajuste puede soltarse en caliente: por encima de { $celsius } °C la pareja más floja tiene juego.
 fit-looser-hot = La pareja más floja tiene juego ya a 20 °C, y más en caliente.
 fit-holds = El ajuste mantiene el apriete en todo el margen.
@@ -52,7 +52,7 @@ fit-advice-rotating-heavy = Carga normal o pesada que gira respecto al aro exter
 fit-advice-rotating-heavy-thin = Carga pesada que gira respecto al aro exterior, soporte de pared delgada
 
 fit-not-counted = No está en estas cifras:
-fit-missing-shaft-fit = el ajuste del aro interior en el eje, que también quita juego
+fit-missing-shaft-fit = el ajuste del aro interior en el árbol, que también quita juego
 fit-missing-rings-apart = un aro más caliente que el otro, que también quita juego
 fit-missing-housing-apart = un soporte más caliente o más frío que el rodamiento que lleva
 fit-missing-housing-wall = la pared del soporte: se toma como infinita, lo que da la presión mayor y ninguna tensión

@@ -36,7 +36,7 @@ gauge-remedy-finer-gauge-more-readings = Lo decidiría: un comparador de { $reso
 gauge-remedy-read-again = Lea otra vez: al menos { $readings } lecturas en total, soltando entre una y otra.
 gauge-remedy-find-limit = Busque el límite: el valor del fabricante, o el diámetro interior y el grupo de juego del rodamiento.
 gauge-remedy-find-figure = Busque el valor del fabricante para este soporte; sin él no se puede juzgar nada.
-gauge-remedy-too-near-limit = Nada de lo previsto lo decide: el movimiento está demasiado cerca del límite. Trátelo como dudoso.
+gauge-remedy-too-near-limit = Más lecturas no lo aclaran: el movimiento está demasiado cerca del límite. Trátelo como dudoso.
 
 gauge-budget = Incertidumbre, la mayor primero:
 gauge-budget-line = { $source }: { $contribution }, { $share } de la varianza

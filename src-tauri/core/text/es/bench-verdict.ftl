@@ -12,14 +12,14 @@ verdict-why-cracked = El soporte está agrietado.
 verdict-why-wall-too-thin = Con el casquillo en su sitio quedaría menos pared de la que tiene que quedar.
 verdict-why-out-of-round = Está demostrado que el alojamiento no es redondo.
 verdict-why-roundness-not-decided = No está decidido si el alojamiento es redondo: mídalo con más finura.
-verdict-why-ring-turned = El aro ha girado en su alojamiento.
+verdict-why-ring-turned = El rodamiento ha girado en su alojamiento.
 verdict-why-loose-hot = El rodamiento nuevo quedaría suelto en el alojamiento caliente.
 verdict-why-too-tight = El ajuste llevaría el soporte demasiado cerca de su límite elástico.
 verdict-why-seat-sound = El alojamiento es redondo, tiene apriete y está en buen estado.
 
 verdict-missing = Sin medir o mirar: { $gaps }.
 verdict-gap-cracks = si el soporte está agrietado
-verdict-gap-ring-marks = marcas de un aro que giró
+verdict-gap-ring-marks = marcas de un rodamiento que giró en su alojamiento
 verdict-gap-diameter = diámetro del alojamiento
 verdict-gap-roundness = redondez del alojamiento, con su incertidumbre
 verdict-gap-hot-fit = el ajuste a la temperatura más alta
@@ -33,7 +33,7 @@ verdict-gates-machining = el corte
 verdict-gates-heat = calentar y enfriar
 verdict-gates-refit = el montaje
 
-closing-turns-freely = Tras el montaje, compruebe que el aro gira libre a mano, sin ningún punto duro. Haga una foto, anótelo. Si no gira así, desmóntelo otra vez.
+closing-turns-freely = Tras el montaje, compruebe que el rodamiento gira libre a mano, sin ningún punto duro. Haga una foto, anótelo. Si no gira así, desmóntelo otra vez.
 
 ## Condiciones. gates-GRUPO nombra el grupo, gates-GRUPO-why dice por qué vale ese medio minuto.
 gates-teardown = Antes de quitar nada pesado

@@ -15,12 +15,12 @@ drawing-housing-look = Una lámpara que ilumina el soporte del rodamiento; una g
 drawing-play-vertical = Vista lateral, el soporte abierto. Las dos manos sujetan el árbol cerca del rodamiento. Unas flechas apuntan arriba y abajo. Un ojo vigila el hueco entre rodamiento y soporte.
 drawing-play-lateral = Vista a lo largo del árbol. Las dos manos lo sujetan cerca del rodamiento. Unas flechas apuntan a izquierda y derecha. Un ojo vigila el hueco entre árbol y soporte.
 drawing-tube-open-check = Un tubo abierto a lo largo, dentro el árbol sobre sus rodamientos y una mano en uno de ellos.
-drawing-play-far-end = Dos manos sujetan el árbol por su extremo, junto a la junta. Unas flechas apuntan arriba y abajo, y de través al árbol.
-drawing-turn-by-hand = Dos manos hacen rodar el árbol sobre sí mismo, siguiendo una flecha que lo rodea. Los dedos están lejos de la junta.
+drawing-play-far-end = Dos manos sujetan el árbol por su extremo, junto a la articulación. Unas flechas apuntan arriba y abajo, y de través al árbol.
+drawing-turn-by-hand = Dos manos hacen rodar el árbol sobre sí mismo, siguiendo una flecha que lo rodea. Los dedos están lejos de la articulación.
 drawing-coupling-look = Un acoplamiento de tres brazos; una grieta en la goma y un tornillo flojo están rodeados.
 drawing-shaft-look = El árbol entero de lado; un golpe, fibra deshilachada y el hueco de un contrapeso perdido están rodeados.
 drawing-shield-and-mounts = Una chapa térmica cerca del árbol y un soporte de motor; un dedo aprieta la chapa.
 
 drawing-rigid = Dónde está el rodamiento: el árbol va bajo el piso, del motor al puente trasero. Cerca del motor, su rodamiento va en un soporte rígido de metal.
-drawing-rubber = Dónde está el rodamiento: el árbol va bajo el piso en dos partes. Entre ellas, su rodamiento va en un aro de goma.
+drawing-rubber = Dónde está el rodamiento: el árbol va bajo el piso en dos partes. Entre ellas, su rodamiento va en un anillo de goma.
 drawing-tube = Dónde está el rodamiento: el árbol va dentro de un tubo cerrado bajo el piso. Sus rodamientos van en el tubo.

@@ -74,8 +74,8 @@ cause-wheel-or-tyre-next = Equilibre las ruedas, compruebe que neumáticos y lla
 cause-joint-angle-or-balance-next = Mida los ángulos de las articulaciones con el coche a su altura y compárelos con los del fabricante. Compruebe la fase de las articulaciones y los contrapesos.
 
 ## Motivos.
-rule-support-broken = El soporte de goma está rasgado del todo, su pieza agrietada o una fijación floja.
-rule-support-broken-owner = La pieza que sujeta el rodamiento está rota, agrietada o floja.
+rule-support-broken = El soporte de goma está rasgado del todo, agrietado o con una fijación floja.
+rule-support-broken-owner = La pieza que sujeta el rodamiento está rasgada del todo, agrietada o floja.
 rule-support-torn = La goma del soporte está rasgada.
 rule-support-torn-owner = El anillo de goma que sujeta el rodamiento está rasgado.
 rule-support-ageing = El soporte de goma está descentrado, empapado de aceite o cuarteado.
@@ -87,7 +87,7 @@ rule-mount-broken-owner = Una pieza que sujeta el motor o la caja está rota.
 rule-touches-fibre = Algo roza un árbol de fibra.
 rule-touches-fibre-owner = El árbol es de fibra y algo lo roza.
 rule-far-end-unsure = No se pudo descartar movimiento en el extremo del árbol. Vuelva a probar con otra persona que mire la articulación.
-rule-far-end-unsure-owner = Probamos si hay juego en el extremo del árbol y no estamos seguros.
+rule-far-end-unsure-owner = Buscamos movimiento en el extremo del árbol y no estamos seguros.
 rule-drag-unchecked = Hay un siseo o un zumbido y el árbol no se giró por sí solo: no se sabe si el rodamiento frena. Gírelo desacoplado.
 rule-drag-unchecked-owner = Hay un siseo o un zumbido, y aún no hemos girado el árbol por sí solo.
 rule-bearing-likely-suspected = Por lo oído, un fallo del rodamiento es probable al menos en un 50 %: sospecha, no confirmada a mano. La confirmarían juego en caliente, un giro libre o un comparador.
@@ -96,37 +96,37 @@ rule-bearing-likely-suspected-owner = Lo que oímos puede venir del rodamiento. 
 rule-no-bearing-action-play = No se notó juego y no se encontró nada más.
 rule-no-bearing-action-play-owner = Probamos el rodamiento a mano. No se mueve más de lo debido y allí no hemos encontrado ninguna avería.
 rule-no-bearing-action-play-not-reproduced = No reproducido: no se oyó nada. No se notó juego y no se encontró nada más.
-rule-no-bearing-action-play-not-reproduced-owner = El ruido no se reprodujo: no apareció mientras tuvimos el coche. Probamos a mano si hay juego y allí no hemos encontrado ninguna avería.
+rule-no-bearing-action-play-not-reproduced-owner = El ruido no se reprodujo: no apareció mientras tuvimos el coche. Buscamos movimiento a mano y allí no hemos encontrado ninguna avería.
 rule-no-bearing-action-play-not-listened = No reproducido: no se hizo prueba con el motor en marcha. No se notó juego y no se encontró nada más.
-rule-no-bearing-action-play-not-listened-owner = El ruido no se reprodujo: no pusimos el motor en marcha. Probamos a mano si hay juego y allí no hemos encontrado ninguna avería.
+rule-no-bearing-action-play-not-listened-owner = El ruido no se reprodujo: no pusimos el motor en marcha para escuchar. Buscamos movimiento a mano y no hemos encontrado ninguna avería.
 
 rule-no-bearing-action-ends = No se notó juego en los extremos del árbol y no se encontró nada más.
 rule-no-bearing-action-ends-owner = Probamos a mano los dos extremos del árbol y allí no hemos encontrado ninguna avería.
 rule-no-bearing-action-ends-not-reproduced = No reproducido: no se oyó nada. No se notó juego en los extremos del árbol y no se encontró nada más.
-rule-no-bearing-action-ends-not-reproduced-owner = El ruido no se reprodujo: no apareció mientras tuvimos el coche. Probamos los dos extremos del árbol y allí no hemos encontrado ninguna avería.
+rule-no-bearing-action-ends-not-reproduced-owner = El ruido no se reprodujo: no apareció mientras tuvimos el coche. Probamos a mano los dos extremos del árbol y allí no hemos encontrado ninguna avería.
 rule-no-bearing-action-ends-not-listened = No reproducido: no se hizo prueba con el motor en marcha. No se notó juego en los extremos del árbol y no se encontró nada más.
-rule-no-bearing-action-ends-not-listened-owner = El ruido no se reprodujo: no pusimos el motor en marcha. Probamos los dos extremos del árbol y allí no hemos encontrado ninguna avería.
+rule-no-bearing-action-ends-not-listened-owner = El ruido no se reprodujo: no pusimos el motor en marcha para escuchar. Probamos a mano los dos extremos del árbol y allí no hemos encontrado ninguna avería.
 note-means-shaft-ends = El árbol lleva la fuerza del motor a las ruedas. Una articulación en cada extremo lo sujeta.
-note-open-play-far-end = No hemos probado si hay juego en los extremos del árbol.
+note-open-play-far-end = No hemos buscado movimiento en los extremos del árbol.
 
-note-could-support-broken = El rodamiento puede caer en marcha. Entonces el árbol puede golpear el suelo del coche o la calle. Podría perder el control.
-note-could-support-torn = La goma puede rasgarse del todo. Entonces el árbol puede oscilar y dañar otras piezas.
+note-could-support-broken = El rodamiento puede caer en marcha. Entonces el árbol puede dar contra el coche o contra la calle. Usted podría perder el control.
+note-could-support-torn = La goma puede rasgarse del todo. Entonces el árbol puede oscilar, dar contra el coche y dañar otras piezas.
 note-could-support-ageing = La goma puede empeorar y dejar que el árbol oscile.
-note-could-coupling-bolts = La unión puede soltarse en marcha. Entonces el árbol puede golpear el suelo del coche o la calle. Podría perder el control.
+note-could-coupling-bolts = La articulación se puede soltar en marcha. Entonces el árbol puede dar contra el coche o contra la calle. Usted podría perder el control.
 note-could-mount-broken = El motor puede moverse demasiado. Eso puede romper las articulaciones del árbol.
 note-could-touches-fibre = La fibra puede cortarse donde roza. Entonces el árbol puede romperse en marcha.
-note-could-far-end-unsure = Si la articulación está floja, puede desgastarse hasta que el árbol se suelte.
+note-could-far-end-unsure = Si la articulación está floja, puede desgastarse más hasta que el árbol se suelte.
 note-could-drag-unchecked = Si el rodamiento frena, puede calentarse y romperse.
 
 ## A qué se limita una calificación.
 limit-turn-by-hand = Limitado al juego; no se comprobó si el rodamiento frena.
-limit-turn-by-hand-owner = Solo comprobamos el juego. No comprobamos si el rodamiento frena.
+limit-turn-by-hand-owner = Solo buscamos movimiento. No comprobamos si el rodamiento frena.
 limit-housing-look = El alojamiento no se miró, o no entero.
 limit-housing-look-owner = No pudimos ver entera la pieza que sujeta el rodamiento.
 limit-support-look = El soporte de goma no se miró, o no entero.
 limit-support-look-owner = No pudimos ver entera la goma que sujeta el rodamiento.
 limit-no-figure = Sin medida conocida, juzgado al tacto.
-limit-no-figure-owner = No conocemos el límite del fabricante. Juzgamos la goma al tacto.
+limit-no-figure-owner = No conocemos el límite del fabricante. Juzgamos al tacto cuánto cede la goma.
 limit-tube-closed = Calificado desde fuera: el tubo está cerrado y sus rodamientos no se probaron.
 limit-tube-closed-owner = El tubo que rodea el árbol sigue cerrado. Solo miramos y escuchamos desde fuera.
 limit-tube-nothing = Sin comprobar aún, y nada encontrado desde fuera.
@@ -135,7 +135,7 @@ unknown-limit = { $step }: { $lack }
 
 detail-degrees = Probado a { $degrees } °C
 detail-engine-warm = Leído con el motor caliente
-detail-engine-cold = Leído con el motor frío: no entra en la clasificación
+detail-engine-cold = Leído con el motor frío: no cuenta para las causas
 
 next-free-turn = Girado por sí solo, desacoplado, el árbol dice si su rodamiento frena.
 next-far-end = El extremo quedó dudoso: mire su articulación.
@@ -164,7 +164,7 @@ ui-earlier-rules = Este coche entró con las reglas { $then }; la calificación 
 ui-cause-next = Siguiente: { $what }
 
 ## How a step is done at a support of its kind; without one, as everywhere.
-step-play-vertical-do-rubber = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el rodamiento respecto a su soporte. Cede y vuelve: elástico. Topa: golpea.
-step-play-lateral-do-rubber = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el rodamiento respecto a su soporte. Cede y vuelve: elástico. Topa: golpea.
-step-play-far-end-do-none = Agarre el árbol por un extremo y luego por el otro. Empuje arriba y abajo, luego de lado a lado. Mire cada articulación. Deslizarse a lo largo es normal en una junta deslizante.
+step-play-vertical-do-rubber = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el rodamiento respecto a su soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
+step-play-lateral-do-rubber = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el rodamiento respecto a su soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
+step-play-far-end-do-none = Agarre el árbol por un extremo y luego por el otro. Empuje arriba y abajo, luego de lado a lado. Mire cada articulación. Deslizarse a lo largo es normal en una articulación deslizante.
 next-warm = Probado en frío, con un ruido que el frío esconde: pruebe otra vez con el alojamiento caliente.

@@ -34,20 +34,20 @@ word-none-yet = aún ninguna
 finding-title = Informe: árbol de transmisión y su rodamiento de apoyo
 finding-heading-next = Qué hacer ahora
 finding-heading-vehicle = Vehículo y visita
-finding-heading-complaint = Queja
+finding-heading-complaint = Síntoma que describe el cliente
 finding-heading-reasons = Por qué esta calificación
 finding-heading-suspicion = Qué despierta sospecha
 finding-heading-steps = Qué se revisó
 finding-heading-causes = Causas, la más probable primero
 finding-heading-causes-found = Causas, primero lo que explica lo encontrado
 finding-heading-unknown = Qué no se sabe
-finding-heading-road = Filas de la inspección técnica, a título informativo
+finding-heading-road = Normas de inspección (Reino Unido, UE), a título informativo
 finding-heading-cautions = Advertencias
 finding-heading-signed = Recibo de la nota del cliente
 
 finding-sum-danger = PELIGRO: no conduzca este coche.
 finding-sum-warning = ADVERTENCIA: no se debe conducir. Que lo lleve a reparar una grúa.
-finding-sum-repaired = Reparado desde entonces: tras el montaje, el aro giraba libre a mano. La calificación dice lo que se encontró antes.
+finding-sum-repaired = Reparado desde entonces: tras el montaje, el rodamiento giraba libre a mano. La calificación dice lo que se encontró antes.
 finding-sum-caution = PRECAUCIÓN: pida cita para reparar.
 finding-sum-notice = AVISO: el rodamiento no necesita nada.
 finding-sum-unrated = AÚN SIN COMPROBAR: la prueba a mano sigue abierta, por eso no hay calificación.
@@ -64,11 +64,11 @@ finding-next-danger-owner = Dígaselo hoy al cliente y pídale que firme que rec
 finding-next-warning = No lo devuelva para conducirlo. Que lo lleve a reparar una grúa, con el motor parado y sin remolcarlo sobre las ruedas motrices.
 finding-next-repaired = Antes de entregar el coche, vuelva a buscar movimiento a mano, en frío y en caliente. Hasta entonces vale la calificación de arriba.
 finding-next-warning-owner = Dé la nota al cliente y presupueste la reparación.
-finding-next-caution = Dé cita para reparar y presupueste lo encontrado.
-finding-next-caution-owner = Dé la nota al cliente. Pídale que vuelva si crece el ruido o la vibración.
+finding-next-caution = Dé cita para reparar y presupueste las averías encontradas.
+finding-next-caution-owner = Dé la nota al cliente. Pídale que vuelva si aumenta el ruido o la vibración.
 finding-next-notice = No presupueste trabajo en el rodamiento.
-finding-next-notice-owner = Dé la nota al cliente. Pídale que vuelva si el ruido vuelve o cambia.
-finding-next-unrated = No dé nada por bueno ni por malo: oído y tacto solo despiertan sospecha.
+finding-next-notice-owner = Dé la nota al cliente. Pídale que vuelva si el ruido aparece otra vez o cambia.
+finding-next-unrated = No lo dé por bueno ni por malo: el ruido y la vibración no prueban nada.
 finding-next-unrated-owner = Presupueste una reparación solo después de la prueba a mano.
 finding-next-finish = Termine la revisión: { $steps }.
 finding-next-check = Siguiente prueba: { $step }. { $why }
@@ -101,8 +101,8 @@ field-ledger-value = { $entries ->
    *[other] { $entries } anotaciones, última huella { $head }
 }
 field-ledger-broken = Fallo del registro
-field-ledger-broken-value = Desde la anotación { $at } la cadena no encaja. Puede haber anotaciones cambiadas o perdidas.
-field-knowledge = Versión del saber técnico
+field-ledger-broken-value = Desde la anotación { $at } el registro no encaja. Puede haber anotaciones cambiadas o perdidas.
+field-knowledge = Reglas y valores
 field-complaint = En palabras del cliente
 field-complaint-none = Nada anotado
 field-sounds = Qué nota el cliente
@@ -127,20 +127,20 @@ photo-alt = Foto hecha en el paso «{ $step }». Respuesta anotada: { $answer }.
 photo-none = Sin foto: { $reason }
 
 unknown-hands-on = { $step }: no hecho. Solo la prueba a mano decide.
-unknown-unsure = { $step }: hecho, pero quedó dudoso. Dudoso nunca significa bien.
+unknown-unsure = { $step }: hecho, pero quedó dudoso; se trata como no superado.
 unknown-disputed = { $step }: dos aparatos anotaron respuestas distintas.
 unknown-open = { $count ->
     [one] Un paso más quedó sin revisar.
    *[other] { $count } pasos más quedaron sin revisar.
 }
-unknown-cold = Zumbido, golpe o vibración con prueba en frío: un asiento puede aflojarse en caliente. Vuelva a buscar juego con el alojamiento caliente.
+unknown-cold = Zumbido, golpeteo o vibración con prueba en frío: un alojamiento puede aflojarse en caliente. Vuelva a buscar movimiento con el soporte caliente.
 unknown-not-reproduced = No reproducido: con el motor en marcha no se oyó nada.
 unknown-not-listened = No reproducido: no se hizo ninguna prueba en marcha, así que nadie escuchó.
 unknown-figure = El movimiento se juzgó por el valor del fabricante, pero ese valor no está anotado. Anótelo en la recepción.
-unknown-ledger = El registro no encaja desde la anotación { $at }.
+unknown-ledger = El registro no encaja entero desde la anotación { $at }.
 
 caution-scope = Este informe cubre lo que se revisó, tal como estaba ese día. Las piezas no nombradas no se revisaron.
-caution-sorting = Las probabilidades se ordenan con criterio de taller, no se miden. Sobre el rodamiento solo decide la prueba a mano.
+caution-sorting = Las probabilidades se basan en el criterio del taller y no están medidas. Sobre el rodamiento solo decide la prueba a mano.
 caution-maker = Los procedimientos del fabricante y la ley local van antes que este informe.
 caution-quote = Esto no es un presupuesto ni un informe pericial para un tribunal.
 
@@ -164,9 +164,9 @@ note-heading-not-known = Qué no sabemos aún
 note-heading-ask = A quién preguntar
 
 note-found-unrated = Aún no hemos hecho toda la prueba a mano.
-note-found-suspicion = Hay señales que nos hacen dudar. Solo la prueba a mano lo puede aclarar.
+note-found-suspicion = Hay señales que dan motivo de sospecha. Solo la prueba a mano lo puede aclarar.
 note-found-rest-open = El resto de la prueba aún no está hecho.
-note-found-repaired = Esta nota dice lo que encontramos antes de la reparación. Después se reparó el rodamiento. Pregúntenos antes de conducir.
+note-found-repaired = Esta nota dice lo que encontramos antes de la reparación. Después se reparó el rodamiento.
 note-found-more = { $count ->
     [one] Hay un punto más. El taller se lo puede enseñar.
    *[other] Hay { $count } puntos más. El taller se los puede enseñar.
@@ -176,7 +176,7 @@ note-means-shaft = El árbol lleva la fuerza del motor a las ruedas. Un rodamien
 note-means-danger = Es nuestro grado más alto. Nadie debe conducir el coche.
 note-means-warning = Es nuestro segundo grado más alto. El coche no se debe conducir.
 note-means-caution = Algo pide un arreglo o una mirada más de cerca. No lo deje para luego.
-note-means-notice = No vemos motivo para tocar ahora el rodamiento.
+note-means-notice = No hemos encontrado motivo para tocar ahora el rodamiento.
 note-means-unrated = Aún no hay grado. Un ruido puede ser señal de avería, pero solo la prueba a mano decide.
 note-likely = La causa más probable: { $about }
 
@@ -185,7 +185,7 @@ note-could-housing-broken = El rodamiento se puede soltar en marcha. Entonces el
 note-could-coupling-failing = La articulación se puede romper en marcha. Entonces el árbol puede dar contra el coche o contra la calle. Usted podría perder el control.
 note-could-shaft-fibre-damaged = El árbol se puede romper en marcha. Los trozos pueden dar contra el coche o contra la calle. Usted podría perder el control.
 note-could-running-stopped = Una pieza puede estar a punto de romperse. Si se rompe en marcha, usted podría perder el control.
-note-could-rubber-play = La goma se puede romper más. Entonces el árbol puede dar golpes y dañar otras piezas.
+note-could-rubber-play = La goma se puede romper más. Entonces el árbol puede oscilar, dar contra el coche y dañar otras piezas.
 note-could-turns-badly = El rodamiento se puede calentar y bloquear o romper. Entonces el árbol se puede soltar.
 note-could-shaft-damaged = El árbol puede temblar cada vez más. Eso puede romper su rodamiento y sus articulaciones.
 note-could-far-end-play = La articulación se puede gastar más hasta que el árbol se suelte.
@@ -195,17 +195,17 @@ note-could-cause-likely = La avería puede ir a más y dañar otras piezas.
 note-could-cause-likely-misfire = La avería puede ir a más. Puede quemar una pieza del escape, y esa pieza es cara.
 note-could-finding-unexplained = No lo sabemos seguro. Puede ser el comienzo de una avería que va a más.
 note-could-cold-check-buzz = Si el rodamiento se afloja en caliente, el árbol se puede soltar en marcha.
-note-could-no-bearing-action = El ruido puede volver. Toda pieza se gasta con el tiempo.
+note-could-no-bearing-action = El ruido puede volver. Toda pieza se puede gastar con el tiempo.
 note-could-unrated = Aún no lo sabemos. Si el rodamiento está flojo, el árbol se puede soltar en marcha.
 
 note-now-danger = No conduzca el coche, ni siquiera a casa. No arranque el motor. Déjelo aquí o haga que lo lleve una grúa. Pídanos precio para el arreglo.
 note-now-warning = No conduzca el coche. Que lo lleve una grúa al taller, motor parado. No se debe remolcar sobre las ruedas motrices.
-note-now-caution = Pida cita para el arreglo. Si el ruido o el temblor crece, pare y llámenos.
-note-now-notice = Ahora no hay nada que hacer en el rodamiento. Vuelva si el ruido vuelve o suena de otro modo.
+note-now-caution = Pida cita para el arreglo. Si el ruido o el temblor aumenta, pare y llámenos.
+note-now-notice = Ahora no hay nada que hacer en el rodamiento. Vuelva si el ruido aparece otra vez o suena de otro modo.
 note-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podemos decir si puede conducir el coche. Si da golpes o tiembla más que antes, pare y llámenos.
-note-now-repaired = Pregúntenos si el coche puede volver a circular. No lo conduzca hasta que se lo digamos. Si da golpes o tiembla, pare y llámenos.
+note-now-repaired = Pregúntenos si el coche se puede volver a conducir. No lo conduzca hasta que se lo digamos. Si da golpes o tiembla más que antes, pare y llámenos.
 
-note-open-none = No dejamos nada abierto en esta prueba. Solo miramos las piezas que nombra el informe.
+note-open-none = Hemos terminado todas las partes de esta prueba. Solo miramos las piezas que nombra el informe.
 note-open-play-vertical = No hemos probado si el árbol se mueve arriba y abajo.
 note-open-play-lateral = No hemos probado si el árbol se mueve de lado a lado.
 note-open-tube-open-check = No hemos abierto el tubo para probar los rodamientos de dentro.
@@ -214,16 +214,16 @@ note-unsure-play-vertical = Buscamos movimiento arriba y abajo, pero no estamos 
 note-unsure-play-lateral = Buscamos movimiento de lado a lado, pero no estamos seguros.
 note-unsure-play-far-end = Buscamos movimiento en el extremo, pero no estamos seguros.
 note-unsure-tube-open-check = Probamos los rodamientos del tubo, pero no estamos seguros.
-note-disputed = Dos de nuestras notas no dicen lo mismo. Cuenta la peor.
+note-disputed = Dos de nuestras anotaciones no dicen lo mismo. Cuenta la peor.
 note-open-others = { $count ->
     [one] Queda una prueba sin hacer.
    *[other] Quedan { $count } pruebas sin hacer.
 }
 note-cold = Buscamos movimiento con la pieza fría. En caliente puede estar floja.
-note-not-reproduced = El ruido no salió con el motor en marcha, así que no se pudo reproducir.
+note-not-reproduced = Pusimos el motor en marcha y no oímos el ruido.
 note-not-listened = No pusimos en marcha el motor para escuchar, así que el ruido no se reprodujo.
 note-figure = El fabricante dice cuánto se puede mover. No hemos anotado ese número.
-note-ledger = Nuestro registro de esta prueba tiene un hueco. Pregunte al taller.
+note-ledger = Nuestro registro de esta prueba puede estar incompleto o cambiado. Pregunte al taller.
 
 note-ask-technician = Pregunte al taller que le dio esta nota. Lo ha revisado: { $technician }.
 note-ask-workshop = Pregunte al taller que le dio esta nota.
@@ -235,10 +235,10 @@ note-foot = Nota para el cliente. Cubre lo que se revisó, tal como estaba ese d
 
 short-head = { $vehicle }, { $date }: { $label }. { $headline }.
 short-head-nameless = Su coche, { $date }: { $label }. { $headline }.
-short-now-danger = No conduzca el coche, ni siquiera a casa. No arranque el motor. Déjelo aquí o haga que lo lleve una grúa.
-short-now-warning = No conduzca el coche. Que lo lleve una grúa, motor parado, sin remolcar sobre las ruedas motrices.
-short-now-caution = Si el ruido o el temblor crece, pare y llámenos.
-short-now-notice = Vuelva si el ruido vuelve o suena de otro modo.
+short-now-danger = Ni siquiera hasta casa. No arranque el motor. Déjelo aquí o haga que lo lleve una grúa.
+short-now-warning = Que lo lleven a reparar, motor parado. No se debe remolcar sobre las ruedas motrices.
+short-now-caution = Si el ruido o el temblor aumenta, pare y llámenos.
+short-now-notice = Vuelva si el ruido aparece otra vez o suena de otro modo.
 short-now-unrated = Déjenos acabar la prueba a mano. Hasta entonces no le podemos decir si puede conducir el coche.
 short-more = La nota completa dice más: pídanosla.
 

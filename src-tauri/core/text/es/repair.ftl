@@ -2,8 +2,8 @@
 
 bore-line-size = Diámetro medio { $size }, ± { $expanded }.
 bore-line-size-unknown = Diámetro medio no medido.
-bore-line-ovality = Ovalidad como mucho de { $value }, ± { $expanded }.
-bore-line-roundness = Desviación de redondez como mucho de { $value } (zona mínima), ± { $expanded }.
+bore-line-ovality = Mayor ovalidad { $value }, ± { $expanded }.
+bore-line-roundness = Mayor desviación de redondez { $value } (zona mínima), ± { $expanded }.
 bore-line-roundness-least = Desviación de redondez de al menos { $value }, ± { $expanded }: esta forma de medir no ve algunas formas.
 bore-line-taper = Conicidad de { $value } desde la cara hacia dentro, ± { $expanded }.
 
@@ -17,7 +17,7 @@ repair-heading-gates = Confirmado antes de quitar piezas pesadas
 repair-heading-plan = Plan de repaso
 repair-heading-passes = Pasadas dadas
 repair-heading-fit = Ajuste
-repair-heading-ring = Aro girado a mano tras el montaje
+repair-heading-ring = Rodamiento girado a mano tras el montaje
 repair-heading-notes = Tornillería y pares de apriete
 repair-not-recorded = No anotado.
 repair-gate = { $gate } ({ $by }, { $at })
@@ -32,7 +32,7 @@ repair-ring-rough = GIRA ÁSPERO ({ $by }, { $at }). El rodamiento está dañado
 repair-note = { $text } ({ $by }, { $at })
 repair-photo-bench-found = Agujero tal como se encontró
 repair-photo-bench-finished = Agujero terminado
-repair-photo-bench-ring = Aro girado a mano
+repair-photo-bench-ring = Rodamiento girado a mano
 repair-photo-pass = Tras la pasada { $pass }
 repair-photo-alt = Foto del trabajo: { $caption }.
 repair-caution-rating = Este registro no es una calificación: después de la reparación, busque movimiento a mano antes de que el coche circule. Esa prueba es una visita aparte.
@@ -46,5 +46,5 @@ entry-bore-finished = Agujero terminado medido
 entry-housing-looked = Soporte mirado en el banco
 entry-pass-cut = Pasada dada
 entry-fit-given = Ajuste calculado
-entry-ring-turned = Aro girado a mano
+entry-ring-turned = Rodamiento girado a mano
 entry-bench-noted = Nota del banco

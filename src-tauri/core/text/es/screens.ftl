@@ -13,7 +13,7 @@ ui-no-plate = Sin matrícula
 ## Cuando no se llega al núcleo o una pantalla tropieza.
 ui-error-no-core = Las pantallas no llegan a Steady
 ui-error-no-core-help = No se pierde nada de lo anotado. Arranque Steady de nuevo y abra la dirección que indica.
-ui-error-screen = Esta pantalla ha tropezado
+ui-error-screen = Esta pantalla ha fallado
 ui-error-screen-help = No se pierde nada de lo anotado. Pruebe otra vez; si se repite, cierre Steady y ábralo de nuevo.
 
 ## Quién trabaja.
@@ -38,7 +38,7 @@ ui-steps-settled = { $settled } de { $steps } pasos comprobados{ $open ->
    *[other] , { $open } sin decidir
 }
 ui-repair-torn-down = En el banco tras el desmontaje
-ui-repair-turns-free = El aro giró libre tras el montaje
+ui-repair-turns-free = El rodamiento giró libre tras el montaje
 ui-repair-checked-again = Comprobado de nuevo tras la reparación
 ui-outcome-confirmed = Confirmado qué era
 ui-signed = Firmado: { $decision }
@@ -47,7 +47,7 @@ ui-theme = Aspecto
 ui-theme-system = Aparato
 ui-theme-dark = Oscuro
 ui-theme-daylight = Luz de día
-ui-versions = Versión { $version }, saber técnico { $knowledge }
+ui-versions = Versión { $version }, reglas y valores { $knowledge }
 ui-notices = Lo que hicieron otros, con sus licencias
 ui-notices-about = Nombra cada parte de Steady que hicieron otros y después sus licencias, en inglés.
 ui-notices-none = La lista no está en esta versión.
@@ -57,7 +57,7 @@ ui-intake = Recepción
 ui-layout = Cómo lleva el coche su árbol
 ui-layout-needed = Elija una. Todo lo demás puede esperar.
 ui-support-rigid = Sujeto rígido: a mano no se permite movimiento.
-ui-support-rubber = En un aro de goma: que ceda algo es normal.
+ui-support-rubber = En un anillo de goma: que ceda algo es normal.
 ui-support-tube = Dentro de un tubo: no se puede agarrar.
 ui-seat = Alojamiento del rodamiento
 ui-maker-figure = Movimiento según el fabricante, mm
@@ -168,7 +168,7 @@ ui-go-on = Seguir con la revisión
 ui-causes = Causas, la más probable primero
 ui-causes-found = Causas: primero lo que explica lo encontrado
 ui-found-by-hand = Lo que se encontró
-ui-causes-about = Oído y tacto despiertan sospecha. Solo la prueba a mano decide. Pueden darse varias a la vez.
+ui-causes-about = El ruido y la vibración despiertan sospecha. Solo la prueba a mano decide. Pueden darse varias a la vez.
 ui-for = A favor
 ui-against = En contra
 ui-weight-for = { $step }: { $answer } la hace { $times } veces más probable.
@@ -178,7 +178,7 @@ ui-weight-gauge-without = { $step }, con el comparador: sus lecturas son { $odds
 ui-weight-makes-more = La hace { $times } veces más probable.
 ui-weight-makes-less = La hace { $times } veces menos probable.
 ui-no-weights = Ninguna respuesta habla aún a favor o en contra.
-ui-road = A título informativo: inspección técnica
+ui-road = A título informativo: normas de inspección (Reino Unido, UE)
 ui-papers = Documentos
 ui-finding = Informe
 ui-note = Nota del cliente
@@ -212,13 +212,13 @@ ui-note-hash = Esta nota: SHA-256 { $hash }
 
 ## El registro.
 ui-chain-whole = { $entries ->
-    [one] Una anotación. La cadena está entera.
-   *[other] { $entries } anotaciones. La cadena está entera.
+    [one] Una anotación. El registro está entero.
+   *[other] { $entries } anotaciones. El registro está entero.
 }
-ui-chain-broken = LA CADENA ESTÁ ROTA en la anotación { $seq }. Desde ahí este registro no es lo que se escribió. Trate la visita como no revisada y deje los datos de este aparato como están.
-ui-ledger-broken = El registro de esta visita está roto en la anotación { $seq }. No se fíe de él.
+ui-chain-broken = EL REGISTRO ESTÁ DAÑADO desde la anotación { $seq }. Desde ahí no es lo que se escribió. Trate la visita como no revisada y deje los datos de este aparato como están.
+ui-ledger-broken = El registro de esta visita está dañado desde la anotación { $seq }. No se fíe de él.
 ui-ledger-empty = Aún no hay nada anotado.
-ui-ledger-head = Fin de la cadena: { $head }
+ui-ledger-head = Última huella: { $head }
 ui-reason-was = Motivo: { $reason }
 ui-superseded = Ya no cuenta; una anotación posterior ocupó su lugar.
 
@@ -229,12 +229,12 @@ ui-outcome = En qué punto está la revisión
 ui-interval = entre { $low } y { $high }
 ui-before = Antes de cualquier respuesta: { $before }.
 ui-together-for = Juntas, estas respuestas la hacen otras { $times } veces más probable.
-ui-together-against = Juntas, estas respuestas dicen en parte lo mismo: { $times } veces menos probable que su suma.
+ui-together-against = Estas respuestas dicen en parte lo mismo: juntas cuentan { $times } veces menos.
 ui-causes-more = { $count ->
     [one] Una causa más
    *[other] { $count } causas más
 }
-ui-next-gain = De media ahorra unos { $minutes } minutos de una reparación equivocada o de un coche retenido para nada.
+ui-next-gain = De media ahorra unos { $minutes } minutos de reparación innecesaria o de espera.
 ui-next-none = Ninguna prueba más
 ui-turn = Si «{ $step }» diera «{ $answer }», iría delante { $cause } ({ $share }).
 ui-judgements = Qué costaría una decisión equivocada
@@ -260,21 +260,21 @@ ui-turned-out-by = Quién lo dice (vacío: { $technician })
 ui-turned-out-save = Confirmar
 ui-turned-out-kept = Anotado. Cuenta una vez, por más que se corrija.
 ui-turned-out-again = Confirme otra vez para corregirlo; las dos quedan en el registro.
-ui-calibration = Cuánto acierta la clasificación
+ui-calibration = Cuántas veces acertaron las causas
 ui-calibration-about = Compara lo que se dijo de cada causa con lo hallado en el desmontaje o tras la reparación.
 ui-outcomes-count = { $outcomes ->
     [0] Aún ningún resultado confirmado
     [one] Un resultado confirmado
    *[other] { $outcomes } resultados confirmados
 }
-ui-judgement-alone-page = La clasificación aún se basa solo en criterio. Los números de una disposición aprenden a partir de { $enough } resultados.
+ui-judgement-alone-page = Los números se basan aún solo en el criterio. Los de una disposición aprenden a partir de { $enough } resultados.
 ui-layout-taught = { $layout }: { $outcomes } resultados; sus números han aprendido de ellos.
 ui-layout-not-taught = { $layout }: { $outcomes } de { $enough } resultados.
-ui-reliability = Dicho y cumplido
+ui-reliability = Pronóstico y resultado
 ui-reliability-about = De todas las causas dadas por probables en torno al 70 %, cerca del 70 % deberían resultar ciertas. Sobre la línea a trazos, encaja.
-ui-reliability-drawing = Diagrama: en horizontal lo que se dijo, en vertical cuántas veces fue así; la tabla de debajo tiene sus números.
-ui-said = Dicho
-ui-was = Fue así
+ui-reliability-drawing = Diagrama: en horizontal el pronóstico, en vertical cuántas veces fue así; la tabla de debajo tiene sus números.
+ui-said = Pronóstico
+ui-was = Hallado
 ui-count = Cuántas
 ui-share = { $share } %
 ui-scores = Puntuaciones, mejor cuanto más bajas
@@ -308,13 +308,13 @@ ui-lever-near = De una pareja, se mueve el rodamiento más cercano al comparador
 ui-lever-far = De una pareja, se mueve el rodamiento más lejano al comparador
 ui-lever-either = De una pareja, no se sabe cuál
 ui-lever-joint = Un solo rodamiento
-ui-lever-about-pair = Un rodamiento suelto de una pareja inclina el árbol alrededor del otro, no alrededor de la junta lejana. Si no se sabe cuál, se calculan ambos, y una prueba necesita los dos.
-ui-lever-about-joint = Un solo rodamiento: el árbol se inclina alrededor de su junta lejana.
+ui-lever-about-pair = Un rodamiento suelto de una pareja inclina el árbol alrededor del otro, no alrededor de la articulación lejana. Si no se sabe cuál, se calculan ambos, y una prueba necesita los dos.
+ui-lever-about-joint = Un solo rodamiento: el árbol se inclina alrededor de su articulación lejana.
 ui-lever-apart = De rodamiento a rodamiento, mm
 ui-lever-out = Del rodamiento más cercano al comparador, mm
-ui-lever-joint-bearing = De la junta al rodamiento, mm
-ui-lever-joint-gauge = De la junta al comparador, mm
-ui-gauge-mark = Sin valor del fabricante, la vara de medir es el juego propio del rodamiento. No es un límite oficial de nadie.
+ui-lever-joint-bearing = De la articulación al rodamiento, mm
+ui-lever-joint-gauge = De la articulación al comparador, mm
+ui-gauge-mark = Sin valor del fabricante, la vara de medir es el juego propio del rodamiento. No es un límite oficial.
 ui-gauge-bore = Diámetro interior del rodamiento, mm
 ui-gauge-group = Grupo de juego
 ui-gauge-group-none = Desconocido
@@ -343,7 +343,7 @@ ui-measure-again = Medir de nuevo
 ui-photo-back-bench = Volver al banco
 ui-bench-look = Mirar el soporte
 ui-look-cracked = ¿Alguna grieta o una oreja rota?
-ui-look-ring-turned = ¿Marcas brillantes o rayadas de un aro que giró?
+ui-look-ring-turned = ¿Marcas brillantes o rayadas de un rodamiento que giró en su alojamiento?
 ui-look-yes = Sí
 ui-look-no = No
 ui-look-wall = Pared mínima que puede quedar, mm
@@ -351,7 +351,7 @@ ui-bench-found = Agujero tal como se encontró
 ui-bench-skim = Plan de repaso y pasadas
 ui-bench-finished = Agujero terminado
 ui-bench-fit = Ajuste
-ui-bench-ring = Tras el montaje: girar el aro a mano
+ui-bench-ring = Tras el montaje: girar el rodamiento a mano
 ui-bench-ring-about = Gire a mano el árbol en su rodamiento, despacio, una vuelta entera. Debe girar libre: un rodamiento prensado en un alojamiento ovalado gira duro y dura poco.
 ui-bench-notes = Tornillería y pares de apriete
 ui-bench-notes-about = Tornillería nueva, al par del fabricante. Escriba qué se usó y de dónde viene el valor.

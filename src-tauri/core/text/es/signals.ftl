@@ -7,7 +7,7 @@ word-caution = PRECAUCIÓN
 word-notice = AVISO
 word-unrated = AÚN SIN COMPROBAR
 headline-danger = NO CONDUZCA
-headline-warning = No conducir: solo en grúa
+headline-warning = No conduzca: solo en grúa
 headline-caution = Pida cita para reparar
 headline-notice = El rodamiento no necesita nada
 headline-unrated = La prueba a mano sigue abierta
@@ -31,7 +31,7 @@ station-account = Relato del cliente
 layout-rigid-engine-speed = Soporte rígido, régimen del motor
 layout-rigid-engine-speed-about = Un árbol del motor a un cambio situado atrás. Gira con el motor aunque el coche esté parado. A mano no se permite ningún movimiento.
 layout-rubber-centre = Soporte central de goma
-layout-rubber-centre-about = Árbol de dos piezas tras el cambio, con su rodamiento central en un aro de goma. Que ceda algo es normal; el límite es el valor del fabricante.
+layout-rubber-centre-about = Árbol de dos piezas tras el cambio, con su rodamiento central en un anillo de goma. Que ceda algo es normal; el límite es el valor del fabricante.
 layout-torque-tube = Tubo de empuje
 layout-torque-tube-about = Árbol a régimen del motor dentro de un tubo, sobre varios rodamientos. No se puede agarrar hasta abrir el tubo según el fabricante.
 
@@ -47,7 +47,7 @@ sound-vibration = Vibración
 sound-rattle = Traqueteo
 sound-pops = Chasquidos
 sound-hiss = Silbido de aire
-sound-whine = Zumbido agudo
+sound-whine = Aullido
 
 waiver-cannot-reach = La cámara no llega
 waiver-too-dark = Demasiado oscuro para una foto
@@ -56,9 +56,9 @@ waiver-nothing-to-see = En una foto no se vería nada
 waiver-owner-declined = El cliente no quiere fotos
 waiver-not-in-case = El archivo de caso no indica foto
 
-decision-repair = Lo haré reparar
-decision-decide-later = Decidiré más adelante
-decision-decline = No acepto
+decision-repair = Que lo reparen
+decision-decide-later = Me lo voy a pensar
+decision-decline = Dejarlo como está, me explicaron el riesgo
 
 entry-opened = Llegó el coche
 entry-amended = Recepción cambiada

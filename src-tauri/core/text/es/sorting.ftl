@@ -18,10 +18,10 @@ course-drive-until-repair = Dejarlo circular hasta la reparación
 course-repair-now = Reparar ya
 course-watch = Vigilarlo
 
-loss-held-back-in-vain = el coche estuvo parado para nada
+loss-held-back-in-vain = el coche estuvo parado sin necesidad
 loss-driven-on-a-bad-bearing = se circuló con un rodamiento malo
 loss-bearing-repair-in-vain = el rodamiento se reparó para nada
-loss-bearing-fault-left = la avería del rodamiento siguió y se llevó por delante su soporte y el eje
+loss-bearing-fault-left = la avería del rodamiento siguió y dañó su soporte y el árbol
 loss-repair-in-vain = la reparación fue para nada
 loss-fault-left = la avería siguió
 

@@ -49,20 +49,20 @@ step-housing-look = Mirar el soporte
 step-housing-look-do = Ilumine el soporte todo alrededor. Busque grietas, tornillos flojos, marcas, grasa o polvo. Toque todo lo que vea.
 step-housing-look-watch = El escape caliente está cerca. No se cuelgue del soporte. No toque los cables naranjas. El procedimiento del fabricante va primero.
 
-step-play-vertical = Holgura arriba y abajo
-step-play-vertical-do = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga no hecho: mire antes soporte, tornillos y tacos, y luego repita.
+step-play-vertical = Juego arriba y abajo
+step-play-vertical-do = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el hueco entre árbol y soporte. Si se mueven juntos, responda «No hecho», mire soporte, tornillos y tacos, y repita.
 step-play-vertical-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
-step-play-lateral = Holgura de lado a lado
-step-play-lateral-do = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el hueco entre árbol y soporte. Si se mueven juntos, diga no hecho: mire antes soporte, tornillos y tacos, y luego repita.
+step-play-lateral = Juego de lado a lado
+step-play-lateral-do = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el hueco entre árbol y soporte. Si se mueven juntos, responda «No hecho», mire soporte, tornillos y tacos, y repita.
 step-play-lateral-watch = Solo las manos, sin palanca. Dedos lejos de articulaciones y bordes. Lejos de las piezas calientes. Siga el procedimiento del fabricante.
 
 step-tube-open-check = Rodamientos en el tubo abierto
 step-tube-open-check-do = Abra el tubo según el fabricante. Busque movimiento con las manos en cada rodamiento. Anote lo que note.
 step-tube-open-check-watch = Alta tensión a bordo: primero la aísla personal cualificado. Quedan sueltas piezas pesadas. Apuntálelas antes de soltar nada y siga al pie de la letra el procedimiento del fabricante.
 
-step-play-far-end = Holgura en el extremo
-step-play-far-end-do = Agarre el árbol por su extremo. Empuje arriba y abajo, luego de lado a lado. Mire la articulación. Deslizarse a lo largo es normal en una junta deslizante.
+step-play-far-end = Juego en el extremo
+step-play-far-end-do = Agarre el árbol por su extremo. Empuje arriba y abajo, luego de lado a lado. Mire la articulación. Deslizarse a lo largo es normal en una articulación deslizante.
 step-play-far-end-watch = Solo las manos. Dedos fuera de la articulación: pellizca. El procedimiento del fabricante va primero.
 
 step-turn-by-hand = Girar el árbol a mano

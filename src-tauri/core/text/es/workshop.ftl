@@ -14,14 +14,14 @@ note-receipt-from = Nota de: { $workshop }
 
 ## La decisión de quien es dueño cuando no hay nada que reparar. Las tres se registran igual con cualquier calificación.
 decision-repair-notice = Quiero que lo miren otra vez
-decision-decide-later-notice = Decidiré más adelante
+decision-decide-later-notice = Me lo voy a pensar
 decision-decline-notice = No quiero que se haga nada más
 decision-repair-unrated = Terminen la revisión, por favor
-decision-decide-later-unrated = Decidiré más adelante
+decision-decide-later-unrated = Me lo voy a pensar
 decision-decline-unrated = No quiero que se revise
 decision-short-repair = adelante
-decision-short-decide-later = decide más adelante
-decision-short-decline = no acepta
+decision-short-decide-later = se lo piensa
+decision-short-decline = se deja como está
 
 ## El informe.
 finding-heading-scope = Alcance del trabajo en el rodamiento

@@ -1,11 +1,11 @@
 ### The screens around the work: first start, settings, practice, the driver's seat, interruptions.
 
 ## First start.
-ui-welcome-what-title = Ce qui sonne faux, senti à la main
+ui-welcome-what-title = Contrôler le bruit à la main
 ui-welcome-what = Steady vous mène pas à pas au palier d’un arbre de transmission : quoi écouter depuis le siège, quoi bouger à la main sous la voiture, quoi noter.
 ui-welcome-maker = La procédure du constructeur et la loi locale passent avant. Aucun réseau n’est nécessaire.
 ui-welcome-rule-title = Seul le contrôle à la main décide
-ui-welcome-rule = Bruit et vibration éveillent un soupçon. Les mains sur l’arbre le vérifient.
+ui-welcome-rule = Bruit et vibration éveillent un soupçon. On ne le sait qu’en bougeant l’arbre à la main.
 ui-welcome-open = Ce qui n’a pas été contrôlé n’est jamais dit sûr. Vous pouvez arrêter à chaque étape et revenir.
 
 ## Settings.
@@ -29,18 +29,18 @@ ui-driver-open = Écran pour le conducteur
 ui-driver-short = Conducteur
 ui-driver-title = Vous êtes au volant
 ui-driver-nobody = Personne n’est sous la voiture ni n’y va.
-ui-driver-running-1 = Restez assis. Frein à main serré, aucun rapport.
+ui-driver-running-1 = Restez assis. Frein de stationnement serré, aucun rapport.
 ui-driver-running-2 = Appuyez lentement, jusqu’à 2 500 tr/min environ.
 ui-driver-running-3 = Tenez moins de dix secondes. Relâchez.
 ui-driver-idle-1 = Restez assis. Frein de stationnement serré, pas de rapport.
 ui-driver-idle-2 = Laissez tourner au ralenti. Pied hors de la pédale.
 ui-driver-idle-3 = Si on vous demande un peu plus : lentement, puis lâchez.
 ui-driver-creep-1 = Gardez le pied au-dessus du frein.
-ui-driver-creep-2 = Lâchez le frein. Roulez une longueur de voiture.
-ui-driver-creep-3 = Freinez. Restez arrêté.
+ui-driver-creep-2 = Lâchez le frein doucement. Avancez d’une longueur de voiture.
+ui-driver-creep-3 = Freinez jusqu’à l’arrêt.
 ui-driver-stop = ARRÊT IMMÉDIAT
-ui-driver-stop-running = Choc lourd ou forte vibration : pied levé, moteur coupé.
-ui-driver-stop-creep = Choc lourd, ou quelqu’un près de la voiture : freinez fort, moteur coupé.
+ui-driver-stop-running = Fort cognement ou forte vibration : pied levé, moteur coupé.
+ui-driver-stop-creep = Fort cognement, ou quelqu’un près de la voiture : freinez fort, moteur coupé.
 ui-driver-stopped = J’ai dû couper
 ui-driver-done = Terminé
 

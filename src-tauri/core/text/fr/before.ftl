@@ -1,7 +1,7 @@
 ### Une voiture déjà venue : ce qui l’amène, dans quelles conditions le bruit s’entend, ce que l’on avait trouvé.
 
 occasion = Ce qui l’amène
-occasion-complaint = La plainte, pour la première fois
+occasion-complaint = Le symptôme, pour la première fois
 occasion-after-repair = Contrôle après réparation
 occasion-comeback = Le bruit est revenu après réparation
 occasion-said-after-repair = Cette visite est un contrôle après une réparation.
@@ -27,7 +27,7 @@ before-take-car = Reprendre les données de la voiture
 before-taken = Reprises. Vérifiez si elles sont encore justes.
 before-step = Le { $day } : { $said }
 before-none = Cet appareil ne connaît aucune visite précédente de cette voiture. Elle se cherche par son numéro de châssis ou sa plaque.
-before-broken = Le registre de cette visite ne concorde pas. Ce qu’il dit ne prouve rien.
+before-broken = Le registre de cette visite est abîmé. Ce qu’il dit ne prouve rien.
 before-not-checked = Rien n’a été contrôlé à la main.
 before-now = Cette visite
 before-curve = Mouvement lu au comparateur, visite par visite, avec son incertitude
@@ -35,5 +35,5 @@ before-curve-about = { $place } : chaque point est une visite, la barre son inc
 before-movement = { $place } : { $movement }
 before-repaired = Réparée ici
 before-open = Ouvrir cette visite
-intake-warm-from = Boîtier chaud selon le constructeur : à partir de °C
+intake-warm-from = Palier chaud selon le constructeur : à partir de °C
 before-outcome = C’était : { $causes }

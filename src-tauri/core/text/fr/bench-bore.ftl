@@ -38,7 +38,7 @@ skim-axis-unseen = Le plan suppose un seul axe droit, au milieu de chaque profon
 skim-flagged = Une lecture signalée comme n’allant pas avec les autres est dans ce plan. Refaites-la avant d’usiner.
 skim-size-unknown = Le comparateur n’a jamais été réglé sur une cote connue, le plan donne donc des passes et pas de diamètres.
 skim-between = Seuls les profondeurs et les angles mesurés sont dans le plan. Surveillez le contact sur l’alésage réel : il est franc quand l’outil a touché tout autour.
-skim-caution = Protégez-vous des copeaux, couvrez vos yeux, bridez sans déformer le palier, et mesurez à froid. Le mode opératoire du constructeur passe avant ce plan.
+skim-caution = Protégez-vous des copeaux, portez une protection des yeux, bridez sans déformer le palier, et mesurez à froid. La procédure du constructeur passe avant ce plan.
 
 ## Refus
 

@@ -19,7 +19,7 @@ fit-state-loose = Avec du jeu pour toutes les paires de pièces.
 fit-at-temperature = À { $celsius } °C : { $least } à { $most }, en moyenne { $mean }.
 fit-loosens-hot = De 20 à { $celsius } °C, l’ajustement perd { $loss }.
 fit-tightens-hot = De 20 à { $celsius } °C, l’ajustement gagne { $gain }.
-fit-goes-loose-hot = L’AJUSTEMENT PREND DU JEU À CHAUD : au-dessus de { $celsius } °C, toutes les paires ont du jeu, et la bague tourne dans son logement.
+fit-goes-loose-hot = L’AJUSTEMENT PREND DU JEU À CHAUD : au-dessus de { $celsius } °C, toutes les paires ont du jeu, et le roulement tourne dans son logement.
 fit-may-loosen-hot = L’ajustement peut prendre du jeu à chaud : au-dessus de { $celsius } °C, la paire la moins serrée a du jeu.
 fit-looser-hot = La paire la moins serrée a déjà du jeu à 20 °C, et plus encore à chaud.
 fit-holds = L’ajustement reste serré sur toute la plage.
@@ -37,7 +37,7 @@ fit-slides = Rien n’est serré : la pièce glisse en place à la main.
 
 fit-clearance-loss = Le logement prend { $least } à { $most } du jeu interne du roulement à 20 °C, au plus { $worst } sur la plage.
 fit-clearance-left = Groupe { $group } : { $low } à { $high } avant montage, il reste { $left-low } à { $left-high }.
-fit-clearance-gone = LE ROULEMENT TOURNE SANS JEU dans la paire la plus serrée : il tourne dur et meurt tôt.
+fit-clearance-gone = LE ROULEMENT TOURNE SANS JEU dans la paire la plus serrée : il tourne dur et s’use tôt.
 fit-clearance-needed = Le groupe { $group } ou au-dessus garde un peu de jeu pour toutes les paires.
 fit-clearance-none-enough = Aucun groupe jusqu’à C4 ne garde de jeu pour toutes les paires : choisissez un ajustement moins serré.
 
@@ -62,7 +62,7 @@ fit-missing-width = la largeur du roulement : pas d’effort de presse
 fit-missing-temperature = une plage de température
 fit-missing-size-uncertainty = l’incertitude d’une cote mesurée
 fit-missing-form = la forme du logement
-fit-maker-first = Le mode opératoire, les cotes et les couples du constructeur passent avant tout ce qui est dit ici.
+fit-maker-first = La procédure, les cotes et les couples du constructeur passent avant tout ce qui est dit ici.
 
 ## Refus.
 error-fit-unreadable = L’ajustement ne peut pas être lu

@@ -36,7 +36,7 @@ gauge-remedy-finer-gauge-more-readings = Trancherait : un comparateur au { $res
 gauge-remedy-read-again = Mesurez de nouveau : au moins { $readings } lectures en tout, en lâchant l’arbre entre elles.
 gauge-remedy-find-limit = Trouvez la limite : la valeur du constructeur, ou l’alésage et le groupe de jeu du roulement.
 gauge-remedy-find-figure = Trouvez la valeur du constructeur pour ce palier ; sans elle, rien ne peut être jugé.
-gauge-remedy-too-near-limit = Rien de prévu ne peut trancher : le mouvement est trop près de la limite. Traitez-le comme incertain.
+gauge-remedy-too-near-limit = D’autres lectures ne trancheront pas : le mouvement est trop près de la limite. Traitez-le comme incertain.
 
 gauge-budget = Incertitude, la plus grande d’abord :
 gauge-budget-line = { $source } : { $contribution }, { $share } de la variance
@@ -51,7 +51,7 @@ gauge-chances = Ce comparateur, à cet endroit, manque { $missed } des paliers h
 gauge-trend-growing = Sur { $count } visites, il augmente de { $slope } par an (± { $expanded }).
 gauge-trend-shrinking = Sur { $count } visites, il diminue de { $slope } par an (± { $expanded }) : demandez ce qui a été changé.
 gauge-trend-no-change-shown = Sur { $count } visites, aucun changement ne se montre ({ $slope } par an, ± { $expanded }) ; cela ne veut pas dire qu’il n’y en a pas.
-gauge-maker-first = Le mode opératoire et les valeurs du constructeur passent avant tout ce qui est dit ici.
+gauge-maker-first = La procédure et les valeurs du constructeur passent avant tout ce qui est dit ici.
 
 ## Refus.
 error-gauge-file-unreadable = Le fichier du comparateur ne peut pas être lu

@@ -12,14 +12,14 @@ verdict-why-cracked = Le palier est fissuré.
 verdict-why-wall-too-thin = Une fois la bague logée, il resterait moins de paroi qu’il n’en faut.
 verdict-why-out-of-round = Il est prouvé que le logement n’est pas rond.
 verdict-why-roundness-not-decided = On ne sait pas encore si le logement est rond : mesurez-le plus finement.
-verdict-why-ring-turned = La bague a tourné dans son logement.
+verdict-why-ring-turned = Le roulement a tourné dans son logement.
 verdict-why-loose-hot = Le roulement neuf aurait du jeu dans le logement chaud.
 verdict-why-too-tight = L’ajustement pousserait le palier trop près de sa limite élastique.
 verdict-why-seat-sound = Le logement est rond, serré et en bon état.
 
 verdict-missing = Ni mesuré ni regardé : { $gaps }.
 verdict-gap-cracks = si le palier est fissuré
-verdict-gap-ring-marks = traces d’une bague qui a tourné
+verdict-gap-ring-marks = traces d’un roulement qui a tourné dans son logement
 verdict-gap-diameter = diamètre du logement
 verdict-gap-roundness = circularité du logement, avec son incertitude
 verdict-gap-hot-fit = l’ajustement à la température la plus haute
@@ -33,7 +33,7 @@ verdict-gates-machining = la coupe
 verdict-gates-heat = chauffer et refroidir
 verdict-gates-refit = le remontage
 
-closing-turns-freely = Après le remontage, vérifiez que la bague tourne librement à la main, sans point dur. Prenez une photo, notez-le. Sinon, démontez de nouveau.
+closing-turns-freely = Après le remontage, vérifiez que le roulement tourne librement à la main, sans point dur. Prenez une photo, notez-le. Sinon, démontez de nouveau.
 
 ## Conditions. gates-GROUPE nomme le groupe, gates-GROUPE-why dit pourquoi cela vaut une demi-minute.
 gates-teardown = Avant de déposer quoi que ce soit de lourd
@@ -42,15 +42,15 @@ gate-teardown-lift-gates-hold = Tout ce qui a été confirmé avant de passer de
 gate-teardown-stands-and-straps = Les chandelles sont en place et la voiture est sanglée au pont élévateur.
 gate-teardown-engine-and-gearbox-held = Moteur et boîte sont tenus par dessous avant de desserrer leurs supports.
 gate-teardown-shaft-marked = La position de l’arbre est repérée aux deux extrémités.
-gate-teardown-maker-procedure = Le mode opératoire du constructeur pour la dépose est sous la main et suivi.
+gate-teardown-maker-procedure = La procédure du constructeur pour la dépose est sous la main et suivi.
 gate-teardown-high-voltage = La haute tension, s’il y en a, a été isolée par des personnes habilitées avant de sortir un tube ou un arbre.
 
 gates-heat = Avant de chauffer ou de refroidir quoi que ce soit
-gates-heat-why = La chaleur détruit les joints et ramollit l’alliage sans que cela se voie. La glace carbonique et l’azote liquide brûlent la peau et chassent l’oxygène. Personnes formées et autorisées seulement ; vos règles locales passent avant.
-gate-heat-limits-known = Les limites des joints, de la graisse et du palier sont connues, et un thermomètre est sur la pièce.
+gates-heat-why = La chaleur détruit les joints d’étanchéité et ramollit l’alliage sans que cela se voie. La glace carbonique et l’azote liquide brûlent la peau et chassent l’oxygène. Personnes formées et autorisées seulement ; vos règles locales passent avant.
+gate-heat-limits-known = Les limites des joints d’étanchéité, de la graisse et du palier sont connues, et un thermomètre est sur la pièce.
 gate-heat-no-flame = Pas de flamme : four, plaque chauffante ou air chaud, également tout autour.
 gate-heat-cold-ventilated = Les roulements étanches vont au congélateur, jusqu’à -40 °C et pas plus froid. Plus froid, seulement si le constructeur le permet et si l’air circule : cela chasse l’oxygène.
-gate-heat-gloves = Les gants contre le chaud et le froid sont mis, les yeux sont couverts.
+gate-heat-gloves = Les gants contre le chaud et le froid et la protection des yeux sont mis.
 
 gates-machining = Avant de faire tourner l’outil
 gates-machining-why = Les copeaux d’alliage léger volent et coupent, ceux de magnésium brûlent, et une broche qui tourne attrape le tissu. Personnes formées et autorisées seulement ; vos règles locales passent avant.

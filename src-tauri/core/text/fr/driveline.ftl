@@ -24,7 +24,7 @@ drawing-clutch-pedal-effect = Un pied enfonce à fond la pédale d’embrayage, 
 drawing-selector-effect = Un pied tient le frein pendant que le sélecteur passe de P à marche.
 
 ## Réponses.
-answer-not-seen = Pas visible
+answer-not-seen = Pas pu le voir
 answer-crazed = Craquelé
 answer-torn = Déchiré
 answer-torn-through = Déchiré de part en part
@@ -37,7 +37,7 @@ answer-slides = Coulisse seulement
 answer-bolt-loose = Vis desserrée
 answer-bolt-missing = Vis absente
 answer-boot-torn = Soufflet déchiré
-answer-joint-stiff = Joint dur
+answer-joint-stiff = Cardan dur
 answer-touches-fibre = Touche un arbre en fibre
 answer-support-look-sound = Bon tout autour
 answer-clutch-pedal-effect-gone = Cliquetis disparu
@@ -46,7 +46,7 @@ answer-clutch-pedal-effect-same = Pareil
 answer-selector-effect-gone = Cliquetis disparu
 answer-selector-effect-less = Moins
 answer-selector-effect-same = Pareil
-answer-play-far-end-unsure = Pas sûr
+answer-play-far-end-unsure = Incertain
 
 ## Montages.
 layout-rigid-output-speed = Palier rigide, vitesse de sortie
@@ -54,12 +54,12 @@ layout-rigid-output-speed-about = Arbre en deux parties derrière la boîte, son
 layout-two-centres = Deux paliers centraux en caoutchouc
 layout-two-centres-about = Arbre en trois parties derrière la boîte, avec deux roulements centraux dans des anneaux de caoutchouc. Chacun se contrôle à part ; le premier est le plus près de la boîte.
 layout-one-piece = Une pièce, sans palier central
-layout-one-piece-about = Un arbre de la boîte au pont arrière, un joint à chaque bout et rien entre les deux. C’est le jeu aux bouts qui décide.
+layout-one-piece-about = Un arbre de la boîte au pont arrière, un cardan à chaque bout et rien entre les deux. C’est le jeu aux bouts qui décide.
 layout-front-shaft = Arbre avant, quatre roues motrices
-layout-front-shaft-about = Arbre de la boîte de transfert au pont avant, un joint à chaque bout. C’est le jeu aux bouts qui décide.
+layout-front-shaft-about = Arbre de la boîte de transfert au pont avant, un cardan à chaque bout. C’est le jeu aux bouts qui décide.
 layout-half-shaft = Arbre de roue avec palier
 layout-half-shaft-about = Arbre vers une roue avant, son roulement dans une patte à côté de la boîte. Il est immobile au point mort. À la main, aucun mouvement n’est permis.
-drawing-none = Un arbre avec un joint à chaque bout et aucun roulement entre les deux.
+drawing-none = Un arbre avec un cardan à chaque bout et aucun roulement entre les deux.
 
 ## Causes.
 cause-torsional-rattle = Cliquetis du volant, de l’embrayage ou des pignons
@@ -71,7 +71,7 @@ cause-joint-angle-or-balance-about = L’arbre tourne sous un mauvais angle ou m
 cause-misfire-next = Échangez la bobine ou la bougie entre deux cylindres et voyez si le défaut suit. Puis contrôlez l’équilibrage des injecteurs, puis la compression.
 cause-torsional-rattle-next = Contrôlez le jeu du volant et les ressorts du moyeu d’embrayage avant d’accuser la boîte.
 cause-wheel-or-tyre-next = Équilibrez les roues, contrôlez le voile des pneus et des jantes, et reprenez la même route à la même vitesse.
-cause-joint-angle-or-balance-next = Mesurez les angles des joints à hauteur de roulage et comparez-les à ceux du constructeur. Contrôlez le calage des joints et les masses d’équilibrage.
+cause-joint-angle-or-balance-next = Mesurez les angles des cardans à hauteur de roulage et comparez-les à ceux du constructeur. Contrôlez le calage des cardans et les masses d’équilibrage.
 
 ## Raisons.
 rule-support-broken = Le palier en caoutchouc est déchiré de part en part, sa patte fissurée ou une fixation desserrée.
@@ -86,7 +86,7 @@ rule-mount-broken = Un support du moteur ou de la boîte est cassé.
 rule-mount-broken-owner = Une pièce qui tient le moteur ou la boîte est cassée.
 rule-touches-fibre = Quelque chose touche un arbre en fibre.
 rule-touches-fibre-owner = L’arbre est en fibre, et quelque chose frotte dessus.
-rule-far-end-unsure = Un mouvement au bout de l’arbre n’a pas pu être exclu. Recommencez avec une deuxième personne qui regarde le joint.
+rule-far-end-unsure = Un mouvement au bout de l’arbre n’a pas pu être exclu. Recommencez avec une deuxième personne qui regarde le cardan.
 rule-far-end-unsure-owner = Nous avons cherché du jeu au bout de l’arbre et nous ne sommes pas sûrs.
 rule-drag-unchecked = Un sifflement ou un ronronnement, et l’arbre n’a pas été tourné seul : on ne sait pas si le roulement freine. Tournez-le désaccouplé.
 rule-drag-unchecked-owner = Il y a un sifflement ou un ronronnement, et nous n’avons pas encore tourné l’arbre seul.
@@ -96,57 +96,57 @@ rule-bearing-likely-suspected-owner = Ce que nous avons entendu peut venir du ro
 rule-no-bearing-action-play = Aucun jeu senti, et rien d’autre trouvé.
 rule-no-bearing-action-play-owner = Nous avons contrôlé le roulement à la main. Il ne bouge pas plus qu’il ne doit, et nous n’y avons pas trouvé de défaut.
 rule-no-bearing-action-play-not-reproduced = Non reproduit : rien entendu. Aucun jeu senti, et rien d’autre trouvé.
-rule-no-bearing-action-play-not-reproduced-owner = Le bruit ne s’est pas produit pendant que nous avions la voiture. Nous avons cherché du jeu à la main et nous n’y avons pas trouvé de défaut.
+rule-no-bearing-action-play-not-reproduced-owner = Le bruit n’a pas été reproduit : il n’est pas venu pendant que nous avions la voiture. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
 rule-no-bearing-action-play-not-listened = Non reproduit : aucun contrôle moteur tournant. Aucun jeu senti, et rien d’autre trouvé.
-rule-no-bearing-action-play-not-listened-owner = Le bruit ne s’est pas produit : nous n’avons pas fait tourner le moteur. Nous avons cherché du jeu à la main et nous n’y avons pas trouvé de défaut.
+rule-no-bearing-action-play-not-listened-owner = Le bruit n’a pas été reproduit : nous n’avons pas lancé le moteur pour écouter. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
 
 rule-no-bearing-action-ends = Aucun jeu senti aux bouts de l’arbre, et rien d’autre trouvé.
 rule-no-bearing-action-ends-owner = Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
 rule-no-bearing-action-ends-not-reproduced = Non reproduit : rien entendu. Aucun jeu senti aux bouts de l’arbre, et rien d’autre trouvé.
-rule-no-bearing-action-ends-not-reproduced-owner = Le bruit ne s’est pas produit pendant que nous avions la voiture. Nous avons contrôlé les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
+rule-no-bearing-action-ends-not-reproduced-owner = Le bruit n’a pas été reproduit : il n’est pas venu pendant que nous avions la voiture. Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
 rule-no-bearing-action-ends-not-listened = Non reproduit : aucun contrôle moteur tournant. Aucun jeu senti aux bouts de l’arbre, et rien d’autre trouvé.
-rule-no-bearing-action-ends-not-listened-owner = Le bruit ne s’est pas produit : nous n’avons pas fait tourner le moteur. Nous avons contrôlé les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
-note-means-shaft-ends = L’arbre porte la force du moteur aux roues. Un joint à chaque bout le tient.
+rule-no-bearing-action-ends-not-listened-owner = Le bruit n’a pas été reproduit : nous n’avons pas lancé le moteur pour écouter. Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
+note-means-shaft-ends = L’arbre porte la force du moteur aux roues. Un cardan à chaque bout le tient.
 note-open-play-far-end = Nous n’avons pas cherché de jeu aux bouts de l’arbre.
 
 note-could-support-broken = Le roulement peut tomber en roulant. L’arbre peut alors frapper la voiture ou la route. Vous pourriez perdre le contrôle.
-note-could-support-torn = Le caoutchouc peut se déchirer. L’arbre peut alors osciller et abîmer d’autres pièces.
+note-could-support-torn = Le caoutchouc peut se déchirer de part en part. Alors l’arbre peut battre, frapper la voiture et abîmer d’autres pièces.
 note-could-support-ageing = Le caoutchouc peut s’abîmer et laisser l’arbre osciller.
-note-could-coupling-bolts = La liaison peut se défaire en roulant. L’arbre peut alors frapper la voiture ou la route. Vous pourriez perdre le contrôle.
-note-could-mount-broken = Le moteur peut trop bouger. Cela peut casser les joints de l’arbre.
+note-could-coupling-bolts = Le cardan peut se défaire en roulant. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
+note-could-mount-broken = Le moteur peut trop bouger. Cela peut casser les cardans de l’arbre.
 note-could-touches-fibre = La fibre peut être coupée là où ça frotte. L’arbre peut alors casser en roulant.
-note-could-far-end-unsure = Si le joint a du jeu, il peut s’user jusqu’à ce que l’arbre se détache.
+note-could-far-end-unsure = Si le cardan a du jeu, il peut s’user jusqu’à ce que l’arbre se détache.
 note-could-drag-unchecked = Si le roulement freine, il peut chauffer et casser.
 
 ## Ce à quoi une évaluation se limite.
 limit-turn-by-hand = Limité au jeu ; le frottement du roulement n’a pas été contrôlé.
 limit-turn-by-hand-owner = Nous n’avons contrôlé que le jeu. Nous n’avons pas contrôlé si le roulement freine.
-limit-housing-look = Le logement n’a pas été regardé, ou pas en entier.
+limit-housing-look = Le palier n’a pas été regardé, ou pas en entier.
 limit-housing-look-owner = Nous n’avons pas pu voir toute la pièce qui tient le roulement.
 limit-support-look = Le palier en caoutchouc n’a pas été regardé, ou pas en entier.
 limit-support-look-owner = Nous n’avons pas pu voir tout le caoutchouc qui tient le roulement.
 limit-no-figure = Aucune cote connue, jugé au toucher.
-limit-no-figure-owner = Nous ne connaissons pas la limite du constructeur. Nous avons jugé le caoutchouc au toucher.
-limit-tube-closed = Évalué de l’extérieur : le tube est fermé, ses roulements n’ont pas été contrôlés.
-limit-tube-closed-owner = Le tube autour de l’arbre est encore fermé. Nous avons regardé et écouté de l’extérieur.
+limit-no-figure-owner = Nous ne connaissons pas la limite du constructeur. Nous avons jugé au toucher de combien le caoutchouc cède.
+limit-tube-closed = Classé de l’extérieur : le tube est fermé, ses roulements n’ont pas été contrôlés.
+limit-tube-closed-owner = Le tube autour de l’arbre est encore fermé. Nous n’avons regardé et écouté que de l’extérieur.
 limit-tube-nothing = Pas encore contrôlé, et rien trouvé de l’extérieur.
 limit-tube-nothing-owner = De l’extérieur, nous n’avons rien trouvé pour l’instant.
 unknown-limit = { $step } : { $lack }
 
 detail-degrees = Senti à { $degrees } °C
 detail-engine-warm = Lu moteur chaud
-detail-engine-cold = Lu moteur froid : n’entre pas dans le tri
+detail-engine-cold = Lu moteur froid : ne compte pas pour les causes
 
 next-free-turn = Tourné seul, désaccouplé, l’arbre dit si son roulement freine.
-next-far-end = Le bout est resté incertain : regardez son joint.
-next-unsure = C’est resté incertain : recommencez avec une deuxième personne qui regarde le joint.
+next-far-end = Le bout est resté incertain : regardez son cardan.
+next-unsure = C’est resté incertain : recommencez avec une deuxième personne qui regarde le cardan.
 
 error-temperature-out-of-range = La température est hors plage
 error-temperature-out-of-range-help = Entrez des degrés Celsius entre -40 et 150, ou froid ou chaud.
 error-figure-missing = La cote de mouvement du constructeur n’est pas notée
-error-figure-missing-help = Entrez la cote du constructeur, ou dites ce que la main a senti : « élastique » si cela cède et revient, « cogne » si cela bute, « pas sûr » si vous ne savez pas.
+error-figure-missing-help = Entrez la cote du constructeur, ou dites ce que la main a senti : « élastique » si cela cède et revient, « cogne » si cela bute, « incertain » si vous ne savez pas.
 
-road-boot = Soufflet d’un joint. Manuel MOT (UK) 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent, déchiré ou mal fixé et que la saleté entre ; pas d’issue critique dans cette ligne. Directive 2014/45/UE, annexe I, 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent ou cassé. Steady ne choisit pas ; vos règles locales décident.
+road-boot = Soufflet d’un cardan. Manuel MOT (UK) 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent, déchiré ou mal fixé et que la saleté entre ; pas d’issue critique dans cette ligne. Directive 2014/45/UE, annexe I, 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent ou cassé. Steady ne choisit pas ; vos règles locales décident.
 
 ## Demandé à côté d’une réponse.
 ui-free-yes = Libre
@@ -155,16 +155,16 @@ ui-engine-warm = Moteur chaud
 ui-engine-cold = Moteur froid
 ui-temperature-degrees = Température du palier, degrés Celsius
 ui-degrees = { $degrees } °C
-ui-limits = Hors de cette évaluation
+ui-limits = Hors de ce classement
 ui-support-none = Aucun roulement entre les bouts
 ui-figure = Cote du constructeur, mm
 ui-figure-keep = Noter la cote
 ui-basis = D’où vient le chiffre
-ui-earlier-rules = Cette voiture est entrée sous les règles { $then } ; l’évaluation affichée suit les règles { $now }.
+ui-earlier-rules = Cette voiture est entrée sous les règles { $then } ; le classement affiché suit les règles { $now }.
 ui-cause-next = Ensuite : { $what }
 
 ## How a step is done at a support of its kind; without one, as everywhere.
-step-play-vertical-do-rubber = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez le roulement par rapport à son support. Il cède et revient : souple. Il bute : cogne.
-step-play-lateral-do-rubber = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez le roulement par rapport à son support. Il cède et revient : souple. Il bute : cogne.
-step-play-far-end-do-none = Saisissez l’arbre à un bout, puis à l’autre. Poussez de haut en bas, puis d’un côté à l’autre. Regardez chaque joint. Coulisser en long est normal à un joint coulissant.
-next-warm = Senti à froid, avec un bruit que le froid cache : recommencez le boîtier chaud.
+step-play-vertical-do-rubber = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez le roulement par rapport à son support. Il cède et revient : « Élastique ». Il bute : « Cogne ».
+step-play-lateral-do-rubber = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez le roulement par rapport à son support. Il cède et revient : « Élastique ». Il bute : « Cogne ».
+step-play-far-end-do-none = Saisissez l’arbre à un bout, puis à l’autre. Poussez de haut en bas, puis d’un côté à l’autre. Regardez chaque cardan. Coulisser en long est normal à un manchon coulissant.
+next-warm = Senti à froid, avec un bruit que le froid cache : recommencez le palier chaud.

@@ -7,47 +7,47 @@ finding-sum-beside = À côté, probable aussi : { $causes }.
 finding-sum-else-none = Aucune cause ne se détache à côté de ce qui a été trouvé.
 made-milder = { $step } : la première réponse était « { $was } », un DANGER ou un AVERTISSEMENT. { $by } l’a changée en « { $now } » ({ $at }). Raison donnée : { $reason }
 made-milder-withdrawn = { $step } : la première réponse était « { $was } », un DANGER ou un AVERTISSEMENT. { $by } l’a retirée ({ $at }). Raison donnée : { $reason }
-still-open-before = Encore ouvert : cette voiture a été notée { $label } le { $day }, et ce n’est pas réglé. Cette visite ne le lève pas : une fois la réparation faite, ouvrez un contrôle après réparation et vérifiez de nouveau les mêmes endroits, à chaud là où l’on palpe.
-still-open-layout = Elle avait alors été contrôlée comme « { $layout } » : regardez quel montage est le bon.
-note-still-open-danger = Le { $day }, nous avons noté cette voiture { $label }. Nous n’avons pas encore vu que c’est remis en état. Ne roulez pas avant de nous avoir demandé.
-note-still-open-warning = Le { $day }, nous avons noté cette voiture { $label }. Nous n’avons pas encore vu que c’est remis en état. Demandez-nous avant de rouler.
+still-open-before = Encore ouvert : cette voiture a été classée { $label } le { $day }, et ce n’est pas réglé. Cette visite ne le lève pas : une fois la réparation faite, ouvrez un contrôle après réparation et vérifiez de nouveau les mêmes endroits, à chaud là où la main cherche du jeu.
+still-open-layout = Elle avait alors été contrôlée comme « { $layout } » : regardez quelle disposition est la bonne.
+note-still-open-danger = Le { $day }, nous avons classé cette voiture { $label }. Nous n’avons pas encore vu que c’est remis en état.
+note-still-open-warning = Le { $day }, nous avons classé cette voiture { $label }. Nous n’avons pas encore vu que c’est remis en état.
 before-other-layout = La dernière fois, cette voiture était notée « { $layout } ». Regardez sous la voiture ce qui est juste.
 error-reason-too-short = La raison est trop courte
 error-reason-too-short-help = Dites en quelques mots, huit lettres ou plus, pourquoi la réponse est plus douce maintenant. Le constat la montre.
 cause-range = { $word }, entre { $low } et { $high }
 cause-something-else = Autre chose, qui n’est pas dans cette liste
 
-finding-sum-caution-look = ATTENTION : aucune panne trouvée encore. Prévoyez plus de temps pour chercher.
+finding-sum-caution-look = ATTENTION : aucun défaut trouvé encore. Prévoyez plus de temps pour chercher.
 finding-next-still-open = Réglez d’abord ce qu’une visite antérieure a laissé ouvert : demandez ce qui a été fait, regardez-le et consignez-le.
 finding-next-drive-open = D’ici là, personne ne peut dire si la voiture peut rouler.
-note-now-still-open-danger = Ne roulez pas avant de nous avoir demandé. Notre note antérieure vaut encore.
-note-now-still-open-warning = Demandez-nous avant de rouler. Notre note antérieure vaut encore.
-short-now-still-open-danger = Ne roulez pas avant de nous avoir demandé. Notre note antérieure vaut encore.
-short-now-still-open-warning = Demandez-nous avant de rouler. Notre note antérieure vaut encore.
-finding-next-caution-look = Prévoyez plus de temps pour chercher la cause. Ne chiffrez pas encore de réparation : aucune panne n’a été trouvée.
+note-now-still-open-danger = Ne roulez pas avant de nous avoir demandé. Notre classement antérieur vaut encore.
+note-now-still-open-warning = Demandez-nous avant de rouler. Notre classement antérieur vaut encore.
+short-now-still-open-danger = Ne roulez pas avant de nous avoir demandé. Notre classement antérieur vaut encore.
+short-now-still-open-warning = Demandez-nous avant de rouler. Notre classement antérieur vaut encore.
+finding-next-caution-look = Prévoyez plus de temps pour chercher la cause. Ne chiffrez pas encore de réparation : aucun défaut n’a été trouvé.
 headline-caution-look = Prendre rendez-vous pour voir de plus près
-note-now-caution-look = Prenez rendez-vous pour que nous regardions de plus près. Si le bruit ou la secousse grandit, arrêtez-vous et appelez-nous.
-short-now-caution-look = Prenez rendez-vous pour que nous regardions de plus près. Si le bruit ou la secousse grandit, arrêtez-vous et appelez-nous.
-finding-next-after-repair = Faites l’essai sur route avant de rendre la voiture : même vitesse, même rapport que dans la plainte.
+note-now-caution-look = Prenez rendez-vous pour que nous regardions de plus près. Si le bruit ou la secousse augmente, arrêtez-vous et appelez-nous.
+short-now-caution-look = Prenez rendez-vous pour que nous regardions de plus près. Si le bruit ou la secousse augmente, arrêtez-vous et appelez-nous.
+finding-next-after-repair = Faites l’essai sur route avant de rendre la voiture : même vitesse, même rapport que pour le symptôme signalé.
 stop-road-test = À l’atelier, tous les contrôles possibles sont faits. Un essai sur route peut suivre.
 next-looks-first = Le jeu n’a pas été contrôlé : regardez ce qui tient le roulement et les supports, puis recommencez.
 
 note-likely-else = À côté de ce que nous avons trouvé, cela peut être la cause : { $about }
-note-in-order = Nous avons contrôlé à la main l’arbre et son roulement : ils sont en bon état.
-note-in-order-ends = Nous avons contrôlé à la main les deux bouts de l’arbre : ils sont en bon état.
+note-in-order = Nous avons contrôlé à la main l’arbre et son roulement, et nous les avons trouvés en bon état.
+note-in-order-ends = Nous avons contrôlé à la main les deux bouts de l’arbre, et nous les avons trouvés en bon état.
 note-open-support-look = Nous n’avons pas encore vu le caoutchouc qui tient le roulement.
 note-open-which = { $count ->
     [one] C’est : { $steps }.
    *[other] Ce sont : { $steps }.
 }
 
-rule-coupling-worn = Un accouplement ou un joint de l’arbre est usé ou dur.
-rule-coupling-worn-owner = Un joint de l’arbre est usé.
-rule-coupling-worn-joint-stiff-owner = Un joint de l’arbre est dur.
-note-could-coupling-worn = Le joint peut s’user plus, et l’arbre peut trembler ou se détacher.
-rule-boot-torn = Le soufflet d’un joint est déchiré : la graisse sort, la saleté entre.
-rule-boot-torn-owner = Le soufflet en caoutchouc d’un joint est déchiré. La graisse sort et la saleté entre.
-note-could-boot-torn = Sans graisse, le joint s’use. À la fin, il peut casser.
+rule-coupling-worn = Un accouplement ou un cardan de l’arbre est usé ou dur.
+rule-coupling-worn-owner = Un cardan de l’arbre est usé.
+rule-coupling-worn-joint-stiff-owner = Un cardan de l’arbre est dur.
+note-could-coupling-worn = Le cardan peut s’user plus, et l’arbre peut trembler ou se détacher.
+rule-boot-torn = Le soufflet d’un cardan est déchiré : la graisse sort, la saleté entre.
+rule-boot-torn-owner = Le soufflet en caoutchouc d’un cardan est déchiré. La graisse sort et la saleté entre.
+note-could-boot-torn = Sans graisse, le cardan s’use. À la fin, il peut casser.
 
 rule-cold-check-buzz-rubber = Un bruit ou une vibration a été senti ou signalé, et le palier n’a été contrôlé qu’à froid ou sans noter la température. Le froid n’écarte rien : le caoutchouc est dur à froid et cède plus à chaud. Recommencez à chaud.
 rule-cold-check-buzz-rubber-owner = Il y a un bruit ou une vibration. Nous avons contrôlé le caoutchouc à froid, et à chaud il cède plus.
@@ -55,7 +55,7 @@ unknown-cold-rubber = Bruit ou vibration avec un contrôle à froid : le caoutc
 note-cold-rubber = Nous avons contrôlé le caoutchouc à froid. À chaud, il cède plus.
 note-could-cold-check-buzz-rubber = Si le caoutchouc cède à chaud, l’arbre peut battre et abîmer d’autres pièces.
 
-rule-no-bearing-action-after-repair = Après la réparation : aucun jeu senti, et rien d’autre trouvé. La réparation tient, autant qu’on a regardé.
+rule-no-bearing-action-after-repair = Après la réparation : aucun jeu senti, et rien d’autre trouvé. La réparation tient, pour ce qui a été contrôlé.
 rule-no-bearing-action-after-repair-owner = Nous avons regardé encore après la réparation. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
 rule-no-bearing-action-play-not-driven = Non reproduit : la voiture n’a pas roulé sur la route, où cela est signalé. Aucun jeu senti, et rien d’autre trouvé.
 rule-no-bearing-action-play-not-driven-owner = Vous le sentez sur la route, et nous n’y avons pas roulé. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
@@ -78,19 +78,19 @@ rule-support-ageing-oil-soaked-owner = L’anneau en caoutchouc qui tient le rou
 rule-support-ageing-off-centre-owner = L’anneau en caoutchouc qui tient le roulement pend ou n’est plus à sa place.
 rule-rubber-play-knocks-owner = Le roulement bouge dans son anneau en caoutchouc et va en butée.
 rule-rubber-play-beyond-figure-owner = Le roulement bouge dans son anneau en caoutchouc plus que le constructeur ne permet.
-rule-turns-badly-rough-owner = L’arbre tourne mal à la main, comme s’il grattait.
+rule-turns-badly-rough-owner = L’arbre accroche quand on le tourne à la main.
 rule-turns-badly-resists-owner = L’arbre est dur à tourner à la main.
 
 ## Selon le montage.
 drawing-rigid-output-speed = Où est le roulement : l’arbre passe sous le plancher en deux parties, de la boîte à l’essieu arrière. Entre elles, son roulement est dans un palier en métal.
 drawing-two-centres = Où sont les roulements : l’arbre passe sous le plancher en trois parties. Entre elles, deux roulements sont dans des anneaux en caoutchouc.
 drawing-half-shaft = Où est le roulement : l’arbre va en travers de la voiture, de la boîte à une roue avant. Près du moteur, son roulement est dans un support en métal.
-drawing-front-shaft = Un arbre va du milieu de la voiture à l’essieu avant, avec un joint à chaque bout et aucun roulement entre eux.
-drawing-one-piece = Un arbre passe sous le plancher de la boîte à l’essieu arrière, avec un joint à chaque bout et aucun roulement entre eux.
+drawing-front-shaft = Un arbre va du milieu de la voiture à l’essieu avant, avec un cardan à chaque bout et aucun roulement entre eux.
+drawing-one-piece = Un arbre passe sous le plancher de la boîte à l’essieu arrière, avec un cardan à chaque bout et aucun roulement entre eux.
 
 ## Sur un tube.
-step-shaft-look-do-tube = Seulement tube ouvert. Fermé, personne ne voit l’arbre : dites pas vu.
-step-turn-by-hand-do-tube = Seulement tube ouvert. Fermé, on ne peut pas saisir l’arbre : dites pas fait. Sinon, un tour complet, lentement, et sentez s’il gratte ou résiste.
+step-shaft-look-do-tube = Seulement tube ouvert. Fermé, personne ne voit l’arbre : répondez « Pas pu le voir ».
+step-turn-by-hand-do-tube = Seulement tube ouvert et arbre en main. Fermé, répondez « Pas fait ». Sinon, un tour complet, lentement, et sentez s’il accroche ou freine.
 
 ## What stays open, in a headline, and joints that decide.
 headline-caution-open = Défaut trouvé ; le contrôle à la main reste ouvert
@@ -99,20 +99,20 @@ headline-still-open-danger = Un DANGER antérieur n’est pas réglé
 headline-still-open-warning = Un AVERTISSEMENT antérieur n’est pas réglé
 finding-sum-still-open-danger = Un DANGER antérieur n’est pas réglé : jusque-là, rien ici ne déclare cette voiture bonne.
 finding-sum-still-open-warning = Un AVERTISSEMENT antérieur n’est pas réglé : jusque-là, rien ici ne déclare cette voiture bonne.
-note-open-coupling-look = Nous n’avons pas regardé les articulations de l’arbre.
-limit-coupling-look = Les articulations et leurs vis n’ont pas été regardées, ou pas entièrement.
-limit-coupling-look-owner = Nous n’avons pas pu voir toutes les articulations de l’arbre.
-note-could-turns-badly-none = Une articulation peut chauffer et casser. Alors l’arbre peut se détacher.
+note-open-coupling-look = Nous n’avons pas regardé les cardans de l’arbre.
+limit-coupling-look = Les cardans et leurs vis n’ont pas été regardés, ou pas entièrement.
+limit-coupling-look-owner = Nous n’avons pas pu voir tous les cardans de l’arbre.
+note-could-turns-badly-none = Un cardan peut chauffer et casser. Alors l’arbre peut se détacher.
 next-left-out = Laissé de côté jusqu’ici : regardez avant de rendre la voiture.
 note-changed = Une réponse a été changée pendant le contrôle : elle annonçait d’abord plus de danger. Demandez-nous pourquoi.
 rule-sagging-touches = Le support en caoutchouc s’affaisse et quelque chose touche : sans doute l’arbre lui-même. Cherchez-y des traces de frottement.
 rule-sagging-touches-owner = Le caoutchouc qui tient l’arbre s’affaisse, et quelque chose touche.
 note-could-sagging-touches = L’arbre peut frotter, s’abîmer et se détacher en roulant.
-rule-play-unsure-none = Les deux bouts de l’arbre ont été contrôlés, et un mouvement n’a pas pu être exclu. Recommencez aux deux avec une deuxième personne qui regarde le joint.
+rule-play-unsure-none = Les deux bouts de l’arbre ont été contrôlés, et un mouvement n’a pas pu être exclu. Recommencez aux deux avec une deuxième personne qui regarde le cardan.
 rule-play-unsure-none-owner = Nous avons cherché du jeu aux deux bouts de l’arbre et nous ne sommes pas sûrs.
-note-could-play-unsure-none = Si une articulation a du jeu, l’arbre peut se détacher en roulant.
-note-could-unrated-none = Nous ne pouvons pas encore le dire. Si une articulation a du jeu, l’arbre peut se détacher en roulant.
-finding-next-again-owner = Donnez la note au client. Ne chiffrez rien avant d’avoir palpé de nouveau.
+note-could-play-unsure-none = Si un cardan a du jeu, l’arbre peut se détacher en roulant.
+note-could-unrated-none = Nous ne pouvons pas encore le dire. Si un cardan a du jeu, l’arbre peut se détacher en roulant.
+finding-next-again-owner = Donnez la note au client. Ne chiffrez rien avant un nouveau contrôle à la main.
 rule-cold-check-buzz-repaired = Après une réparation, et contrôlé à froid ou sans température : le froid n’écarte rien. Recommencez à chaud avant de dire que la réparation tient.
 rule-cold-check-buzz-repaired-owner = La voiture a été réparée, et nous l’avons contrôlée à froid. Seul le chaud montre si la réparation tient.
 next-whose-roughness = Tourné seul, désaccouplé, l’arbre dit si la rugosité est la sienne.

@@ -34,20 +34,20 @@ word-none-yet = aucun encore
 finding-title = Constat : arbre de transmission et son palier
 finding-heading-next = Que faire ensuite
 finding-heading-vehicle = Véhicule et visite
-finding-heading-complaint = Plainte
+finding-heading-complaint = Symptôme signalé
 finding-heading-reasons = Pourquoi ce classement
 finding-heading-suspicion = Ce qui fait naître un soupçon
 finding-heading-steps = Ce qui a été contrôlé
 finding-heading-causes = Causes, la plus probable d’abord
 finding-heading-causes-found = Causes, d’abord ce qui explique ce qui a été trouvé
 finding-heading-unknown = Ce qui n’est pas connu
-finding-heading-road = Lignes du contrôle technique, pour information
+finding-heading-road = Règles de contrôle des véhicules (Royaume-Uni, UE), pour information
 finding-heading-cautions = Réserves
 finding-heading-signed = Reçu de la note du client
 
 finding-sum-danger = DANGER : ne roulez pas avec cette voiture.
 finding-sum-warning = AVERTISSEMENT : ne pas rouler. À faire transporter sur une dépanneuse pour réparation.
-finding-sum-repaired = Réparé depuis : après le remontage, la bague tournait librement à la main. Le classement dit ce qui avait été trouvé avant.
+finding-sum-repaired = Réparé depuis : après le remontage, le roulement tournait librement à la main. Le classement dit ce qui avait été trouvé avant.
 finding-sum-caution = ATTENTION : prenez rendez-vous pour réparer.
 finding-sum-notice = AVIS : rien à faire au roulement.
 finding-sum-unrated = PAS ENCORE CONTRÔLÉ : le contrôle à la main reste à finir, il n’y a donc pas de classement.
@@ -64,15 +64,15 @@ finding-next-danger-owner = Dites-le au client aujourd’hui, et faites-lui sign
 finding-next-warning = Ne la rendez pas pour rouler. Faites-la transporter sur une dépanneuse pour réparation, moteur coupé, sans la remorquer sur ses roues motrices.
 finding-next-repaired = Avant de rendre la voiture, cherchez de nouveau du jeu à la main, à froid et à chaud. Jusque-là, le classement ci-dessus reste.
 finding-next-warning-owner = Donnez la note au client, et chiffrez la réparation.
-finding-next-caution = Fixez la réparation, et chiffrez ce qui a été trouvé.
+finding-next-caution = Prenez rendez-vous pour la réparation, et chiffrez les défauts trouvés.
 finding-next-caution-owner = Donnez la note au client. Demandez-lui de revenir si le bruit ou la vibration augmente.
 finding-next-notice = Ne chiffrez aucun travail au roulement.
 finding-next-notice-owner = Donnez la note au client. Demandez-lui de revenir si le bruit revient ou change.
-finding-next-unrated = Ne déclarez rien bon ni mauvais : l’oreille et la main ne donnent qu’un soupçon.
+finding-next-unrated = Ne la déclarez ni bonne ni mauvaise : bruit et vibration ne prouvent rien.
 finding-next-unrated-owner = Chiffrez une réparation seulement après le contrôle à la main.
 finding-next-finish = Finissez le contrôle : { $steps }.
 finding-next-check = Prochain contrôle : { $step }. { $why }
-finding-next-maker = Avant toute réparation, lisez le mode opératoire du constructeur pour cette voiture.
+finding-next-maker = Avant toute réparation, lisez la procédure du constructeur pour cette voiture.
 
 field-label = Marque et modèle
 field-plate = Immatriculation
@@ -101,8 +101,8 @@ field-ledger-value = { $entries ->
    *[other] { $entries } inscriptions, dernière empreinte { $head }
 }
 field-ledger-broken = Défaut du registre
-field-ledger-broken-value = À partir de l’inscription { $at }, la chaîne ne tient pas. Des inscriptions peuvent être changées ou absentes.
-field-knowledge = Version du savoir technique
+field-ledger-broken-value = À partir de l’inscription { $at }, le registre ne tient pas. Des inscriptions peuvent être changées ou absentes.
+field-knowledge = Règles et valeurs
 field-complaint = Avec les mots du client
 field-complaint-none = Rien de noté
 field-sounds = Ce que le client remarque
@@ -127,7 +127,7 @@ photo-alt = Photo prise à l’étape « { $step } ». Réponse notée : { $a
 photo-none = Pas de photo : { $reason }
 
 unknown-hands-on = { $step } : pas fait. Seul le contrôle à la main décide.
-unknown-unsure = { $step } : fait, mais resté incertain. Incertain ne veut jamais dire bon.
+unknown-unsure = { $step } : fait, mais resté incertain ; traité comme non réussi.
 unknown-disputed = { $step } : deux appareils ont noté des réponses différentes.
 unknown-open = { $count ->
     [one] Une autre étape n’a pas été contrôlée.
@@ -140,8 +140,8 @@ unknown-figure = Le mouvement a été jugé d’après la valeur du constructeur
 unknown-ledger = Le registre ne tient pas à partir de l’inscription { $at }.
 
 caution-scope = Ce constat porte sur ce qui a été contrôlé, tel que c’était ce jour-là. Les pièces non nommées n’ont pas été contrôlées.
-caution-sorting = Les probabilités sont triées selon l’avis de l’atelier, pas mesurées. Pour le roulement, seul le contrôle à la main décide.
-caution-maker = Les modes opératoires du constructeur et la loi locale passent avant ce constat.
+caution-sorting = Les probabilités reposent sur l’avis de l’atelier et ne sont pas mesurées. Pour le roulement, seul le contrôle à la main décide.
+caution-maker = Les procédures du constructeur et la loi locale passent avant ce constat.
 caution-quote = Ceci n’est ni un devis ni une expertise pour un tribunal.
 
 signed-text = { $decision }. Note reçue le { $at } par { $name }.
@@ -164,9 +164,9 @@ note-heading-not-known = Ce que nous ne savons pas encore
 note-heading-ask = À qui demander
 
 note-found-unrated = Nous n’avons pas encore fini le contrôle à la main.
-note-found-suspicion = Des signes nous font douter. Seul le contrôle à la main peut le dire.
+note-found-suspicion = Des signes font naître un soupçon. Seul le contrôle à la main peut le dire.
 note-found-rest-open = Le reste du contrôle est encore à faire.
-note-found-repaired = Cette note dit ce que nous avons trouvé avant la réparation. Le roulement a été réparé ensuite. Demandez-nous avant de rouler.
+note-found-repaired = Cette note dit ce que nous avons trouvé avant la réparation. Le roulement a été réparé ensuite.
 note-found-more = { $count ->
     [one] Il y a { $count } point de plus. L’atelier peut vous le montrer.
    *[other] Il y a { $count } points de plus. L’atelier peut vous les montrer.
@@ -174,38 +174,38 @@ note-found-more = { $count ->
 
 note-means-shaft = L’arbre porte la force du moteur aux roues. Un roulement le tient bien en place.
 note-means-danger = C’est notre plus haut degré. Il ne faut pas rouler avec la voiture.
-note-means-warning = C’est notre deuxième degré. La voiture ne doit pas rouler.
+note-means-warning = C’est notre deuxième plus haut degré. Il ne faut pas rouler avec la voiture.
 note-means-caution = Il y a quelque chose à réparer ou à voir de plus près. N’attendez pas.
-note-means-notice = Nous n’avons pas de raison de toucher au roulement maintenant.
-note-means-unrated = Il n’y a pas encore de degré. Un bruit peut faire penser à une panne, mais seul un contrôle à la main peut le dire.
+note-means-notice = Nous n’avons trouvé aucune raison de toucher au roulement maintenant.
+note-means-unrated = Il n’y a pas encore de degré. Un bruit peut faire penser à un défaut, mais seul un contrôle à la main peut le dire.
 note-likely = La cause la plus probable : { $about }
 
 note-could-movement-at-support = L’arbre peut se détacher en route. Il peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-housing-broken = Le roulement peut se détacher en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
-note-could-coupling-failing = Le joint peut casser en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
+note-could-coupling-failing = L’accouplement peut casser en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-shaft-fibre-damaged = L’arbre peut casser en route. Des bouts peuvent frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-running-stopped = Une pièce est peut-être près de casser. Si elle casse en route, vous pourriez perdre le contrôle.
 note-could-rubber-play = Le caoutchouc peut se déchirer plus. Alors l’arbre peut battre, frapper la voiture et abîmer d’autres pièces.
 note-could-turns-badly = Le roulement peut chauffer, puis se bloquer ou casser. Alors l’arbre peut se détacher.
-note-could-shaft-damaged = L’arbre peut trembler de plus en plus. Cela peut casser son roulement et ses joints.
-note-could-far-end-play = Le joint peut s’user plus, et l’arbre peut se détacher.
+note-could-shaft-damaged = L’arbre peut trembler de plus en plus. Cela peut casser son roulement et ses cardans.
+note-could-far-end-play = Le cardan peut s’user plus, et l’arbre peut se détacher.
 note-could-play-unsure = Si le roulement a du jeu, l’arbre peut se détacher en route.
 note-could-bearing-likely = Si le roulement lâche, l’arbre peut se détacher en route.
-note-could-cause-likely = La panne peut grandir et abîmer d’autres pièces.
-note-could-cause-likely-misfire = La panne peut grandir. Elle peut trop chauffer une pièce du pot, et cette pièce coûte cher.
-note-could-finding-unexplained = Nous ne pouvons pas en être sûrs. Cela peut être le début d’une panne qui grandit.
+note-could-cause-likely = Le défaut peut s’aggraver et abîmer d’autres pièces.
+note-could-cause-likely-misfire = Le défaut peut s’aggraver. Il peut trop chauffer une pièce de l’échappement, et cette pièce coûte cher.
+note-could-finding-unexplained = Nous ne pouvons pas en être sûrs. Cela peut être le début d’un défaut qui s’aggrave.
 note-could-cold-check-buzz = Si le roulement prend du jeu à chaud, l’arbre peut se détacher en route.
 note-could-no-bearing-action = Le bruit peut revenir. Toute pièce peut s’user avec le temps.
 note-could-unrated = Nous ne le savons pas encore. Si le roulement a du jeu, l’arbre peut se détacher en route.
 
 note-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse. Demandez-nous le prix pour réparer.
 note-now-warning = Ne roulez pas avec la voiture. Faites-la transporter sur une dépanneuse, moteur coupé. Elle ne doit pas être remorquée sur ses roues motrices.
-note-now-caution = Prenez rendez-vous pour réparer. Si le bruit ou la secousse grandit, arrêtez-vous et appelez-nous.
+note-now-caution = Prenez rendez-vous pour réparer. Si le bruit ou la secousse augmente, arrêtez-vous et appelez-nous.
 note-now-notice = Il n’y a rien à faire au roulement maintenant. Revenez si le bruit revient ou change.
 note-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler. Si elle cogne ou tremble plus qu’avant, arrêtez-vous et appelez-nous.
-note-now-repaired = Demandez-nous si la voiture peut de nouveau rouler. Ne roulez pas avant notre accord. Si elle cogne ou tremble, arrêtez-vous et appelez-nous.
+note-now-repaired = Demandez-nous si vous pouvez de nouveau rouler. Ne roulez pas avant notre accord. Si elle cogne ou tremble plus qu’avant, arrêtez-vous et appelez-nous.
 
-note-open-none = Nous avons fini ce contrôle. Nous n’avons vu que les pièces que nomme le constat.
+note-open-none = Nous avons fini tout ce contrôle. Nous n’avons regardé que les pièces que nomme le constat.
 note-open-play-vertical = Nous n’avons pas senti si l’arbre bouge de haut en bas.
 note-open-play-lateral = Nous n’avons pas senti si l’arbre bouge de gauche à droite.
 note-open-tube-open-check = Nous n’avons pas ouvert le tube pour sentir les roulements.
@@ -214,30 +214,30 @@ note-unsure-play-vertical = Nous avons cherché du jeu de haut en bas, mais nous
 note-unsure-play-lateral = Nous avons cherché du jeu de gauche à droite, mais nous ne sommes pas sûrs.
 note-unsure-play-far-end = Nous avons cherché du jeu au bout, mais nous ne sommes pas sûrs.
 note-unsure-tube-open-check = Nous avons senti les roulements du tube, mais nous ne sommes pas sûrs.
-note-disputed = Deux de nos notes ne disent pas la même chose. La pire compte.
+note-disputed = Deux de nos inscriptions ne disent pas la même chose. La pire compte.
 note-open-others = { $count ->
     [one] Il reste { $count } contrôle à faire.
    *[other] Il reste { $count } contrôles à faire.
 }
 note-cold = Nous avons cherché du jeu à froid. À chaud, il peut y en avoir.
-note-not-reproduced = Le bruit n’est pas venu quand le moteur tournait chez nous, donc il n’a pas été reproduit.
+note-not-reproduced = Nous avons fait tourner le moteur et nous n’avons pas entendu le bruit.
 note-not-listened = Nous n’avons pas lancé le moteur pour écouter, donc le bruit n’a pas été reproduit.
 note-figure = Le constructeur dit quel mouvement est permis. Nous n’avons pas noté ce chiffre.
-note-ledger = Notre registre de ce contrôle a un trou. Demandez à l’atelier.
+note-ledger = Notre registre de ce contrôle est peut-être incomplet, ou il a été changé. Demandez à l’atelier.
 
 note-ask-technician = Demandez à l’atelier qui vous a remis cette note. Contrôle fait par : { $technician }.
 note-ask-workshop = Demandez à l’atelier qui vous a remis cette note.
 note-ask-second = Vous pouvez aussi voir un autre atelier. Les règles du constructeur et la loi locale passent avant.
 
 note-receipt-heading = Votre reçu
-note-receipt-text = Vous signez juste que vous avez reçu cette note. Vous avez le choix, et vous pouvez changer d’avis.
+note-receipt-text = Vous signez seulement que vous avez reçu cette note. Vous avez le choix, et vous pouvez changer d’avis.
 note-foot = Note pour le client. Elle porte sur ce qui a été contrôlé, tel que c’était ce jour-là.
 
 short-head = { $vehicle }, { $date } : { $label }. { $headline }.
 short-head-nameless = Votre voiture, { $date } : { $label }. { $headline }.
-short-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse.
-short-now-warning = Ne roulez pas avec la voiture. Dépanneuse seulement, moteur coupé, pas remorquée sur ses roues motrices.
-short-now-caution = Si le bruit ou la secousse grandit, arrêtez-vous et appelez-nous.
+short-now-danger = Même pas pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse.
+short-now-warning = Faites-la transporter pour réparation, moteur coupé. Elle ne doit pas être remorquée sur ses roues motrices.
+short-now-caution = Si le bruit ou la secousse augmente, arrêtez-vous et appelez-nous.
 short-now-notice = Revenez si le bruit revient ou change.
 short-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler.
 short-more = La note entière en dit plus : demandez-la-nous.

@@ -1,13 +1,13 @@
 ### L’essai sur route : proposé quand tout ce qui a été senti et vu est en ordre, et fait à deux. Pratique courante, sans source.
 
 gates-road = Avant de prendre la route
-gates-road-why = Seulement si rien de mauvais n’a été senti ni vu, boîtier chaud. Personnes formées et titulaires du permis ; la loi, l’accord du propriétaire et vos règles locales passent avant.
+gates-road-why = Seulement si rien de mauvais n’a été senti ni vu, palier chaud. Personnes formées et titulaires du permis ; la loi, l’accord du propriétaire et vos règles locales passent avant.
 gate-road-law-allows = La loi, l’assurance et le propriétaire permettent cet essai, et la personne au volant a le permis qu’il faut.
 gate-road-second-person = Deux personnes : l’une conduit, l’autre écoute et tient le téléphone.
 gate-road-car-fit = Freins, direction, feux et pneus ont été regardés. Les roues sont serrées selon le constructeur.
 gate-road-nothing-loose = Chaque vis et chaque tôle touchée dessous est remise et serrée. Aucun outil n’est resté sous la voiture.
 gate-road-way-chosen = Une route calme, sèche et droite, dans la limite de vitesse, loin des gens.
-gate-road-stop-agreed = Convenu : au choc fort ou à la forte vibration, ralentir en douceur, s’arrêter, moteur coupé, faire ramener la voiture.
+gate-road-stop-agreed = Convenu : au fort cognement ou à la forte vibration, ralentir en douceur, s’arrêter, moteur coupé, faire ramener la voiture sur une dépanneuse.
 part-leave-road = De retour, voiture arrêtée, frein serré
 ui-leave-road = Arrêtez-vous en lieu sûr. Frein serré, moteur coupé. À l’atelier, remettez les cales.
 ui-leave-road-done = La voiture est arrêtée, moteur coupé
@@ -15,10 +15,10 @@ ui-road-test = Essai sur route, à deux
 ui-road-test-about = Facultatif. Traction, frein moteur et point mort à une même vitesse distinguent la charge de la vitesse.
 step-road-drive = Sur route : en traction
 step-road-drive-do = À la vitesse où cela s’entendait, même rapport, accélérez en douceur. Le passager dit ce qui vient. Autre vitesse qu’à la réception : notez-la là.
-step-road-drive-watch = Qui conduit ne fait que conduire. Choc fort ou forte vibration : ralentir, s’arrêter, moteur coupé. La procédure du constructeur passe avant.
+step-road-drive-watch = Qui conduit ne fait que conduire. Fort cognement ou forte vibration : ralentir, s’arrêter, moteur coupé. La procédure du constructeur passe avant.
 step-road-coast = Sur route : au frein moteur
 step-road-coast-do = Même vitesse, pied levé, rapport engagé. Cela part, reste ou change ?
-step-road-coast-watch = Regardez derrière avant de ralentir. Choc fort ou forte vibration : arrêtez-vous. La procédure du constructeur passe avant.
+step-road-coast-watch = Regardez derrière avant de ralentir. Fort cognement ou forte vibration : arrêtez-vous. La procédure du constructeur passe avant.
 step-road-neutral = Sur route : point mort
 step-road-neutral-do = Encore la même vitesse, point mort quelques secondes là où constructeur et loi le permettent. Puis rapport engagé. Ce qui reste tourne avec les roues : pneus, roulements de roue, pont, et souvent l’arbre aussi.
 step-road-neutral-watch = Route plate, moteur en marche, pied près du frein. Pas là où constructeur ou loi l’interdisent. La procédure du constructeur passe avant.

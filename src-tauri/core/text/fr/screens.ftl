@@ -13,7 +13,7 @@ ui-no-plate = Sans plaque
 ## Quand le noyau est hors d'atteinte, ou qu'un écran trébuche.
 ui-error-no-core = Les écrans n’atteignent pas Steady
 ui-error-no-core-help = Rien de ce qui est noté n’est perdu. Relancez Steady, puis ouvrez l’adresse qu’il affiche.
-ui-error-screen = Cet écran a trébuché
+ui-error-screen = Cet écran a eu une erreur
 ui-error-screen-help = Rien de ce qui est noté n’est perdu. Réessayez ; si cela revient, fermez Steady et ouvrez-le de nouveau.
 
 ## Qui travaille.
@@ -38,7 +38,7 @@ ui-steps-settled = { $settled } étapes sur { $steps } contrôlées{ $open ->
    *[other] , { $open } restées ouvertes
 }
 ui-repair-torn-down = Sur l’établi après démontage
-ui-repair-turns-free = La bague a tourné librement après remontage
+ui-repair-turns-free = Le roulement a tourné librement après remontage
 ui-repair-checked-again = Contrôlé de nouveau après la réparation
 ui-outcome-confirmed = Confirmé : ce que c’était
 ui-signed = Signé : { $decision }
@@ -47,7 +47,7 @@ ui-theme = Apparence
 ui-theme-system = Appareil
 ui-theme-dark = Sombre
 ui-theme-daylight = Plein jour
-ui-versions = Version { $version }, savoir technique { $knowledge }
+ui-versions = Version { $version }, règles et valeurs { $knowledge }
 ui-notices = Ce que d’autres ont fait, et ses licences
 ui-notices-about = Nomme chaque partie de Steady que d’autres ont faite, puis leurs licences, en anglais.
 ui-notices-none = La liste n’est pas dans cette version.
@@ -168,7 +168,7 @@ ui-go-on = Continuer le contrôle
 ui-causes = Causes, la plus probable d’abord
 ui-causes-found = Causes : d’abord ce qui explique ce qui a été trouvé
 ui-found-by-hand = Ce qui a été trouvé
-ui-causes-about = L’oreille et la main donnent un soupçon. Seul le contrôle à la main décide. Plusieurs peuvent être vraies à la fois.
+ui-causes-about = Bruit et vibration donnent un soupçon. Seul le contrôle à la main décide. Plusieurs peuvent être vraies à la fois.
 ui-for = Pour
 ui-against = Contre
 ui-weight-for = { $step } : { $answer } la rend { $times } fois plus probable.
@@ -178,7 +178,7 @@ ui-weight-gauge-without = { $step }, au comparateur : ses relevés sont { $odds
 ui-weight-makes-more = Cela la rend { $times } fois plus probable.
 ui-weight-makes-less = Cela la rend { $times } fois moins probable.
 ui-no-weights = Aucune réponse ne parle encore pour ou contre.
-ui-road = Pour information : contrôle technique
+ui-road = Pour information : règles de contrôle (Royaume-Uni, UE)
 ui-papers = Documents
 ui-finding = Constat
 ui-note = Note du client
@@ -212,13 +212,13 @@ ui-note-hash = Cette note : SHA-256 { $hash }
 
 ## Le registre.
 ui-chain-whole = { $entries ->
-    [one] Une inscription. La chaîne est entière.
-   *[other] { $entries } inscriptions. La chaîne est entière.
+    [one] Une inscription. Le registre est entier.
+   *[other] { $entries } inscriptions. Le registre est entier.
 }
-ui-chain-broken = LA CHAÎNE EST ROMPUE à l’inscription { $seq }. À partir de là, ce registre n’est pas ce qui a été écrit. Traitez la visite comme non contrôlée, et laissez les données de cet appareil telles quelles.
-ui-ledger-broken = Le registre de cette visite est rompu à l’inscription { $seq }. Ne vous y fiez pas.
+ui-chain-broken = LE REGISTRE EST ABÎMÉ à partir de l’inscription { $seq }. Dès là, il n’est pas ce qui a été écrit. Traitez la visite comme non contrôlée, et laissez les données de cet appareil telles quelles.
+ui-ledger-broken = Le registre de cette visite est abîmé à partir de l’inscription { $seq }. Ne vous y fiez pas.
 ui-ledger-empty = Rien n’est encore noté.
-ui-ledger-head = Fin de la chaîne : { $head }
+ui-ledger-head = Dernière empreinte : { $head }
 ui-reason-was = Raison : { $reason }
 ui-superseded = Ne compte plus ; une inscription plus récente l’a remplacée.
 
@@ -229,12 +229,12 @@ ui-outcome = Où en est le contrôle
 ui-interval = entre { $low } et { $high }
 ui-before = Avant toute réponse : { $before }.
 ui-together-for = Prises ensemble, ces réponses la rendent encore { $times } fois plus probable.
-ui-together-against = Prises ensemble, ces réponses disent en partie la même chose : { $times } fois moins probable que leur somme.
+ui-together-against = Ces réponses disent en partie la même chose : ensemble, elles comptent { $times } fois moins.
 ui-causes-more = { $count ->
     [one] Une cause de plus
    *[other] { $count } causes de plus
 }
-ui-next-gain = En moyenne, cela épargne environ { $minutes } minutes de mauvaise réparation ou de voiture retenue pour rien.
+ui-next-gain = En moyenne, cela épargne environ { $minutes } minutes de réparation inutile ou d’attente.
 ui-next-none = Pas d’autre contrôle
 ui-turn = Si « { $step } » donnait « { $answer } », { $cause } passerait en tête ({ $share }).
 ui-judgements = Ce que coûterait une mauvaise décision
@@ -260,21 +260,21 @@ ui-turned-out-by = Qui le dit (vide : { $technician })
 ui-turned-out-save = Confirmer
 ui-turned-out-kept = Noté. Cela compte une fois, même corrigé souvent.
 ui-turned-out-again = Confirmez de nouveau pour corriger ; les deux restent au registre.
-ui-calibration = Ce que vaut le tri
+ui-calibration = Combien de fois les causes étaient justes
 ui-calibration-about = Compare ce qui a été dit de chaque cause à ce qui a été trouvé au démontage ou après la réparation.
 ui-outcomes-count = { $outcomes ->
     [0] Pas encore d’issue confirmée
     [one] Une issue confirmée
    *[other] { $outcomes } issues confirmées
 }
-ui-judgement-alone-page = Le tri repose encore sur le seul avis de l’atelier. Les nombres d’une disposition apprennent à partir de { $enough } issues.
+ui-judgement-alone-page = Les nombres reposent encore sur le seul avis de l’atelier. Ceux d’une disposition apprennent à partir de { $enough } issues.
 ui-layout-taught = { $layout } : { $outcomes } issues ; ses nombres en ont appris.
 ui-layout-not-taught = { $layout } : { $outcomes } issues sur { $enough }.
-ui-reliability = Dit, et vrai
+ui-reliability = Prévision et résultat
 ui-reliability-about = De toutes les causes dites probables à environ 70 %, environ 70 % doivent se trouver là. Sur la ligne en tirets, c’est juste.
-ui-reliability-drawing = Diagramme : en largeur ce qui a été dit, en hauteur combien de fois c’était vrai ; le tableau dessous en donne les nombres.
-ui-said = Dit
-ui-was = Était vrai
+ui-reliability-drawing = Diagramme : en largeur la prévision, en hauteur combien de fois c’était vrai ; le tableau dessous en donne les nombres.
+ui-said = Prévision
+ui-was = Trouvé
 ui-count = Nombre
 ui-share = { $share } %
 ui-scores = Scores, plus bas vaut mieux
@@ -308,13 +308,13 @@ ui-lever-near = D’une paire, le roulement le plus proche du comparateur bouge
 ui-lever-far = D’une paire, le roulement le plus loin du comparateur bouge
 ui-lever-either = D’une paire, on ne sait pas lequel
 ui-lever-joint = Un seul roulement
-ui-lever-about-pair = Un roulement libre d’une paire fait basculer l’arbre autour de l’autre, non autour du joint éloigné. Si l’on ne sait pas lequel, les deux sont calculés, et une preuve demande les deux.
-ui-lever-about-joint = Un seul roulement : l’arbre bascule autour de son joint éloigné.
+ui-lever-about-pair = Un roulement libre d’une paire fait basculer l’arbre autour de l’autre, non autour du cardan éloigné. Si l’on ne sait pas lequel, les deux sont calculés, et une preuve demande les deux.
+ui-lever-about-joint = Un seul roulement : l’arbre bascule autour de son cardan éloigné.
 ui-lever-apart = De roulement à roulement, mm
 ui-lever-out = Du roulement le plus proche au comparateur, mm
-ui-lever-joint-bearing = Du joint au roulement, mm
-ui-lever-joint-gauge = Du joint au comparateur, mm
-ui-gauge-mark = Sans valeur du constructeur, le jeu interne du roulement sert de repère. Ce n’est la limite officielle de personne.
+ui-lever-joint-bearing = Du cardan au roulement, mm
+ui-lever-joint-gauge = Du cardan au comparateur, mm
+ui-gauge-mark = Sans valeur du constructeur, le jeu interne du roulement sert de repère. Ce n’est pas une limite officielle.
 ui-gauge-bore = Alésage du roulement, mm
 ui-gauge-group = Groupe de jeu
 ui-gauge-group-none = Inconnu
@@ -343,7 +343,7 @@ ui-measure-again = Mesurer de nouveau
 ui-photo-back-bench = Retour à l’établi
 ui-bench-look = Regarder le palier
 ui-look-cracked = Une fissure, ou une patte cassée ?
-ui-look-ring-turned = Des traces brillantes ou rayées d’une bague qui a tourné ?
+ui-look-ring-turned = Des traces brillantes ou rayées d’un roulement qui a tourné dans son logement ?
 ui-look-yes = Oui
 ui-look-no = Non
 ui-look-wall = Paroi minimale qui doit rester, mm
@@ -351,8 +351,8 @@ ui-bench-found = Alésage tel que trouvé
 ui-bench-skim = Plan de reprise et passes
 ui-bench-finished = Alésage fini
 ui-bench-fit = Ajustement
-ui-bench-ring = Après le remontage : tourner la bague à la main
-ui-bench-ring-about = Tournez l’arbre à la main dans son roulement, lentement, un tour entier. Il doit tourner librement : un roulement pressé dans un logement ovale tourne dur et meurt tôt.
+ui-bench-ring = Après le remontage : tourner le roulement à la main
+ui-bench-ring-about = Tournez l’arbre à la main dans son roulement, lentement, un tour entier. Il doit tourner librement : un roulement pressé dans un logement ovale tourne dur et s’use tôt.
 ui-bench-notes = Visserie et couples
 ui-bench-notes-about = Visserie neuve, au couple du constructeur. Écrivez ce qui a servi et d’où vient la valeur.
 ui-bench-note = Note

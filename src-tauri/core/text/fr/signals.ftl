@@ -7,7 +7,7 @@ word-caution = ATTENTION
 word-notice = AVIS
 word-unrated = PAS ENCORE CONTRÔLÉ
 headline-danger = NE PAS ROULER
-headline-warning = Ne pas rouler : dépanneuse seulement
+headline-warning = Ne roulez pas : dépanneuse seulement
 headline-caution = Prendre rendez-vous pour réparer
 headline-notice = Rien à faire au roulement
 headline-unrated = Le contrôle à la main reste à finir
@@ -47,7 +47,7 @@ sound-vibration = Vibration
 sound-rattle = Cliquetis
 sound-pops = Claquements
 sound-hiss = Sifflement d’air
-sound-whine = Sifflement aigu
+sound-whine = Hurlement
 
 waiver-cannot-reach = L’appareil ne peut pas l’atteindre
 waiver-too-dark = Trop sombre pour une photo
@@ -56,9 +56,9 @@ waiver-nothing-to-see = Rien à voir sur une photo
 waiver-owner-declined = Le client ne veut pas de photos
 waiver-not-in-case = Le fichier de cas ne nomme pas de photo
 
-decision-repair = Je fais réparer
-decision-decide-later = Je déciderai plus tard
-decision-decline = Je refuse
+decision-repair = Faites réparer
+decision-decide-later = Je vais y réfléchir
+decision-decline = Laisser tel quel, on m’a dit le risque
 
 entry-opened = Voiture arrivée
 entry-amended = Réception modifiée

@@ -18,12 +18,12 @@ course-drive-until-repair = La laisser rouler jusqu’à la réparation
 course-repair-now = Réparer maintenant
 course-watch = Surveiller
 
-loss-held-back-in-vain = la voiture est restée arrêtée pour rien
+loss-held-back-in-vain = la voiture a été immobilisée sans besoin
 loss-driven-on-a-bad-bearing = on a roulé avec un mauvais roulement
 loss-bearing-repair-in-vain = le roulement a été réparé pour rien
-loss-bearing-fault-left = la panne du roulement a continué, et a emporté son palier et l’arbre
+loss-bearing-fault-left = le défaut du roulement a continué et a abîmé son palier et l’arbre
 loss-repair-in-vain = la réparation a été faite pour rien
-loss-fault-left = la panne a continué
+loss-fault-left = le défaut a continué
 
 entry-opinion-given = Avis donné
 entry-outcome-confirmed = Issue confirmée

@@ -14,14 +14,14 @@ note-receipt-from = Note de : { $workshop }
 
 ## La décision du propriétaire quand il n’y a rien à réparer. Les trois sont notées de même sous chaque classement.
 decision-repair-notice = Je veux qu’on regarde encore
-decision-decide-later-notice = Je déciderai plus tard
+decision-decide-later-notice = Je vais y réfléchir
 decision-decline-notice = Je ne veux rien de plus
 decision-repair-unrated = Finissez le contrôle, s’il vous plaît
-decision-decide-later-unrated = Je déciderai plus tard
+decision-decide-later-unrated = Je vais y réfléchir
 decision-decline-unrated = Je ne veux pas de contrôle
 decision-short-repair = d’accord pour la suite
-decision-short-decide-later = décidera plus tard
-decision-short-decline = refus
+decision-short-decide-later = réfléchit encore
+decision-short-decline = laissé tel quel
 
 ## Le constat.
 finding-heading-scope = Étendue du travail sur le roulement

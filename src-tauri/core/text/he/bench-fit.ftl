@@ -19,7 +19,7 @@ fit-state-loose = רופף בכל זוג.
 fit-at-temperature = ב־{ $celsius } מעלות: { $least } עד { $most }, ממוצע { $mean }.
 fit-loosens-hot = מ־20 עד { $celsius } מעלות האפיצות מאבדת { $loss }.
 fit-tightens-hot = מ־20 עד { $celsius } מעלות האפיצות מרוויחה { $gain }.
-fit-goes-loose-hot = האפיצות נעשית רופפת בחום: מעל { $celsius } מעלות כל זוג רופף, והטבעת מסתובבת במושב.
+fit-goes-loose-hot = האפיצות נעשית רופפת בחום: מעל { $celsius } מעלות כל זוג רופף, והמיסב מסתובב בתוך הקדח.
 fit-may-loosen-hot = האפיצות עלולה להתרופף בחום: מעל { $celsius } מעלות הזוג הרופף ביותר רופף.
 fit-looser-hot = הזוג הרופף ביותר רופף כבר ב־20 מעלות, ורופף יותר בחום.
 fit-holds = האפיצות נשארת הדוקה בכל התחום.
@@ -37,7 +37,7 @@ fit-slides = דבר לא הדוק: זה מחליק ביד.
 
 fit-clearance-loss = המושב לוקח { $least } עד { $most } מהמרווח הפנימי של המיסב ב־20 מעלות, לכל היותר { $worst } בכל התחום.
 fit-clearance-left = קבוצה { $group }: { $low } עד { $high } לפני ההרכבה, נותר { $left-low } עד { $left-high }.
-fit-clearance-gone = המיסב עובד בלי מרווח בזוג ההדוק ביותר: הוא מסתובב בקושי ומת מוקדם.
+fit-clearance-gone = המיסב עובד בלי מרווח בזוג ההדוק ביותר: הוא מסתובב בקושי ומתקלקל מוקדם.
 fit-clearance-needed = קבוצה { $group } ומעלה שומרת מעט מרווח בכל זוג.
 fit-clearance-none-enough = אף קבוצה עד C4 לא שומרת מרווח בכל זוג: בחרו אפיצות רופפת יותר.
 

@@ -38,7 +38,7 @@ gauge-remedy-finer-gauge-more-readings = מה יכריע: שעון של { $resol
 gauge-remedy-read-again = קראו שוב: לפחות { $readings } קריאות בסך הכול, עם שחרור ביניהן.
 gauge-remedy-find-limit = מצאו את הגבול: נתון היצרן, או הקדח וקבוצת המרווח של המיסב.
 gauge-remedy-find-figure = מצאו את נתון היצרן לתמיכה הזאת; בלעדיו אי אפשר לשפוט דבר.
-gauge-remedy-too-near-limit = דבר ידוע לא יכריע: התנועה קרובה מדי לגבול. התייחסו אליה כלא בטוחה.
+gauge-remedy-too-near-limit = עוד קריאות לא יכריעו: התנועה קרובה מדי לגבול. התייחסו אליה כלא בטוחה.
 
 gauge-budget = אי־ודאות, הגדולה ראשונה:
 gauge-budget-line = { $source }: { $contribution }, { $share } מהשונות

@@ -12,14 +12,14 @@ verdict-why-cracked = הבית סדוק.
 verdict-why-wall-too-thin = אחרי שלתותב יש מקום, תישאר פחות דופן ממה שחייב להישאר.
 verdict-why-out-of-round = מוכח שהמושב לא עגול.
 verdict-why-roundness-not-decided = לא הוכרע אם המושב עגול: מדדו עדין יותר.
-verdict-why-ring-turned = הטבעת הסתובבה במושב שלה.
+verdict-why-ring-turned = המיסב הסתובב בתוך הקדח שלו.
 verdict-why-loose-hot = המיסב החדש יהיה רופף במושב החם.
 verdict-why-too-tight = האפיצות תלחץ על הבית קרוב מדי לגבול הכניעה שלו.
 verdict-why-seat-sound = המושב עגול, הדוק ותקין.
 
 verdict-missing = לא נמדד או לא נבדק במבט: { $gaps }.
 verdict-gap-cracks = אם הבית סדוק
-verdict-gap-ring-marks = סימנים של טבעת שהסתובבה
+verdict-gap-ring-marks = סימנים של מיסב שהסתובב בתוך הקדח שלו
 verdict-gap-diameter = קוטר המושב
 verdict-gap-roundness = עגוליות המושב, עם אי־הוודאות שלה
 verdict-gap-hot-fit = האפיצות בטמפרטורה הגבוהה ביותר
@@ -33,7 +33,7 @@ verdict-gates-machining = החיתוך
 verdict-gates-heat = החימום והקירור
 verdict-gates-refit = ההרכבה מחדש
 
-closing-turns-freely = אחרי ההרכבה, בדקו שהטבעת מסתובבת חופשי ביד, בלי מקום קשה. צלמו ורשמו. אם לא, פרקו שוב.
+closing-turns-freely = אחרי ההרכבה, בדקו שהמיסב מסתובב חופשי ביד, בלי מקום קשה. צלמו ורשמו. אם לא, פרקו שוב.
 
 ## תנאים. gates-SET הוא שם הקבוצה, gates-SET-why אומר למה כדאי להקדיש לזה חצי דקה.
 gates-teardown = לפני שמשהו כבד יורד
@@ -50,7 +50,7 @@ gates-heat-why = חום הורס אטמים ומרכך סגסוגת בלי לה�
 gate-heat-limits-known = גבולות האטמים, הגריז והבית ידועים, ומד חום מונח על החלק.
 gate-heat-no-flame = בלי להבה: תנור, פלטה חמה או אוויר חם, אחיד מסביב.
 gate-heat-cold-ventilated = מיסבים אטומים נכנסים למקפיא, עד 40 מעלות מתחת לאפס ולא קר יותר. חומרים קרים יותר רק היכן שהיצרן מתיר והאוויר נע חופשי: הם דוחקים חמצן.
-gate-heat-gloves = כפפות לחום ולקור על הידיים, העיניים מכוסות.
+gate-heat-gloves = כפפות לחום ולקור והגנת עיניים מורכבות.
 
 gates-machining = לפני שהסכין מסתובבת
 gates-machining-why = שבבי סגסוגת קלה עפים וחותכים, שבבי מגנזיום בוערים, וציר מסתובב תופס בד. רק אנשים שהוכשרו והוסמכו; הכללים המקומיים שלכם קודמים.

@@ -135,7 +135,7 @@ unknown-limit = { $step }: { $lack }
 
 detail-degrees = נבדק ביד ב־{ $degrees } מעלות צלזיוס
 detail-engine-warm = נקרא כשהמנוע חם
-detail-engine-cold = נקרא כשהמנוע קר: לא נכנס למיון
+detail-engine-cold = נקרא כשהמנוע קר: לא נספר לסיבות
 
 next-free-turn = סיבוב הגל לבדו, כשהוא מנותק, מגלה אם המיסב מסתובב בכבדות.
 next-far-end = הקצה הרחוק נשאר לא בטוח: הביטו במפרק שלו.

@@ -2,8 +2,8 @@
 
 bore-line-size = קוטר ממוצע { $size }, ± { $expanded }.
 bore-line-size-unknown = הקוטר הממוצע לא נמדד.
-bore-line-ovality = אליפטיות לכל היותר { $value }, ± { $expanded }.
-bore-line-roundness = אי־עגוליות לכל היותר { $value } (אזור מזערי), ± { $expanded }.
+bore-line-ovality = אליפטיות מרבית { $value }, ± { $expanded }.
+bore-line-roundness = אי־עגוליות מרבית { $value } (אזור מזערי), ± { $expanded }.
 bore-line-roundness-least = אי־עגוליות לפחות { $value }, ± { $expanded }: שיטת המדידה הזאת לא רואה חלק מהצורות.
 bore-line-taper = קוניות { $value } מהפנים פנימה, ± { $expanded }.
 
@@ -17,7 +17,7 @@ repair-heading-gates = אושר לפני שחלקים כבדים ירדו
 repair-heading-plan = תוכנית החריטה
 repair-heading-passes = מעברים שנחרטו
 repair-heading-fit = אפיצות
-repair-heading-ring = הטבעת סובבה ביד אחרי ההרכבה
+repair-heading-ring = המיסב סובב ביד אחרי ההרכבה
 repair-heading-notes = ברגים ומומנטים
 repair-not-recorded = לא נרשם.
 repair-gate = { $gate } ({ $by }, { $at })
@@ -32,7 +32,7 @@ repair-ring-rough = מסתובב מחוספס ({ $by }, { $at }). המיסב פ�
 repair-note = { $text } ({ $by }, { $at })
 repair-photo-bench-found = הקדח כפי שנמצא
 repair-photo-bench-finished = הקדח בסיום
-repair-photo-bench-ring = הטבעת סובבה ביד
+repair-photo-bench-ring = המיסב סובב ביד
 repair-photo-pass = אחרי מעבר { $pass }
 repair-photo-alt = תמונה של העבודה: { $caption }.
 repair-caution-rating = הדוח הזה אינו דירוג: אחרי התיקון בודקים חופש בידיים לפני שנוהגים ברכב. הבדיקה ההיא היא ביקור בפני עצמו.
@@ -46,5 +46,5 @@ entry-bore-finished = הקדח נמדד בסיום
 entry-housing-looked = הבית נבדק במבט על השולחן
 entry-pass-cut = נחרט מעבר
 entry-fit-given = חושבה אפיצות
-entry-ring-turned = הטבעת סובבה ביד
+entry-ring-turned = המיסב סובב ביד
 entry-bench-noted = הערת שולחן

@@ -13,7 +13,7 @@ ui-no-plate = אין לוחית
 ## כשאין גישה לליבה, או כשמסך נתקע.
 ui-error-no-core = למסכים אין גישה ל־Steady
 ui-error-no-core-help = דבר ממה שרשמתם לא אבד. הפעילו את Steady שוב, ואז פתחו את הכתובת שהוא מדפיס.
-ui-error-screen = המסך הזה נתקל במשהו
+ui-error-screen = המסך הזה נכשל
 ui-error-screen-help = דבר ממה שרשמתם לא אבד. נסו שוב; אם זה חוזר, סגרו את Steady ופתחו אותו שוב.
 
 ## מי עובד.
@@ -40,7 +40,7 @@ ui-steps-settled = { $settled } מתוך { $steps } שלבים נבדקו{ $open
    *[other] , { $open } נשארו פתוחים
 }
 ui-repair-torn-down = על השולחן אחרי פירוק
-ui-repair-turns-free = הטבעת הסתובבה חופשי אחרי ההרכבה
+ui-repair-turns-free = המיסב הסתובב חופשי אחרי ההרכבה
 ui-repair-checked-again = נבדק שוב אחרי התיקון
 ui-outcome-confirmed = אושר מה זה היה
 ui-signed = נחתם: { $decision }
@@ -49,7 +49,7 @@ ui-theme = ערכת צבעים
 ui-theme-system = לפי המכשיר
 ui-theme-dark = כהה
 ui-theme-daylight = אור יום
-ui-versions = גרסה { $version }, ידע מקצועי { $knowledge }
+ui-versions = גרסה { $version }, כללים ונתונים { $knowledge }
 ui-notices = מה שאחרים יצרו, והרישיונות
 ui-notices-about = רשימה של כל חלק ב־Steady שאחרים יצרו, ואחריה הרישיונות שלהם, באנגלית.
 ui-notices-none = הרשימה לא נמצאת בבנייה הזאת.
@@ -172,7 +172,7 @@ ui-go-on = המשך הבדיקה
 ui-causes = סיבות, הסבירה ביותר ראשונה
 ui-causes-found = סיבות: מה שמאחורי הממצא קודם
 ui-found-by-hand = מה נמצא
-ui-causes-about = צליל ותחושה מעוררים חשד. רק הבדיקה בידיים קובעת. ייתכנו כמה בבת אחת.
+ui-causes-about = רעש ורעידה מעוררים חשד. רק הבדיקה בידיים קובעת. כמה סיבות יכולות להיות נכונות יחד.
 ui-for = בעד
 ui-against = נגד
 ui-weight-for = { $step }: { $answer } עושה את זה סביר פי { $times }.
@@ -216,14 +216,14 @@ ui-note-hash = הדף הזה: SHA-256 { $hash }
 
 ## היומן.
 ui-chain-whole = { $entries ->
-    [one] רשומה אחת. השרשרת שלמה.
-    [two] שתי רשומות. השרשרת שלמה.
-   *[other] { $entries } רשומות. השרשרת שלמה.
+    [one] רשומה אחת. היומן שלם.
+    [two] שתי רשומות. היומן שלם.
+   *[other] { $entries } רשומות. היומן שלם.
 }
-ui-chain-broken = השרשרת שבורה ברשומה { $seq }. משם והלאה, היומן הזה אינו מה שנכתב. התייחסו לביקור כלא נבדק, והשאירו את נתוני המכשיר הזה כפי שהם.
-ui-ledger-broken = יומן הביקור שבור ברשומה { $seq }. אל תסתמכו עליו.
+ui-chain-broken = הרישום פגום החל מרשומה { $seq }. משם והלאה הוא אינו מה שנכתב. התייחסו לביקור כלא נבדק, והשאירו את נתוני המכשיר הזה כפי שהם.
+ui-ledger-broken = הרישום של הביקור פגום החל מרשומה { $seq }. אל תסתמכו עליו.
 ui-ledger-empty = עוד לא נרשם דבר.
-ui-ledger-head = ראש השרשרת: { $head }
+ui-ledger-head = גיבוב אחרון: { $head }
 ui-reason-was = סיבה: { $reason }
 ui-superseded = כבר לא נחשב; רשומה מאוחרת באה במקומו.
 
@@ -234,13 +234,13 @@ ui-outcome = איפה הבדיקה עומדת
 ui-interval = בין { $low } ל־{ $high }
 ui-before = לפני כל תשובה: { $before }.
 ui-together-for = יחד, התשובות האלה עושות את זה סביר עוד פי { $times }.
-ui-together-against = יחד, התשובות האלה אומרות בחלקן אותו דבר: פחות סביר פי { $times } מסכומן.
+ui-together-against = התשובות האלה אומרות בחלקן אותו דבר: יחד הן נספרות פחות פי { $times }.
 ui-causes-more = { $count ->
     [one] עוד סיבה אחת
     [two] עוד שתי סיבות
    *[other] עוד { $count } סיבות
 }
-ui-next-gain = בממוצע זה חוסך בערך { $minutes } דקות של תיקון שגוי או של רכב שעומד לשווא.
+ui-next-gain = בממוצע זה חוסך בערך { $minutes } דקות של תיקון מיותר או של המתנה.
 ui-next-none = אין בדיקה נוספת
 ui-turn = אם ״{ $step }״ ייצא ״{ $answer }״, { $cause } יוביל ({ $share }).
 ui-judgements = מה תעלה החלטה שגויה
@@ -267,7 +267,7 @@ ui-turned-out-by = מי אומר (ריק: { $technician })
 ui-turned-out-save = אישור
 ui-turned-out-kept = נרשם. זה נספר פעם אחת, גם אם מתקנים אותו שוב ושוב.
 ui-turned-out-again = אשרו שוב כדי לתקן; שניהם נשארים ביומן.
-ui-calibration = עד כמה המיון מצליח
+ui-calibration = כמה פעמים הסיבות היו נכונות
 ui-calibration-about = משווה מה שנאמר על כל סיבה למה שנמצא בפירוק או אחרי התיקון.
 ui-outcomes-count = { $outcomes ->
     [0] עוד אין תוצאה מאושרת
@@ -275,14 +275,14 @@ ui-outcomes-count = { $outcomes ->
     [two] שתי תוצאות מאושרות
    *[other] { $outcomes } תוצאות מאושרות
 }
-ui-judgement-alone-page = המיון עדיין לפי שיקול דעת בלבד. מספרים של מבנה נלמדים החל מ־{ $enough } תוצאות.
+ui-judgement-alone-page = המספרים עדיין נשענים על שיקול דעת בלבד. המספרים של מבנה לומדים החל מ־{ $enough } תוצאות.
 ui-layout-taught = { $layout }: { $outcomes } תוצאות; המספרים שלו נלמדים מהן.
 ui-layout-not-taught = { $layout }: { $outcomes } מתוך { $enough } תוצאות.
-ui-reliability = נאמר וכך היה
+ui-reliability = תחזית ותוצאה
 ui-reliability-about = מכל הסיבות שנאמר עליהן בערך 70%, בערך 70% אמורות להתברר כנכונות. על הקו המקווקו זה מתאים.
-ui-reliability-drawing = תרשים: לרוחב מה שנאמר, לגובה כמה פעמים כך היה; המספרים בטבלה שמתחת.
-ui-said = נאמר
-ui-was = כך היה
+ui-reliability-drawing = תרשים: לרוחב התחזית, לגובה כמה פעמים כך היה; המספרים בטבלה שמתחת.
+ui-said = תחזית
+ui-was = נמצא
 ui-count = מספר
 ui-share = { $share }%
 ui-scores = ציונים, נמוך טוב יותר
@@ -322,7 +322,7 @@ ui-lever-apart = ממיסב למיסב, מ״מ
 ui-lever-out = מהמיסב הקרוב לשעון, מ״מ
 ui-lever-joint-bearing = מהמפרק למיסב, מ״מ
 ui-lever-joint-gauge = מהמפרק לשעון, מ״מ
-ui-gauge-mark = בלי נתון יצרן, המרווח של המיסב עצמו הוא אמת המידה. זה לא גבול רשמי של איש.
+ui-gauge-mark = בלי נתון יצרן, המרווח של המיסב עצמו הוא אמת המידה. זה לא גבול רשמי.
 ui-gauge-bore = קדח המיסב, מ״מ
 ui-gauge-group = קבוצת מרווח
 ui-gauge-group-none = לא ידוע
@@ -351,7 +351,7 @@ ui-measure-again = מדידה חוזרת
 ui-photo-back-bench = חזרה לשולחן
 ui-bench-look = מבט על הבית
 ui-look-cracked = יש סדק, או אוזן שבורה?
-ui-look-ring-turned = סימנים מבריקים או חרוצים של טבעת שהסתובבה?
+ui-look-ring-turned = סימנים מבריקים או חרוצים של מיסב שהסתובב בתוך הקדח שלו?
 ui-look-yes = כן
 ui-look-no = לא
 ui-look-wall = הדופן הקטנה ביותר שמותר להשאיר, מ״מ
@@ -359,8 +359,8 @@ ui-bench-found = הקדח כפי שנמצא
 ui-bench-skim = תוכנית חריטה ומעברים
 ui-bench-finished = הקדח בסיום
 ui-bench-fit = אפיצות
-ui-bench-ring = אחרי ההרכבה: סיבוב הטבעת ביד
-ui-bench-ring-about = סובבו את הגל ביד במיסב שלו, לאט, סיבוב שלם. הוא חייב להסתובב חופשי: מיסב שנכבש במושב אליפטי מסתובב בקושי ומת מוקדם.
+ui-bench-ring = אחרי ההרכבה: סיבוב המיסב ביד
+ui-bench-ring-about = סובבו את הגל ביד במיסב שלו, לאט, סיבוב שלם. הוא חייב להסתובב חופשי: מיסב שנכבש במושב אליפטי מסתובב בקושי ומתקלקל מוקדם.
 ui-bench-notes = ברגים ומומנטים
 ui-bench-notes-about = ברגים חדשים, במומנט של היצרן. רשמו במה השתמשתם ומאיפה המספר.
 ui-bench-note = הערה

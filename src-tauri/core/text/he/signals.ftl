@@ -6,7 +6,7 @@ word-caution = זהירות
 word-notice = הודעה
 word-unrated = עוד לא נבדק
 headline-danger = אל תנהגו
-headline-warning = אסור לנהוג: רק על גבי גרר
+headline-warning = אל תנהגו: רק על גבי גרר
 headline-caution = קבעו תור לתיקון
 headline-notice = אין צורך בטיפול במיסב
 headline-unrated = הבדיקה בידיים עוד פתוחה
@@ -55,9 +55,9 @@ waiver-nothing-to-see = אין מה לראות בתמונה
 waiver-owner-declined = הבעלים לא רוצה תמונות
 waiver-not-in-case = קובץ המקרה לא מציין תמונה
 
-decision-repair = אני רוצה שיתקנו
-decision-decide-later = אחליט מאוחר יותר
-decision-decline = לא רוצה תיקון
+decision-repair = לתקן את הרכב
+decision-decide-later = אחשוב על זה
+decision-decline = להשאיר כמו שזה, הסבירו לי את הסיכון
 
 entry-opened = הרכב נכנס
 entry-amended = הקליטה שונתה

@@ -18,10 +18,10 @@ course-drive-until-repair = נוסע עד התיקון
 course-repair-now = לתקן עכשיו
 course-watch = לעקוב
 
-loss-held-back-in-vain = הרכב עמד לשווא
+loss-held-back-in-vain = הרכב הושבת ללא צורך
 loss-driven-on-a-bad-bearing = נסעו בו עם מיסב פגום
 loss-bearing-repair-in-vain = המיסב תוקן לשווא
-loss-bearing-fault-left = התקלה במיסב נמשכה, והרסה גם את הבית ואת הגל
+loss-bearing-fault-left = התקלה במיסב נמשכה, ופגעה בבית ובגל
 loss-repair-in-vain = התיקון היה לשווא
 loss-fault-left = התקלה נמשכה
 

@@ -14,14 +14,14 @@ note-receipt-from = הדף מאת: { $workshop }
 
 ## ההחלטה של הבעלים כשאין מה לתקן. שלוש האפשרויות נרשמות באותו אופן בכל דירוג.
 decision-repair-notice = אני רוצה שיבדקו שוב
-decision-decide-later-notice = אחליט מאוחר יותר
+decision-decide-later-notice = אחשוב על זה
 decision-decline-notice = לא רוצה שייעשה עוד משהו
 decision-repair-unrated = בבקשה סיימו את הבדיקה
-decision-decide-later-unrated = אחליט מאוחר יותר
+decision-decide-later-unrated = אחשוב על זה
 decision-decline-unrated = לא רוצה שיבדקו
 decision-short-repair = לתקן
-decision-short-decide-later = החלטה אחר כך
-decision-short-decline = סירוב
+decision-short-decide-later = חושבים על זה
+decision-short-decline = נשאר כמו שהוא
 
 ## דוח הממצאים.
 finding-heading-scope = היקף העבודה במיסב

@@ -41,7 +41,7 @@ pub fn of(report: &Value) -> String {
         let _ = writeln!(text, "Paper       {}", paper.as_str().unwrap_or_default());
     }
     let entries = report.pointer("/ledger/entries").and_then(Value::as_u64).unwrap_or_default();
-    let _ = write!(text, "Ledger      {entries} entries");
+    let _ = write!(text, "Record      {entries} entries");
     text
 }
 

@@ -47,7 +47,7 @@ fn every_part_is_on_the_paper_in_its_order() {
         "Not checked: Misfire counts",
         "Gauge readings",
         "What is not known",
-        "Roadworthiness rows",
+        "Roadworthiness rules",
         "Cautions",
         "31 entries",
     ];

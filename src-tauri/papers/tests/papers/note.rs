@@ -54,7 +54,7 @@ fn text_beyond_one_page_runs_on_and_loses_nothing() {
     let long_run = text.chars().filter(|c| *c == 'W').count();
     assert!(long_run >= 10_000, "only {long_run} of 10,000 letters are on the paper");
     assert!(text.contains("#panic(\"x\") $a_1^2$ *bold*"), "markup was not printed as text");
-    assert!(text.contains("I decline"), "the receipt is missing");
+    assert!(text.contains("I was told the risk"), "the receipt is missing");
 }
 
 #[test]
@@ -65,7 +65,7 @@ fn a_signed_note_shows_the_decision_and_no_empty_boxes() {
     assert_eq!(check_form(&path, Sheet::A4), 1);
     let text = flat_text(&path);
     assert!(text.contains("Note received on 25 November 2026"), "{text}");
-    assert!(!text.contains("I decline"), "a signed note still asks");
+    assert!(!text.contains("I was told the risk"), "a signed note still asks");
 }
 
 #[test]

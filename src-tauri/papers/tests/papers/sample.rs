@@ -93,7 +93,7 @@ pub fn signed() -> Signed {
             .collect()
     };
     Signed {
-        text: "I will have it repaired. Note received on 25 November 2026, 10:04 UTC by R. Example.".into(),
+        text: "Have it repaired. Note received on 25 November 2026, 10:04 UTC by R. Example.".into(),
         note_line: format!("Signed for the note with SHA-256 {}.", "5c".repeat(32)),
         strokes: vec![wave(0.08, 0.5, 0.35), wave(0.45, 0.92, 0.2), vec![[0.3, 0.12]]],
         alt: "Signature, drawn by hand.".into(),
@@ -148,7 +148,7 @@ pub fn finding(word: &str, photos: usize) -> Finding {
         ]),
         cautions: owned(&[
             "This finding covers what was checked, as it was on that day. Parts not named were not checked.",
-            "Probabilities are sorted from workshop judgement, not measured. Only the hands-on check decides about the bearing.",
+            "Probabilities rest on workshop judgement and are not measured. Only the hands-on check decides about the bearing.",
             "This is not a quote and not an expert report for a court.",
         ]),
         signed: None,
@@ -156,7 +156,7 @@ pub fn finding(word: &str, photos: usize) -> Finding {
             field("Technician", "Sam Example"),
             field("Last checked", "25 November 2026, 09:12 UTC"),
             field("Visit", "019ab1f2-0000-7000-8000-000000000001"),
-            field("Ledger", &format!("31 entries, latest hash {}", "a7".repeat(32))),
+            field("Record", &format!("31 entries, latest hash {}", "a7".repeat(32))),
         ],
         page_foot: "Finding, visit 019ab1f2-0000-7000-8000-000000000001. What is not named was not checked."
             .into(),
@@ -185,7 +185,7 @@ fn scope() -> Scope {
     Scope {
         lead: owned(&[
             "The bench says: Skim the seat and press in a sleeve.",
-            "The ring has turned in its seat.",
+            "The bearing has spun in its bore.",
         ]),
         tiers: vec![
             tier("bearings-only", "Bearings only", "3 to 4.5 h", "ruled-out", "Ruled out"),
@@ -310,7 +310,7 @@ fn headings() -> FindingHeadings {
         gauges: "Gauge readings".into(),
         causes: "Likely causes".into(),
         unknown: "What is not known".into(),
-        road: "Roadworthiness rows, for information".into(),
+        road: "Roadworthiness rules, for information".into(),
         cautions: "Cautions".into(),
         signed: "Receipt of the owner's note".into(),
     }
@@ -349,7 +349,7 @@ pub fn note(word: &str, drawing: &str) -> Note {
         receipt_heading: "Your receipt".into(),
         receipt_from: "Note from: Example Motor Works, 1 Example Yard, Exampleford".into(),
         receipt_text: "You sign only that you got this note. You can choose any of these, and you can change your mind.".into(),
-        decisions: [("repair", "I will have it repaired"), ("decide-later", "I will decide later"), ("decline", "I decline")]
+        decisions: [("repair", "Have it repaired"), ("decide-later", "I will think about it"), ("decline", "Leave it as it is, I was told the risk")]
             .map(|(id, label)| DecisionLine { id: id.into(), label: label.into() })
             .into(),
         signed: None,
