@@ -1,6 +1,6 @@
 // The Fluent files as modules, one for each language, so that a language is fetched when it is chosen:
 // `virtual:text/TAG` gives its files without their comments, `virtual:texts` English, how to fetch the
-// others, and what each calls itself.
+// others, and what each calls itself. A way of writing, such as `en-US`, has the files of what differs alone.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Plugin } from 'vite';
@@ -42,7 +42,7 @@ export function texts(folder: string): Plugin {
     const own = new RegExp(`^${OWN_NAME} = (.+)$`, 'm');
     const name = (tag: string) => own.exec(readFileSync(join(top, tag, 'language.ftl'), 'utf8'))?.[1] ?? tag;
     const names = Object.fromEntries(tags.map((tag) => [tag, name(tag)]));
-    const others = tags.filter((tag) => tag !== FALLBACK).map((tag) => `${tag}: () => import('virtual:text/${tag}')`);
+    const others = tags.filter((tag) => tag !== FALLBACK).map((tag) => `'${tag}': () => import('virtual:text/${tag}')`);
     return `export { default as english } from 'virtual:text/${FALLBACK}';
       export const names = ${JSON.stringify(names)};
       export const others = { ${others.join(', ')} };`;
@@ -53,7 +53,7 @@ export function texts(folder: string): Plugin {
     resolveId: (id) => (id.startsWith('virtual:text') ? `\0${id}` : undefined),
     load(id) {
       if (id === '\0virtual:texts') return index();
-      const tag = /^\0virtual:text\/([a-z]+)$/.exec(id)?.[1];
+      const tag = /^\0virtual:text\/([a-zA-Z-]+)$/.exec(id)?.[1];
       return tag === undefined ? undefined : language(tag, (path) => this.addWatchFile(path));
     },
   };

@@ -27,7 +27,7 @@ const desk = await startDesk();
 const phone = await openPhone(desk);
 const ask = asker(desk);
 await bundle();
-await ask({ ask: "set-technician", name: "Kim Marsh" });
+await ask({ ask: "set-technician", name: "Kim Demo" });
 await starts();
 await taps();
 await memory();
@@ -44,7 +44,7 @@ async function bundle() {
   const sum = async (list) => `${((await Promise.all(list.map(packed))).reduce((all, one) => all + one, 0) / 1000).toFixed(1)} KB`;
   say("UI, gzip: first start, English", await sum(first));
   say("UI, gzip: every screen, English", await sum(names.filter((name) => !languages.includes(name))));
-  for (const name of languages) say(`UI, gzip: language ${name.slice(7, 9)} when chosen`, await sum([name]));
+  for (const name of languages) say(`UI, gzip: language ${name.slice(7, -12)} when chosen`, await sum([name]));
 }
 
 async function slowed(rate) {

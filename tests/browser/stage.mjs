@@ -83,7 +83,7 @@ export async function madeBy(page, act) {
 export async function openPhone(desk, size = { width: 360, height: 740 }) {
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", headless: true, args: QUIET });
   const context = await browser.newContext({
-    viewport: size, hasTouch: true, isMobile: true, colorScheme: "dark", reducedMotion: "reduce",
+    viewport: size, hasTouch: true, isMobile: true, colorScheme: "dark", reducedMotion: "reduce", locale: "en-GB",
   });
   context.setDefaultTimeout(15_000);
   const strays = [];

@@ -14,6 +14,9 @@ export const LANGUAGES = readdirSync(TEXTS, { withFileTypes: true })
   .map(({ name }) => name)
   .sort((one, other) => Number(other === "en") - Number(one === "en") || one.localeCompare(other));
 
+/** Whether a language says everything itself; a way of writing, such as en-US, says only what differs. */
+export const whole = (tag) => readdirSync(`${TEXTS}${tag}`).includes("papers.ftl");
+
 /** Words that hold an English sentence together and are none in German. */
 const ENGLISH = /\b(the|and|of|with|you|your|this|that|from|are|has|been|is|to|by|or|on|for|it|not)\b/;
 
@@ -76,8 +79,10 @@ const ANYTHING = ".{1,60}?";
 
 function bundleOf(tag) {
   const bundle = new FluentBundle(tag, { useIsolating: false });
-  for (const name of readdirSync(`${TEXTS}${tag}`).filter((each) => each.endsWith(".ftl"))) {
-    bundle.addResource(new FluentResource(readFileSync(`${TEXTS}${tag}/${name}`, "utf8")));
+  for (const folder of whole(tag) ? [tag] : [tag.split("-")[0], tag]) {
+    for (const name of readdirSync(`${TEXTS}${folder}`).filter((each) => each.endsWith(".ftl"))) {
+      bundle.addResource(new FluentResource(readFileSync(`${TEXTS}${folder}/${name}`, "utf8")), { allowOverrides: true });
+    }
   }
   return bundle;
 }

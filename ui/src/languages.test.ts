@@ -56,8 +56,12 @@ it('has a language for each folder of texts', () => {
   expect(locales.length).toBeGreaterThan(3);
 });
 
-describe.each(readdirSync(join(TEXT, 'en')).filter((name) => name.endsWith('.ftl')))('%s', (file) => {
-  test.each(locales.filter((tag) => tag !== 'en'))(
+const texts = (tag: string): string[] => readdirSync(join(TEXT, tag)).filter((name) => name.endsWith('.ftl'));
+/** Languages that say everything themselves; a way of writing, such as en-US, says what differs. */
+const whole = locales.filter((tag) => texts(tag).includes('papers.ftl'));
+
+describe.each(texts('en'))('%s', (file) => {
+  test.each(whole.filter((tag) => tag !== 'en'))(
     'says in %s what it says in English, with the same variables',
     (tag) => {
       expect(messages('en', file).length).toBeGreaterThan(2);
@@ -65,6 +69,16 @@ describe.each(readdirSync(join(TEXT, 'en')).filter((name) => name.endsWith('.ftl
     },
   );
 });
+
+test.each(locales.filter((tag) => !whole.includes(tag)))(
+  'says in %s only what its language says, with the same variables',
+  (tag) => {
+    const said = new Set(texts('en').flatMap((file) => messages('en', file)));
+    const own = texts(tag).flatMap((file) => messages(tag, file));
+    expect(own.length).toBeGreaterThan(2);
+    expect(own.filter((message) => !said.has(message))).toEqual([]);
+  },
+);
 
 it('writes numbers, shares and dates as the papers do', async () => {
   for (const tag of locales) await fetchTexts(tag);
@@ -92,6 +106,10 @@ it('switches without a restart and says on the page which language it is', async
   expect([locale(), document.documentElement.lang, t('word-danger')]).toEqual(['de', 'de', 'GEFAHR']);
   await chooseLocale(['pt-BR']);
   expect([locale(), t('word-danger')]).toEqual(['en', 'DANGER']);
+  await chooseLocale(['en-US', 'de']);
+  expect([locale(), t('ui-gearbox'), t('word-danger')]).toEqual(['en-US', 'Transmission', 'DANGER']);
+  await chooseLocale(['en-ZA', 'de']);
+  expect([locale(), t('ui-gearbox')]).toEqual(['en', 'Gearbox']);
 });
 
 it('names each language in that language, and says which awaits its reader', async () => {

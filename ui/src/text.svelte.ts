@@ -53,7 +53,8 @@ export function firstWish(): readonly string[] {
  */
 export async function chooseLocale(wanted: readonly string[]): Promise<void> {
   const own = ++wish;
-  const tag = wanted.map((each) => each.split('-')[0] ?? each).find((each) => each in names) ?? FALLBACK;
+  // A region's own way of writing comes before its language's.
+  const tag = wanted.flatMap((each) => [each, each.split('-')[0] ?? each]).find((each) => each in names) ?? FALLBACK;
   await fetchTexts(tag);
   if (own !== wish) return;
   chosen.locale = tag;

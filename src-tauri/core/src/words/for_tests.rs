@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use super::Words;
+use super::files::LOCALES;
 
 /// The folder of a language; all of them for an empty tag.
 pub fn folder(tag: &str) -> PathBuf {
@@ -68,4 +69,9 @@ pub fn read<T: serde::de::DeserializeOwned>(tag: &str, file: &str) -> T {
 /// Every language.
 pub fn every_language() -> impl Iterator<Item = &'static Words> {
     Words::locales().into_iter().map(|tag| Words::of(tag).expect("a shipped language can be read"))
+}
+
+/// The tags of the languages that say everything themselves: not of a way of writing one of them.
+pub fn whole_languages() -> impl Iterator<Item = &'static str> {
+    LOCALES.iter().filter(|locale| locale.over.is_none()).map(|locale| locale.tag)
 }

@@ -117,10 +117,15 @@ impl Words {
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         // Fluent's own marks would stand round every value, and part a number from its percent sign.
         bundle.set_use_isolating(false);
-        for (name, text) in locale.files {
-            let resource =
-                FluentResource::try_new((*text).to_owned()).map_err(|_| WordsError::Faulty(name))?;
-            bundle.add_resource(resource).map_err(|_| WordsError::Faulty(name))?;
+        let parsed = |name: &'static str, text: &str| {
+            FluentResource::try_new(text.to_owned()).map_err(|_| WordsError::Faulty(name))
+        };
+        let whole = LOCALES.iter().find(|other| Some(other.tag) == locale.over);
+        for (name, text) in whole.unwrap_or(locale).files {
+            bundle.add_resource(parsed(name, text)?).map_err(|_| WordsError::Faulty(name))?;
+        }
+        for (name, text) in whole.map_or(&[][..], |_| locale.files) {
+            bundle.add_resource_overriding(parsed(name, text)?);
         }
         let mut words =
             Self { tag: locale.tag, bundle: Arc::new(bundle), from_right: false, units: Units::default() };
@@ -139,6 +144,8 @@ fn in_place_of_text(_: &str, fault: &WordsError) -> String {
     panic!("{fault:?}")
 }
 
+#[cfg(test)]
+mod american_tests;
 #[cfg(test)]
 pub mod for_tests;
 #[cfg(test)]
