@@ -106,7 +106,7 @@ pub fn fill(data: &Path, numbers: Range<usize>, photo: &Taken) {
     let writer = Writer::of(DeviceKey::from_seed(&[7; 32]));
     for number in numbers {
         let visit = format!("0191d2f0-0000-7000-8000-{number:012}");
-        let by = || "Kim Marsh".to_owned();
+        let by = || "Kim Demo".to_owned();
         let (mut entries, mut lines): (Vec<Entry>, Vec<Line>) = (Vec::new(), Vec::new());
         let mut add = |body: EntryBody| {
             let (entry, line) = next_entry(&entries, &visit, &writer, Moment(1), body);

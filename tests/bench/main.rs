@@ -67,7 +67,7 @@ fn main() {
 fn open(folder: &Path) -> Steady {
     let setup = Setup { data_dir: folder.to_owned(), press: Arc::new(NoPress), clock: Moment::now };
     let steady = Steady::open(setup).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     steady
 }
 

@@ -73,7 +73,7 @@ export function ways(now) {
   }
 
   /** Says who is at work, as the first start asks. */
-  async function sayWho(name = "Kim Marsh") {
+  async function sayWho(name = "Kim Demo") {
     await page().goto(now().desk.address);
     await id("technician").fill(name);
     await id("save-technician").click();

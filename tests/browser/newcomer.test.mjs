@@ -54,7 +54,7 @@ test("the language changes without a restart, and no id is ever shown", async ()
     await phone.page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);
   }
   assert.deepEqual(await phone.page.evaluate(() => globalThis.ids), []);
-  await phone.id("technician").fill("Kim Marsh");
+  await phone.id("technician").fill("Kim Demo");
   await tap("save-technician");
   await phone.id("new-visit").waitFor();
 });

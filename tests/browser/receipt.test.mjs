@@ -22,7 +22,7 @@ async function answer(step, value) {
 test("a technician says who they are and starts a visit", async () => {
   const { page, id } = phone;
   await page.goto(desk.address);
-  await id("technician").fill("Kim Marsh");
+  await id("technician").fill("Kim Demo");
   await accessible("first start");
   await id("save-technician").click();
   await id("new-visit").waitFor();

@@ -164,7 +164,7 @@ test("a locked step shows the answer and the photo it has, and why it is locked"
   await ask({ ask: "leave-part", visit });
   await phone.page.reload();
   await phone.page.locator('[data-testid="locked"][data-why="gates-open"]').waitFor();
-  assert.match(await phone.id("given").innerText(), /Movement felt, Cold[\s\S]*Kim Marsh/i);
+  assert.match(await phone.id("given").innerText(), /Movement felt, Cold[\s\S]*Kim Demo/i);
   assert.ok(await phone.id("photo").isVisible());
   assert.equal(await phone.id("photo-input").count(), 0, "nothing new is taken");
   assert.equal(await phone.page.locator("[data-testid^=answer-]").count(), 0, "nothing is answered");

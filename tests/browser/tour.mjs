@@ -130,7 +130,7 @@ export const FIRST_START = ["welcome-what", "welcome-rule", "welcome-you"].map((
 
 /** Brings the visits to where the screens want them, and returns the list of screens. */
 export async function prepare(ask) {
-  await ask({ ask: "set-technician", name: "Kim Marsh" });
+  await ask({ ask: "set-technician", name: "Kim Demo" });
   const fresh = await opened(ask, "NW 1");
   const running = await opened(ask, "RN 2500");
   await enter(ask, running, "running");

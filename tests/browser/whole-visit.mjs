@@ -95,7 +95,7 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await button(say("language-name")).tap();
     await heading(say("ui-welcome-what-title"));
     await readScreen("first start");
-    await phone.page.getByLabel(say("ui-technician")).fill("Kim Marsh");
+    await phone.page.getByLabel(say("ui-technician")).fill("Kim Demo");
     await tap("ui-save");
     await button(say("ui-new-visit")).waitFor();
     await readScreen("an empty list");

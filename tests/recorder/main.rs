@@ -15,7 +15,7 @@ use steady_core::model::visit::{Intake, Vehicle};
 fn main() {
     let folder = std::env::args().nth(1).unwrap();
     let steady = quiet::open(folder.into());
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let vehicle = Vehicle { layout: "torque-tube".to_owned(), ..Vehicle::default() };
     let mut reply = steady.handle(Request::Open { intake: Intake { vehicle, ..Intake::default() } }).unwrap();
     for turn in 0.. {

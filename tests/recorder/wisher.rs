@@ -17,7 +17,7 @@ const WISH: &str = "0191d2f0-0000-7000-8000-00000000aaaa";
 fn main() {
     let folder = std::env::args().nth(1).unwrap();
     let steady = quiet::open(folder.into());
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let vehicle = Vehicle { layout: "rigid-engine-speed".to_owned(), ..Vehicle::default() };
     let intake = Intake { vehicle, ..Intake::default() };
     let Response::Visit(standing) = steady.handle(Request::Open { intake }).unwrap() else {

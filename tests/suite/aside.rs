@@ -46,7 +46,7 @@ impl Press for Counting {
 fn opened(folder: &Path, press: Arc<dyn Press>) -> (Arc<Steady>, String) {
     let setup = Setup { data_dir: folder.to_owned(), press, clock: || MORNING };
     let steady = Steady::open(setup).unwrap();
-    assert_eq!(code(&steady, json!({ "ask": "set-technician", "name": "Kim Marsh" })), "ok");
+    assert_eq!(code(&steady, json!({ "ask": "set-technician", "name": "Kim Demo" })), "ok");
     let intake = json!({ "vehicle": { "layout": "rigid-engine-speed", "plate": "TR 4417" } });
     let visit = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;
     (Arc::new(steady), visit)

@@ -52,7 +52,7 @@ fn backup_restores_everything_but_the_device_itself() {
     assert_eq!((restored.imported.taken.len(), restored.lost.len(), restored.photos_missing), (1, 0, 0));
     let after = ask(&steady, json!({ "ask": "look", "visit": visit }));
     assert_eq!((after.ledger, after.steps, after.urgency), (before.ledger, before.steps, before.urgency));
-    assert_eq!(technician(&steady), "Kim Marsh");
+    assert_eq!(technician(&steady), "Kim Demo");
     assert_eq!(restore(&steady, backup.path()).imported.unchanged, 1);
     drop(steady);
     assert_ne!(setting(new.path(), "device"), setting(folder.path(), "device"));
@@ -68,7 +68,7 @@ fn own_layouts_are_restored_first() {
                causes = [\"worn-bearing\", \"torn-support-rubber\"]\nbasis = \"common practice, no source\"\n";
     std::fs::write(layouts.join("own.toml"), own).unwrap();
     let steady = open(folder.path()).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let visit =
         ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "twin-rubber" } } })).visit;
     let backup = tempfile::tempdir().unwrap();
@@ -88,7 +88,7 @@ fn salvaged_visits_can_be_sorted_again_as_they_were() {
     std::fs::create_dir_all(folder.path().join("layouts")).unwrap();
     std::fs::write(folder.path().join("layouts/own.toml"), "not a layout").unwrap();
     let steady = open(folder.path()).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let visit = small_visit(&steady, "TR 0001");
     let asked = json!({ "ask": "look-as-sorted", "visit": visit });
     let then = ask(&steady, asked.clone()).knowledge;
@@ -105,7 +105,7 @@ fn salvaged_visits_can_be_sorted_again_as_they_were() {
 fn damaged_database_gives_every_visit_that_still_verifies() {
     let folder = tempfile::tempdir().unwrap();
     let steady = open_ticking(folder.path()).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let visits: Vec<String> =
         (0..40).map(|number| small_visit(&steady, &format!("TR {number:04}"))).collect();
     drop(steady);

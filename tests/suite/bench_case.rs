@@ -101,7 +101,7 @@ fn demo_car_has_a_history_that_its_last_reading_continues() {
     let Response::History(history) = steady.handle(history).unwrap() else { panic!("no history") };
     let lines = serde_json::to_string(&history).unwrap();
     assert!(lines.contains("times-set-back"), "{lines}");
-    let search = Request::Visits { search: "QT 7318".to_owned(), after: None };
+    let search = Request::Visits { search: "DEMO 11".to_owned(), after: None };
     let Response::Visits(page) = steady.handle(search).unwrap() else { panic!("no visits") };
     let listed: Vec<&str> = page.visits.iter().map(|card| card.visit.as_str()).collect();
     assert_eq!((listed.first(), listed.last()), (Some(&last.visit.as_str()), Some(&first.visit.as_str())));

@@ -37,7 +37,7 @@ fn whatever_a_clock_says_the_checker_accepts_what_was_written() {
             let clock = || Moment(CLOCK.load(Ordering::Relaxed));
             let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
             let steady = Steady::open(setup).unwrap();
-            steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+            steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
             let opened = json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } });
             let visit = ask(&steady, opened).visit;
             for (turn, clock) in clocks.iter().enumerate() {
@@ -63,7 +63,7 @@ fn check_opened(clock: fn() -> Moment, want: &str) {
     let folder = tempfile::tempdir().unwrap();
     let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
     let steady = Steady::open(setup).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let opened = json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } });
     assert_eq!(code(&steady, opened), want);
 }

@@ -39,7 +39,7 @@ fn what_was_talked_down_stays_on_the_finding() {
 fn a_danger_that_nothing_settled_stands_in_the_next_visit() {
     let folder = tempfile::tempdir().unwrap();
     let steady = open_ticking(folder.path()).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let first = under(&steady, "RE 2002", RIGID, "complaint");
     answered(&steady, &first, "play-vertical", json!("felt"), json!({}));
     let second = under(&steady, "re.2002", RUBBER, "complaint");

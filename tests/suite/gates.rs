@@ -70,7 +70,7 @@ fn gates_record_who_and_when() {
     let lift = standing.gate_sets.iter().find(|set| set.id == "lift").unwrap();
     assert!(lift.open && lift.gates.len() >= 9);
     for gate in &lift.gates {
-        assert_eq!(gate.confirmed.as_ref().unwrap().by, "Kim Marsh", "{}", gate.id);
+        assert_eq!(gate.confirmed.as_ref().unwrap().by, "Kim Demo", "{}", gate.id);
     }
 }
 
@@ -87,7 +87,7 @@ fn gates_that_somebody_else_confirmed_are_confirmed_anew() {
     ask(&steady, json!({ "ask": "leave-part", "visit": standing.visit }));
     enter(&steady, &standing, "lift");
     assert_eq!(code(&steady, felt), "ok");
-    name("Kim Marsh");
+    name("Kim Demo");
     let owners_account = answer(&standing.visit, "road-speed-vibration", "none");
     assert_eq!(code(&steady, owners_account), "ok", "no gate stands before the owner's account");
 }

@@ -31,7 +31,7 @@ pub fn strangers_parts() -> Vec<(String, Vec<u8>)> {
 
 fn opened() -> String {
     let intake = json!({ "vehicle": { "layout": "torque-tube" } });
-    spelled(&json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": "Robin Vale" }))
+    spelled(&json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": "Robin Demo" }))
 }
 
 /// A body in the one spelling it has; what is no entry as it is.
@@ -53,7 +53,7 @@ fn strangers_ledger(bodies: &[Value]) -> (String, Vec<u8>) {
 fn kept(sha256: &str) -> Value {
     let photo =
         json!({ "sha256": sha256, "original_sha256": sha256, "width": 1, "height": 1, "taken": null });
-    json!({ "kind": "photo-kept", "step": "shield-and-mounts", "photo": photo, "by": "Robin Vale" })
+    json!({ "kind": "photo-kept", "step": "shield-and-mounts", "photo": photo, "by": "Robin Demo" })
 }
 
 /// Every hostile file: what it is, its bytes, and the code it must be refused under.

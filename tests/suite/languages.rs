@@ -29,7 +29,7 @@ fn root() -> PathBuf {
 fn printing(folder: &Path) -> Steady {
     let press = Arc::new(steady_papers::press().unwrap());
     let steady = Steady::open(Setup { data_dir: folder.to_owned(), press, clock: || MORNING }).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let workshop = std::fs::read_to_string(root().join("demo-data/workshop/particulars.json")).unwrap();
     steady.set_workshop_json(&workshop).unwrap();
     steady

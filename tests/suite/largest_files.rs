@@ -56,7 +56,7 @@ fn apart(row: &str, prepare: impl FnOnce(&Path), work: impl FnOnce(&Path)) -> Op
 fn printing(folder: &Path) -> Steady {
     let press = Arc::new(steady_papers::press().unwrap());
     let steady = Steady::open(Setup { data_dir: folder.to_owned(), press, clock: || MORNING }).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     steady
 }
 
@@ -115,7 +115,7 @@ fn bore() -> Value {
 
 /// The bodies of a visit that is at every bound at once.
 fn bodies(photos: &[String]) -> Vec<Value> {
-    let (line, by) = ("W".repeat(limits::LINE), "Robin Vale");
+    let (line, by) = ("W".repeat(limits::LINE), "Robin Demo");
     let vehicle = json!({ "layout": "rigid-engine-speed", "label": line, "plate": line, "vin": line,
         "seat": "bare", "cylinders": 6, "gearbox": "automated-clutch", "idle_rpm": [700, 800],
         "odometer": { "value": 99_999_999, "unit": "km" }, "maker_play_mm": null });

@@ -30,7 +30,7 @@ fn visit(steady: &Steady, answers: &str) -> String {
 }
 
 fn confirm(visit: &str, causes: &[&str]) -> Value {
-    json!({ "ask": "confirm-outcome", "visit": visit, "causes": causes, "by": "Robin Vale" })
+    json!({ "ask": "confirm-outcome", "visit": visit, "causes": causes, "by": "Robin Demo" })
 }
 
 #[test]
@@ -45,7 +45,7 @@ fn one_visit_counts_once_and_the_latest_outcome_stands() {
         named.sort_unstable();
         assert_eq!(
             (outcome.causes, outcome.by.as_str()),
-            (named.iter().map(|id| (*id).to_owned()).collect(), "Robin Vale")
+            (named.iter().map(|id| (*id).to_owned()).collect(), "Robin Demo")
         );
         assert_eq!(page(&steady).outcomes, 1);
         let again = ask(&steady, confirm(&visit, causes));
@@ -90,13 +90,13 @@ fn an_opinion_stands_beside_the_sorting_and_changes_nothing() {
     );
     assert_eq!((&after.sorting, &after.urgency), (&before.sorting, &before.urgency));
     let opinion = after.opinion.unwrap();
-    assert_eq!((opinion.cause.as_str(), opinion.by.as_str()), ("worn-bearing", "Kim Marsh"));
+    assert_eq!((opinion.cause.as_str(), opinion.by.as_str()), ("worn-bearing", "Kim Demo"));
     let Response::Finding(finding) =
         steady.handle(Request::Finding { visit, locale: "en".to_owned() }).unwrap()
     else {
         panic!("no finding")
     };
-    assert_eq!(finding.said, ["Kim Marsh thinks: Worn bearing. It sings."]);
+    assert_eq!(finding.said, ["Kim Demo thinks: Worn bearing. It sings."]);
 }
 
 /// An outcome as a workshop would have it after checking everything: only what matters here is filled in.
@@ -272,7 +272,7 @@ fn with_own(files: &[&str]) -> (tempfile::TempDir, Steady, Vec<String>) {
         std::fs::write(folder.path().join(format!("knowledge/{index}.toml")), text).unwrap();
     }
     let steady = open(folder.path()).unwrap();
-    let name = Request::SetTechnician { name: "Kim Marsh".to_owned() };
+    let name = Request::SetTechnician { name: "Kim Demo".to_owned() };
     let Response::Home(home) = steady.handle(name).unwrap() else { panic!("no home") };
     assert!(home.notices.iter().all(|notice| notice.id == "knowledge-row-refused"));
     let refused = home.notices.into_iter().map(|notice| notice.detail).collect();

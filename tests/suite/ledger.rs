@@ -119,7 +119,7 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
         engine: None,
         reason: None,
         supersedes: Vec::new(),
-        by: "Robin Vale".to_owned(),
+        by: "Robin Demo".to_owned(),
     };
     let other = Writer::of(DeviceKey::from_seed(&[7; 32]));
     let (entry, line) = next_entry(&[], &standing.visit, &other, Moment(1), body);

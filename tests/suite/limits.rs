@@ -23,7 +23,7 @@ use steady_core::model::typed::{LengthUnit, Typed};
 use steady_core::model::visit::{DistanceUnit, Gearbox, Intake, Odometer, Owner, Seat, Vehicle};
 
 fn by() -> String {
-    "Kim Marsh".to_owned()
+    "Kim Demo".to_owned()
 }
 
 fn hash() -> String {

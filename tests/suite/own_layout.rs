@@ -26,7 +26,7 @@ fn named(file: &str, layout: &str) -> (Option<String>, Vec<String>) {
     std::fs::create_dir(folder.path().join("layouts")).unwrap();
     std::fs::write(folder.path().join("layouts/own.toml"), file).unwrap();
     let steady = open(folder.path()).unwrap();
-    let name = Request::SetTechnician { name: "Kim Marsh".to_owned() };
+    let name = Request::SetTechnician { name: "Kim Demo".to_owned() };
     let Response::Home(home) = steady.handle(name).unwrap() else { panic!("no home") };
     let refused = home.notices.into_iter().map(|notice| notice.detail).collect();
     if !home.layouts.iter().any(|choice| choice.id == layout) {
@@ -61,7 +61,7 @@ fn own_layout_can_be_replayed_and_practised() {
     std::fs::create_dir(folder.path().join("layouts")).unwrap();
     std::fs::write(folder.path().join("layouts/own.toml"), OWN).unwrap();
     let steady = open(folder.path()).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let case = json!({ "vehicle": { "layout": "own-two-bearing" }, "answers": [] });
     replay(&steady, &case.to_string(), Path::new(".")).unwrap();
     let intake = json!({ "vehicle": { "layout": "own-two-bearing" } });

@@ -32,7 +32,7 @@ fn clock() -> Moment {
 fn opened(folder: &Path) -> (Steady, String) {
     let setup = Setup { data_dir: folder.to_owned(), press: Arc::new(Jammed), clock };
     let steady = Steady::open(setup).unwrap();
-    let named = json!({ "ask": "set-technician", "name": "Kim Marsh" });
+    let named = json!({ "ask": "set-technician", "name": "Kim Demo" });
     assert_eq!(code(&steady, named), "ok");
     let intake = json!({ "vehicle": { "layout": "rigid-engine-speed" } });
     let visit = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;

@@ -26,7 +26,7 @@ fn replayed(number: &str) -> (TempDir, Steady, String) {
     let press = Arc::new(steady_papers::press().unwrap());
     let steady =
         Steady::open(Setup { data_dir: folder.path().join("data"), press, clock: || MORNING }).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let case = std::fs::read_dir(demo()).unwrap().flatten().map(|file| file.path());
     let case = case
         .into_iter()
@@ -99,8 +99,8 @@ const NOTICE: [u8; 3] = [0x00, 0x53, 0x87];
 
 #[test]
 fn danger_papers_say_do_not_drive() {
-    check("04", "note", DANGER, &["DANGER", "DO NOT DRIVE", "BX 7710"], &["NOT YET CHECKED"]);
-    check("04", "finding", DANGER, &["DANGER", "DO NOT DRIVE", "Kim Marsh", "Page 1 of"], &[]);
+    check("04", "note", DANGER, &["DANGER", "DO NOT DRIVE", "DEMO 04"], &["NOT YET CHECKED"]);
+    check("04", "finding", DANGER, &["DANGER", "DO NOT DRIVE", "Kim Demo", "Page 1 of"], &[]);
 }
 
 #[test]
@@ -121,10 +121,10 @@ fn repair_record_tells_the_work_from_bore_to_torque() {
     let printed = printed(&folder, &steady, &visit, "repair");
     for sentence in [
         "Skim the seat and press in a sleeve",
-        "QT 7318",
+        "DEMO 11",
         "Sleeve in housing",
         "45 Nm in two steps",
-        "Kim Marsh",
+        "Kim Demo",
     ] {
         assert!(printed.text.contains(sentence), "no {sentence:?} in {}", printed.text);
     }

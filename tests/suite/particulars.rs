@@ -189,7 +189,7 @@ fn papers_of_a_handover_are_as_each_was_last_made_or_as_chosen() {
     let press = Arc::new(NotingPress::default());
     let setup = Setup { data_dir: folder.path().to_owned(), press: press.clone(), clock: || MORNING };
     let steady = Steady::open(setup).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let visit = demo_visit(&steady);
     assert_eq!(papers(&steady, &press, None, None), ["finding en a4", "note en a4"]);
     handled(&steady, json!({ "ask": "set-preference", "name": "locale", "value": "de" }));

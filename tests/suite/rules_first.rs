@@ -19,10 +19,10 @@ use crate::support::{ask, case as case_of, scratch};
 /// An entry as it was written: no version of rules, a rubber support looked at as a housing.
 fn first_entries() -> Vec<Entry> {
     let opened = json!({
-        "kind": "opened", "intake": { "vehicle": { "layout": "rubber-centre" } }, "knowledge": "then", "by": "Kim Marsh"
+        "kind": "opened", "intake": { "vehicle": { "layout": "rubber-centre" } }, "knowledge": "then", "by": "Kim Demo"
     });
-    let answered = |step: &str, value: Value| json!({ "kind": "answered", "step": step, "value": value, "by": "Kim Marsh" });
-    let photo = json!({ "kind": "photo-kept", "step": "housing-look", "by": "Kim Marsh",
+    let answered = |step: &str, value: Value| json!({ "kind": "answered", "step": step, "value": value, "by": "Kim Demo" });
+    let photo = json!({ "kind": "photo-kept", "step": "housing-look", "by": "Kim Demo",
         "photo": { "sha256": "ab", "original_sha256": "cd", "width": 4, "height": 3 } });
     let bodies = [
         opened,

@@ -44,7 +44,7 @@ fn visit(number: usize) -> String {
 
 /// What is written at a place in a visit's chain; the last, a signature, is longer than a page.
 fn body(number: usize, place: usize) -> EntryBody {
-    let by = "Kim Marsh".to_owned();
+    let by = "Kim Demo".to_owned();
     let coordinate = |point: usize| ((number * 31 + point * 17) % 997) as f32 / 1000.0;
     match place {
         0 => {

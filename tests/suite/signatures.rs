@@ -20,7 +20,7 @@ use crate::support::{ask, open, scratch};
 const OLD_DEVICE: &str = "0191d2f0-0000-7000-8000-00000000000b";
 
 fn felt() -> Value {
-    json!({ "kind": "answered", "step": "play-vertical", "value": "felt", "by": "Kim Marsh" })
+    json!({ "kind": "answered", "step": "play-vertical", "value": "felt", "by": "Kim Demo" })
 }
 
 fn look(steady: &Steady, visit: &str) -> Standing {
@@ -58,10 +58,10 @@ fn forged(visit: &str, lines: &[Value], device: &str, bodies: &[Value]) -> Vec<V
 /// What makes a DANGER read as not yet checked: taken back, and left.
 fn taken_back(danger: &str) -> Vec<Value> {
     vec![
-        json!({ "kind": "withdrawn", "entry": danger, "reason": "a slip", "by": "Kim Marsh" }),
-        json!({ "kind": "part-left", "set": "lift", "by": "Kim Marsh" }),
-        json!({ "kind": "order-chosen", "order": "running-first", "by": "Kim Marsh" }),
-        json!({ "kind": "part-left", "set": "lift", "by": "Kim Marsh" }),
+        json!({ "kind": "withdrawn", "entry": danger, "reason": "a slip", "by": "Kim Demo" }),
+        json!({ "kind": "part-left", "set": "lift", "by": "Kim Demo" }),
+        json!({ "kind": "order-chosen", "order": "running-first", "by": "Kim Demo" }),
+        json!({ "kind": "part-left", "set": "lift", "by": "Kim Demo" }),
     ]
 }
 
@@ -200,7 +200,7 @@ fn before_signatures(bodies: &[Value]) -> TempDir {
     database.pragma_update(None, "user_version", 7).unwrap();
     database
         .execute(
-            "INSERT INTO setting (name, value) VALUES ('device', ?1), ('technician', 'Kim Marsh')",
+            "INSERT INTO setting (name, value) VALUES ('device', ?1), ('technician', 'Kim Demo')",
             [OLD_DEVICE],
         )
         .unwrap();
@@ -220,7 +220,7 @@ fn before_signatures(bodies: &[Value]) -> TempDir {
 
 fn opened() -> Value {
     let intake = json!({ "vehicle": { "layout": "torque-tube" } });
-    json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": "Kim Marsh" })
+    json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": "Kim Demo" })
 }
 
 #[test]

@@ -49,7 +49,7 @@ pub fn open_ticking(folder: &Path) -> Result<Steady, Failure> {
 pub fn scratch() -> (TempDir, Steady) {
     let folder = tempfile::tempdir().unwrap();
     let steady = open(folder.path()).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     (folder, steady)
 }
 

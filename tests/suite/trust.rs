@@ -128,7 +128,7 @@ fn confirmed(here: &Steady, other: &Steady) {
 fn crowd_of_devices_stays_outside() {
     let (_folder, here) = scratch();
     let opened = String::from_utf8(strangers_parts().swap_remove(0).1).unwrap();
-    let body = spelled(&json!({ "kind": "order-chosen", "order": "running-first", "by": "Kim Marsh" }));
+    let body = spelled(&json!({ "kind": "order-chosen", "order": "running-first", "by": "Kim Demo" }));
     let crowd = |devices: u8| {
         let mut all: Vec<Value> = opened.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
         for number in 1..=devices {

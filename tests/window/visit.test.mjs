@@ -60,7 +60,7 @@ async function endHere(given) {
 test("a technician says who they are and a car comes in", async () => {
   await hands.tap("welcome-rule");
   await hands.tap("welcome-you");
-  await hands.write("technician", "Kim Marsh");
+  await hands.write("technician", "Kim Demo");
   await hands.tap("save-technician");
   await hands.tap("new-visit");
   await hands.tap("layout-rigid-engine-speed");

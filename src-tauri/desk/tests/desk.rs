@@ -120,7 +120,7 @@ mod tests {
             assert_eq!(reply.status, 200, "{}", reply.body);
             serde_json::from_str::<serde_json::Value>(&reply.body).expect("JSON")
         };
-        ask(r#"{"ask":"set-technician","name":"Kim Marsh"}"#);
+        ask(r#"{"ask":"set-technician","name":"Kim Demo"}"#);
         let visit = ask(r#"{"ask":"open","intake":{"vehicle":{"layout":"torque-tube"}}}"#)["visit"].clone();
         let made = ask(&format!(r#"{{"ask":"paper","visit":{visit},"paper":"note","locale":"en"}}"#));
         let file = made["file"].as_str().expect("an id");
@@ -199,7 +199,7 @@ mod tests {
         let folder = tempfile::tempdir().expect("a temporary folder");
         let data = folder.path().join("data").display().to_string();
         let case = folder.path().join("case.json");
-        let text = r#"{"vehicle":{"layout":"torque-tube"},"technician":"Kim Marsh","answers":[]}"#;
+        let text = r#"{"vehicle":{"layout":"torque-tube"},"technician":"Kim Demo","answers":[]}"#;
         fs::write(&case, text).expect("the case is written");
         let case = case.display().to_string();
         let report = answered(&["replay", &case, "--data", &data, "--new", "--json"]);

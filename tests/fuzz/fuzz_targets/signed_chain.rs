@@ -24,15 +24,15 @@ const CARRIER: u8 = 7;
 const THIRD: u8 = 9;
 /// Entries that a device may write after the first.
 const LATER: [&str; 4] = [
-    r#"{"kind":"order-chosen","order":"running-first","by":"Kim Marsh"}"#,
-    r#"{"kind":"part-left","set":"lift","by":"Kim Marsh"}"#,
-    r#"{"kind":"answered","step":"play-vertical","value":"felt","by":"Kim Marsh"}"#,
-    r#"{"kind":"answered","step":"play-vertical","value":"none","by":"Kim Marsh"}"#,
+    r#"{"kind":"order-chosen","order":"running-first","by":"Kim Demo"}"#,
+    r#"{"kind":"part-left","set":"lift","by":"Kim Demo"}"#,
+    r#"{"kind":"answered","step":"play-vertical","value":"felt","by":"Kim Demo"}"#,
+    r#"{"kind":"answered","step":"play-vertical","value":"none","by":"Kim Demo"}"#,
 ];
 
 /// The receiver's own visit.
 const CASE: &str = r#"{"vehicle":{"plate":"TR 4417","layout":"rigid-engine-speed","gearbox":"manual"},
-    "technician":"Kim Marsh","answers":[{"step":"road-speed-vibration","value":"none"}]}"#;
+    "technician":"Kim Demo","answers":[{"step":"road-speed-vibration","value":"none"}]}"#;
 
 /// A visit of its own each time, since a visit that was set apart stays so.
 static VISITS: AtomicU32 = AtomicU32::new(0);

@@ -32,7 +32,7 @@ impl Workshop {
         let clock = || Moment(1_795_599_000_000);
         let steady = Steady::open(Setup { data_dir, press: Arc::new(NoPress), clock });
         let steady = steady.unwrap_or_else(|failure| panic!("{failure:?}"));
-        let name = "Kim Marsh".to_owned();
+        let name = "Kim Demo".to_owned();
         steady.handle(Request::SetTechnician { name }).unwrap_or_else(|failure| panic!("{failure:?}"));
         Self { steady, folder }
     }

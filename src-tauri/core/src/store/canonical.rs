@@ -83,7 +83,7 @@ mod tests {
         assert_eq!(read(text).map(|_| ()), expected, "{text}");
     }
 
-    const LEFT: &str = r#"{"kind":"part-left","set":"lift","by":"Kim \"K\" Marsh 4.50"}"#;
+    const LEFT: &str = r#"{"kind":"part-left","set":"lift","by":"Kim \"K\" Demo 4.50"}"#;
 
     #[test]
     fn body_has_one_spelling() {

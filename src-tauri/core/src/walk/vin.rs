@@ -73,8 +73,8 @@ mod tests {
         check("PART 4711;1M8GDM9AXKP042788;2026", Some("1M8GDM9AXKP042788"));
         check("https://label.example/?v=1M8GDM9AXKP042788", Some("1M8GDM9AXKP042788"));
         // Outside North America position 9 is free.
-        check("WZZZZZ00000000002", Some("WZZZZZ00000000002"));
-        check("WZZZZZ00000000002 1M8GDM9AXKP042788", Some("1M8GDM9AXKP042788"));
+        check("0ZZZZZ00000000002", Some("0ZZZZZ00000000002"));
+        check("0ZZZZZ00000000002 1M8GDM9AXKP042788", Some("1M8GDM9AXKP042788"));
     }
 
     #[test]

@@ -171,16 +171,16 @@ fn devices_are_decided_about_and_an_import_is_taken_back() {
     );
     let refused_with = |words: &[&str], code: &str| refused(&[words, &["--data", &there]].concat(), code);
     refused_with(&["device", "retire", &id[..8]], "technician-missing");
-    refused_with(&["device", "confirm", &id[..8], "1234", "5678", "--by", "Kim Marsh"], "code-differs");
+    refused_with(&["device", "confirm", &id[..8], "1234", "5678", "--by", "Kim Demo"], "code-differs");
     refused_with(&["device", "retire", "zz"], "unknown-device");
     let digits: Vec<&str> = code.split(' ').collect();
     let said = done(
-        &[&["device", "confirm", &id[..8]][..], &digits[..], &["--by", "Kim Marsh", "--data", &there]]
+        &[&["device", "confirm", &id[..8]][..], &digits[..], &["--by", "Kim Demo", "--data", &there]]
             .concat(),
     );
     assert!(said.contains(", confirmed, "), "{said}");
-    done(&["device", "name", &id[..8], "Bay 2", "--by", "Kim Marsh", "--data", &there]);
-    let said = done(&["device", "take-over", &id[..8], "--by", "Kim Marsh", "--data", &there]);
+    done(&["device", "name", &id[..8], "Bay 2", "--by", "Kim Demo", "--data", &there]);
+    let said = done(&["device", "take-over", &id[..8], "--by", "Kim Demo", "--data", &there]);
     assert!(said.contains("Bay 2, confirmed, then retired"), "{said}");
     let list = json(&["device", "start-over", &id[..8], "--by", "Sam Roe", "--data", &there, "--json"]);
     assert_eq!(list["devices"][0]["trust"], "not-confirmed");
