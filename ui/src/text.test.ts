@@ -1,7 +1,7 @@
 // Every text that the screens name by a literal key is there.
 
 import { expect, test } from 'vitest';
-import { find } from './text.svelte.ts';
+import { chooseLocale, find, locale, t } from './text.svelte.ts';
 
 const sources = import.meta.glob<string>(['./**/*.svelte', './**/*.ts', '!./**/*.test.ts', '!./types/**'], {
   query: '?raw',
@@ -17,4 +17,11 @@ test('no literal key is without its text', () => {
   }
   expect(keys.size).toBeGreaterThan(60);
   expect([...keys].filter((key) => find(key) === undefined)).toEqual([]);
+});
+
+test("a region's own way of writing comes before its language, which says the rest", async () => {
+  await chooseLocale(['en-US']);
+  expect([locale(), t('ui-gearbox'), t('word-danger')]).toEqual(['en-US', 'Transmission', 'DANGER']);
+  await chooseLocale(['en-ZA']);
+  expect([locale(), t('ui-gearbox')]).toEqual(['en', 'Gearbox']);
 });
