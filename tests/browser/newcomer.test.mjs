@@ -111,7 +111,7 @@ test("the screen for the driver opens only while running or creeping gates stand
       break;
     }
     assert.equal(await phone.id("driver").getAttribute("data-set"), set);
-    assert.match(await phone.id("driver").innerText(), set === "running" ? /idle[^]*pedal/i : /[Rr]elease the brake/);
+    assert.match(await phone.id("driver").innerText(), set === "running" ? /idle[^]*pedal/i : /off the brake/);
     assert.ok(await inView("driver-stopped"), "all of it without scrolling");
     await tap("driver-stopped");
     await phone.page.waitForFunction(() => location.hash.endsWith("step/running-stop"));
