@@ -45,8 +45,7 @@ pub enum End {
 /// Runs the keeper, harmed on entering the operation named, if one is.
 fn keeper(words: &[&str], harm: Option<(Harm, &str, usize)>, log: &Path) -> End {
     let mut strace = Command::new("strace");
-    // The kernel stops it at the calls that are named, not at every one.
-    strace.args(["-f", "--seccomp-bpf", "-qq", "-o"]).arg(log);
+    strace.args(["-f", "-qq", "-o"]).arg(log);
     match harm {
         Some((harm, call, nth)) => {
             let what = match harm {

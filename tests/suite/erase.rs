@@ -139,9 +139,12 @@ fn schema_allows_no_other_removal() {
 /// Erasing reaches what was set aside as damaged; what can be read of other visits stays there.
 #[test]
 fn nothing_of_an_erased_visit_is_left_in_what_was_set_aside() {
-    let (folder, steady) = scratch();
-    let (gone, other) = (small_visit(&steady, PLATE), small_visit(&steady, "TR 4417"));
-    keep_photo(&steady, &gone, 200);
+    let ((_there, writer), (folder, steady)) = (scratch(), scratch());
+    let gone = small_visit(&writer, PLATE);
+    keep_photo(&writer, &gone, 200);
+    // Of another device: it may have been here before what was set aside was.
+    steady.import(&mut &exported(&writer, &[&gone])[..]).unwrap();
+    let other = small_visit(&steady, "TR 4417");
     let photo = photos(&steady, &gone).remove(0);
     drop(steady);
     let aside = folder.path().join("set-aside-2026-11-25T09-30-00-000Z");

@@ -135,7 +135,7 @@ fn hostile_files_are_refused_and_the_ledger_is_as_it_was() {
     assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })), before);
     assert_eq!(code(&steady, json!({ "ask": "look", "visit": VISIT })), "unknown-visit");
     assert_eq!(listing(), photos);
-    assert!(!folder.path().join("incoming/handover").exists());
+    assert!(!folder.path().join("incoming/steady-handover").exists());
     // The stranger's files were refused for what was in them, not for who they came from.
     steady.import(&mut &zip(&sealed(&strangers_parts(), |_| {}))[..]).unwrap();
     assert!(corpus.len() >= 100, "{}", corpus.len());

@@ -45,7 +45,7 @@ fn copied(from: &Path, to: &Path) {
 /// Opens the folder under strace and kills it at its call of that number; whether it came to be killed.
 fn killed_at(folder: &Path, call: usize) -> bool {
     let status = Command::new("strace")
-        .args(["-f", "--seccomp-bpf", "-qq", "-o", "/dev/null", "-e", &format!("trace={CALLS}"), "-e"])
+        .args(["-f", "-qq", "-o", "/dev/null", "-e", &format!("trace={CALLS}"), "-e"])
         .arg(format!("inject={CALLS}:signal=KILL:when={call}"))
         .arg(env!("CARGO_BIN_EXE_opener"))
         .arg(folder)

@@ -85,8 +85,11 @@ fn made_lines(made: &BackedUp) -> Vec<String> {
         lines.push(format!("Damaged in the backup, and written anew: {} files", made.renewed));
     }
     lines.extend(left("Damaged lists in the backup, left as they are", &made.lists_damaged));
-    lines.extend(left("Left out, larger than any file that is taken in", &made.own_left_out));
-    lines.extend(left("No longer proven here, look for them in an earlier backup", &made.visits_unproven));
+    lines.extend(left("Left out, too large or of a name that not every system takes", &made.own_left_out));
+    lines.extend(left(
+        "No longer proven here; every earlier backup stays, look for them there",
+        &made.visits_unproven,
+    ));
     if made.photos_damaged_here.len() > made.photos_missing.len() {
         lines.push("steady restore, from this backup, makes those whole that it holds.".to_owned());
     }
@@ -100,11 +103,20 @@ pub fn devices(devices: u64) -> Option<String> {
     })
 }
 
+/// That whom to trust did not come along, where it may be another workshop's.
+pub fn another(of_another: bool) -> Option<&'static str> {
+    of_another.then_some(
+        "It is not of this data folder: whom it trusts and what was erased there did not come along, and no device that \
+         is not confirmed here made a rating milder.",
+    )
+}
+
 fn restored_lines(done: &Restored) -> Vec<String> {
     let mut lines = import_lines(&done.imported);
     if let Some(generation) = &done.generation {
         lines.insert(0, format!("From the backup of {generation}"));
     }
+    lines.extend(another(done.of_another).map(str::to_owned));
     if done.photos_healed > 0 {
         lines.push(format!("Damaged photos made whole: {}", done.photos_healed));
     }

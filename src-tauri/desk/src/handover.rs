@@ -166,6 +166,7 @@ pub fn import_lines(done: &Imported) -> Vec<String> {
 
 fn salvaged(done: &Salvaged) -> Said {
     let mut lines = import_lines(&done.imported);
+    lines.extend(backup::another(done.of_another).map(str::to_owned));
     lines.extend(backup::devices(done.devices));
     lines.extend(left("Not taken, the ledger is no longer whole or differs", &done.lost));
     if done.photos_missing > 0 {

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 use std::fs;
-use std::io::{IsTerminal as _, stderr, stdin};
+use std::io::{ErrorKind, IsTerminal as _, stderr, stdin};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -36,7 +36,7 @@ pub fn in_begun<T>(
     work: impl FnOnce(&Steady) -> Result<T, Failure>,
 ) -> Result<T, Failure> {
     let data = data_dir(given, begin)?;
-    let is_new = !data.exists();
+    let is_new = is_absent(&data);
     let steady = open(&data)?;
     let done = work(&steady);
     let is_empty = matches!(steady.handle(Request::Home), Ok(Response::Home(home)) if home.visits == 0);
@@ -46,6 +46,13 @@ pub fn in_begun<T>(
         let _ = fs::remove_dir_all(&data);
     }
     done
+}
+
+/// Whether nothing of that name is there. What leads to it is made first: `absent/../there` is there once it stands.
+fn is_absent(data: &Path) -> bool {
+    let stands =
+        data.parent().is_none_or(|above| above.as_os_str().is_empty() || fs::create_dir_all(above).is_ok());
+    stands && fs::symlink_metadata(data).is_err_and(|fault| fault.kind() == ErrorKind::NotFound)
 }
 
 /// The folders in which a ledger was set aside.

@@ -37,7 +37,8 @@ visits: number,
  */
 photos_missing: Array<string>, 
 /**
- * The workshop's own files that are larger than any that is taken in, and were left out.
+ * The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
+ * system takes.
  */
 own_left_out: Array<string>, 
 /**

@@ -6,6 +6,11 @@ import type { SetApart } from "./SetApart";
  */
 export type Restored = { 
 /**
+ * It is a backup of another data folder, and visits were here: whom that one trusts and what was erased there did
+ * not come along.
+ */
+of_another: boolean, 
+/**
  * The generation's time, RFC 3339; none of a bare copy that an earlier Steady made.
  */
 generation: string | null, 

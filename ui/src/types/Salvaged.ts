@@ -6,6 +6,11 @@ import type { SetApart } from "./SetApart";
  */
 export type Salvaged = { 
 /**
+ * It may be another's database, and visits were here: whom that one trusts and what was erased there did not come
+ * along.
+ */
+of_another: boolean, 
+/**
  * Visits that were found and whose ledger is no longer whole, or goes on differently here.
  */
 lost: Array<string>, 

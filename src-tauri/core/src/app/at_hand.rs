@@ -148,10 +148,6 @@ impl Inner {
 
     pub(super) fn open_visit(&mut self, intake: Intake, by: Option<&str>) -> Result<Response, Fault> {
         decide::check_intake(&self.trade, &intake)?;
-        // Papers bear the day, and a device whose clock is right refuses lines from years ahead.
-        if !(self.clock)().is_believable() {
-            return Err(Refusal::ClockWrong.into());
-        }
         let by = self.technician(by)?;
         let visit = fresh_id().to_string();
         let knowledge = self.trade.version_for(&intake.vehicle.layout);
@@ -197,6 +193,10 @@ impl Inner {
             return Err(Refusal::UnknownVisit.into());
         };
         room::check(&chain.entries, &body)?;
+        // Papers bear the day, and a device whose clock is right refuses lines from years ahead.
+        if !(self.clock)().is_believable() {
+            return Err(Refusal::ClockWrong.into());
+        }
         let at = decide::dated(&chain.entries, &self.writer.device, self.now());
         let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
         let teaches = learning::teaches(&chain.entries, &entry);

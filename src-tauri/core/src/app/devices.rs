@@ -173,6 +173,7 @@ fn written(
     let by = inner.technician(by)?;
     let now = inner.now();
     inner.store.decide(device, decided, (&by, now))?;
-    inner.devices_changed()?;
+    // Outcomes that it wrote teach from now on, or no more.
+    inner.ledger_changed()?;
     list(inner)
 }

@@ -13,6 +13,7 @@ use crate::trade::{Refused, Trade};
 use super::at_hand::AtHand;
 use super::drawn::DrawnFor;
 use super::fault::{Fault, Refusal};
+use super::learning;
 use super::response::{HomeNotice, Response};
 use super::steady::Inner;
 
@@ -97,7 +98,11 @@ fn of_version(inner: &Inner, version: &str, layout: &str) -> Result<Trade, Fault
         None => earlier(texts).ok_or_else(not_kept)?,
     };
     let count: usize = outcomes.parse().map_err(|_| not_kept())?;
-    let taught = inner.store.outcomes_by_time()?.into_iter().filter(|outcome| outcome.layout == layout);
+    let taught = inner
+        .store
+        .outcomes_by_time(|device| learning::teaches_here(inner, device))?
+        .into_iter()
+        .filter(|outcome| outcome.layout == layout);
     trade.learned = learn(&trade, &taught.take(count).collect::<Vec<_>>());
     Ok(trade)
 }

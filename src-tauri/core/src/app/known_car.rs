@@ -69,11 +69,10 @@ pub(super) fn before(
     vin: &str,
     except: Option<&str>,
 ) -> Result<Response, Fault> {
-    let mut known = inner.store.visits_of_car(plate, vin)?;
-    known.retain(|visit| Some(visit.as_str()) != except);
+    let known = inner.store.latest_of_car((plate, vin), except, limits::EARLIER)?;
     // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
-    let latest = known.iter().rev().take(limits::EARLIER);
-    let mut standings: Vec<Standing> = latest.filter_map(|visit| inner.standing_beside(visit).ok()).collect();
+    let mut standings: Vec<Standing> =
+        known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
     standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let warm_from_c = inner.trade.rules_for(None).warm_from_c;
     let still_open = still_open::open_of(standings.iter().collect(), None, warm_from_c);

@@ -5,12 +5,18 @@ use crate::model::learned::Learned;
 use crate::outcomes::learn::learn;
 use crate::outcomes::score;
 
+use super::devices;
 use super::fault::Fault;
 use super::response::Response;
 use super::steady::Inner;
 
 pub(super) fn learned(inner: &Inner) -> Result<Learned, Fault> {
-    Ok(learn(&inner.trade, &inner.store.outcomes()?))
+    Ok(learn(&inner.trade, &inner.store.outcomes(|device| teaches_here(inner, device))?))
+}
+
+/// Whether outcomes that a device wrote teach: what nobody here confirmed teaches nothing.
+pub(super) fn teaches_here(inner: &Inner, device: &str) -> bool {
+    !devices::stand(device, &inner.writer.device, &inner.devices).is_doubtful()
 }
 
 /// Whether a new entry changes what the outcomes teach: a confirmation, or one taken back.
@@ -25,5 +31,8 @@ pub(super) fn teaches(entries: &[Entry], new: &Entry) -> bool {
 }
 
 pub(super) fn calibration(inner: &Inner) -> Result<Response, Fault> {
-    Ok(Response::Calibration(Box::new(score::calibration(&inner.trade, &inner.store.outcomes()?))))
+    Ok(Response::Calibration(Box::new(score::calibration(
+        &inner.trade,
+        &inner.store.outcomes(|device| teaches_here(inner, device))?,
+    ))))
 }

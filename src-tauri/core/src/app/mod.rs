@@ -35,6 +35,7 @@ mod list;
 mod marks;
 mod next_check;
 mod opinion;
+mod origin;
 mod outcome;
 mod papers;
 mod photo;

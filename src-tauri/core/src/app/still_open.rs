@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use crate::model::device::DeviceStand;
 use crate::model::entry::EntryBody;
 use crate::model::limits;
 use crate::model::occasion::Occasion;
@@ -23,9 +24,8 @@ pub(super) fn asks_anew(body: &EntryBody) -> bool {
 /// WARNING is among them.
 pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing]>, Fault> {
     let vehicle = &now.intake.vehicle;
-    let mut known = inner.store.visits_of_car(&vehicle.plate, &vehicle.vin)?;
-    known.retain(|visit| *visit != now.visit);
-    let known = known.split_off(known.len().saturating_sub(limits::EARLIER));
+    let car = (vehicle.plate.as_str(), vehicle.vin.as_str());
+    let known = inner.store.latest_of_car(car, Some(&now.visit), limits::EARLIER)?;
     // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
     let mut earlier: Vec<Standing> =
         known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
@@ -66,14 +66,18 @@ pub(super) fn open_of(
 
 /// `since`: the visits after the one that gave the reason.
 fn is_settled(reason: &Reason, visit: &Standing, since: &[&Standing], warm_from_c: f64) -> bool {
+    // Whoever nobody confirmed can add to what is known of a car, and takes nothing away.
+    let known = |visit: &Standing| visit.entries_by(DeviceStand::is_doubtful) == 0;
     let unsure = reason.tells(Tells::Unsure);
     // What was felt or seen was there, whatever somebody writes down afterwards.
     let nothing = (unsure || reason.tells(Tells::Suspicion))
+        && known(visit)
         && visit.outcome.as_ref().is_some_and(|outcome| outcome.causes.iter().all(|id| id == NORMAL));
-    let repaired = is_repaired(visit);
+    let repaired = known(visit) && is_repaired(visit);
     let looked = |later: &&Standing| {
         let asked = unsure || repaired || later.intake.occasion == Occasion::AfterRepair;
         asked
+            && known(later)
             && later.intake.vehicle.layout == visit.intake.vehicle.layout
             && decisive(reason, visit).iter().all(|step| is_gone(reason, later, step, warm_from_c))
     };

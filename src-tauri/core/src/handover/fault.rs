@@ -114,6 +114,12 @@ pub enum HandoverFault {
         /// Which ledger.
         part: String,
     },
+    /// The end of a chain that was left out, while the rest of the visit came in.
+    #[error("the end of a chain was left out: {part}")]
+    HeldBack {
+        /// Which ledger.
+        part: String,
+    },
     /// More devices than any workshop has.
     #[error("too many devices: {part}")]
     TooManyWriters {
@@ -153,6 +159,7 @@ impl HandoverFault {
             | Self::Ahead { part }
             | Self::OpenedTwice { part }
             | Self::MilderByStranger { part }
+            | Self::HeldBack { part }
             | Self::TooManyWriters { part }
             | Self::Photo { part } => Some(part.clone()),
             Self::Name { place } => Some(place.to_string()),

@@ -187,6 +187,8 @@ impl Manifest {
         if self.version != VERSION
             || PublicKey::from_hex(&self.device).is_none()
             || !self.missing.iter().all(|hash| is_hash(hash))
+            || self.made_by.chars().count() > limits::LINE
+            || !limits::is_printable(&self.made_by, false)
         {
             return Err(HandoverFault::Unknown);
         }

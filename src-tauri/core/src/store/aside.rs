@@ -12,15 +12,13 @@ use serde::{Deserialize, Serialize};
 
 use super::fault::StoreFault;
 use super::folders::{beside, length, remove_if_there, sync, write_whole};
-use super::names;
+use super::names::{self, ASIDE};
 use super::open::{DATABASE, SUSPECT, Store};
 use super::private;
 use super::staging::PLACING;
 use crate::model::aside::{Readable, Why};
 use crate::model::time::Moment;
 
-/// How the folders' names begin.
-const START: &str = "set-aside-";
 /// How the name of a folder ends that is still being filled.
 const PART: &str = ".part";
 /// What is known of a folder, inside it.
@@ -65,7 +63,11 @@ pub fn finish(folder: &Path) -> Result<(), StoreFault> {
         } else {
             // Cut before anything was moved: what is found now decides anew.
             let cleared = remove_if_there(&beside(&about, PART)).and_then(|()| fs::remove_dir(&part));
-            cleared.map_err(StoreFault::file)?;
+            match cleared {
+                // Nothing of Steady's is in it.
+                Err(fault) if fault.kind() == ErrorKind::DirectoryNotEmpty => {}
+                other => other.map_err(StoreFault::file)?,
+            }
         }
     }
     Ok(())
@@ -101,6 +103,19 @@ fn begins_as_database(folder: &Path) -> io::Result<bool> {
     }
 }
 
+/// Whether the database of a folder is another program's, which stays as it is: it has more than its first page, and
+/// no step of ours was applied to it. Both stand in SQLite's header: pages at byte 28, the user's version at byte 60.
+pub fn is_of_another(folder: &Path) -> bool {
+    let mut head = [0; 64];
+    // What cannot be read now is not judged by this.
+    let read = fs::File::open(folder.join(DATABASE)).and_then(|mut file| file.read_exact(&mut head));
+    let number = |at: usize| {
+        let bytes = head.get(at..at + 4).and_then(|bytes| bytes.try_into().ok()).unwrap_or_default();
+        u32::from_be_bytes(bytes)
+    };
+    read.is_ok() && number(60) == 0 && number(28) > 1
+}
+
 /// Whether photos of a ledger lie in a folder. A person's own pictures in a folder of that name are none.
 pub fn holds_photos(folder: &Path) -> bool {
     let photos = fs::read_dir(folder.join("photos"));
@@ -133,8 +148,8 @@ pub fn set_aside(folder: &Path, now: Moment, why: Why) -> Result<(), StoreFault>
 fn free_name(folder: &Path, now: Moment) -> PathBuf {
     let stamp = now.rfc3339().replace([':', '.'], "-");
     let name = |number: u32| match number {
-        0 => folder.join(format!("{START}{stamp}")),
-        _ => folder.join(format!("{START}{stamp}-{number}")),
+        0 => folder.join(format!("{ASIDE}{stamp}")),
+        _ => folder.join(format!("{ASIDE}{stamp}-{number}")),
     };
     let free = |path: &PathBuf| !path.exists() && !beside(path, PART).exists();
     (0..).map(name).find(free).unwrap_or_else(|| name(u32::MAX))
@@ -155,7 +170,7 @@ fn fill(folder: &Path, part: &Path) -> Result<(), StoreFault> {
 fn asides_in(folder: &Path) -> Result<Vec<String>, StoreFault> {
     let files = fs::read_dir(folder).map_err(StoreFault::file)?.flatten();
     let name = |file: fs::DirEntry| file.file_name().into_string().ok();
-    let mut names: Vec<String> = files.filter_map(name).filter(|name| name.starts_with(START)).collect();
+    let mut names: Vec<String> = files.filter_map(name).filter(|name| names::is_aside(name)).collect();
     names.sort();
     Ok(names)
 }

@@ -1,11 +1,14 @@
 //! The list of visits: one derived card each, its page and its search.
 
+use std::collections::BTreeSet;
+
 use rusqlite::{Connection, Row, params};
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 
 use super::fault::StoreFault;
 use super::open::Store;
+use crate::model::rating::Word;
 
 /// A visit's card as stored. `word` and `receipt` hold the ids used in text keys.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -150,8 +153,31 @@ impl Store {
     /// # Errors
     /// What SQLite says.
     pub fn visits_of_car(&self, plate: &str, vin: &str) -> Result<Vec<String>, StoreFault> {
-        of_car(&self.connection, &packed(plate), &packed(vin))
-            .map_err(StoreFault::sql("find the car's visits"))
+        let found = of_car(&self.connection, &packed(plate), &packed(vin));
+        let found = found.map_err(StoreFault::sql("find the car's visits"))?;
+        Ok(found.into_iter().map(|(visit, _)| visit).collect())
+    }
+
+    /// The latest visits of a car but for the one that asks, the earliest first: as many as `most`, and as many again
+    /// of those that were rated DANGER or WARNING, so that no row of later ones puts them out of sight.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn latest_of_car(
+        &self,
+        (plate, vin): (&str, &str),
+        except: Option<&str>,
+        most: usize,
+    ) -> Result<Vec<String>, StoreFault> {
+        let found = of_car(&self.connection, &packed(plate), &packed(vin));
+        let mut found = found.map_err(StoreFault::sql("find the car's visits"))?;
+        found.retain(|(visit, _)| Some(visit.as_str()) != except);
+        let late = found.len().saturating_sub(most);
+        let grave = found.iter().filter(|(_, word)| *word >= Some(Word::Warning));
+        let grave: BTreeSet<String> = grave.rev().take(most).map(|(visit, _)| visit.clone()).collect();
+        let is_shown =
+            |(place, (visit, _)): &(usize, (String, Option<Word>))| *place >= late || grave.contains(visit);
+        Ok(found.into_iter().enumerate().filter(is_shown).map(|(_, (visit, _))| visit).collect())
     }
 
     /// Number of visits.
@@ -199,20 +225,26 @@ fn page(connection: &Connection, search: &str, after: Option<&str>) -> Result<Ca
 /// Fewest letters and digits that name a car.
 const NAMES_A_CAR: usize = 3;
 
-fn of_car(connection: &Connection, plate: &str, vin: &str) -> Result<Vec<String>, rusqlite::Error> {
+/// The visits of a car with their ratings, the earliest first.
+fn of_car(
+    connection: &Connection,
+    plate: &str,
+    vin: &str,
+) -> Result<Vec<(String, Option<Word>)>, rusqlite::Error> {
     let line =
         |word: &str| if word.chars().count() < NAMES_A_CAR { String::new() } else { format!("%\n{word}%") };
     let mut statement = connection.prepare_cached(
-        "SELECT visit, plate, vin FROM card WHERE haystack LIKE ?1 OR haystack LIKE ?2 ORDER BY opened_at, visit",
+        "SELECT visit, plate, vin, word FROM card WHERE haystack LIKE ?1 OR haystack LIKE ?2 ORDER BY opened_at, visit",
     )?;
     let rows = statement.query_map(params![line(plate), line(vin)], |row| {
-        Ok((row.get("visit")?, row.get::<_, String>("plate")?, row.get::<_, String>("vin")?))
+        let word: Option<String> = row.get("word")?;
+        Ok((row.get("visit")?, row.get("plate")?, row.get("vin")?, word.as_deref().and_then(Word::from_id)))
     })?;
     let mut visits = Vec::new();
     for row in rows {
-        let (visit, its_plate, its_vin): (String, String, String) = row?;
+        let (visit, its_plate, its_vin, word): (String, String, String, Option<Word>) = row?;
         if is_car((plate, vin), (&packed(&its_plate), &packed(&its_vin))) {
-            visits.push(visit);
+            visits.push((visit, word));
         }
     }
     Ok(visits)

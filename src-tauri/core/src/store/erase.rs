@@ -11,17 +11,17 @@ use super::open::Store;
 use crate::model::time::Moment;
 
 impl Store {
-    /// Erases a visit. Once this has returned, no file of the data folder holds a byte of it.
+    /// Erases a visit; `own` is this device. Once this has returned, no file of the data folder holds a byte of it.
     ///
     /// # Errors
     /// What SQLite or the file system says, or [`StoreFault::Aside`]: nothing is erased then. And
     /// [`StoreFault::Unswept`] if the visit is gone and not yet swept up: [`Store::sweep_again`] and the next start
     /// go on with it.
-    pub fn erase(&mut self, visit: &str, now: Moment) -> Result<(), StoreFault> {
+    pub fn erase(&mut self, visit: &str, own: &str, now: Moment) -> Result<(), StoreFault> {
         self.asides_can_be_searched()?;
         let sql = StoreFault::sql("erase a visit");
         self.connection.query_row("PRAGMA secure_delete = ON", [], |_| Ok(())).map_err(sql)?;
-        erase(&mut self.connection, visit, now).map_err(StoreFault::sql("erase a visit"))?;
+        erase(&mut self.connection, (visit, own), now).map_err(StoreFault::sql("erase a visit"))?;
         self.sweep().map_err(|why| StoreFault::Unswept(Box::new(why)))
     }
 
@@ -57,7 +57,7 @@ impl Store {
         photos.iter().try_for_each(|sha256| self.remove_photo(sha256))?;
         self.clear_unnamed()?;
         let visits = unswept_visits(&self.connection).map_err(sql())?;
-        let asides = visits.iter().try_for_each(|(visit, at)| self.erase_aside(visit, &photos, *at));
+        let asides = visits.iter().try_for_each(|erased| self.erase_aside(erased, &photos));
         self.clear_outgoing();
         self.clear_uploads();
         let clean = || -> Result<(), rusqlite::Error> {
@@ -80,11 +80,17 @@ impl Store {
     }
 }
 
-fn erase(connection: &mut Connection, visit: &str, now: Moment) -> Result<(), rusqlite::Error> {
+fn erase(
+    connection: &mut Connection,
+    (visit, own): (&str, &str),
+    now: Moment,
+) -> Result<(), rusqlite::Error> {
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
     let photos = photos_of(&transaction, visit)?.into_iter().collect::<Vec<_>>().join(" ");
-    let tombstone = "INSERT INTO erased (visit, at, photos) VALUES (?1, ?2, ?3)";
-    transaction.execute(tombstone, params![visit, now.0, photos])?;
+    let tombstone = "INSERT INTO erased (visit, at, photos, here) VALUES (?1, ?2, ?3, EXISTS (
+                         SELECT 1 FROM entry WHERE visit = ?1 AND device = ?4 AND seq = 1
+                             AND substr(body, 1, 16) = '{\"kind\":\"opened\"'))";
+    transaction.execute(tombstone, params![visit, now.0, photos, own])?;
     remove_rows(&transaction, visit)?;
     transaction.commit()
 }
@@ -140,10 +146,24 @@ fn unswept(connection: &Connection) -> Result<Option<Vec<String>>, rusqlite::Err
     Ok((!rows.is_empty()).then(names))
 }
 
-/// Visits that are erased and not yet swept up, and when they were erased.
-fn unswept_visits(connection: &Connection) -> Result<Vec<(String, Moment)>, rusqlite::Error> {
-    let mut statement = connection.prepare("SELECT visit, at FROM erased WHERE swept = 0")?;
-    statement.query_map([], |row| Ok((row.get("visit")?, Moment(row.get("at")?))))?.collect()
+/// A visit that is erased.
+#[derive(Debug)]
+pub(super) struct Erased {
+    /// Its id.
+    pub visit: String,
+    /// When it was erased.
+    pub at: Moment,
+    /// It was opened on this device with the key of this ledger.
+    pub here: bool,
+}
+
+/// Visits that are erased and not yet swept up.
+fn unswept_visits(connection: &Connection) -> Result<Vec<Erased>, rusqlite::Error> {
+    let mut statement = connection.prepare("SELECT visit, at, here FROM erased WHERE swept = 0")?;
+    let rows = statement.query_map([], |row| {
+        Ok(Erased { visit: row.get("visit")?, at: Moment(row.get("at")?), here: row.get("here")? })
+    })?;
+    rows.collect()
 }
 
 /// Moves everything from the log into the database file and leaves the log empty.

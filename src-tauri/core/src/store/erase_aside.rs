@@ -14,6 +14,7 @@ use uuid::Uuid;
 
 use super::aside::Aside;
 use super::backup::source;
+use super::erase::Erased;
 use super::fault::StoreFault;
 use super::folders;
 use super::open::Store;
@@ -42,8 +43,8 @@ impl Store {
     ///
     /// # Errors
     /// What SQLite or the file system says; what was set aside then stands as it did.
-    pub(super) fn erase_aside(&self, visit: &str, photos: &[String], at: Moment) -> Result<(), StoreFault> {
-        self.asides()?.iter().try_for_each(|aside| self.erase_from_aside(aside, visit, (photos, at)))
+    pub(super) fn erase_aside(&self, erased: &Erased, photos: &[String]) -> Result<(), StoreFault> {
+        self.asides()?.iter().try_for_each(|aside| self.erase_from_aside(aside, erased, photos))
     }
 
     /// The database of a folder that was set aside; none where nothing in it can be read.
@@ -64,28 +65,34 @@ impl Store {
     fn erase_from_aside(
         &self,
         aside: &Aside,
-        visit: &str,
-        (photos, at): (&[String], Moment),
+        Erased { visit, at, here }: &Erased,
+        photos: &[String],
     ) -> Result<(), StoreFault> {
         let foreign = self.searched(aside)?;
         let (database, passing) = (aside.database(), aside.folder.join(PASSING));
         folders::remove_if_there(&passing).map_err(StoreFault::file)?;
         let sound = foreign.as_ref().and_then(Foreign::sound);
+        let is_in =
+            foreign.as_ref().is_some_and(|foreign| foreign.visits().iter().any(|known| known == visit));
+        // It began after this was set aside: nothing that cannot be read here is of it.
+        if *here && sound.is_none() && !is_in {
+            return remove_photos(&aside.folder, photos.iter().cloned());
+        }
         match (&foreign, sound) {
             (Some(foreign), Some(connection)) => {
                 let kept = named_by_others(foreign, visit);
                 let own = hashes_of(foreign, visit).into_iter().chain(photos.iter().cloned());
                 remove_photos(&aside.folder, own.filter(|sha256| !kept.contains(sha256)))?;
-                if !foreign.visits().iter().any(|known| known == visit) {
+                if !is_in {
                     return Ok(());
                 }
-                without(connection, &passing, visit, at)?;
+                without(connection, &passing, visit, *at)?;
             }
             (Some(foreign), None) => {
                 let mut kept = named_by_others(foreign, visit);
                 kept.extend(self.named()?);
                 remove_unnamed(&aside.folder, &kept, (photos, opened(visit)))?;
-                gathered(foreign, &passing, visit, at)?;
+                gathered(foreign, &passing, visit, *at)?;
             }
             // Where nothing can be read there is nothing to keep, and still something to hide.
             (None, _) => {

@@ -61,7 +61,7 @@ pub enum CopyFault {
 /// # Errors
 /// What the file system says, and of which of the two.
 pub fn copy_hashed(from: &Path, to: &Path) -> Result<(String, u64), CopyFault> {
-    let mut from = File::open(from).map_err(CopyFault::Read)?;
+    let mut from = plain(from).map_err(CopyFault::Read)?;
     let mut to = private::create(to).map_err(CopyFault::Write)?;
     let mut unwritten = None;
     let copied = read_hashed(&mut from, |piece| {
@@ -72,6 +72,16 @@ pub fn copy_hashed(from: &Path, to: &Path) -> Result<(String, u64), CopyFault> {
         })
     });
     copied.map_err(|fault| unwritten.map_or(CopyFault::Read(fault), CopyFault::Write))
+}
+
+/// The bytes of a file, and of nothing else that may lie under its name.
+///
+/// # Errors
+/// What the file system says.
+pub fn bytes_of(path: &Path) -> io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    plain(path)?.read_to_end(&mut bytes)?;
+    Ok(bytes)
 }
 
 /// Length of a file; none where nothing of that name is there. What cannot be asked is not taken for missing.
@@ -91,7 +101,19 @@ pub fn length(path: &Path) -> io::Result<Option<u64>> {
 /// # Errors
 /// What the file system says.
 pub fn hash_of(path: &Path) -> io::Result<(String, u64)> {
-    read_hashed(&mut File::open(path)?, |_| Ok(()))
+    read_hashed(&mut plain(path)?, |_| Ok(()))
+}
+
+/// Opens a file. What else may lie under its name is no file: a pipe would be waited for, and a device has no end.
+///
+/// # Errors
+/// What the file system says.
+pub fn plain(path: &Path) -> io::Result<File> {
+    if fs::metadata(path)?.is_file() {
+        File::open(path)
+    } else {
+        Err(io::Error::new(io::ErrorKind::NotFound, "there is no file"))
+    }
 }
 
 fn read_hashed(
@@ -124,6 +146,19 @@ pub fn remove_if_there(path: &Path) -> io::Result<()> {
         Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
         _ => Ok(()),
     }
+}
+
+/// Removes what is ours in a folder, by its name, and the folder where nothing of anybody else's is in it. What cannot be
+/// removed now is tried again at the next start.
+pub fn clear(folder: &Path, is_ours: impl Fn(&str) -> bool) {
+    for file in fs::read_dir(folder).into_iter().flatten().flatten() {
+        if !is_ours(&file.file_name().to_string_lossy()) {
+            continue;
+        }
+        let is_folder = file.file_type().is_ok_and(|kind| kind.is_dir());
+        let _ = if is_folder { fs::remove_dir_all(file.path()) } else { fs::remove_file(file.path()) };
+    }
+    let _ = fs::remove_dir(folder);
 }
 
 /// The same path with something put behind its name.

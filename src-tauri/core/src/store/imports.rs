@@ -116,6 +116,21 @@ pub(super) fn note(
     insert.execute(params![visit, device, import, stored(lines)]).map(|_| ())
 }
 
+/// Whether what counts of a visit was brought by files, and none of them is the one that this device made at this time.
+pub(super) fn rests_on_others(
+    connection: &Connection,
+    visit: &str,
+    (device, made): (&str, Moment),
+) -> Result<bool, rusqlite::Error> {
+    let mut statement = connection.prepare_cached(
+        "SELECT count(*) AS files, count(*) FILTER (WHERE import.device = ?2 AND import.made = ?3) AS same
+         FROM brought JOIN import ON import.id = brought.import
+         WHERE brought.visit = ?1 AND brought.taken_back IS NULL AND import.device <> ''",
+    )?;
+    let found = |row: &rusqlite::Row<'_>| Ok((row.get::<_, i64>("files")?, row.get::<_, i64>("same")?));
+    statement.query_row(params![visit, device, made.0], found).map(|(files, same)| files > 0 && same == 0)
+}
+
 /// Visits that an import brought lines of and that were not taken back yet.
 pub(super) fn visits(connection: &Connection, import: i64) -> Result<Vec<String>, rusqlite::Error> {
     let mut statement = connection.prepare_cached(

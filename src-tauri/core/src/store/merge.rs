@@ -1,7 +1,7 @@
 //! Lines from another device's copy of a visit become part of this one's: the union of both, in one
 //! transaction. Nothing that stands here is changed; what differs is refused.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
 
@@ -64,6 +64,9 @@ pub struct Plan {
     pub chain: Chain,
     /// Lines that did not count before and would.
     pub news: u64,
+    /// Why lines at the end of a chain were left out, while the rest comes in: their device was retired, or they are
+    /// dated far ahead.
+    pub held_back: Option<MergeFault>,
     visit: String,
     added: Vec<Line>,
     /// How far each chain of the file goes, and how far the same counted before.
@@ -152,17 +155,37 @@ impl Merging<'_> {
         let counts = |line: &Line| reaches.get(&line.device).is_none_or(|lines| line.seq <= *lines);
         let here: BTreeMap<(&str, u64), &Line> =
             union.iter().map(|line| ((line.device.as_str(), line.seq), line)).collect();
-        let mut added = Vec::new();
-        let mut news = 0;
-        for line in lines {
-            match here.get(&(line.device.as_str(), line.seq)) {
+        let (mut added, mut kept) = (Vec::new(), Vec::new());
+        let (mut news, mut held_back, mut ended) = (0, None, BTreeSet::new());
+        for line in lines.iter() {
+            let held = here.get(&(line.device.as_str(), line.seq));
+            match held {
                 Some(held) if held.hash != line.hash => return Err(MergeFault::Forked),
-                Some(held) if counts(held) => continue,
-                Some(_) => {}
-                None => added.push(line.clone()),
+                Some(held) if counts(held) => {
+                    kept.push(line);
+                    continue;
+                }
+                _ if ended.contains(line.device.as_str()) => continue,
+                _ => {}
             }
-            origin.admits(line)?;
+            match origin.admits(line) {
+                Ok(()) => {}
+                // What others say of the visit comes in all the same: it may be the graver word.
+                Err(fault @ (MergeFault::Retired | MergeFault::Ahead)) => {
+                    ended.insert(line.device.as_str());
+                    held_back.get_or_insert(fault);
+                    continue;
+                }
+                Err(fault) => return Err(fault),
+            }
+            if held.is_none() {
+                added.push(line.clone());
+            }
+            kept.push(line);
             news += 1;
+        }
+        if let Some(fault) = held_back.take_if(|_| news == 0) {
+            return Err(fault);
         }
         if let Origin::File { .. } = origin {
             // What a person chose as their own is proven by the newest line of each chain, as it is read here.
@@ -172,7 +195,7 @@ impl Merging<'_> {
         let reach = |(device, lines): (&str, u64)| {
             (device.to_owned(), lines, before.get(device).copied().unwrap_or_default())
         };
-        let reached: Vec<_> = imports::lengths(lines).into_iter().map(reach).collect();
+        let reached: Vec<_> = imports::lengths(kept).into_iter().map(reach).collect();
         let far: BTreeMap<&str, u64> =
             reached.iter().map(|(device, lines, before)| (device.as_str(), *lines.max(before))).collect();
         union.extend(added.iter().cloned());
@@ -185,7 +208,7 @@ impl Merging<'_> {
         }
         let entries: Vec<_> = chain.entries.iter().map(|entry| (entry.hash.as_str(), &entry.body)).collect();
         limits::visit::check(&entries).map_err(|beyond| MergeFault::Lines(LineFault::Beyond(beyond)))?;
-        Ok(Plan { chain, news, visit: visit.to_owned(), added, reached })
+        Ok(Plan { chain, news, held_back, visit: visit.to_owned(), added, reached })
     }
 
     /// Writes that something is taken in now: a file's maker and when it made it, nothing of a folder of one's own.
@@ -239,6 +262,26 @@ impl Merging<'_> {
             None => self.transaction.execute("DELETE FROM card WHERE visit = ?1", [visit]).map(|_| ()),
         });
         done.map_err(StoreFault::sql("take an import back"))
+    }
+
+    /// Plate and VIN on a visit's card, if it has a card.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn car(&self, visit: &str) -> Result<Option<[String; 2]>, StoreFault> {
+        let sql = "SELECT plate, vin FROM card WHERE visit = ?1";
+        let read = |row: &rusqlite::Row<'_>| Ok([row.get("plate")?, row.get("vin")?]);
+        let found = self.transaction.query_row(sql, [visit], read).optional();
+        found.map_err(StoreFault::sql("read a card"))
+    }
+
+    /// Whether what counts of a visit rests on other files alone than one that this device made at this time.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn rests_on_others(&self, visit: &str, file: (&str, Moment)) -> Result<bool, StoreFault> {
+        let found = imports::rests_on_others(&self.transaction, visit, file);
+        found.map_err(StoreFault::sql("look for imports"))
     }
 
     /// The rating on a visit's card, if it has a card: the rating's id, or none while it is not yet checked.
@@ -328,6 +371,20 @@ pub struct Import<'a> {
 }
 
 impl Import<'_> {
+    /// Writes that this file holds what is here already, so that it still counts when the file that brought it first is
+    /// taken back.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn hold(&self, plan: &Plan, own: &str) -> Result<(), StoreFault> {
+        let connection = &self.merging.transaction;
+        let others = plan.reached.iter().filter(|(device, ..)| device != own);
+        let noted = others.into_iter().try_for_each(|(device, lines, before)| {
+            imports::note(connection, self.id, &plan.visit, (device, *lines, *before))
+        });
+        noted.map_err(StoreFault::sql("note an import"))
+    }
+
     /// Writes the lines of a plan, how far they brought each chain of another device than `own`, and that its
     /// device was met.
     ///

@@ -18,6 +18,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0009_devices.sql"),
     include_str!("../../sql/0010_photo.sql"),
     include_str!("../../sql/0011_trust_index.sql"),
+    include_str!("../../sql/0012_erased_here.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

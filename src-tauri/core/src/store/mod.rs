@@ -22,7 +22,7 @@ pub mod merge;
 pub mod migrations;
 mod mined;
 mod mined_beside;
-mod names;
+pub mod names;
 pub mod open;
 pub mod outcomes;
 pub mod outgoing;

@@ -91,6 +91,9 @@ fn usable(folder: &Path, now: Moment) -> Result<Connection, StoreFault> {
     if length(&folder.join(DATABASE)).map_err(StoreFault::file)?.is_none() {
         begin(folder)?;
     }
+    if aside::is_of_another(folder) {
+        return Err(StoreFault::Foreign);
+    }
     match connect(folder) {
         Err(StoreFault::Damaged) => instead(folder, now, Why::Damaged),
         other => other,

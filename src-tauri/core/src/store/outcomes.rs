@@ -14,28 +14,29 @@ use crate::model::outcome::Outcome;
 use crate::model::time::Moment;
 
 impl Store {
-    /// The outcome that stands of each visit that has one, in the order of the visits' ids. A line that
-    /// does not fit its own hash teaches nothing.
+    /// The outcome that stands of each visit that has one, in the order of the visits' ids, by devices that count. A
+    /// line that does not fit its own hash teaches nothing.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn outcomes(&self) -> Result<Vec<Outcome>, StoreFault> {
-        Ok(self.confirmed()?.into_iter().map(|(_, outcome)| outcome).collect())
+    pub fn outcomes(&self, counts: impl Fn(&str) -> bool) -> Result<Vec<Outcome>, StoreFault> {
+        Ok(self.confirmed(counts)?.into_iter().map(|(_, outcome)| outcome).collect())
     }
 
     /// The same in the order of their confirmation.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn outcomes_by_time(&self) -> Result<Vec<Outcome>, StoreFault> {
-        let mut confirmed = self.confirmed()?;
+    pub fn outcomes_by_time(&self, counts: impl Fn(&str) -> bool) -> Result<Vec<Outcome>, StoreFault> {
+        let mut confirmed = self.confirmed(counts)?;
         confirmed.sort_by_key(|(at, _)| *at);
         Ok(confirmed.into_iter().map(|(_, outcome)| outcome).collect())
     }
 
-    fn confirmed(&self) -> Result<Vec<(Moment, Outcome)>, StoreFault> {
-        let rows = read(&self.connection).map_err(StoreFault::sql("read outcomes"));
-        Ok(standing(rows?))
+    fn confirmed(&self, counts: impl Fn(&str) -> bool) -> Result<Vec<(Moment, Outcome)>, StoreFault> {
+        let mut rows = read(&self.connection).map_err(StoreFault::sql("read outcomes"))?;
+        rows.retain(|row| counts(&row.device));
+        Ok(standing(rows))
     }
 }
 

@@ -12,7 +12,7 @@ use crate::model::fresh_id::fresh_id;
 use super::backup::file::BackupReader;
 use super::fault::StoreFault;
 use super::open::Store;
-use super::private;
+use super::{folders, names, private};
 
 /// A file on its way out, to be read from its beginning.
 #[derive(Debug)]
@@ -81,8 +81,8 @@ impl Store {
     }
 
     pub(super) fn clear_outgoing(&self) {
-        // A copy: everything in it stands in the ledger.
-        let _ = fs::remove_dir_all(self.folder.join("outgoing"));
+        // Copies: everything in them stands in the ledger.
+        folders::clear(&self.folder.join("outgoing"), names::is_of_id);
     }
 
     fn outgoing_path(&self, id: &str) -> PathBuf {

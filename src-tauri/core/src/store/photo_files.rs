@@ -1,7 +1,6 @@
 //! Photo files, named by the SHA-256 of their bytes. A file is whole and synced under its name before
 //! any entry names it.
 
-use std::fs;
 use std::path::PathBuf;
 
 use rusqlite::OptionalExtension;
@@ -87,7 +86,8 @@ impl Store {
         if !is_hash(sha256) {
             return Err(StoreFault::PhotoMissing);
         }
-        let bytes = fs::read(self.photo_path(sha256, size)).map_err(|_| StoreFault::PhotoMissing)?;
+        let bytes =
+            folders::bytes_of(&self.photo_path(sha256, size)).map_err(|_| StoreFault::PhotoMissing)?;
         let wanted = match size {
             PhotoSize::Full => Some(sha256.to_owned()),
             PhotoSize::Thumb => self.thumb_hash(sha256)?,

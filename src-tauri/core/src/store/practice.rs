@@ -1,13 +1,13 @@
 //! Data folders inside the data folder: the practice visit's, and those that a case is rehearsed in.
 
-use std::fs;
 use std::io::ErrorKind;
 use std::path::PathBuf;
 
 use crate::model::fresh_id::fresh_id;
 
 use super::fault::StoreFault;
-use super::open::Store;
+use super::open::{DATABASE, Store};
+use super::{folders, names};
 
 /// The practice visit's folder inside the data folder.
 const FOLDER: &str = "practice";
@@ -27,8 +27,8 @@ impl Store {
 
     /// Leaves nothing of any rehearsal.
     pub fn clear_rehearsals(&self) {
-        // Nothing in there is of a visit that is kept; what cannot be removed now is tried again at the next start.
-        let _ = fs::remove_dir_all(self.folder().join(REHEARSALS));
+        // Nothing of ours in there is of a visit that is kept.
+        folders::clear(&self.folder().join(REHEARSALS), names::is_of_id);
     }
 
     /// Leaves nothing of a practice visit.
@@ -36,9 +36,8 @@ impl Store {
     /// # Errors
     /// What the file system says.
     pub fn clear_practice(&self) -> Result<(), StoreFault> {
-        match fs::remove_dir_all(self.practice_folder()) {
-            Err(error) if error.kind() != ErrorKind::NotFound => Err(StoreFault::file(error)),
-            _ => Ok(()),
-        }
+        folders::clear(&self.practice_folder(), |name| names::lies_in(name).is_some());
+        let is_left = self.practice_folder().join(DATABASE).exists();
+        if is_left { Err(StoreFault::file(ErrorKind::PermissionDenied.into())) } else { Ok(()) }
     }
 }

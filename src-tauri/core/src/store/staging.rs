@@ -17,7 +17,8 @@ use super::folders;
 use super::merge::Merging;
 use super::open::{OWN_FOLDERS, Store};
 use super::photo_files::PhotoSize;
-use super::private;
+use super::uploads::INCOMING;
+use super::{names, private};
 
 /// Says which files are being placed, until the entries that came with them are kept.
 pub(super) const PLACING: &str = "placing.json";
@@ -57,7 +58,7 @@ impl Store {
     /// # Errors
     /// What the file system says.
     pub fn staging(&self) -> Result<Staging, StoreFault> {
-        let folder = self.folder.join("incoming").join("handover");
+        let folder = self.folder.join(INCOMING).join(names::HANDOVER);
         if folder.exists() {
             fs::remove_dir_all(&folder).map_err(StoreFault::file)?;
         }
@@ -77,7 +78,7 @@ impl Store {
     /// # Errors
     /// What the file system says.
     pub fn photo_file(&self, sha256: &str, size: PhotoSize) -> io::Result<fs::File> {
-        fs::File::open(self.photo_path(sha256, size))
+        folders::plain(&self.photo_path(sha256, size))
     }
 
     /// After a crash in the middle of an import or a restored backup: files whose entries were not kept go.

@@ -7,7 +7,7 @@ use std::path::PathBuf;
 
 use super::fault::StoreFault;
 use super::open::Store;
-use super::private;
+use super::{folders, names, private};
 use crate::model::limits;
 
 /// Greatest size of one photo as the camera gives it, bytes.
@@ -87,8 +87,9 @@ impl Store {
     }
 
     pub(super) fn clear_uploads(&self) {
-        // Nothing in there is named by an entry.
-        let _ = fs::remove_dir_all(self.folder.join(INCOMING));
+        // Nothing of ours in there is named by an entry.
+        let is_ours = |name: &str| names::is_of_id(name) || [names::HANDOVER, names::RESTORE].contains(&name);
+        folders::clear(&self.folder.join(INCOMING), is_ours);
     }
 
     /// Where a finished upload lies.

@@ -58,8 +58,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } Vorgänge haben eine Zeile, die sich nicht mehr beweist. Sie sind so enthalten, wie sie sind: Behalten Sie auch eine frühere Sicherung.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 eigene Datei der Werkstatt ist zu groß, um übernommen zu werden, und wurde ausgelassen.
-   *[other] { $files } eigene Dateien der Werkstatt sind zu groß, um übernommen zu werden, und wurden ausgelassen.
+    [one] 1 eigene Datei der Werkstatt ist zu groß oder hat einen Namen, den nicht jedes System annimmt, und wurde ausgelassen.
+   *[other] { $files } eigene Dateien der Werkstatt sind zu groß oder haben Namen, die nicht jedes System annimmt, und wurden ausgelassen.
 }
 ui-restore = Sicherung übernehmen
 ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben. Auch eine beschädigte Datenbank von Steady darf gewählt werden: Jeder Vorgang, der noch ganz zu lesen ist, wird übernommen.
@@ -80,6 +80,7 @@ ui-restore-damaged = { $visits ->
     [one] 1 Vorgang ist in der Sicherung beschädigt und blieb dort. Versuchen Sie eine frühere Sicherung.
    *[other] { $visits } Vorgänge sind in der Sicherung beschädigt und blieben dort. Versuchen Sie eine frühere Sicherung.
 }
+ui-restore-of-another = Sie ist nicht von diesem Gerät: Wem sie vertraut und was dort gelöscht wurde, kam nicht mit, und kein hier nicht bestätigtes Gerät hat eine Einstufung milder gemacht.
 ui-restore-unproven = { $visits ->
     [one] 1 Vorgang kam mit einer beschädigten Unterschrift. Er ist lesbar und lässt sich nicht weitergeben.
    *[other] { $visits } Vorgänge kamen mit einer beschädigten Unterschrift. Sie sind lesbar und lassen sich nicht weitergeben.

@@ -58,8 +58,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } visits have a line that no longer proves itself. They are in the backup as they are: keep an earlier one too.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 file of the workshop’s own is too large to be taken in, and was left out.
-   *[other] { $files } files of the workshop’s own are too large to be taken in, and were left out.
+    [one] 1 file of the workshop’s own is too large, or has a name that not every system takes, and was left out.
+   *[other] { $files } files of the workshop’s own are too large, or have names that not every system takes, and were left out.
 }
 ui-restore = Take in a backup
 ui-restore-about = Choose a backup file. What it holds and this device does not is taken in, damaged photos are made whole, and nothing is overwritten. A damaged database of Steady may be chosen too: each visit that can still be read whole is taken in.
@@ -80,6 +80,7 @@ ui-restore-damaged = { $visits ->
     [one] 1 visit is damaged in the backup and was left there. Try an earlier backup.
    *[other] { $visits } visits are damaged in the backup and were left there. Try an earlier backup.
 }
+ui-restore-of-another = It is not of this device: whom it trusts and what was erased there did not come along, and no device that is not confirmed here made a rating milder.
 ui-restore-unproven = { $visits ->
     [one] 1 visit came with a damaged signature. It can be read and cannot be handed over.
    *[other] { $visits } visits came with a damaged signature. They can be read and cannot be handed over.

@@ -58,8 +58,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } visitas tienen una línea que ya no se prueba. Van en la copia tal como están: guarde también una copia anterior.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 archivo propio del taller es demasiado grande para incorporarse, y se dejó fuera.
-   *[other] { $files } archivos propios del taller son demasiado grandes para incorporarse, y se dejaron fuera.
+    [one] 1 archivo propio del taller es demasiado grande, o tiene un nombre que no todos los sistemas aceptan, y se dejó fuera.
+   *[other] { $files } archivos propios del taller son demasiado grandes, o tienen nombres que no todos los sistemas aceptan, y se dejaron fuera.
 }
 ui-restore = Recuperar una copia
 ui-restore-about = Elija un archivo de copia. Se incorpora lo que contiene y este aparato no tiene, se arreglan las fotos dañadas y no se sobrescribe nada. También puede elegir una base de datos dañada de Steady: se incorpora cada visita que aún pueda leerse entera.
@@ -80,6 +80,7 @@ ui-restore-damaged = { $visits ->
     [one] 1 visita está dañada en la copia y se dejó allí. Pruebe con una copia anterior.
    *[other] { $visits } visitas están dañadas en la copia y se dejaron allí. Pruebe con una copia anterior.
 }
+ui-restore-of-another = No es de este aparato: en quién confía y lo que allí se borró no vino con ella, y ningún aparato sin confirmar aquí hizo más leve una valoración.
 ui-restore-unproven = { $visits ->
     [one] 1 visita llegó con una firma dañada. Se puede leer y no se puede entregar.
    *[other] { $visits } visitas llegaron con una firma dañada. Se pueden leer y no se pueden entregar.

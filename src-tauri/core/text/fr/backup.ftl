@@ -58,8 +58,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } visites ont une ligne qui ne se prouve plus. Elles y sont telles quelles : gardez aussi une sauvegarde antérieure.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 fichier propre à l’atelier est trop grand pour être repris, et a été laissé de côté.
-   *[other] { $files } fichiers propres à l’atelier sont trop grands pour être repris, et ont été laissés de côté.
+    [one] 1 fichier propre à l’atelier est trop grand, ou porte un nom que tous les systèmes n’acceptent pas, et a été laissé de côté.
+   *[other] { $files } fichiers propres à l’atelier sont trop grands, ou portent des noms que tous les systèmes n’acceptent pas, et ont été laissés de côté.
 }
 ui-restore = Reprendre une sauvegarde
 ui-restore-about = Choisissez un fichier de sauvegarde. Ce qu’il contient et que cet appareil n’a pas est repris, les photos endommagées sont réparées, et rien n’est écrasé. Une base de données endommagée de Steady peut aussi être choisie : chaque visite encore lisible en entier est reprise.
@@ -80,6 +80,7 @@ ui-restore-damaged = { $visits ->
     [one] 1 visite est endommagée dans la sauvegarde et y est restée. Essayez une sauvegarde antérieure.
    *[other] { $visits } visites sont endommagées dans la sauvegarde et y sont restées. Essayez une sauvegarde antérieure.
 }
+ui-restore-of-another = Elle n’est pas de cet appareil : à qui elle se fie et ce qui y a été effacé n’est pas venu avec, et aucun appareil non confirmé ici n’a rendu une évaluation plus clémente.
 ui-restore-unproven = { $visits ->
     [one] 1 visite est venue avec une signature endommagée. Elle peut être lue et ne peut pas être transmise.
    *[other] { $visits } visites sont venues avec une signature endommagée. Elles peuvent être lues et ne peuvent pas être transmises.

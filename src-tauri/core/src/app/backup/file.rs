@@ -47,7 +47,8 @@ pub struct BackupReady {
     pub visits: u64,
     /// Photos that are missing or damaged here, and so are not in it.
     pub photos_missing: Vec<String>,
-    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
+    /// system takes.
     pub own_left_out: Vec<String>,
     /// Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are in it
     /// as they are; an earlier backup may hold them whole.

@@ -42,6 +42,9 @@ pub struct Restored {
     /// What changed here.
     #[serde(flatten)]
     pub imported: Imported,
+    /// It is a backup of another data folder, and visits were here: whom that one trusts and what was erased there did
+    /// not come along.
+    pub of_another: bool,
     /// The generation's time, RFC 3339; none of a bare copy that an earlier Steady made.
     pub generation: Option<String>,
     /// Visits that go on differently here, and stay as they are here.

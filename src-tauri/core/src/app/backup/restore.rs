@@ -2,19 +2,19 @@
 //! transaction keeps it all, after every file is in its place.
 
 use super::super::fault::{Fault, Refusal};
-use super::super::handover::Imported;
-use super::super::handover::import::{Place, standing_of};
+use super::super::handover::SetApart;
+use super::super::handover::import::{Place, kept, named};
 use super::super::handover::seen::photo_of;
 use super::super::knowledge;
-use super::super::list;
-use super::super::steady::Inner;
+use super::super::origin::Belief;
+use super::super::steady::{Inner, shown};
 use super::{Progress, Restored};
 use crate::app::drawn::DrawnFor;
 use crate::model::workshop::Workshop;
 use crate::photos::validate;
 use crate::store::backup::read::Generation;
 use crate::store::ledger::{check_lines, prove_each};
-use crate::store::merge::{Import, MergeFault, Merging, Origin};
+use crate::store::merge::{Import, MergeFault, Merging};
 use crate::store::open::OWN_LAYOUTS;
 use crate::store::photo_files::PhotoSize;
 use crate::store::staging::Staging;
@@ -37,17 +37,21 @@ pub fn taken(
     own.iter().try_for_each(|(path, bytes)| staging.add_own(path, bytes))?;
     let now = inner.now();
     let place = Place { trade: &trade, drawn: &drawn, device: &inner.writer.device, devices: &inner.devices };
-    let work = Work { generation, place };
+    let belief = Belief::in_backup(inner, generation.data.as_deref())?;
+    let work = Work { generation, place, belief: &belief, locale: &inner.locale() };
     let set_workshop = inner.workshop == Workshop::default();
     let done = inner.store.merging(|merging| {
         let import = merging.begin(now, None)?;
         let mut restored = Restored {
             generation: generation.made_at.map(|at| at.rfc3339()),
             files_damaged,
+            of_another: !belief.own,
             ..Restored::default()
         };
-        for (visit, at) in generation.erased()? {
-            merging.keep_erased(&visit, at)?;
+        if belief.own {
+            for (visit, at) in generation.erased()? {
+                merging.keep_erased(&visit, at)?;
+            }
         }
         for (done, visit) in (1..).zip(&visits) {
             work.visit((merging, &import), visit, (&mut staging, &mut restored))?;
@@ -61,7 +65,9 @@ pub fn taken(
         for (name, value) in generation.settings()? {
             merging.keep_setting(&name, &value)?;
         }
-        restored.devices = merging.keep_decisions(&generation.decisions()?, &inner.writer.device)?;
+        if belief.own {
+            restored.devices = merging.keep_decisions(&generation.decisions()?, &inner.writer.device)?;
+        }
         if set_workshop {
             merging.keep_workshop(&generation.workshop()?)?;
         }
@@ -112,6 +118,8 @@ fn with_own(inner: &Inner, coming: &[(String, Vec<u8>)]) -> Result<Trade, Fault>
 struct Work<'a> {
     generation: &'a Generation,
     place: Place<'a>,
+    belief: &'a Belief,
+    locale: &'a str,
 }
 
 impl Work<'_> {
@@ -121,9 +129,8 @@ impl Work<'_> {
         visit: &str,
         (staging, restored): (&mut Staging, &mut Restored),
     ) -> Result<(), Fault> {
-        let Imported { taken, unchanged, erased, entries, .. } = &mut restored.imported;
         if merging.is_erased(visit)? {
-            *erased += 1;
+            restored.imported.erased += 1;
             return Ok(());
         }
         let lines = self.generation.lines(visit)?;
@@ -138,25 +145,37 @@ impl Work<'_> {
         if prove_each(&lines).is_err() {
             restored.visits_unproven.push(visit.to_owned());
         }
-        let plan = match merging.plan(visit, &lines, Origin::OwnFolder) {
+        let own = self.belief.own;
+        let plan = match merging.plan(visit, &lines, self.belief.origin()) {
             Ok(plan) => plan,
             Err(MergeFault::Store(fault)) => return Err(fault.into()),
             // Its lines verified; they go on differently here.
-            Err(_) => {
+            Err(_) if own => {
                 restored.lost.push(visit.to_owned());
                 return Ok(());
             }
+            Err(fault) => {
+                restored.imported.set_apart.push(self.apart(visit, named(fault, visit)));
+                return Ok(());
+            }
         };
+        let imported = &mut restored.imported;
         if plan.news == 0 {
-            *unchanged += 1;
+            imported.unchanged += 1;
         } else {
-            let standing = standing_of(self.place, visit, &plan)?;
-            import.keep(&plan, self.place.device)?;
-            merging.write_card(&list::card(&standing))?;
-            *entries += plan.news;
-            taken.push(visit.to_owned());
+            match kept((merging, import), (self.place, own), visit, &plan)? {
+                None => imported.took(visit, &plan),
+                Some(why) => {
+                    imported.set_apart.push(self.apart(visit, why));
+                    return Ok(());
+                }
+            }
         }
         lines.iter().filter_map(photo_of).try_for_each(|sha256| self.photo(&sha256, staging, restored))
+    }
+
+    fn apart(&self, visit: &str, why: Fault) -> SetApart {
+        SetApart { visit: visit.to_owned(), why: shown(&why, self.locale) }
     }
 
     /// A photo of the backup, where it is whole; the one that is here stands where it is.

@@ -18,7 +18,7 @@ pub fn erase(inner: &mut Inner, visit: &str, word: &str) -> Result<Response, Fau
         return Err(Refusal::EraseWordDiffers.into());
     }
     let now = inner.now();
-    let erased = inner.store.erase(visit, now);
+    let erased = inner.store.erase(visit, &inner.writer.device, now);
     inner.ledger_changed()?;
     erased?;
     inner.asides = set_aside::counted(inner)?;

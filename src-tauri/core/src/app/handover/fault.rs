@@ -26,6 +26,7 @@ pub fn code(fault: &HandoverFault) -> &'static str {
         HandoverFault::Ahead { .. } => "handover-ahead",
         HandoverFault::OpenedTwice { .. } => "handover-opened-twice",
         HandoverFault::MilderByStranger { .. } => "handover-milder",
+        HandoverFault::HeldBack { .. } => "handover-held-back",
         HandoverFault::TooManyWriters { .. } => "handover-writers",
         HandoverFault::Photo { .. } => "handover-photo",
         HandoverFault::Read(_) => "handover-unreadable",

@@ -132,6 +132,17 @@ struct Keeping<'a> {
     now: Moment,
 }
 
+impl<'a> Keeping<'a> {
+    /// The import that this is, begun at first need.
+    fn import(&mut self, merging: &'a Merging<'a>) -> Result<&Import<'a>, Fault> {
+        let import = match self.import.take() {
+            Some(import) => import,
+            None => merging.begin(self.now, Some((&self.from.0, self.from.1)))?,
+        };
+        Ok(self.import.insert(import))
+    }
+}
+
 /// What becomes of a visit of a file.
 enum Fate {
     /// It is new here or grows.
@@ -160,7 +171,7 @@ struct Work<'a> {
     apart: Vec<(String, Fault)>,
 }
 
-impl Work<'_> {
+impl<'a> Work<'a> {
     fn part<R: Read>(&mut self, reader: &mut Reader<R>, name: &str) -> Result<(), Fault> {
         match PartKind::of(name) {
             Some(PartKind::Ledger(visit)) => self.ledger(&visit, name, &reader.whole()?),
@@ -203,47 +214,48 @@ impl Work<'_> {
             self.imported.erased += 1;
             return Ok(Fate::Erased);
         }
-        let plan = self.merging.plan(visit, lines, self.origin).map_err(|fault| named(fault, part))?;
+        let mut plan = self.merging.plan(visit, lines, self.origin).map_err(|fault| named(fault, part))?;
         if plan.news == 0 {
             self.imported.unchanged += 1;
+            self.hold(visit, &plan)?;
             return Ok(Fate::Held);
         }
         let before = self.merging.rated(visit)?;
         let standing = standing_of(self.place, visit, &plan)?;
-        self.believed(&plan, (before.as_ref(), &standing)).map_err(|fault| fault(part.to_owned()))?;
-        if let Some(keeping) = &mut self.keeping {
-            let import = match keeping.import.take() {
-                Some(import) => import,
-                None => self.merging.begin(keeping.now, Some((&keeping.from.0, keeping.from.1)))?,
-            };
-            import.keep(&plan, self.place.device)?;
-            self.merging.write_card(&list::card(&standing))?;
-            keeping.import = Some(import);
+        if is_milder_by_stranger(self.merging, self.place, (&plan, &standing))? {
+            return Err(HandoverFault::MilderByStranger { part: part.to_owned() }.into());
         }
-        self.imported.entries += plan.news;
-        self.imported.taken.push(visit.to_owned());
+        self.no_crowd(&plan, &standing, part)?;
+        if let Some(keeping) = &mut self.keeping {
+            keeping.import(self.merging)?.keep(&plan, self.place.device)?;
+            self.merging.write_card(&list::card(&standing))?;
+        }
+        if plan.held_back.take().is_some() {
+            self.apart.push((visit.to_owned(), HandoverFault::HeldBack { part: part.to_owned() }.into()));
+        }
+        self.imported.took(visit, &plan);
         self.changes.push(Change { standing, before, entries: plan.news });
         Ok(Fate::Taken)
     }
 
-    /// Refuses what nobody's word is enough for: a milder rating by a device that nobody confirmed, whoever carries
-    /// it, and a crowd of devices.
-    fn believed(
-        &mut self,
-        plan: &Plan,
-        (before, standing): (Option<&Option<String>>, &Standing),
-    ) -> Result<(), fn(String) -> HandoverFault> {
-        let Place { device: own, devices, .. } = self.place;
-        let doubtful = |device: &str| devices::stand(device, own, devices).is_doubtful();
-        if is_milder(before, standing) && plan.writers_of_news().any(doubtful) {
-            return Err(|part| HandoverFault::MilderByStranger { part });
+    /// Notes that this file too holds what other files brought.
+    fn hold(&mut self, visit: &str, plan: &Plan) -> Result<(), Fault> {
+        let Some(keeping) = &mut self.keeping else { return Ok(()) };
+        if self.merging.rests_on_others(visit, (&keeping.from.0, keeping.from.1))? {
+            keeping.import(self.merging)?.hold(plan, self.place.device)?;
         }
+        Ok(())
+    }
+
+    /// Refuses a crowd of devices.
+    fn no_crowd(&mut self, plan: &Plan, standing: &Standing, part: &str) -> Result<(), HandoverFault> {
+        let devices = self.place.devices;
         self.writers.extend(
             plan.writers_of_news().filter(|device| !devices.contains_key(*device)).map(str::to_owned),
         );
         let fits =
             standing.writers.len() <= limits::VISIT_WRITERS && self.writers.len() <= limits::NEW_WRITERS;
-        if fits { Ok(()) } else { Err(|part| HandoverFault::TooManyWriters { part }) }
+        if fits { Ok(()) } else { Err(HandoverFault::TooManyWriters { part: part.to_owned() }) }
     }
 
     /// Whether the photo belongs to a visit that is taken.
@@ -300,8 +312,61 @@ fn is_of_the_visit(fault: &Fault) -> bool {
                     | HandoverFault::OpenedTwice { .. }
                     | HandoverFault::MilderByStranger { .. }
                     | HandoverFault::TooManyWriters { .. }
+                    | HandoverFault::HeldBack { .. }
             )
     )
+}
+
+/// Writes what a plan brings from a folder, or says why the visit is set apart: its layout is not here, or nobody's
+/// word is enough for what would change.
+///
+/// # Errors
+/// What storage says.
+pub fn kept(
+    (merging, import): (&Merging<'_>, &Import<'_>),
+    (place, own): (Place<'_>, bool),
+    visit: &str,
+    plan: &Plan,
+) -> Result<Option<Fault>, Fault> {
+    let standing = match standing_of(place, visit, plan) {
+        Ok(standing) => standing,
+        Err(why @ Fault::Refused(_)) => return Ok(Some(why)),
+        Err(fault) => return Err(fault),
+    };
+    if !own && is_milder_by_stranger(merging, place, (plan, &standing))? {
+        return Ok(Some(HandoverFault::MilderByStranger { part: visit.to_owned() }.into()));
+    }
+    import.keep(plan, place.device)?;
+    merging.write_card(&list::card(&standing))?;
+    Ok(None)
+}
+
+impl Imported {
+    /// Counts a visit that was taken in.
+    pub fn took(&mut self, visit: &str, plan: &Plan) {
+        self.entries += plan.news;
+        self.taken.push(visit.to_owned());
+    }
+}
+
+/// Whether nobody's word is enough for what a plan would do, whoever carries it: a device that nobody confirmed would
+/// make a rating milder, or take a DANGER or WARNING away from its car by naming another.
+pub fn is_milder_by_stranger(
+    merging: &Merging<'_>,
+    place: Place<'_>,
+    (plan, standing): (&Plan, &Standing),
+) -> Result<bool, Fault> {
+    let doubtful = |device: &str| devices::stand(device, place.device, place.devices).is_doubtful();
+    if !plan.writers_of_news().any(doubtful) {
+        return Ok(false);
+    }
+    let before = merging.rated(&standing.visit)?;
+    let vehicle = &standing.intake.vehicle;
+    let grave =
+        before.as_ref().and_then(|before| before.as_deref()).and_then(Word::from_id) >= Some(Word::Warning);
+    let moved =
+        merging.car(&standing.visit)?.is_some_and(|car| car != [vehicle.plate.clone(), vehicle.vin.clone()]);
+    Ok(is_milder(before.as_ref(), standing) || grave && moved)
 }
 
 /// Whether a visit's rating would read milder than it does.
@@ -318,7 +383,8 @@ pub fn standing_of(place: Place<'_>, visit: &str, plan: &Plan) -> Result<Standin
     Ok(derive::standing(trade, visit, drawn)?)
 }
 
-fn named(fault: MergeFault, part: &str) -> Fault {
+/// What a fault of merging means for the file or folder that brings the visit.
+pub fn named(fault: MergeFault, part: &str) -> Fault {
     let part = part.to_owned();
     let fault = match fault {
         MergeFault::Store(fault) => return fault.into(),

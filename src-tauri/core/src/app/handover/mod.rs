@@ -86,6 +86,9 @@ pub struct Salvaged {
     /// What changed here.
     #[serde(flatten)]
     pub imported: Imported,
+    /// It may be another's database, and visits were here: whom that one trusts and what was erased there did not come
+    /// along.
+    pub of_another: bool,
     /// Visits that were found and whose ledger is no longer whole, or goes on differently here.
     pub lost: Vec<String>,
     /// Devices about which what was decided there came along.

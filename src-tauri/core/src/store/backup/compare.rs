@@ -1,13 +1,14 @@
 //! The ledger beside that of the last backup, line by line: whether both went on from one beginning, and whether every
 //! line is still proven. What the last backup holds to the byte was proven when it was made.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::iter::Peekable;
 
 use rusqlite::Connection;
 
 use super::fault::BackupFault;
 use super::source::has_column;
+use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
 use crate::store::ledger;
 
@@ -16,6 +17,8 @@ use crate::store::ledger;
 pub struct Compared {
     /// Visits of which a line is another one there.
     forked: BTreeSet<String>,
+    /// Visits of which a line of there is not here.
+    missing: BTreeSet<String>,
     /// Visits with a line that is not as it was written, or is not proven to be its device's.
     pub unproven: BTreeSet<String>,
 }
@@ -42,11 +45,16 @@ impl Compared {
         compare().map_err(StoreFault::sql("compare with the last backup"))
     }
 
-    /// Refuses to go on where both went on differently: what only the last backup holds would be let go in time.
+    /// Refuses to go on where both went on differently, or a line is here no more: what only the last backup holds would
+    /// be let go in time.
     ///
     /// # Errors
-    /// [`BackupFault::Forked`].
-    pub fn is_one_ledger(&self) -> Result<(), BackupFault> {
+    /// [`BackupFault::WouldLose`] for visits that were not erased, [`BackupFault::Forked`].
+    pub fn is_one_ledger(&self, erased: &BTreeMap<String, Moment>) -> Result<(), BackupFault> {
+        let mut lost = self.missing.iter().filter(|visit| !erased.contains_key(*visit)).cloned();
+        if let Some(first) = lost.next() {
+            return Err(BackupFault::WouldLose { visits: lost.count() + 1, first });
+        }
         let forked = |first: &String| BackupFault::Forked { visits: self.forked.len(), first: first.clone() };
         self.forked.first().map_or(Ok(()), |first| Err(forked(first)))
     }
@@ -62,7 +70,7 @@ fn walk(here: &Connection, known: impl Iterator<Item = Known>) -> Result<Compare
     while let Some(row) = rows.next()? {
         let line = ledger::line(row)?;
         let place = (line.visit.clone(), line.device.clone(), row.get::<_, i64>("seq")?);
-        let there = at(&mut known, &place);
+        let there = at(&mut known, &place, &mut compared.missing);
         let is_whole = ledger::is_whole(&line);
         if is_whole && there.as_ref().is_some_and(|(_, hash, _)| *hash != line.hash) {
             compared.forked.insert(line.visit.clone());
@@ -73,12 +81,19 @@ fn walk(here: &Connection, known: impl Iterator<Item = Known>) -> Result<Compare
             compared.unproven.insert(line.visit);
         }
     }
+    compared.missing.extend(known.map(|((visit, ..), ..)| visit));
     Ok(compared)
 }
 
-/// The line at a place, past those before it.
-fn at(known: &mut Peekable<impl Iterator<Item = Known>>, place: &(String, String, i64)) -> Option<Known> {
-    while known.next_if(|(before, ..)| before < place).is_some() {}
+/// The line at a place, past those before it, which are not here.
+fn at(
+    known: &mut Peekable<impl Iterator<Item = Known>>,
+    place: &(String, String, i64),
+    missing: &mut BTreeSet<String>,
+) -> Option<Known> {
+    while let Some(((visit, ..), ..)) = known.next_if(|(before, ..)| before < place) {
+        missing.insert(visit);
+    }
     known.next_if(|(there, ..)| there == place)
 }
 

@@ -32,7 +32,8 @@ pub struct BackupFile {
     folder: PathBuf,
     list: List,
     own: Vec<Vec<u8>>,
-    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
+    /// system takes.
     own_left_out: Vec<String>,
     /// Visits with a line that is no longer as it was written, or no longer proven to be its device's.
     visits_unproven: Vec<String>,
@@ -145,7 +146,8 @@ impl BackupFile {
         Ok(read)
     }
 
-    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
+    /// system takes.
     pub fn own_left_out(&self) -> &[String] {
         &self.own_left_out
     }
@@ -159,12 +161,14 @@ impl BackupFile {
         for folder in OWN_FOLDERS {
             let Ok(files) = fs::read_dir(self.data.join(folder)) else { continue };
             for file in files.flatten() {
-                let path = format!("{folder}/{}", file.file_name().to_string_lossy());
+                let name = file.file_name();
+                let path = format!("{folder}/{}", name.to_string_lossy());
                 let Ok(found) = fs::metadata(file.path()) else { continue };
-                if !is_own_path(&path) || !found.is_file() {
+                if !found.is_file() || !path.ends_with(".toml") {
                     continue;
                 }
-                if found.len() > MOST_BYTES {
+                // Of two names that are no text, both would read the same.
+                if found.len() > MOST_BYTES || name.to_str().is_none() || !is_own_path(&path) {
                     self.own_left_out.push(path);
                 } else {
                     let bytes = fs::read(file.path()).map_err(StoreFault::file)?;

@@ -22,6 +22,11 @@ pub fn kept(lists: &[List]) -> BTreeSet<u64> {
     kept
 }
 
+/// Numbers of all generations.
+pub fn all(lists: &[List]) -> BTreeSet<u64> {
+    lists.iter().map(|list| list.number).collect()
+}
+
 #[cfg(test)]
 mod tests {
     use std::collections::BTreeMap;

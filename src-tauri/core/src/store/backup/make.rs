@@ -57,7 +57,8 @@ pub struct BackedUp {
     pub renewed: u64,
     /// Lists of generations that are damaged; what they may have named stays.
     pub lists_damaged: Vec<String>,
-    /// The workshop's own files that are larger than any that is taken in, and were left out.
+    /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
+    /// system takes.
     pub own_left_out: Vec<String>,
     /// Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are
     /// backed up as they are; an earlier generation may hold them whole.
@@ -86,7 +87,7 @@ pub fn make(
         here.is_no_less_than(&last.visits)?;
         Compared::of(&connection, last.ledger.as_ref())?
     };
-    compared.is_one_ledger()?;
+    compared.is_one_ledger(&here.erased)?;
     let mut place = claim.begin()?;
     // Again, now that nobody else writes here.
     let mut lists = place.lists()?;
@@ -117,7 +118,9 @@ pub fn make(
         place.write_list(&list)?;
         lists.sound.push(list);
     }
-    tidy(&mut place, &mut lists, &holds.erased)?;
+    // An earlier generation may hold whole what is unproven here: none goes until that is settled.
+    let kept = if compared.unproven.is_empty() { keep::kept(&lists.sound) } else { keep::all(&lists.sound) };
+    tidy(&mut place, &mut lists, (&kept, &holds.erased))?;
     Ok(BackedUp {
         generation: stands.made_at.rfc3339(),
         new: same.is_none(),
@@ -163,8 +166,11 @@ fn known(lists: &[List]) -> BTreeMap<String, u64> {
 }
 
 /// Removes generations that no longer stay and visits that were erased, then files that nothing names.
-fn tidy(place: &mut Place, lists: &mut Lists, erased: &BTreeMap<String, Moment>) -> Result<(), StoreFault> {
-    let kept = keep::kept(&lists.sound);
+fn tidy(
+    place: &mut Place,
+    lists: &mut Lists,
+    (kept, erased): (&BTreeSet<u64>, &BTreeMap<String, Moment>),
+) -> Result<(), StoreFault> {
     let (staying, mut dropped): (Vec<List>, Vec<List>) =
         lists.sound.drain(..).partition(|list| kept.contains(&list.number));
     let mut left = Vec::new();
@@ -186,7 +192,8 @@ fn tidy(place: &mut Place, lists: &mut Lists, erased: &BTreeMap<String, Moment>)
     }
     lists.sound = left;
     place.clear_unlisted(lists, &dropped, &|database| hidden(database, erased))?;
-    place.clear_mirror()
+    let own = lists.sound.last().map(|last| last.own.clone()).unwrap_or_default();
+    place.clear_mirror(&own)
 }
 
 /// What a database that no list names any more is let go with if it holds a visit that was erased: itself and the
@@ -403,12 +410,14 @@ impl<'a> Work<'a> {
         for folder in OWN_FOLDERS {
             let Ok(files) = fs::read_dir(self.data.join(folder)) else { continue };
             for file in files.flatten() {
-                let path = format!("{folder}/{}", file.file_name().to_string_lossy());
+                let name = file.file_name();
+                let path = format!("{folder}/{}", name.to_string_lossy());
                 let Ok(found) = fs::metadata(file.path()) else { continue };
-                if !is_own_path(&path) || !found.is_file() {
+                if !found.is_file() || !path.ends_with(".toml") {
                     continue;
                 }
-                if found.len() > MOST_BYTES {
+                // Of two names that are no text, both would read the same.
+                if found.len() > MOST_BYTES || name.to_str().is_none() || !is_own_path(&path) {
                     self.own_left_out.push(path);
                     continue;
                 }

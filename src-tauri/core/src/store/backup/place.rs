@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 
 use super::fault::BackupFault;
 use super::found::entries;
-use super::list::{List, MAX_LIST_BYTES, Object, is_mirror_path, object_kind};
+use super::list::{List, MAX_LIST_BYTES, Object, Piece, is_mirror_path, is_own_path, object_kind};
 use super::lists::{Lists, lists};
 use crate::store::fault::StoreFault;
 use crate::store::folders;
@@ -302,11 +302,12 @@ impl Place {
         Ok(())
     }
 
-    /// Removes what is left of a backup of the earlier form, after a generation stands in its place.
+    /// Removes what is left of a backup of the earlier form, after a generation with these own files of the workshop
+    /// stands in its place. Own files that only the earlier form holds stay where they lie.
     ///
     /// # Errors
     /// What the file system says.
-    pub fn clear_mirror(&mut self) -> Result<(), StoreFault> {
+    pub fn clear_mirror(&mut self, own: &BTreeMap<String, Piece>) -> Result<(), StoreFault> {
         if self.marker.mirror.is_empty() {
             return Ok(());
         }
@@ -318,6 +319,12 @@ impl Place {
             }
         }
         for path in &self.marker.mirror {
+            let is_held = |piece: &Piece| {
+                folders::hash_of(&self.root.join(path)).is_ok_and(|(sha256, _)| sha256 == piece.sha256)
+            };
+            if is_own_path(path) && !own.get(path).is_some_and(is_held) {
+                continue;
+            }
             folders::remove_if_there(&self.root.join(path)).map_err(StoreFault::file)?;
         }
         for folder in MIRRORED {

@@ -24,13 +24,15 @@ use crate::store::folders::{CopyFault, beside};
 use crate::store::ledger;
 use crate::store::open::{DATABASE, OWN_FOLDERS, Store};
 use crate::store::uploads::INCOMING;
-use crate::store::{devices, folders, foreign_schema, keys, migrations, private, staging, workshop};
+use crate::store::{devices, folders, foreign_schema, keys, migrations, names, private, staging, workshop};
 
 /// A generation to be read. Its files stay where they are; the database is read in a copy.
 #[derive(Debug)]
 pub struct Generation {
     /// Its time; none of a bare copy.
     pub made_at: Option<Moment>,
+    /// The data folder it is of; none of a bare copy.
+    pub data: Option<String>,
     connection: Option<Connection>,
     copy: Scratch,
     from: Origin,
@@ -45,7 +47,7 @@ struct Scratch(PathBuf);
 
 impl Scratch {
     fn new(data: &Path) -> Result<Self, StoreFault> {
-        let folder = data.join(INCOMING).join("restore");
+        let folder = data.join(INCOMING).join(names::RESTORE);
         private::folder(&folder).map_err(StoreFault::file)?;
         Ok(Self(folder))
     }
@@ -143,9 +145,10 @@ impl Store {
         let copy = Scratch::new(&self.folder)?;
         packed.copy_database(&copy.database())?;
         let own = packed.list.own.iter().map(|(path, piece)| (path.clone(), Some(piece.clone()))).collect();
-        let made_at = Some(packed.list.made_at);
+        let (made_at, data) = (Some(packed.list.made_at), Some(packed.list.data.clone()));
         let mut generation = Generation {
             made_at,
+            data,
             connection: None,
             copy,
             from: Origin::Packed(packed),
@@ -179,7 +182,8 @@ fn of_list(
     })?;
     let own = list.own.iter().map(|(path, piece)| (path.clone(), Some(piece.clone()))).collect();
     let (made_at, from) = (Some(list.made_at), Origin::Store(root.to_owned()));
-    let generation = Generation { made_at, connection: None, copy, from, own, damaged: damaged_lists };
+    let data = Some(list.data.clone());
+    let generation = Generation { made_at, data, connection: None, copy, from, own, damaged: damaged_lists };
     if copied == (list.database.sha256.clone(), list.database.bytes) {
         Ok(generation)
     } else {
@@ -214,7 +218,7 @@ fn bare(root: &Path, copy: Scratch) -> Result<Generation, StoreFault> {
         }
     }
     let (from, damaged) = (Origin::Bare(root.to_owned()), Vec::new());
-    Ok(Generation { made_at: None, connection: None, copy, from, own, damaged })
+    Ok(Generation { made_at: None, data: None, connection: None, copy, from, own, damaged })
 }
 
 /// By what it shows that a file was written to.
