@@ -177,7 +177,7 @@ fn visit_without_its_layout_is_set_apart_from_the_rest() {
     back_up(&steady, backup.path());
     let (_new, new) = scratch();
     let done = restore(&new, backup.path());
-    assert_eq!(done.imported.taken, [other.clone()]);
+    assert_eq!(done.imported.taken, std::slice::from_ref(&other));
     assert_eq!(done.imported.set_apart[0].why.code, "unknown-layout");
     let (_new, new) = scratch();
     let done = new.salvage(&data.path().join("steady.db")).unwrap();

@@ -51,7 +51,13 @@ fn english() -> Vec<(String, String)> {
 
 /// The text with a word replaced wherever it stands alone, small or with a capital.
 fn replaced(text: &str, british: &str, american: &str) -> String {
-    let capital = |word: &str| word[..1].to_uppercase() + &word[1..];
+    let capital = |word: &str| {
+        let mut letters = word.chars();
+        letters
+            .next()
+            .map(|first| first.to_uppercase().chain(letters).collect::<String>())
+            .unwrap_or_default()
+    };
     let once = |text: &str, from: &str, to: &str| {
         let part_of_word = |sign: char| sign.is_alphanumeric() || "-_$".contains(sign);
         let mut made = String::new();
