@@ -13,7 +13,7 @@ use crate::backup_generations::{back_up, restore};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::strangers_parts;
 use crate::handover_files::{sealed, small_visit, zip};
-use crate::support::{answered, ask, code, scratch, under};
+use crate::support::{answered, ask, code, finding, scratch, under};
 
 const RIGID: &str = "rigid-engine-speed";
 const PLATE: &str = "BL 4001";
@@ -152,6 +152,18 @@ fn outcomes_of_a_device_not_confirmed_teach_nothing() {
     let (device, shown) = two.device();
     assert_eq!(code(&two.here, json!({ "ask": "confirm-device", "device": device, "code": shown })), "ok");
     assert_eq!(outcomes(), 1);
+}
+
+/// The finding says first that somebody nobody knows wrote in it: the names in it are those that were written.
+#[test]
+fn finding_says_first_that_a_device_is_not_confirmed() {
+    let two = two();
+    let ask_opinion =
+        json!({ "ask": "give-opinion", "visit": two.visit, "cause": "misfire", "reason": "heard it" });
+    assert_eq!(code(&two.stranger, ask_opinion), "ok");
+    two.here.import(&mut &exported(&two.stranger, &[&two.visit])[..]).unwrap();
+    let finding = finding(&two.here, &two.visit);
+    assert!(finding.answer[1].contains("not confirmed here"), "{:?}", finding.answer);
 }
 
 /// What a retired device wrote since stays outside; what another says in the same visit comes in.

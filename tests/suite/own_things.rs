@@ -184,6 +184,19 @@ fn visit_without_its_layout_is_set_apart_from_the_rest() {
     assert_eq!((done.imported.taken, done.imported.set_apart.len()), (vec![other], 1));
 }
 
+/// The refusal is about the place, and not about the data.
+#[test]
+fn place_that_takes_no_files_is_named() {
+    let (_data, steady) = scratch();
+    small_visit(&steady, "OT 5010");
+    let folder = tempfile::tempdir().unwrap();
+    fs::write(folder.path().join("file"), b"mine").unwrap();
+    for place in ["file", "file/backup"] {
+        let failure = steady.backup(&folder.path().join(place), &mut |_| {}).unwrap_err();
+        assert_eq!(failure.code, "backup-unwritable", "{place}");
+    }
+}
+
 #[test]
 fn database_of_another_program_is_left_alone() {
     let folder = tempfile::tempdir().unwrap();

@@ -1,5 +1,6 @@
 //! Fills the service writer's finding from where a visit stands. Its tables are in `finding_lines`.
 
+use crate::model::device::DeviceStand;
 use crate::model::occasion::Occasion;
 use crate::model::rating::Word;
 use crate::model::rules::{LIKELY, Tells};
@@ -66,6 +67,11 @@ fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let mut sentences = vec![words.text(&format!("finding-sum-{}", standing.headline))];
     sentences.extend(found::still_open(standing, words, Reader::Trade));
     sentences.extend(found::made_milder(standing, words));
+    // Names in what follows are those that were written, whoever wrote them.
+    let doubtful = standing.entries_by(DeviceStand::is_doubtful);
+    if doubtful > 0 {
+        sentences.push(words.with("unknown-device", &[("entries", doubtful.into())]));
+    }
     if standing.older_than_repair() {
         sentences.push(words.text("finding-sum-repaired"));
     }

@@ -19,6 +19,9 @@ pub enum BackupFault {
     /// Something in the folder leads elsewhere.
     #[error("a link lies in the backup")]
     Link,
+    /// The place takes no files.
+    #[error("the backup's place cannot be written")]
+    Unwritable,
     /// Another process works on the same backup.
     #[error("another Steady is at work on this backup")]
     Busy,
@@ -73,6 +76,7 @@ impl BackupFault {
             Self::OfAnother => "backup-of-another",
             Self::InsideData => "backup-inside-data",
             Self::Link => "backup-link",
+            Self::Unwritable => "backup-unwritable",
             Self::Busy => "backup-busy",
             Self::Newer => "backup-newer",
             Self::WouldLose { .. } => "backup-would-lose",

@@ -80,7 +80,7 @@ pub fn make(
 ) -> Result<BackedUp, StoreFault> {
     let connection = source::open_read_only(data)?;
     let id = data_id(data)?;
-    let claim = Claim::new(folder, data, &id)?;
+    let claim = Claim::new(folder, data, &id).map_err(of_the_place)?;
     let here = source::holds(&connection)?;
     let compared = {
         let last = Last::of(&claim)?;
@@ -88,7 +88,7 @@ pub fn make(
         Compared::of(&connection, last.ledger.as_ref())?
     };
     compared.is_one_ledger(&here.erased)?;
-    let mut place = claim.begin()?;
+    let mut place = claim.begin().map_err(of_the_place)?;
     // Again, now that nobody else writes here.
     let mut lists = place.lists()?;
     let last = lists.sound.last().cloned();
@@ -135,6 +135,20 @@ pub fn make(
         visits_unproven: compared.unproven.into_iter().collect(),
         generations: lists.sound.len() as u64,
     })
+}
+
+/// Nothing was written yet: what cannot be written is the backup's place.
+fn of_the_place(fault: StoreFault) -> StoreFault {
+    match fault {
+        StoreFault::Unwritable(_) => BackupFault::Unwritable.into(),
+        StoreFault::File(fault) if fault.kind() == io::ErrorKind::NotADirectory => {
+            BackupFault::Unwritable.into()
+        }
+        StoreFault::File(fault) if fault.kind() == io::ErrorKind::AlreadyExists => {
+            BackupFault::Unwritable.into()
+        }
+        fault => fault,
+    }
 }
 
 /// What the last generation holds, or the bare copy that an earlier program made.
