@@ -235,11 +235,10 @@ test("a whole visit by keyboard alone", async () => {
     if (kind === "order") await press("order-running-first");
     else if (kind === "leave") await press("leave");
     else if (kind === "gates") {
-      const { gate_sets: sets } = await ask({ ask: "look", visit });
-      for (const gate of sets.find((set) => set.id === about).gates) {
-        if (gate.confirmed) continue;
-        await press(`gate-${gate.id}`);
-        await chosen(`gate-${gate.id}`);
+      if (await phone.id("lift-pit").isVisible()) await press("lift-pit");
+      for (const gate of await hands.all("gate-")) {
+        await press(gate);
+        await chosen(gate);
       }
       await press("next");
     } else await byKeyboard(visit, about);
@@ -253,14 +252,13 @@ test("a whole visit by keyboard alone", async () => {
 async function byKeyboard(visit, about) {
   const step = (await ask({ ask: "look", visit })).steps.find((one) => one.id === about);
   // What is asked before an answer means anything.
-  for (const first of ["free-yes", "engine-warm"]) if (await phone.id(first).isVisible()) await press(first);
+  for (const first of ["free-yes", "engine-warm", "temperature-cold"]) if (await phone.id(first).isVisible()) await press(first);
   if (step.form.form === "reading") {
     await reach("reading");
     await phone.page.keyboard.type("760");
     await phone.page.keyboard.press("Enter");
     await phone.id("step-band").waitFor();
   } else {
-    if (step.asks_temperature) await press("temperature-cold");
     const { id } = step.form.choices[0];
     await press(`answer-${id}`);
     await chosen(`answer-${id}`);

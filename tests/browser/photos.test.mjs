@@ -148,6 +148,7 @@ test("marks are drawn by keyboard and mouse, taken back, and undone as one set",
   await id("next").tap();
   await id("mark-drop").waitFor({ state: "detached" });
   await id("undo").tap();
+  await id("undo-do").tap();
   await marks(2);
 });
 

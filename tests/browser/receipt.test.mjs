@@ -62,6 +62,7 @@ test("movement felt is DANGER, survives a reload, and keeps its photo", async ()
   await confirmGates("lift");
   await answer("play-vertical", "none");
   await id("undo").click();
+  await id("undo-do").click();
   await phone.quiet();
   await answer("play-vertical", "felt");
   await page.locator('[data-testid=step-band][data-word=danger]').first().waitFor();

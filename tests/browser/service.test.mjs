@@ -18,7 +18,7 @@ const IN_VISIT = {
     await hands.write("reading", "760");
     await tap("save-reading");
   },
-  "step/road-speed-vibration": () => tap("undo"),
+  "step/road-speed-vibration": async () => { await tap("undo"); await tap("undo-do"); },
   "step/misfire-evidence": () => hands.choose("photo-input", photoOf("reader")),
   "order": () => tap("order-under-car-first"),
   "leave/running": () => tap("leave"),

@@ -111,7 +111,7 @@ export async function takenIn(ask, file) {
 }
 
 /** A visit in which everything under the car is in order. */
-async function cleared(ask, plate) {
+export async function cleared(ask, plate) {
   const visit = await opened(ask, plate);
   await ask({ ask: "choose-order", visit, order: "under-car-first" });
   await enter(ask, visit, "lift");

@@ -80,8 +80,20 @@ test("the app closed and opened anew shows the same step with its answer", async
   assert.equal(await screen(), "step/neutral-2500-buzz");
 });
 
-test("undo takes an answer back at once", async () => {
+test("undo names what it takes back, takes it back where it was, and offers it again", async () => {
   await tap("undo");
+  assert.match(await phone.id("undo-ask").innerText(), /Answered, Buzz near 2,500 rpm[^]*Rowan Testcase/);
+  await tap("undo-keep");
+  await chosen("answer-felt");
+  await tap("go-result");
+  await phone.page.goBack();
+  await tap("undo");
+  await tap("undo-do");
+  await phone.id("undone").waitFor();
+  await tap("redo");
+  await chosen("answer-felt");
+  await tap("undo");
+  await tap("undo-do");
   await phone.page.locator('[data-testid="answer-felt"][aria-pressed="false"]').waitFor();
   assert.equal(await phone.id("step-band").count(), 0);
 });

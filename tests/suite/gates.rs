@@ -2,14 +2,19 @@
 //! somebody may be under the car. Checked against a shadow that only watches which requests succeed.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
 
 use proptest::prelude::{ProptestConfig, any, prop_assert, proptest};
 use serde_json::{Value, json};
-use steady_core::app::Steady;
 use steady_core::app::request::Request;
-use steady_core::model::standing::{Lock, Position, Standing};
+use steady_core::app::{Setup, Steady};
+use steady_core::model::entry::Order;
+use steady_core::model::gates::LiftKind;
+use steady_core::model::standing::{GateStand, Lock, Position, Standing};
+use steady_core::model::time::Moment;
 
-use crate::support::{ask, code, scratch};
+use crate::support::{MORNING, PlainPress, ask, code, scratch};
 
 const SETS: [&str; 3] = ["running", "creep", "lift"];
 
@@ -166,21 +171,125 @@ fn undo_brings_back_what_stood_and_asks_why_after_danger() {
 }
 
 #[test]
-fn complaint_chooses_the_order() {
+fn complaint_chooses_the_order_unless_somebody_does() {
     let (_folder, steady) = scratch();
-    for (complaint, first) in
-        [("buzzing at 2,500", "lift"), ("knocks", "lift"), ("vibrates on the motorway", "lift")]
-    {
+    let asked = |complaint: &str| {
         let standing = opened(&steady, "manual", complaint);
-        let standing = ask(&steady, answer(&standing.visit, "road-speed-vibration", "not-tried"));
-        assert_eq!(standing.position, Position::Gates { set: first.to_owned() }, "{complaint}");
+        ask(&steady, answer(&standing.visit, "road-speed-vibration", "not-tried"))
+    };
+    for complaint in ["buzzing at 2,500", "knocks", "vibrates on the motorway"] {
+        let standing = asked(complaint);
+        assert_eq!(
+            (standing.position, standing.order),
+            (Position::Order, Order::UnderCarFirst),
+            "{complaint}"
+        );
     }
-    let standing = opened(&steady, "manual", "rattles when setting off");
-    let standing = ask(&steady, answer(&standing.visit, "road-speed-vibration", "not-tried"));
-    assert_eq!(standing.position, Position::Order);
+    let standing = asked("rattles when setting off");
+    assert_eq!((standing.position, standing.order), (Position::Order, Order::RunningFirst));
     let chosen =
         ask(&steady, json!({ "ask": "choose-order", "visit": standing.visit, "order": "running-first" }));
     assert_eq!(chosen.position, Position::Gates { set: "running".to_owned() });
+}
+
+/// The hands-on check alone: under the car, what holds the shaft and the play, out again, and there is a rating.
+#[test]
+fn the_hands_on_check_is_a_way_of_its_own_and_the_rest_goes_on_from_there() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "manual", "rattles");
+    let visit = &standing.visit;
+    let choose = |order: &str| ask(&steady, json!({ "ask": "choose-order", "visit": visit, "order": order }));
+    assert_eq!(choose("hands-on").position, Position::Gates { set: "lift".to_owned() });
+    enter(&steady, &standing, "lift");
+    let at = |standing: &Standing, step: &str| {
+        assert_eq!(standing.position, Position::Step { step: step.to_owned() });
+    };
+    at(&ask(&steady, json!({ "ask": "look", "visit": visit })), "housing-look");
+    let seen = json!({ "ask": "answer", "visit": visit, "step": "housing-look", "value": ["sound"] });
+    let seen = ask(&steady, seen);
+    assert!(
+        seen.steps.iter().any(|step| step.id == "housing-look" && step.wants_photo),
+        "what holds the shaft"
+    );
+    at(&seen, "housing-look");
+    ask(
+        &steady,
+        json!({ "ask": "waive-photo", "visit": visit, "step": "housing-look", "reason": "too-dark" }),
+    );
+    let felt = ask(&steady, answer(visit, "play-vertical", "none"));
+    let nothing = felt.steps.iter().find(|step| step.id == "play-vertical").unwrap();
+    assert_eq!((nothing.wants_photo, nothing.waiver.as_deref()), (false, Some("nothing-to-see")));
+    at(&felt, "play-lateral");
+    let done = ask(&steady, answer(visit, "play-lateral", "none"));
+    assert_eq!(done.position, Position::Leave { set: "lift".to_owned() });
+    let left = ask(&steady, json!({ "ask": "leave-part", "visit": visit }));
+    assert_eq!(left.position, Position::Done);
+    assert!(left.urgency.complete && !left.urgency.unlooked.is_empty(), "it says what nobody looked at");
+    at(&choose("running-first"), "road-speed-vibration");
+}
+
+/// Of each kind of lift at most seven gates are asked for; where two kinds were said, all of both.
+#[test]
+fn the_gates_under_a_car_are_those_of_what_holds_it_up() {
+    let (_folder, steady) = scratch();
+    let confirm = |visit: &str, gate: &str, lift: &str| {
+        ask(
+            &steady,
+            json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate, "lift": lift }),
+        )
+    };
+    let lift = |standing: &Standing| standing.gate_sets.iter().find(|set| set.id == "lift").unwrap().clone();
+    for kind in LiftKind::ALL {
+        let standing = opened(&steady, "manual", "");
+        let name = serde_json::to_value(kind).unwrap();
+        let name = name.as_str().unwrap();
+        let of_kind = |gate: &&GateStand| gate.lifts.is_empty() || gate.lifts.contains(&kind);
+        let all = lift(&standing).gates;
+        let own: Vec<&GateStand> = all.iter().filter(of_kind).collect();
+        assert!((5..=7).contains(&own.len()) && own.len() < all.len(), "{name}: {} gates", own.len());
+        for (at, gate) in own.iter().enumerate() {
+            assert!(!lift(&ask(&steady, json!({ "ask": "look", "visit": standing.visit }))).open, "{name}");
+            let then = lift(&confirm(&standing.visit, &gate.id, name));
+            assert_eq!((then.gates.len(), then.open), (own.len(), at + 1 == own.len()), "{name}");
+        }
+    }
+    let standing = opened(&steady, "manual", "");
+    confirm(&standing.visit, "engine-off", "pit");
+    let mixed = lift(&confirm(&standing.visit, "not-alone", "stands"));
+    assert_eq!(mixed.gates.len(), lift(&standing).gates.len(), "nobody knows what holds it up");
+}
+
+/// What the clock of the next test says.
+static LATER: AtomicI64 = AtomicI64::new(0);
+
+/// Nobody knows what happened at the car meanwhile.
+#[test]
+fn gates_do_not_hold_for_another_day_nor_while_nobody_was_there() {
+    for (away_minutes, answered, want) in [
+        (119, 1, "ok"),
+        (121, 1, "gates-too-old"),
+        (6 * 24 * 60, 1, "gates-too-old"),
+        (100, 5, "gates-too-old"),
+    ] {
+        let folder = tempfile::tempdir().unwrap();
+        LATER.store(MORNING.0, Ordering::Relaxed);
+        let clock = || Moment(LATER.load(Ordering::Relaxed));
+        let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
+        let steady = Steady::open(setup).unwrap();
+        steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+        let standing = opened(&steady, "manual", "");
+        enter(&steady, &standing, "lift");
+        let felt = |value: &str| answer(&standing.visit, "play-vertical", value);
+        let mut said = "ok".to_owned();
+        for turn in 0..answered {
+            LATER.fetch_add(away_minutes * 60_000, Ordering::Relaxed);
+            said = code(&steady, felt(if turn % 2 == 0 { "unsure" } else { "not-done" }));
+        }
+        assert_eq!(said, want, "{answered} times {away_minutes} minutes");
+        ask(&steady, json!({ "ask": "leave-part", "visit": standing.visit }));
+        enter(&steady, &standing, "lift");
+        assert_eq!(code(&steady, felt("unsure")), "ok", "confirmed anew");
+    }
 }
 
 /// What the requests that succeeded say about people and engine.

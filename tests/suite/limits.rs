@@ -10,6 +10,7 @@ use steady_core::model::bench::{BenchBody, BoreStage, Contact, HousingLook, Ring
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
 use steady_core::model::entry::{Decision, EntryBody, Order, PhotoRef, Receipt};
 use steady_core::model::fit::{FitInput, Measured, Sleeve};
+use steady_core::model::gates::LiftKind;
 use steady_core::model::gauge::{
     BearingMark, ClearanceGroup, Direction, Earlier, GaugeInput, Instrument, Lever, Place,
 };
@@ -181,7 +182,12 @@ fn examples() -> Vec<EntryBody> {
         EntryBody::Opened { intake: intake(), knowledge: "1".to_owned(), rules: 2, by: by() },
         EntryBody::Amended { intake: intake(), by: by() },
         EntryBody::OrderChosen { order: Order::RunningFirst, by: by() },
-        EntryBody::GateConfirmed { set: "lift".to_owned(), gate: "engine-off".to_owned(), by: by() },
+        EntryBody::GateConfirmed {
+            set: "lift".to_owned(),
+            gate: "engine-off".to_owned(),
+            lift: Some(LiftKind::TwoPost),
+            by: by(),
+        },
         EntryBody::PartLeft { set: "lift".to_owned(), by: by() },
         answered(AnswerValue::One("sound".to_owned())),
         answered(AnswerValue::Any(vec!["cracked".to_owned()])),

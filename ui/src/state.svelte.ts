@@ -83,12 +83,13 @@ export async function look(visit: string): Promise<void> {
 
 /**
  * Sends one request about a visit and shows what the core makes of it. True if it was taken; if not,
- * `open.problem` says why. A second request while one is on its way is dropped: gloves tap twice.
+ * `open.problem` says why. The same again while it is on its way is dropped: gloves tap twice; another waits for its
+ * turn.
  */
 export function act(request: RequestFor<'visit'>): Promise<boolean> {
   return open.take(async () => {
     open.standing = await ask(request);
-  });
+  }, JSON.stringify(request));
 }
 
 /** The place where a visit's walk goes on. */

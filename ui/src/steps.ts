@@ -3,6 +3,7 @@
 import { t, tFirst } from './text.svelte.ts';
 import type { AnswerValue } from './types/AnswerValue.ts';
 import type { StepStand } from './types/StepStand.ts';
+import type { Temperature } from './types/Temperature.ts';
 import type { TurnsWith } from './types/TurnsWith.ts';
 
 /** The step whatever support it is done at: `play-vertical` of `play-vertical:2`. */
@@ -22,6 +23,13 @@ export function titleOf(step: string | Pick<StepStand, 'id' | 'at_support' | 'bo
 /** Whether a shaft was turned by itself, or with what hangs on it. */
 export function freedom(turnsWith: TurnsWith | null, free: boolean): string {
   return free ? t('ui-free-yes') : t(`ui-free-no-${turnsWith ?? 'engine'}`);
+}
+
+/** How warm the housing was. */
+export function warmthOf(temperature: Temperature): string {
+  return typeof temperature === 'number'
+    ? t('ui-degrees', { degrees: temperature })
+    : t(`ui-temperature-${temperature}`);
 }
 
 /** A whole answer: a reading of the engine's speed, or every choice in the step's own wording. */

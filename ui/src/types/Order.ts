@@ -3,4 +3,4 @@
 /**
  * Which part of the walk comes first.
  */
-export type Order = "under-car-first" | "running-first";
+export type Order = "hands-on" | "under-car-first" | "running-first";

@@ -5,6 +5,7 @@ import type { Decision } from "./Decision";
 import type { EngineWarmth } from "./EngineWarmth";
 import type { GaugeGiven } from "./GaugeGiven";
 import type { Intake } from "./Intake";
+import type { LiftKind } from "./LiftKind";
 import type { Mark } from "./Mark";
 import type { Order } from "./Order";
 import type { PaperKind } from "./PaperKind";
@@ -103,7 +104,11 @@ set: string,
 /**
  * The gate.
  */
-gate: string, } | { "ask": "leave-part", 
+gate: string, 
+/**
+ * What holds the car up; its gates are fewer once it is said.
+ */
+lift: LiftKind | null, } | { "ask": "leave-part", 
 /**
  * The visit.
  */

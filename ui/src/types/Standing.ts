@@ -17,6 +17,7 @@ import type { StationStand } from "./StationStand";
 import type { StepStand } from "./StepStand";
 import type { StillOpen } from "./StillOpen";
 import type { Support } from "./Support";
+import type { Temperature } from "./Temperature";
 import type { UndoOffer } from "./UndoOffer";
 import type { Urgency } from "./Urgency";
 import type { VinHint } from "./VinHint";
@@ -66,6 +67,10 @@ entered: string | null,
  * Where the walk goes on.
  */
 position: Position, 
+/**
+ * How warm the housing was felt last since the part was entered; it is not asked twice.
+ */
+warmth: Temperature | null, 
 /**
  * The shaft line, engine end first; the last station stands for the seat and the owner's account.
  */

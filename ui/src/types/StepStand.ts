@@ -55,7 +55,12 @@ figures: string,
  */
 at_support: number | null, 
 /**
- * A photo, or a reason for none, is still wanted or was given.
+ * It belongs to the hands-on check: the look at what holds the shaft, and the play.
+ */
+hands_on: boolean, 
+/**
+ * A photo, or a reason for none, is wanted: of what was found or left unsure, and of what holds the shaft. Where
+ * nothing was found there is nothing to show; a photo can be kept all the same.
  */
 wants_photo: boolean, 
 /**

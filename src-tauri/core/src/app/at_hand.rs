@@ -179,10 +179,12 @@ impl Inner {
         decide: impl FnOnce(Scene<'_>) -> Result<T, Refusal>,
     ) -> Result<T, Fault> {
         let standing = self.standing(visit)?;
+        let now = self.now();
         let Some(AtHand { chain, record, .. }) = &self.at_hand else {
             return Err(Refusal::UnknownVisit.into());
         };
-        let scene = Scene { trade: &self.trade, entries: &chain.entries, record, standing: &standing, by };
+        let (trade, entries, standing) = (&self.trade, &chain.entries, &standing);
+        let scene = Scene { trade, entries, record, standing, by, now };
         Ok(decide(scene)?)
     }
 

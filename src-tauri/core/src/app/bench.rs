@@ -311,6 +311,7 @@ fn gate_sets(bench: &BenchRecord, tables: &BenchTables) -> Vec<BenchGates> {
         let gate = GateStand {
             id: row.id.clone(),
             confirmed: bench.gates.get(&row.id).cloned(),
+            lifts: Vec::new(),
             figures: row.figures.clone(),
         };
         if let Some(set) = sets.last_mut() {

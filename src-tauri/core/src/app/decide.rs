@@ -3,6 +3,7 @@
 
 use crate::model::answer::{AnswerValue, Beside};
 use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
+use crate::model::gates::LiftKind;
 use crate::model::ids::answer;
 use crate::model::limits;
 use crate::model::rating::Word;
@@ -30,6 +31,8 @@ pub struct Scene<'a> {
     pub standing: &'a Standing,
     /// Who acts.
     pub by: &'a str,
+    /// When.
+    pub now: Moment,
 }
 
 /// An answer as asked for.
@@ -87,12 +90,27 @@ fn figure_known(record: &Record, value: &AnswerValue) -> Result<(), Refusal> {
     if by_figure { Err(Refusal::FigureMissing) } else { Ok(()) }
 }
 
-/// Refuses an answer behind gates that somebody else confirmed: whoever goes under the car or sits at the
-/// engine has looked for themselves.
+/// Refuses an answer behind gates that somebody else confirmed, or that were confirmed too long ago: whoever goes under
+/// the car or sits at the engine has looked for themselves, and today.
 fn own_gates(scene: Scene<'_>, row: &StepRow) -> Result<(), Refusal> {
-    let others = scene.record.confirmed.values().any(|confirmed| confirmed.by != scene.by);
-    if row.set.is_some() && others { Err(Refusal::GatesOfAnother) } else { Ok(()) }
+    if row.set.is_none() {
+        return Ok(());
+    }
+    let confirmed = || scene.record.confirmed.values();
+    if confirmed().any(|confirmed| confirmed.by != scene.by) {
+        return Err(Refusal::GatesOfAnother);
+    }
+    let hold = &scene.trade.gates_hold;
+    let longer = |since: Option<Moment>, minutes: u32| {
+        since.is_some_and(|since| scene.now.0.saturating_sub(since.0) > i64::from(minutes) * MINUTE)
+    };
+    let first = confirmed().map(|confirmed| confirmed.at).min();
+    let left_alone = longer(scene.record.active_at, hold.away_minutes);
+    if left_alone || longer(first, hold.longest_minutes) { Err(Refusal::GatesTooOld) } else { Ok(()) }
 }
+
+/// In a moment's own unit.
+const MINUTE: i64 = 60_000;
 
 /// A reason as it is written down; none where only blanks were given.
 fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
@@ -197,14 +215,19 @@ fn any_of(row: &StepRow, chosen: &[String]) -> Result<AnswerValue, Refusal> {
 ///
 /// # Errors
 /// [`Refusal::UnknownGate`], or why the set is locked.
-pub fn confirm_gate(scene: Scene<'_>, set: &str, gate: &str) -> Result<Option<EntryBody>, Refusal> {
+pub fn confirm_gate(
+    scene: Scene<'_>,
+    set: &str,
+    (gate, lift): (&str, Option<LiftKind>),
+) -> Result<Option<EntryBody>, Refusal> {
     let stand = scene.standing.gate_sets.iter().find(|stand| stand.id == set).ok_or(Refusal::UnknownGate)?;
     let found = stand.gates.iter().find(|stand| stand.id == gate).ok_or(Refusal::UnknownGate)?;
     if let Some(lock) = &stand.lock {
         return Err(lock_refusal(lock));
     }
-    let body =
-        EntryBody::GateConfirmed { set: set.to_owned(), gate: gate.to_owned(), by: scene.by.to_owned() };
+    let lift = lift.filter(|_| stand.lifts.len() > 1);
+    let (set, gate, by) = (set.to_owned(), gate.to_owned(), scene.by.to_owned());
+    let body = EntryBody::GateConfirmed { set, gate, lift, by };
     Ok(found.confirmed.is_none().then_some(body))
 }
 

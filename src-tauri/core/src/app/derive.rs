@@ -16,11 +16,12 @@ use crate::model::standing::{
     StationStand, StepStand, Support, TurnsWith, UndoOffer,
 };
 use crate::model::time::Moment;
+use crate::model::visit::Intake;
 use crate::sorting::next::OpenStep;
 use crate::sorting::sort::{explain_as_judged, sort, sort_as_judged};
 use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
-use crate::trade::rows::{Form, Layout, Speed, StepRow};
+use crate::trade::rows::{Form, Layout, Reads, Speed, StepRow};
 use crate::urgency::rating;
 use crate::walk::bench::{self, BenchRecord, TEARDOWN};
 use crate::walk::record::{self, Record, StandingAnswer};
@@ -94,6 +95,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         order,
         entered: record.entered.clone(),
         position: position::position(trade, record, &steps, danger.is_some()),
+        warmth: record.warmth,
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, record, &sets, danger.as_deref()),
         headline: asks::headline(&urgency, &asks, None),
@@ -155,6 +157,9 @@ pub fn step_words(trade: &Trade, record: &Record) -> BTreeMap<String, Word> {
     layout.map(|layout| rating::rate_steps(&case::case(trade, layout, record))).unwrap_or_default()
 }
 
+/// Why a step where nothing was found goes without a photo, unless somebody gave another reason.
+const NOTHING_TO_SEE: &str = "nothing-to-see";
+
 /// What is read and heard at idle on every car, whatever it came in for.
 const STILL_ASKED: [&str; 2] = [ids::step::IDLE_SPEED, ids::step::IDLE_NOISE];
 
@@ -173,6 +178,8 @@ fn steps(
     let stand = |row: &&StepRow| {
         let word = words.get(&row.id).copied();
         let counts = case.answer(&row.id);
+        let shows = counts.is_some_and(|answer| shows_something(row, answer, &record.intake));
+        let nothing = row.pictured && !shows && counts.is_some_and(|answer| !answer.open);
         let mut photos = photos(record, &row.id);
         StepStand {
             id: row.id.clone(),
@@ -189,18 +196,33 @@ fn steps(
             both_ends: row.both_ends,
             figures: row.figures.clone(),
             at_support: (row.each_support && layout.supports > 1).then(|| ids::support_number(&row.id)),
-            wants_photo: row.pictured && counts.is_none_or(|answer| !answer.open),
+            hands_on: row.is_hands_on_check(),
+            wants_photo: row.pictured && (counts.is_none() || shows),
             answered: answered(record, row, (case, hands), word),
             word,
             lock: locks::step_lock(trade, record, row, danger),
             photo: photos.pop(),
             before: before(record, &row.id, &photos),
             earlier: photos,
-            waiver: record.waivers.get(&row.id).cloned(),
+            waiver: record
+                .waivers
+                .get(&row.id)
+                .cloned()
+                .or_else(|| nothing.then(|| NOTHING_TO_SEE.to_owned())),
             gauge: play_gauge::direction(&row.id).is_some(),
         }
     };
     rows.iter().map(stand).collect()
+}
+
+/// Whether an answer leaves something for a photo to show: what was found or is in doubt, and what holds the shaft.
+fn shows_something(row: &StepRow, answer: &CaseAnswer, intake: &Intake) -> bool {
+    let holds = row.is_hands_on_check() && row.form == Form::AnyOf;
+    match case::reads(row, &answer.value, intake) {
+        Reads::Found | Reads::Unsure => true,
+        Reads::Clear | Reads::Neutral => holds,
+        Reads::Open => false,
+    }
 }
 
 fn form(row: &StepRow) -> AnswerForm {

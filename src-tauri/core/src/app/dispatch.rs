@@ -146,8 +146,8 @@ impl Inner {
             Request::ChooseOrder { visit, order } => {
                 self.change(&visit, by, |scene| Ok(Some(decide::choose_order(scene, order))))
             }
-            Request::ConfirmGate { visit, set, gate } => {
-                self.change(&visit, by, |scene| decide::confirm_gate(scene, &set, &gate))
+            Request::ConfirmGate { visit, set, gate, lift } => {
+                self.change(&visit, by, |scene| decide::confirm_gate(scene, &set, (&gate, lift)))
             }
             Request::LeavePart { visit } => {
                 self.change(&visit, by, |scene| decide::leave_part(scene).map(Some))

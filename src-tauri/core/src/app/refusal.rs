@@ -36,6 +36,7 @@ refusals! {
     FigureMissing = "figure-missing",
     GateClosed = "gate-closed",
     GatesOfAnother = "gates-of-another",
+    GatesTooOld = "gates-too-old",
     UnknownGate = "unknown-gate",
     PartEntered = "part-entered",
     PartNotEntered = "part-not-entered",

@@ -316,8 +316,12 @@ impl Stage<'_> {
     }
 
     fn confirm(&self, visit: &str, set: &str, gate: &str) -> Result<(), Failure> {
-        let request =
-            Request::ConfirmGate { visit: visit.to_owned(), set: set.to_owned(), gate: gate.to_owned() };
+        let request = Request::ConfirmGate {
+            visit: visit.to_owned(),
+            set: set.to_owned(),
+            gate: gate.to_owned(),
+            lift: None,
+        };
         self.ask(request).map(|_| ())
     }
 

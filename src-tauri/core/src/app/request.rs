@@ -9,6 +9,7 @@ use crate::model::answer::{AnswerValue, EngineWarmth, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::bench_act::BenchAct;
 use crate::model::entry::{Decision, Order};
+use crate::model::gates::LiftKind;
 use crate::model::mark::Mark;
 use crate::model::visit::Intake;
 use crate::model::workshop::WorkshopGiven;
@@ -109,6 +110,9 @@ pub enum Request {
         set: String,
         /// The gate.
         gate: String,
+        /// What holds the car up; its gates are fewer once it is said.
+        #[serde(default)]
+        lift: Option<LiftKind>,
     },
     /// Leaves the part that is entered; its gates close.
     LeavePart {

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::answer::{AnswerValue, EngineWarmth, Temperature};
 use super::bench::BenchBody;
+use super::gates::LiftKind;
 use super::mark::Mark;
 use super::outcome::Outcome;
 use super::photo_of::PhotoOf;
@@ -59,7 +60,7 @@ pub enum EntryBody {
     },
     /// The technician chose which part comes first.
     OrderChosen {
-        /// `under-car-first` or `running-first`.
+        /// `hands-on`, `under-car-first` or `running-first`.
         order: Order,
         /// Who chose.
         by: String,
@@ -70,6 +71,9 @@ pub enum EntryBody {
         set: String,
         /// The gate.
         gate: String,
+        /// What holds the car up, where its gates hang on it; none where nobody said, and before it was asked.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        lift: Option<LiftKind>,
         /// Who confirmed it.
         by: String,
     },
@@ -221,6 +225,8 @@ impl EntryBody {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum Order {
+    /// The hands-on check alone; the rest once somebody wants to know what makes the noise.
+    HandsOn,
     /// Under the car before any revving.
     UnderCarFirst,
     /// The engine first.

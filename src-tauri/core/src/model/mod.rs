@@ -12,6 +12,7 @@ pub mod device;
 pub mod entry;
 pub mod fit;
 pub mod fresh_id;
+pub mod gates;
 pub mod gauge;
 pub mod hex;
 pub mod ids;

@@ -10,6 +10,7 @@ use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::device::{DeviceStand, WriterStand};
 use super::entry::{Decision, Order, PhotoRef};
+pub use super::gates::{Confirmed, GateSetStand, GateStand, Lock};
 use super::mark::Mark;
 use super::milder::MilderStand;
 use super::outcome::{OpinionStand, OutcomeStand};
@@ -44,6 +45,8 @@ pub struct Standing {
     pub entered: Option<String>,
     /// Where the walk goes on.
     pub position: Position,
+    /// How warm the housing was felt last since the part was entered; it is not asked twice.
+    pub warmth: Option<Temperature>,
     /// The shaft line, engine end first; the last station stands for the seat and the owner's account.
     pub stations: Vec<StationStand>,
     /// The gate sets this car needs, in walk order.
@@ -205,64 +208,6 @@ pub struct StationStand {
     pub steps: u32,
 }
 
-/// A gate set and its gates.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-pub struct GateSetStand {
-    /// Id: `running`, `creep`, `lift` or `road`.
-    pub id: String,
-    /// All gates are confirmed: its steps are open.
-    pub open: bool,
-    /// Why its gates cannot be confirmed now.
-    pub lock: Option<Lock>,
-    /// Its gates, in order.
-    pub gates: Vec<GateStand>,
-}
-
-/// A safety condition to confirm.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-pub struct GateStand {
-    /// The gate's id.
-    pub id: String,
-    /// Who confirmed it and when, if it stands.
-    pub confirmed: Option<Confirmed>,
-    /// Where the figures in its words come from, in the data's own words; empty where it names none.
-    pub figures: String,
-}
-
-/// A confirmation.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-pub struct Confirmed {
-    /// Who.
-    pub by: String,
-    /// When.
-    pub at: Moment,
-}
-
-/// Why something cannot be done now.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
-#[serde(tag = "why", rename_all = "kebab-case")]
-pub enum Lock {
-    /// Gates of the step's own set are open.
-    GatesOpen {
-        /// The set.
-        set: String,
-    },
-    /// Another part is entered and must be left first.
-    OtherPart {
-        /// The set that is entered.
-        set: String,
-    },
-    /// DANGER was found: the engine is not run again.
-    DangerFound {
-        /// The step that found it.
-        step: String,
-    },
-}
-
 /// One step.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -289,7 +234,10 @@ pub struct StepStand {
     pub figures: String,
     /// The support it is done at, from 1, where the shaft has several.
     pub at_support: Option<u8>,
-    /// A photo, or a reason for none, is still wanted or was given.
+    /// It belongs to the hands-on check: the look at what holds the shaft, and the play.
+    pub hands_on: bool,
+    /// A photo, or a reason for none, is wanted: of what was found or left unsure, and of what holds the shaft. Where
+    /// nothing was found there is nothing to show; a photo can be kept all the same.
     pub wants_photo: bool,
     /// The answer that stands, if any.
     pub answered: Option<Answered>,
@@ -559,6 +507,10 @@ pub struct UndoOffer {
     pub what: String,
     /// Its step, if it has one.
     pub step: Option<String>,
+    /// Who made it.
+    pub by: String,
+    /// When.
+    pub at: Moment,
     /// Taking it back makes a DANGER answer milder, so a reason is asked for.
     pub needs_reason: bool,
 }

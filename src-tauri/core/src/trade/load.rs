@@ -14,7 +14,8 @@ use crate::model::rules::LIKELY;
 use super::check::{check_layout, check_trade};
 use super::losses::Losses;
 use super::rows::{
-    CauseRow, GateRow, Layout, NumberRow, RoadDataRow, RuleNumbers, SignRow, SoundRow, StepRow, WaiverRow,
+    CauseRow, GateRow, GatesHold, Layout, NumberRow, RoadDataRow, RuleNumbers, SignRow, SoundRow, StepRow,
+    WaiverRow,
 };
 use super::texts::{LAYOUT_FOLDER, SHIPPED, Texts};
 
@@ -33,6 +34,8 @@ pub struct Trade {
     pub steps: Vec<StepRow>,
     /// Gates, in order.
     pub gates: Vec<GateRow>,
+    /// How long they hold once confirmed.
+    pub gates_hold: GatesHold,
     /// Sounds an owner may describe, as intake offers them.
     pub sounds: Vec<SoundRow>,
     /// Why a step may go without its photo.
@@ -152,6 +155,8 @@ struct Tables {
     #[serde(default)]
     gate: Vec<GateRow>,
     #[serde(default)]
+    hold: Option<GatesHold>,
+    #[serde(default)]
     sound: Vec<SoundRow>,
     #[serde(default)]
     waiver: Vec<WaiverRow>,
@@ -247,6 +252,7 @@ fn read_files(files: &[(String, String)]) -> Result<Trade, String> {
         layouts,
         steps: at_each_support(steps, MAX_SUPPORTS),
         gates: tables("gates")?.gate,
+        gates_hold: tables("gates")?.hold.unwrap_or_default(),
         sounds: tables("complaints")?.sound,
         waivers: tables("waivers")?.waiver,
         causes: tables("causes")?.cause,

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
+use crate::model::gates::LiftKind;
 use crate::model::ids;
 use crate::model::occasion::Occasion;
 use crate::model::standing::{CauseGroup, RoadRow, Support};
@@ -238,6 +239,11 @@ fn one() -> u8 {
 }
 
 impl StepRow {
+    /// Whether it belongs to the hands-on check as somebody does it: what decides, and the look at what holds the shaft.
+    pub fn is_hands_on_check(&self) -> bool {
+        self.hands_on || self.limits && self.form == Form::AnyOf
+    }
+
     /// What a choice means to the rules; `None` for an answer this step does not have.
     pub fn reads(&self, choice: &str) -> Option<Reads> {
         self.answers.iter().find(|row| row.id == choice).map(|row| row.reads)
@@ -255,11 +261,33 @@ pub struct GateRow {
     /// Gearboxes it applies to; empty: all. An unknown gearbox keeps the gate.
     #[serde(default)]
     pub gearboxes: Vec<Gearbox>,
+    /// What holds the car up that it is about; empty: whatever does.
+    #[serde(default)]
+    pub lifts: Vec<LiftKind>,
     /// Where the figures in its words come from, for whoever asks at the car.
     #[serde(default)]
     pub figures: String,
     /// A published source, or `common practice, no source`.
     pub basis: String,
+}
+
+/// How long confirmed gates hold.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct GatesHold {
+    /// Minutes without a gate confirmed or a step answered, after which nobody knows what happened at the car.
+    pub away_minutes: u32,
+    /// Minutes from the first gate on, however much was done since.
+    pub longest_minutes: u32,
+    /// A published source, or `common practice, no source`.
+    pub basis: String,
+}
+
+impl Default for GatesHold {
+    /// Where the files say nothing: as those of this program do.
+    fn default() -> Self {
+        Self { away_minutes: 120, longest_minutes: 480, basis: "common practice, no source".to_owned() }
+    }
 }
 
 /// One row of `complaints.toml`.

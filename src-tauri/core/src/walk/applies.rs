@@ -1,6 +1,7 @@
 //! Which steps, gates and causes this car has, and which steps are hidden for now.
 
 use crate::model::answer::AnswerValue;
+use crate::model::gates::LiftKind;
 use crate::model::ids;
 use crate::model::visit::Gearbox;
 use crate::trade::Trade;
@@ -20,9 +21,15 @@ pub fn steps<'t>(trade: &'t Trade, layout: &Layout, gearbox: Option<Gearbox>) ->
     trade.steps.iter().filter(fits).collect()
 }
 
-/// Gates of a set that apply to the car, in order.
-pub fn gates<'t>(trade: &'t Trade, set: &str, gearbox: Option<Gearbox>) -> Vec<&'t GateRow> {
-    let fits = |gate: &&GateRow| gate.set == set && gearbox_fits(&gate.gearboxes, gearbox);
+/// Gates of a set that apply to the car and to what holds it up, in order. Where nobody said what that is, those of
+/// every kind.
+pub fn gates<'t>(
+    trade: &'t Trade,
+    set: &str,
+    (gearbox, lift): (Option<Gearbox>, Option<LiftKind>),
+) -> Vec<&'t GateRow> {
+    let held = |gate: &GateRow| gate.lifts.is_empty() || lift.is_none_or(|lift| gate.lifts.contains(&lift));
+    let fits = |gate: &&GateRow| gate.set == set && gearbox_fits(&gate.gearboxes, gearbox) && held(gate);
     trade.gates.iter().filter(fits).collect()
 }
 

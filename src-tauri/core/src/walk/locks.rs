@@ -1,6 +1,7 @@
 //! What is locked and why. At most one part is entered at a time: either somebody may be under the
 //! car or the engine may run, never both.
 
+use crate::model::gates::LiftKind;
 use crate::model::standing::{GateSetStand, GateStand, Lock};
 use crate::trade::Trade;
 use crate::trade::rows::{GateRow, StepRow};
@@ -17,11 +18,16 @@ pub const ROAD: &str = "road";
 
 /// Every gate set this car needs, `sets` in walk order.
 pub fn gate_sets(trade: &Trade, record: &Record, sets: &[String], danger: Option<&str>) -> Vec<GateSetStand> {
-    let stand = |set: &String| GateSetStand {
-        id: set.clone(),
-        open: is_open(trade, record, set),
-        lock: set_lock(record, set, danger),
-        gates: gates_of(trade, record, set).into_iter().map(|gate| gate_stand(record, gate)).collect(),
+    let stand = |set: &String| {
+        let gates = gates_of(trade, record, set);
+        let told = |kind: &LiftKind| gates.iter().any(|gate| gate.lifts.contains(kind));
+        GateSetStand {
+            id: set.clone(),
+            open: is_open(trade, record, set),
+            lock: set_lock(record, set, danger),
+            lifts: LiftKind::ALL.into_iter().filter(told).collect(),
+            gates: gates.into_iter().map(|gate| gate_stand(record, gate)).collect(),
+        }
     };
     sets.iter().map(stand).collect()
 }
@@ -56,11 +62,12 @@ pub fn step_lock(trade: &Trade, record: &Record, step: &StepRow, danger: Option<
 }
 
 fn gates_of<'t>(trade: &'t Trade, record: &Record, set: &str) -> Vec<&'t GateRow> {
-    applies::gates(trade, set, record.intake.vehicle.gearbox)
+    let lift = record.lift.filter(|_| record.entered.as_deref() == Some(set));
+    applies::gates(trade, set, (record.intake.vehicle.gearbox, lift))
 }
 
 fn gate_stand(record: &Record, gate: &GateRow) -> GateStand {
     let entered = record.entered.as_deref() == Some(gate.set.as_str());
     let confirmed = if entered { record.confirmed.get(&gate.id).cloned() } else { None };
-    GateStand { id: gate.id.clone(), confirmed, figures: gate.figures.clone() }
+    GateStand { id: gate.id.clone(), confirmed, lifts: gate.lifts.clone(), figures: gate.figures.clone() }
 }

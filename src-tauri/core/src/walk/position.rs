@@ -12,7 +12,7 @@ use super::record::Record;
 pub fn sets_in_order(order: Order, steps: &[StepStand]) -> Vec<String> {
     let [running, creep, road] = ENGINE_SETS;
     let all = match order {
-        Order::UnderCarFirst => [LIFT, running, creep, road],
+        Order::UnderCarFirst | Order::HandsOn => [LIFT, running, creep, road],
         Order::RunningFirst => [running, creep, LIFT, road],
     };
     let used = |set: &&str| steps.iter().any(|step| step.set.as_deref() == Some(*set));
@@ -24,11 +24,15 @@ pub fn position(trade: &Trade, record: &Record, steps: &[StepStand], danger: boo
     if let Some(entered) = &record.entered {
         return inside(trade, record, steps, entered, danger);
     }
+    let holds = order::order(trade, record);
+    if holds == Order::HandsOn {
+        let left = steps.iter().any(|step| step.hands_on && !done(step));
+        return if left { Position::Gates { set: LIFT.to_owned() } } else { Position::Done };
+    }
     if let Some(step) = steps.iter().find(|step| step.set.is_none() && !done(step)) {
         return Position::Step { step: step.id.clone() };
     }
-    let holds = order::order(trade, record);
-    if offer_order(record, steps, holds, danger) {
+    if offer_order(record, steps, danger) {
         return Position::Order;
     }
     let open_sets = |set: &&String| !(danger && ENGINE_SETS.contains(&set.as_str()));
@@ -46,10 +50,11 @@ pub fn done(step: &StepStand) -> bool {
     step.answered.is_some() && (step.photo.is_some() || step.waiver.is_some() || !step.wants_photo)
 }
 
-/// Running first makes the exhaust hot: until a part was begun or an order chosen, offer the choice.
-fn offer_order(record: &Record, steps: &[StepStand], holds: Order, danger: bool) -> bool {
+/// Until a part was begun or an order chosen, offer the choice: the hands-on check alone, or all of it, of which running
+/// first makes the exhaust hot.
+fn offer_order(record: &Record, steps: &[StepStand], danger: bool) -> bool {
     let begun = steps.iter().any(|step| step.set.is_some() && step.answered.is_some());
-    record.order.is_none() && holds == Order::RunningFirst && !begun && !danger
+    record.order.is_none() && !begun && !danger
 }
 
 fn inside(trade: &Trade, record: &Record, steps: &[StepStand], entered: &str, danger: bool) -> Position {
@@ -58,7 +63,8 @@ fn inside(trade: &Trade, record: &Record, steps: &[StepStand], entered: &str, da
         return Position::Leave { set };
     }
     // Whoever entered the road test came for steps that nobody has to do.
-    let asked = |step: &&StepStand| step.counts() || entered == ENGINE_SETS[2];
+    let alone = entered == LIFT && order::order(trade, record) == Order::HandsOn;
+    let asked = |step: &&StepStand| (step.counts() || entered == ENGINE_SETS[2]) && (step.hands_on || !alone);
     let mut here = steps.iter().filter(|step| step.set.as_deref() == Some(entered));
     let Some(step) = here.find(|step| asked(step) && !done(step)) else {
         return Position::Leave { set };

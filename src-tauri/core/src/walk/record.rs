@@ -2,9 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
-use crate::model::answer::{AnswerValue, Beside};
+use crate::model::answer::{AnswerValue, Beside, Temperature};
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
+use crate::model::gates::LiftKind;
 use crate::model::mark::{self, Mark};
 use crate::model::milder::MilderStand;
 use crate::model::outcome::{OpinionStand, Outcome};
@@ -32,6 +33,12 @@ pub struct Record {
     pub confirmed: BTreeMap<String, Confirmed>,
     /// The entered gate set.
     pub entered: Option<String>,
+    /// What holds the car up, where every gate of the entered set was confirmed for the same.
+    pub lift: Option<LiftKind>,
+    /// When a gate was confirmed or a step answered last, since the set was entered.
+    pub active_at: Option<Moment>,
+    /// How warm the housing was felt last, since the set was entered.
+    pub warmth: Option<Temperature>,
     /// Answers that stand, by step; more than one where devices disagree.
     pub answers: BTreeMap<String, Vec<StandingAnswer>>,
     /// Photos kept, by what they show, oldest first.
@@ -170,10 +177,15 @@ impl Record {
             }
             EntryBody::Amended { intake, .. } => self.intake = intake.clone(),
             EntryBody::OrderChosen { order, .. } => self.order = Some(*order),
-            EntryBody::GateConfirmed { set, gate, by } => self.confirm(set, gate, by, entry.at),
+            EntryBody::GateConfirmed { set, gate, lift, by } => {
+                self.confirm((set, *lift), gate, by, entry.at)
+            }
             EntryBody::PartLeft { .. } => self.leave(),
-            EntryBody::Answered { .. } if superseded => {}
-            EntryBody::Answered { step, .. } => self.answer(step, entry),
+            EntryBody::Answered { .. } if superseded => self.worked(entry),
+            EntryBody::Answered { step, .. } => {
+                self.worked(entry);
+                self.answer(step, entry);
+            }
             EntryBody::PhotoKept { of, photo, .. } => {
                 self.photos.entry(of.clone()).or_default().push((photo.clone(), entry.at));
                 if let PhotoOf::Step(step) = of {
@@ -207,17 +219,33 @@ impl Record {
     /// Two devices may confirm gates of different sets without knowing of each other. Only the later
     /// set's gates count then, and it starts unconfirmed where they differ: nobody is both at the seat
     /// and under the car.
-    fn confirm(&mut self, set: &str, gate: &str, by: &str, at: Moment) {
+    fn confirm(&mut self, (set, lift): (&str, Option<LiftKind>), gate: &str, by: &str, at: Moment) {
         if self.entered.as_deref() != Some(set) {
             self.leave();
             self.entered = Some(set.to_owned());
+            self.lift = lift;
         }
+        // Confirmed for two kinds of lift, or for none: every gate of every kind is asked for.
+        self.lift = self.lift.filter(|kind| Some(*kind) == lift);
+        self.active_at = Some(at);
         self.confirmed.insert(gate.to_owned(), Confirmed { by: by.to_owned(), at });
     }
 
     fn leave(&mut self) {
         self.entered = None;
         self.confirmed.clear();
+        (self.lift, self.active_at, self.warmth) = (None, None, None);
+    }
+
+    /// Somebody answered in the entered part, whatever became of the answer since.
+    fn worked(&mut self, entry: &Entry) {
+        if self.entered.is_none() {
+            return;
+        }
+        self.active_at = Some(entry.at);
+        if let EntryBody::Answered { temperature: Some(felt), .. } = &entry.body {
+            self.warmth = Some(*felt);
+        }
     }
 
     /// What is drawn over a photo.

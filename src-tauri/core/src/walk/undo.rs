@@ -22,17 +22,17 @@ pub fn offer(entries: &[Entry], record: &Record, device: &str) -> Option<UndoOff
 }
 
 fn offered(entry: &Entry) -> Option<UndoOffer> {
-    let (what, step) = match &entry.body {
-        EntryBody::Answered { step, .. } => ("answered", Some(step)),
-        EntryBody::PhotoKept { of: PhotoOf::Step(step), .. } => ("photo-kept", Some(step)),
-        EntryBody::PhotoMarked { of: PhotoOf::Step(step), .. } => ("photo-marked", Some(step)),
-        EntryBody::PhotosPaired { step, .. } => ("photos-paired", Some(step)),
-        EntryBody::PhotoWaived { step, .. } => ("photo-waived", Some(step)),
-        EntryBody::GateConfirmed { .. } => ("gate-confirmed", None),
-        EntryBody::OrderChosen { .. } => ("order-chosen", None),
-        EntryBody::OpinionGiven { .. } => ("opinion-given", None),
-        EntryBody::OutcomeConfirmed { .. } => ("outcome-confirmed", None),
-        EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, .. } => ("gauged", Some(step)),
+    let (what, step, by) = match &entry.body {
+        EntryBody::Answered { step, by, .. } => ("answered", Some(step), by),
+        EntryBody::PhotoKept { of: PhotoOf::Step(step), by, .. } => ("photo-kept", Some(step), by),
+        EntryBody::PhotoMarked { of: PhotoOf::Step(step), by, .. } => ("photo-marked", Some(step), by),
+        EntryBody::PhotosPaired { step, by, .. } => ("photos-paired", Some(step), by),
+        EntryBody::PhotoWaived { step, by, .. } => ("photo-waived", Some(step), by),
+        EntryBody::GateConfirmed { by, .. } => ("gate-confirmed", None, by),
+        EntryBody::OrderChosen { by, .. } => ("order-chosen", None, by),
+        EntryBody::OpinionGiven { by, .. } => ("opinion-given", None, by),
+        EntryBody::OutcomeConfirmed { by, .. } => ("outcome-confirmed", None, by),
+        EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, by } => ("gauged", Some(step), by),
         EntryBody::PhotoKept { of: PhotoOf::Work(_), .. }
         | EntryBody::PhotoMarked { of: PhotoOf::Work(_), .. }
         | EntryBody::Bench { .. }
@@ -47,6 +47,8 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
         entry: entry.hash.clone(),
         what: what.to_owned(),
         step: step.cloned(),
+        by: by.clone(),
+        at: entry.at,
         needs_reason: false,
     })
 }

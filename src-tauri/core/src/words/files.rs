@@ -30,8 +30,8 @@ macro_rules! locale {
     ($tag:literal) => {
         files!($tag, None, "answers" "backup" "before" "bench-bore" "bench-fit" "bench-gauge" "bench-hold" "bench-read"
             "bench-run-out" "bench-verdict" "causes" "devices" "drawings" "driveline" "errors" "found" "gates" "handover"
-            "in-part" "language" "limits" "papers" "photos" "repair" "road" "road-test" "rules" "set-aside" "signals"
-            "sorting" "steps" "vin" "workshop")
+            "in-part" "language" "limits" "papers" "photos" "quick" "repair" "road" "road-test" "rules" "set-aside"
+            "signals" "sorting" "steps" "vin" "workshop")
     };
 }
 

@@ -11,7 +11,7 @@ reason-at-support-3-owner = Es ist das dritte der Lager dieser Welle.
 
 ## Schritte.
 step-support-look = Gummilager ansehen
-step-support-look-do = Den Gummiring rundum und von beiden Seiten ausleuchten. Halter und Schrauben ansehen. Alles antippen, was Sie sehen.
+step-support-look-do = Gummi rundum und beidseitig ausleuchten, dann Halter und Schrauben. Alles antippen, was Sie sehen.
 step-support-look-watch = Heißer Auspuff in der Nähe. Nicht an den Halter hängen. Orange Kabel nicht berühren. Die Herstellervorschrift geht vor.
 step-clutch-pedal-effect = Kupplungspedal getreten
 step-clutch-pedal-effect-do = Getriebe im Leerlauf, Motor im Leerlauf. Kupplungspedal ganz durchtreten. Verschwindet das Rasseln? Pedal wieder kommen lassen.
@@ -164,7 +164,7 @@ ui-earlier-rules = Dieses Auto kam unter Regeln { $then } herein; die gezeigte E
 ui-cause-next = Als Nächstes: { $what }
 
 ## How a step is done at a support of its kind; without one, as everywhere.
-step-play-vertical-do-rubber = Welle nahe am Lager greifen. Hochdrücken, sinken lassen. Das Lager gegen seinen Halter beobachten. Gibt es nach und federt zurück: „Federt“. Stößt es an: „Schlägt an“.
-step-play-lateral-do-rubber = Welle nahe am Lager greifen. Nach links drücken, nach rechts ziehen. Das Lager gegen seinen Halter beobachten. Gibt es nach und federt zurück: „Federt“. Stößt es an: „Schlägt an“.
+step-play-vertical-do-rubber = Welle am Lager greifen. Hochdrücken, sinken lassen. Lager gegen Halter beobachten. Federt es zurück: „Federt“. Stößt es an: „Schlägt an“.
+step-play-lateral-do-rubber = Welle am Lager greifen. Nach links drücken, nach rechts ziehen. Lager gegen Halter beobachten. Federt es zurück: „Federt“. Stößt es an: „Schlägt an“.
 step-play-far-end-do-none = Welle erst an einem, dann am anderen Ende greifen. Auf und ab drücken, dann hin und her. Jedes Gelenk beobachten. Längs gleiten ist an Verschiebegelenk oder Schiebestück normal.
 next-warm = Kalt gefühlt, bei einem Geräusch, das Kälte verbirgt: mit warmem Gehäuse noch einmal fühlen.

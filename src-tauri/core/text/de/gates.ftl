@@ -36,3 +36,15 @@ gate-platform-chocked = Auf einer Fahrbahnbühne sind die Räder vor dem Leerlau
 gate-heat-judged = Auspuff und Welle wurden ohne Berühren auf Hitze geprüft (Infrarotthermometer).
 gate-eyes-covered = Der Augenschutz ist auf.
 gate-high-voltage-untouched = Orange Hochvoltkabel bleiben unberührt: Das ist Arbeit für Fachkundige.
+
+## Unter dem Auto, je nachdem, was es hält.
+gate-empty-and-still = Niemand ist im Auto, und die Welle steht still.
+gate-lift-fits = Die Hebebühne trägt dieses Auto, ist geprüft und unbeschädigt und hält es an den Punkten des Herstellers. Luftfederung: Wagenhebermodus oder abgestützt.
+gate-wheels-chocked = Die Räder am Boden oder auf der Bühne sind in beiden Richtungen verkeilt.
+gate-pit-air = In der Grube sind keine Dämpfe: Luft zieht durch, nichts brennt oder funkt.
+gate-pit-way-out = Der Weg aus der Grube ist frei, und ihre offenen Kanten sind gesichert.
+gate-ramps-fit = Die Auffahrrampen tragen dieses Auto, sind unbeschädigt und stehen fest und eben.
+gate-ramps-firm = Das Auto steht am Anschlag der Rampen, und beim Rütteln stand es fest.
+gate-stands-fit = Böcke, die dieses Auto tragen, stehen an den Punkten des Herstellers, auf festem, ebenem Boden. Kein Wagenheber trägt es.
+gate-stands-chocked = Räder, die noch am Boden stehen, sind verkeilt. Luftfederung: Wagenhebermodus oder abgestützt.
+gate-guarded = Der Augenschutz ist auf, Auspuff und Welle wurden ohne Berühren auf Hitze geprüft, orange Kabel bleiben unberührt.

@@ -6,7 +6,7 @@ step-road-speed-vibration-do = Fragen Sie den Kunden: Wächst eine Vibration mit
 step-road-speed-vibration-watch = Keine Probefahrt, um es herauszufinden. Probefahrt erst, wenn an diesem Auto alles in Ordnung ist, was sich fühlen und sehen lässt.
 
 step-idle-speed = Leerlaufdrehzahl
-step-idle-speed-do = Motor beruhigen lassen. Angeben, ob er warm ist: Kalt läuft er schneller. Drehzahlmesser oder Diagnosegerät ablesen. U/min eingeben.
+step-idle-speed-do = Motor beruhigen lassen. Drehzahlmesser oder Diagnosegerät ablesen. U/min eingeben.
 step-idle-speed-watch = Bleiben Sie auf dem Sitz. Niemand an Welle und Räder lassen. Die Vorschrift des Herstellers geht vor.
 
 step-idle-noise = Geräusch im Leerlauf
@@ -66,11 +66,11 @@ step-play-far-end-do = Welle an ihrem Ende greifen. Auf und ab drücken, dann hi
 step-play-far-end-watch = Nur mit den Händen. Finger aus dem Gelenk: Es klemmt. Die Vorschrift des Herstellers geht vor.
 
 step-turn-by-hand = Welle von Hand drehen
-step-turn-by-hand-do = Zuerst angeben, ob die Welle allein dreht. Leerlauf nach Herstellerangabe einlegen. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Gleichmäßige Stufen sind die Kompression: sie zählen nicht.
-step-turn-by-hand-watch = Abstand zu den Rädern: Frei hängend können sie drehen, da gibt es nichts zu verkeilen. Auf einer Fahrbahnbühne vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach P oder Gang nach Herstellervorschrift.
+step-turn-by-hand-do = Leerlauf nach Herstellerangabe. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Gleichmäßige Stufen sind die Kompression: sie zählen nicht.
+step-turn-by-hand-watch = Abstand zu den Rädern: frei hängend können sie drehen. Auf einer Fahrbahnbühne vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach P oder Gang nach Herstellervorschrift.
 
 step-coupling-look = Gelenke und Gelenkscheiben ansehen
-step-coupling-look-do = Jede Gelenkscheibe und jedes Gelenk ausleuchten. Nach Rissen, zerrissenem Gummi oder Manschetten, losen oder fehlenden Schrauben, Verschleiß suchen. Alles antippen, was Sie sehen.
+step-coupling-look-do = Jede Gelenkscheibe, jedes Gelenk ausleuchten: Risse, Gummi, Manschetten, Schrauben, Verschleiß. Alles antippen, was Sie sehen.
 step-coupling-look-watch = Augen schützen: Rost und Schmutz fallen. Keine Finger zwischen die Arme eines Gelenks. Die Vorschrift des Herstellers geht vor.
 
 step-shaft-look = Welle ansehen

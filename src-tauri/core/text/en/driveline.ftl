@@ -11,7 +11,7 @@ reason-at-support-3-owner = It is the third of the shaft's bearings.
 
 ## Steps.
 step-support-look = Look at the rubber support
-step-support-look-do = Light the rubber ring all round, both sides. Look at the bracket and its bolts. Tap everything you see.
+step-support-look-do = Light the rubber all round, both sides, then bracket and bolts. Tap everything you see.
 step-support-look-watch = Hot exhaust close by. Do not hang on the bracket. Leave orange cables alone. The maker's procedure comes first.
 step-clutch-pedal-effect = Clutch pedal pressed
 step-clutch-pedal-effect-do = Gearbox in neutral, engine idling. Press the clutch pedal right down. Does the rattle go? Let it up again.
@@ -164,7 +164,7 @@ ui-earlier-rules = This car came in under rules { $then }; the rating shown is b
 ui-cause-next = Next: { $what }
 
 ## How a step is done at a support of its kind; without one, as everywhere.
-step-play-vertical-do-rubber = Grip the shaft close to the bearing. Push it up, let it down. Watch the bearing against its bracket. It gives and springs back: springy. It hits a stop: knocks.
-step-play-lateral-do-rubber = Grip the shaft close to the bearing. Push left, pull right. Watch the bearing against its bracket. It gives and springs back: springy. It hits a stop: knocks.
+step-play-vertical-do-rubber = Grip the shaft by the bearing. Push up, let down. Watch bearing against bracket. Springs back: springy. Hits a stop: knocks.
+step-play-lateral-do-rubber = Grip the shaft by the bearing. Push left, pull right. Watch bearing against bracket. Springs back: springy. Hits a stop: knocks.
 step-play-far-end-do-none = Grip the shaft at one end, then at the other. Push up and down, then side to side. Watch each joint. Sliding along the shaft is normal at a plunge joint or slip yoke.
 next-warm = Felt cold, with a noise that cold hides: feel it again with the housing warm.

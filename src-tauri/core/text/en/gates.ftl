@@ -36,3 +36,15 @@ gate-platform-chocked = On a platform lift, the wheels are chocked before neutra
 gate-heat-judged = Exhaust and shaft were checked for heat without touching (infrared thermometer).
 gate-eyes-covered = Eye protection is on.
 gate-high-voltage-untouched = Orange high-voltage cables stay untouched: that work is for qualified people.
+
+## Under the car, by what holds it up.
+gate-empty-and-still = Nobody is in the car, and the shaft stands still.
+gate-lift-fits = The lift is rated for this car, in date and undamaged, and holds it where the maker says. Air suspension is in jack mode or propped.
+gate-wheels-chocked = The wheels on the ground or on the lift are chocked, both ways.
+gate-pit-air = No fumes in the pit: air moves through it, and nothing burns or sparks.
+gate-pit-way-out = The way out of the pit is clear, and its open edges are guarded.
+gate-ramps-fit = The ramps are rated for this car, undamaged, on firm and level ground.
+gate-ramps-firm = The car stands at the ramps' stops and was rocked: it sat firm.
+gate-stands-fit = Stands rated for this car are set at the maker's points, on firm and level ground. No jack carries it.
+gate-stands-chocked = Wheels that still stand on the ground are chocked. Air suspension is in jack mode or propped.
+gate-guarded = Eye protection is on, exhaust and shaft were checked for heat without touching, and orange cables stay untouched.

@@ -6,7 +6,7 @@ step-road-speed-vibration-do = Ask the owner. Does a vibration grow with road sp
 step-road-speed-vibration-watch = Do not road-test to find out. Road-test only once everything felt and seen on this car is in order.
 
 step-idle-speed = Idle speed
-step-idle-speed-do = Let the engine settle. Say if it is warm: a cold engine idles fast. Read the rev counter or the scan tool. Enter the rpm.
+step-idle-speed-do = Let the engine settle. Read the rev counter or the scan tool. Enter the rpm.
 step-idle-speed-watch = Stay in the seat. Keep everybody away from the shaft and the wheels. The maker's procedure comes first.
 
 step-idle-noise = Noise at idle
@@ -66,8 +66,8 @@ step-play-far-end-do = Grip the shaft at its far end. Push up and down, then sid
 step-play-far-end-watch = Hands only. Keep fingers out of the joint: it pinches. The maker's procedure comes first.
 
 step-turn-by-hand = Turn the shaft by hand
-step-turn-by-hand-do = Say first if the shaft turns alone. Go to neutral as the maker says. Turn the shaft slowly, one full turn. Feel for roughness or drag. Regular bumps are engine compression: do not count them.
-step-turn-by-hand-watch = Keep clear of the wheels: hanging free they may turn, and there is nothing to chock. On a platform, chock them before neutral. Fingers clear of joints. Then back to park or gear, as the maker says.
+step-turn-by-hand-do = Neutral, as the maker says. Turn the shaft slowly, one full turn. Feel for roughness or drag. Regular bumps are engine compression: do not count them.
+step-turn-by-hand-watch = Keep clear of the wheels: hanging free they may turn. On a platform, chock them before neutral. Fingers clear of joints. Then back to park or gear, as the maker says.
 
 step-coupling-look = Look at the couplings
 step-coupling-look-do = Light each coupling and joint. Look for cracks, torn rubber or boots, loose or missing bolts, wear. Tap everything you see.

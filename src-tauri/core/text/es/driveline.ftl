@@ -11,7 +11,7 @@ reason-at-support-3-owner = Es el tercero de los rodamientos del árbol.
 
 ## Pasos.
 step-support-look = Mirar el soporte de goma
-step-support-look-do = Ilumine el anillo de goma todo alrededor y por los dos lados. Mire la pieza que lo sujeta y sus tornillos. Toque todo lo que vea.
+step-support-look-do = Ilumine la goma todo alrededor, por los dos lados, y luego el soporte y sus tornillos. Toque todo lo que vea.
 step-support-look-watch = Escape caliente cerca. No se cuelgue del soporte. No toque los cables naranjas. Primero, el procedimiento del fabricante.
 step-clutch-pedal-effect = Pedal de embrague pisado
 step-clutch-pedal-effect-do = Caja en punto muerto, motor al ralentí. Pise el embrague a fondo. ¿Desaparece el traqueteo? Suéltelo.
@@ -164,7 +164,7 @@ ui-earlier-rules = Este coche entró con las reglas { $then }; la calificación 
 ui-cause-next = Siguiente: { $what }
 
 ## How a step is done at a support of its kind; without one, as everywhere.
-step-play-vertical-do-rubber = Agarre el árbol cerca del rodamiento. Empuje hacia arriba y deje bajar. Mire el rodamiento respecto a su soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
-step-play-lateral-do-rubber = Agarre el árbol cerca del rodamiento. Empuje a la izquierda, tire a la derecha. Mire el rodamiento respecto a su soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
+step-play-vertical-do-rubber = Agarre el árbol junto al rodamiento. Empuje arriba, deje bajar. Mire rodamiento y soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
+step-play-lateral-do-rubber = Agarre el árbol junto al rodamiento. Empuje a la izquierda, tire a la derecha. Mire rodamiento y soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
 step-play-far-end-do-none = Agarre el árbol por un extremo y luego por el otro. Empuje arriba y abajo, luego de lado a lado. Mire cada articulación. Deslizarse a lo largo es normal en una articulación deslizante.
 next-warm = Probado en frío, con un ruido que el frío esconde: pruebe otra vez con el alojamiento caliente.

@@ -36,3 +36,15 @@ gate-platform-chocked = En un elevador de plataforma, las ruedas están calzadas
 gate-heat-judged = El calor del escape y del árbol se comprobó sin tocar (termómetro infrarrojo).
 gate-eyes-covered = La protección ocular está puesta.
 gate-high-voltage-untouched = Los cables naranjas de alta tensión no se tocan: ese trabajo es para personal cualificado.
+
+## Debajo del coche, según lo que lo sostiene.
+gate-empty-and-still = No hay nadie dentro del coche y el árbol está quieto.
+gate-lift-fits = El elevador soporta este coche, tiene la inspección vigente, no está dañado y lo sostiene en los puntos del fabricante. La suspensión neumática está en modo gato o apuntalada.
+gate-wheels-chocked = Las ruedas que están en el suelo o sobre el elevador están calzadas en los dos sentidos.
+gate-pit-air = En el foso no hay vapores: circula el aire y nada arde ni echa chispas.
+gate-pit-way-out = La salida del foso está libre y sus bordes abiertos están protegidos.
+gate-ramps-fit = Las rampas soportan este coche, no están dañadas y están en suelo firme y nivelado.
+gate-ramps-firm = El coche está en los topes de las rampas y, al moverlo, estaba firme.
+gate-stands-fit = Borriquetas que soportan este coche están en los puntos del fabricante, en suelo firme y nivelado. Ningún gato lo sostiene.
+gate-stands-chocked = Las ruedas que siguen en el suelo están calzadas. La suspensión neumática está en modo gato o apuntalada.
+gate-guarded = La protección ocular está puesta, el calor del escape y del árbol se comprobó sin tocar y los cables naranjas no se tocan.

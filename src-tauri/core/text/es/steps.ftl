@@ -6,7 +6,7 @@ step-road-speed-vibration-do = Pregunte al cliente. ¿Crece una vibración con l
 step-road-speed-vibration-watch = Sin prueba en carretera para averiguarlo. Solo se prueba cuando todo lo que se puede tocar y ver en este coche está bien.
 
 step-idle-speed = Régimen de ralentí
-step-idle-speed-do = Deje que el motor se estabilice. Diga si está caliente: en frío gira más deprisa. Lea el cuentarrevoluciones o el equipo de diagnóstico. Anote las rpm.
+step-idle-speed-do = Deje que el motor se estabilice. Lea el cuentarrevoluciones o el equipo de diagnóstico. Anote las rpm.
 step-idle-speed-watch = Quédese en el asiento. Que nadie se acerque al árbol ni a las ruedas. El procedimiento del fabricante va primero.
 
 step-idle-noise = Ruido al ralentí
@@ -66,11 +66,11 @@ step-play-far-end-do = Agarre el árbol por su extremo. Empuje arriba y abajo, l
 step-play-far-end-watch = Solo las manos. Dedos fuera de la articulación: pellizca. El procedimiento del fabricante va primero.
 
 step-turn-by-hand = Girar el árbol a mano
-step-turn-by-hand-do = Diga primero si el árbol gira solo. Ponga punto muerto como dice el fabricante. Gire el árbol despacio, una vuelta entera. Note si va áspero o frenado. Los topes regulares son la compresión: no cuentan.
-step-turn-by-hand-watch = Lejos de las ruedas: colgadas pueden girar y no hay nada que calzar. En plataforma, cálcelas antes del punto muerto. Dedos lejos de las articulaciones. Después, P o una marcha, como diga el fabricante.
+step-turn-by-hand-do = Punto muerto, como dice el fabricante. Gire el árbol despacio, una vuelta entera. Note si va áspero o frenado. Los topes regulares son la compresión: no cuentan.
+step-turn-by-hand-watch = Lejos de las ruedas: colgadas pueden girar. En plataforma, cálcelas antes del punto muerto. Dedos lejos de las articulaciones. Después, P o una marcha, como diga el fabricante.
 
 step-coupling-look = Mirar los acoplamientos
-step-coupling-look-do = Ilumine cada acoplamiento y articulación. Busque grietas, goma o fuelles rotos, tornillos flojos o que falten, desgaste. Toque todo lo que vea.
+step-coupling-look-do = Ilumine cada acoplamiento y articulación: grietas, goma, fuelles, tornillos, desgaste. Toque todo lo que vea.
 step-coupling-look-watch = Ojos protegidos: cae óxido y suciedad. No meta los dedos entre los brazos de una articulación. El procedimiento del fabricante va primero.
 
 step-shaft-look = Mirar el árbol

@@ -11,7 +11,7 @@ reason-at-support-3-owner = C’est le troisième des roulements de l’arbre.
 
 ## Étapes.
 step-support-look = Regarder le palier en caoutchouc
-step-support-look-do = Éclairez l’anneau de caoutchouc tout autour, des deux côtés. Regardez la patte et ses vis. Touchez tout ce que vous voyez.
+step-support-look-do = Éclairez le caoutchouc tout autour, des deux côtés, puis la patte et ses vis. Touchez tout ce que vous voyez.
 step-support-look-watch = Échappement chaud à côté. Ne vous pendez pas à la patte. Ne touchez pas aux câbles orange. La procédure du constructeur passe avant.
 step-clutch-pedal-effect = Pédale d’embrayage enfoncée
 step-clutch-pedal-effect-do = Boîte au point mort, moteur au ralenti. Enfoncez la pédale d’embrayage à fond. Le cliquetis disparaît-il ? Relâchez.
@@ -164,7 +164,7 @@ ui-earlier-rules = Cette voiture est entrée sous les règles { $then } ; le cl
 ui-cause-next = Ensuite : { $what }
 
 ## How a step is done at a support of its kind; without one, as everywhere.
-step-play-vertical-do-rubber = Saisissez l’arbre près du roulement. Poussez-le vers le haut, laissez-le descendre. Regardez le roulement par rapport à son support. Il cède et revient : « Élastique ». Il bute : « Cogne ».
-step-play-lateral-do-rubber = Saisissez l’arbre près du roulement. Poussez à gauche, tirez à droite. Regardez le roulement par rapport à son support. Il cède et revient : « Élastique ». Il bute : « Cogne ».
+step-play-vertical-do-rubber = Saisissez l’arbre au roulement. Poussez vers le haut, laissez descendre. Regardez roulement et support. Il revient : « Élastique ». Il bute : « Cogne ».
+step-play-lateral-do-rubber = Saisissez l’arbre au roulement. Poussez à gauche, tirez à droite. Regardez roulement et support. Il revient : « Élastique ». Il bute : « Cogne ».
 step-play-far-end-do-none = Saisissez l’arbre à un bout, puis à l’autre. Poussez de haut en bas, puis d’un côté à l’autre. Regardez chaque cardan. Coulisser en long est normal à un manchon coulissant.
 next-warm = Senti à froid, avec un bruit que le froid cache : recommencez le palier chaud.

@@ -36,3 +36,15 @@ gate-platform-chocked = Sur un pont à plateaux, les roues sont calées avant le
 gate-heat-judged = La chaleur de l’échappement et de l’arbre a été contrôlée sans toucher (thermomètre infrarouge).
 gate-eyes-covered = La protection des yeux est mise.
 gate-high-voltage-untouched = On ne touche pas aux câbles orange haute tension : c’est un travail pour personnes habilitées.
+
+## Sous la voiture, selon ce qui la porte.
+gate-empty-and-still = Personne n’est dans la voiture, et l’arbre est immobile.
+gate-lift-fits = Le pont supporte cette voiture, il est contrôlé et intact, et la tient aux points du constructeur. La suspension pneumatique est en mode cric ou étayée.
+gate-wheels-chocked = Les roues au sol ou sur le pont sont calées dans les deux sens.
+gate-pit-air = Pas de vapeurs dans la fosse : l’air y circule, rien n’y brûle ni ne fait d’étincelles.
+gate-pit-way-out = La sortie de la fosse est libre, et ses bords ouverts sont protégés.
+gate-ramps-fit = Les rampes supportent cette voiture, sont intactes et posées sur un sol ferme et plat.
+gate-ramps-firm = La voiture est en butée sur les rampes, et secouée, elle tenait bien.
+gate-stands-fit = Des chandelles qui supportent cette voiture sont aux points du constructeur, sur un sol ferme et plat. Aucun cric ne la porte.
+gate-stands-chocked = Les roues encore au sol sont calées. La suspension pneumatique est en mode cric ou étayée.
+gate-guarded = La protection des yeux est mise, la chaleur de l’échappement et de l’arbre a été contrôlée sans toucher, et on ne touche pas aux câbles orange.

@@ -6,7 +6,7 @@ step-road-speed-vibration-do = Demandez au client. Une vibration augmente-t-elle
 step-road-speed-vibration-watch = Pas d’essai sur route pour le savoir. Essai seulement quand tout ce qui se sent et se voit sur cette voiture est en bon état.
 
 step-idle-speed = Régime de ralenti
-step-idle-speed-do = Laissez le moteur se stabiliser. Dites s’il est chaud : froid, il tourne plus vite. Lisez le compte-tours ou l’outil de diagnostic. Entrez les tr/min.
+step-idle-speed-do = Laissez le moteur se stabiliser. Lisez le compte-tours ou l’outil de diagnostic. Entrez les tr/min.
 step-idle-speed-watch = Restez sur le siège. Tenez tout le monde loin de l’arbre et des roues. La procédure du constructeur passe avant.
 
 step-idle-noise = Bruit au ralenti
@@ -66,8 +66,8 @@ step-play-far-end-do = Saisissez l’arbre par son extrémité. Poussez de haut 
 step-play-far-end-watch = Les mains seules. Doigts hors du cardan : il pince. La procédure du constructeur passe avant.
 
 step-turn-by-hand = Tourner l’arbre à la main
-step-turn-by-hand-do = Dites d’abord si l’arbre tourne seul. Mettez le point mort comme le dit le constructeur. Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Des bosses régulières sont la compression : elles ne comptent pas.
-step-turn-by-hand-watch = Loin des roues : suspendues, elles peuvent tourner, et il n’y a rien à caler. Sur un pont à plateaux, calez-les avant le point mort. Doigts loin des cardans. Ensuite, P ou en prise, comme le dit le constructeur.
+step-turn-by-hand-do = Point mort, comme le dit le constructeur. Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Des bosses régulières sont la compression : elles ne comptent pas.
+step-turn-by-hand-watch = Loin des roues : suspendues, elles peuvent tourner. Sur un pont à plateaux, calez-les avant le point mort. Doigts loin des cardans. Ensuite, P ou en prise, comme le dit le constructeur.
 
 step-coupling-look = Regarder cardans et flectors
 step-coupling-look-do = Éclairez chaque accouplement et chaque cardan. Cherchez fissures, caoutchouc ou soufflets déchirés, vis desserrées ou absentes, usure. Touchez tout ce que vous voyez.

@@ -27,7 +27,7 @@ pub fn check(body: &EntryBody) -> Checked {
             name(by)
         }
         EntryBody::OrderChosen { order: _, by } => name(by),
-        EntryBody::GateConfirmed { set, gate, by } => {
+        EntryBody::GateConfirmed { set, gate, lift: _, by } => {
             id("set", set)?;
             id("gate", gate)?;
             name(by)

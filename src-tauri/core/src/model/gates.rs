@@ -1,0 +1,89 @@
+//! Gates: safety conditions that somebody confirms at the car before the steps behind them open.
+
+use serde::{Deserialize, Serialize};
+
+use super::time::Moment;
+
+/// A gate set and its gates.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GateSetStand {
+    /// Id: `running`, `creep`, `lift` or `road`.
+    pub id: String,
+    /// All gates are confirmed: its steps are open.
+    pub open: bool,
+    /// Why its gates cannot be confirmed now.
+    pub lock: Option<Lock>,
+    /// The kinds of lift among which its gates differ; one once it is said, none where none do.
+    pub lifts: Vec<LiftKind>,
+    /// Its gates, in order.
+    pub gates: Vec<GateStand>,
+}
+
+/// A safety condition to confirm.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct GateStand {
+    /// The gate's id.
+    pub id: String,
+    /// Who confirmed it and when, if it stands.
+    pub confirmed: Option<Confirmed>,
+    /// What holds the car up that it is about; empty: whatever does.
+    pub lifts: Vec<LiftKind>,
+    /// Where the figures in its words come from, in the data's own words; empty where it names none.
+    pub figures: String,
+}
+
+/// A confirmation.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Confirmed {
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Moment,
+}
+
+/// Why something cannot be done now.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(tag = "why", rename_all = "kebab-case")]
+pub enum Lock {
+    /// Gates of the step's own set are open.
+    GatesOpen {
+        /// The set.
+        set: String,
+    },
+    /// Another part is entered and must be left first.
+    OtherPart {
+        /// The set that is entered.
+        set: String,
+    },
+    /// DANGER was found: the engine is not run again.
+    DangerFound {
+        /// The step that found it.
+        step: String,
+    },
+}
+
+/// What holds a car up while somebody is under it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum LiftKind {
+    /// Arms under the sills; the wheels hang free.
+    TwoPost,
+    /// A platform that the wheels stand on.
+    Platform,
+    /// The car stands over a pit.
+    Pit,
+    /// Drive-on ramps.
+    Ramps,
+    /// Axle stands.
+    Stands,
+}
+
+impl LiftKind {
+    /// Every kind, as they are offered.
+    pub const ALL: [Self; 5] = [Self::TwoPost, Self::Platform, Self::Pit, Self::Ramps, Self::Stands];
+}

@@ -1,0 +1,22 @@
+### Die Prüfung von Hand als eigener Weg, und was das Auto hält.
+
+ui-lift-kind = Was hält das Auto?
+ui-lift-kind-why = Danach kommen die Freigaben dafür, höchstens sieben.
+lift-two-post = Zwei-Säulen-Bühne
+lift-platform = Fahrbahnbühne
+lift-pit = Grube
+lift-ramps = Auffahrrampen
+lift-stands = Böcke
+
+order-hands-on = Prüfung von Hand
+ui-order-hands-on-about = Unter dem Auto: Halterung ansehen, Spiel in beiden Richtungen fühlen, dann gibt es eine Bewertung. Der Rest kann folgen.
+ui-find-out-why = Herausfinden, woher das Geräusch kommt
+ui-find-out-why-about = Die Prüfung von Hand ist fertig. Woher das Geräusch kommt, sagen die übrigen Schritte.
+ui-leave-part = Diesen Teil verlassen
+
+## Den letzten Eintrag zurücknehmen: was es ist, bevor er geht.
+ui-undo-by = Von { $by }, { $when }
+ui-undo-do = Zurücknehmen
+ui-undo-keep = Stehen lassen
+ui-undone = Zurückgenommen: { $what }
+ui-redo = Wieder eintragen

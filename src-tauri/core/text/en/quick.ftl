@@ -1,0 +1,22 @@
+### The hands-on check as a way of its own, and what holds the car up.
+
+ui-lift-kind = What holds the car up?
+ui-lift-kind-why = Its own safety checks come next, at most seven.
+lift-two-post = Two-post lift
+lift-platform = Platform lift
+lift-pit = Pit
+lift-ramps = Ramps
+lift-stands = Axle stands
+
+order-hands-on = Hands-on check
+ui-order-hands-on-about = Under the car: look at the support, feel the play both ways, and there is a rating. The rest can follow.
+ui-find-out-why = Find out why it makes a noise
+ui-find-out-why-about = The hands-on check is done. What makes the noise takes the other steps.
+ui-leave-part = Leave this part
+
+## Taking the latest entry back: what it is, before it goes.
+ui-undo-by = By { $by }, { $when }
+ui-undo-do = Take it back
+ui-undo-keep = Leave it
+ui-undone = Taken back: { $what }
+ui-redo = Enter it again

@@ -1,0 +1,22 @@
+### La comprobación a mano como camino propio, y lo que sostiene el coche.
+
+ui-lift-kind = ¿Qué sostiene el coche?
+ui-lift-kind-why = Después vienen sus condiciones, siete como mucho.
+lift-two-post = Elevador de dos columnas
+lift-platform = Elevador de plataforma
+lift-pit = Foso
+lift-ramps = Rampas
+lift-stands = Borriquetas
+
+order-hands-on = Comprobación a mano
+ui-order-hands-on-about = Debajo del coche: mirar el soporte, sentir el juego en las dos direcciones, y hay una valoración. El resto puede seguir.
+ui-find-out-why = Averiguar por qué hace ruido
+ui-find-out-why-about = La comprobación a mano está hecha. De dónde viene el ruido lo dicen los demás pasos.
+ui-leave-part = Salir de esta parte
+
+## Deshacer la última entrada: cuál es, antes de que se vaya.
+ui-undo-by = De { $by }, { $when }
+ui-undo-do = Deshacerla
+ui-undo-keep = Dejarla
+ui-undone = Deshecho: { $what }
+ui-redo = Anotarlo otra vez

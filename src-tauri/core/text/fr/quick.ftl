@@ -1,0 +1,22 @@
+### Le contrôle à la main comme chemin à part, et ce qui porte la voiture.
+
+ui-lift-kind = Qu’est-ce qui porte la voiture ?
+ui-lift-kind-why = Ses conditions suivent, sept au plus.
+lift-two-post = Pont à deux colonnes
+lift-platform = Pont à plateaux
+lift-pit = Fosse
+lift-ramps = Rampes
+lift-stands = Chandelles
+
+order-hands-on = Contrôle à la main
+ui-order-hands-on-about = Sous la voiture : regarder le support, sentir le jeu dans les deux sens, et il y a une évaluation. Le reste peut suivre.
+ui-find-out-why = Chercher d’où vient le bruit
+ui-find-out-why-about = Le contrôle à la main est fait. Les autres étapes disent d’où vient le bruit.
+ui-leave-part = Quitter cette partie
+
+## Annuler la dernière entrée : laquelle, avant qu’elle parte.
+ui-undo-by = De { $by }, { $when }
+ui-undo-do = L’annuler
+ui-undo-keep = La laisser
+ui-undone = Annulé : { $what }
+ui-redo = L’entrer de nouveau

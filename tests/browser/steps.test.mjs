@@ -1,0 +1,141 @@
+// Every step of every layout in every language, at the sizes of a phone, a turned phone, a tablet and a desk, and with
+// large text: what to watch for, what to do and every answer are there whole, and nothing covers anything.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openPhone, startDesk } from "./stage.mjs";
+import { asker, cleared, enter, opened, show } from "./tour.mjs";
+import { LANGUAGES } from "./words.mjs";
+
+const LAYOUTS = ["rigid-engine-speed", "rigid-output-speed", "rubber-centre", "two-centres", "torque-tube", "one-piece", "half-shaft", "front-shaft"];
+const SIZES = [[360, 740], [740, 360], [820, 1180], [1440, 900]];
+/** Here everything is in view at once; a turned phone may be scrolled. */
+const WHOLE = ([, height]) => height > 400;
+
+let desk;
+let phone;
+let ask;
+/** Visits with one part entered each, and the steps that can be answered there. */
+const places = [];
+/** Steps whose screen differs in nothing between two layouts are measured once; here is what of a step is shown. */
+const drawn = new Set();
+
+function add(layout, { visit, support }, steps) {
+  for (const step of steps) {
+    const { id, form, asks_free, both_ends, at_support } = step;
+    const shown = JSON.stringify([id, form, asks_free, both_ends, at_support, support]);
+    if (!drawn.has(shown)) places.push({ visit, layout, step });
+    drawn.add(shown);
+  }
+}
+
+before(async () => {
+  desk = await startDesk();
+  ask = asker(desk);
+  await ask({ ask: "set-technician", name: "Kim Marsh" });
+  for (const layout of LAYOUTS) for (const set of ["running", "creep", "lift"]) {
+    const seat = layout.startsWith("rigid") ? "bare" : null;
+    const visit = await opened(ask, "MS 2500", { layout, seat, gearbox: "automated-clutch" });
+    await enter(ask, visit, set);
+    const standing = await ask({ ask: "look", visit });
+    add(layout, standing, standing.steps.filter((step) => step.set === set || (set === "lift" && step.set === null)));
+  }
+  const driven = await cleared(ask, "MS 1");
+  await enter(ask, driven, "road");
+  const standing = await ask({ ask: "look", visit: driven });
+  add("on the road", standing, standing.steps.filter(({ set }) => set === "road"));
+  phone = await openPhone(desk);
+  await phone.page.goto(desk.address);
+});
+
+after(async () => {
+  await phone?.browser.close();
+  await desk?.stop();
+});
+
+async function speak(tag) {
+  await ask({ ask: "set-preference", name: "locale", value: tag });
+  await phone.page.evaluate((wanted) => localStorage.setItem("steady.locale", wanted), tag);
+  await phone.page.reload();
+  await phone.page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);
+}
+
+/** What of the screen is out of view, cut off or covered, a line each; `whole` asks for all of it without scrolling. */
+function hidden(whole) {
+  const found = [];
+  const parts = [...document.querySelectorAll(
+    'header > button, h1, .title .soft, .words > *, [data-testid^="answer-"], .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
+  )].filter((one) => one.checkVisibility());
+  const name = (one) => one.dataset.testid ?? one.closest("[data-testid]")?.dataset.testid ?? one.classList[0] ?? one.tagName;
+  if (whole) scrollTo(0, 0);
+  const order = [...document.querySelectorAll(".watch, .words .do, .answer")].map((one) => Math.round(one.getBoundingClientRect().top));
+  const beside = document.querySelector(".main") && getComputedStyle(document.querySelector(".main")).display === "grid";
+  if (!beside && order.some((top, at) => at > 0 && top < order[at - 1])) found.push(`not in their order: ${order.join(", ")}`);
+  for (const one of parts) {
+    if (!whole) one.scrollIntoView({ block: "center" });
+    const range = document.createRange();
+    range.selectNodeContents(one);
+    const box = one.getBoundingClientRect();
+    // A line of letters is lower than the box that the font gives it.
+    const letters = ({ left, top, right, bottom }) => ({ left, right, top: top + 4, bottom: bottom - 4 });
+    const lines = one.matches("p, h1") ? [...range.getClientRects()].map(letters) : [box];
+    for (const { left, top, right, bottom } of lines) {
+      if (right - left < 2) continue;
+      if (whole && (top < -0.5 || bottom > innerHeight + 0.5)) { found.push(`${name(one)} ends at ${Math.round(bottom)} of ${innerHeight}`); break; }
+      if (left < -0.5 || right > innerWidth + 0.5) { found.push(`${name(one)} reaches from ${Math.round(left)} to ${Math.round(right)}`); break; }
+      const spots = [[left + 3, top + 3], [right - 3, bottom - 3], [(left + right) / 2, (top + bottom) / 2]];
+      const over = spots.map(([x, y]) => document.elementFromPoint(x, y)).find((there) => !there || !(one.contains(there) || there.contains(one)));
+      if (over !== undefined) { found.push(`${name(one)} is covered by ${over ? name(over) : "the edge"}`); break; }
+    }
+    if (one.scrollWidth > one.clientWidth + 1 && one.matches("button")) found.push(`${name(one)} is cut off`);
+  }
+  if (document.querySelectorAll(".words .do").length === 0) found.push("no instruction");
+  return found;
+}
+
+let measured = 0;
+
+for (const tag of LANGUAGES) {
+  test(`every step is whole on every screen (${tag})`, async () => {
+    await phone.page.setViewportSize({ width: 360, height: 740 });
+    await speak(tag);
+    const faults = [];
+    for (const { visit, layout, step } of places) {
+      await phone.page.setViewportSize({ width: 360, height: 740 });
+      await show(phone.page, { hash: `#/visit/${visit}/step/${step.id}` });
+      const asked = phone.page.locator('[data-testid="free-yes"], [data-testid="engine-warm"], [data-testid="temperature-warm"]').first();
+      for (const said of (await asked.count()) > 0 ? [false, true] : [true]) {
+        if (said && (await asked.count()) > 0) await asked.evaluate((one) => one.click());
+        for (const size of SIZES) {
+          await phone.page.setViewportSize({ width: size[0], height: size[1] });
+          await phone.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+          const lines = await phone.page.evaluate(hidden, WHOLE(size));
+          measured += 1;
+          faults.push(...lines.map((line) => `${layout}, ${step.id}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`));
+        }
+      }
+    }
+    assert.equal(faults.length, 0, faults.join("\n"));
+  });
+}
+
+test("with text at 200 % every step can be scrolled to whole, the caution first", async () => {
+  await speak("de");
+  await phone.page.setViewportSize({ width: 360, height: 740 });
+  const session = await phone.page.context().newCDPSession(phone.page);
+  await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
+  await phone.page.reload();
+  const faults = [];
+  for (const { visit, layout, step } of places) {
+    await show(phone.page, { hash: `#/visit/${visit}/step/${step.id}` });
+    measured += 1;
+    faults.push(...(await phone.page.evaluate(hidden, false)).map((line) => `${layout}, ${step.id}: ${line}`));
+  }
+  assert.equal(faults.length, 0, faults.join("\n"));
+});
+
+test("all of it was measured, and nothing broke", (t) => {
+  t.diagnostic(`${measured} screens of ${places.length} steps were measured`);
+  assert.ok(measured > 1_000, `only ${measured}`);
+  assert.deepEqual([phone.strays, phone.faults], [[], []]);
+});

@@ -1,0 +1,81 @@
+// How many taps a visit takes, from New visit to where the walk ends, as a technician makes them: the hands-on check of
+// a clean car, the whole walk of it, a DANGER, a rubber support. A photo is one tap. Each has a bound that it stays under.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { journey } from "./journey.mjs";
+import { FULL, technician } from "./technician.mjs";
+
+let phone;
+let taps = 0;
+
+const { tap, seen, hands, place } = journey(async (opened) => {
+  ({ phone } = opened);
+  await phone.page.goto(opened.desk.address);
+  await phone.id("technician").fill("Kim Marsh");
+  await phone.id("save-technician").tap();
+  await seen("new-visit");
+});
+
+const CLEAN = { ...FULL, "road-speed-vibration": "none", "idle-noise": "none", "engagement-setting": "standard",
+  "neutral-2500-buzz": "none", "creep-noise": "none", "play-vertical": "none" };
+const RUBBER = { ...CLEAN, "play-vertical": "springy", "play-lateral": "springy", "support-look": "sound" };
+
+/** Hands that count what they press; a reading is pressed digit by digit. */
+function counted(order) {
+  const press = async (name) => {
+    taps += 1;
+    await tap(name);
+  };
+  return {
+    ...hands,
+    tap: (name) => press(name === "order-running-first" ? order : name),
+    choose: async (name, file) => {
+      taps += 1;
+      await hands.choose(name, file);
+    },
+    write: async (_, text) => {
+      for (const digit of text) {
+        taps += 1;
+        await phone.page.locator(".pad .keys").getByRole("button", { name: digit, exact: true }).tap();
+      }
+    },
+  };
+}
+
+/** From New visit to the result. */
+async function visit(plate, layout, order, answers) {
+  await phone.page.goto((await phone.page.url()).replace(/#.*/, "#/"));
+  taps = 0;
+  const finger = counted(order);
+  await finger.tap("new-visit");
+  await phone.id("plate").fill(plate);
+  await finger.tap(`layout-${layout}`);
+  if (order !== "order-hands-on") await finger.tap("gearbox-manual");
+  await finger.tap("save-intake");
+  await phone.page.waitForFunction(() => location.hash.startsWith("#/visit/"));
+  await phone.quiet();
+  const found = technician(finger, answers);
+  await found.walkTo("result");
+  return taps;
+}
+
+for (const [what, plate, layout, order, answers, word, bound] of [
+  ["the hands-on check of a clean car", "TP 1", "rigid-engine-speed", "order-hands-on", CLEAN, "notice", 25],
+  ["a clean car, whole", "TP 2", "rigid-engine-speed", "order-running-first", CLEAN, "notice", 70],
+  ["a DANGER", "TP 3", "rigid-engine-speed", "order-running-first", { ...FULL, "clutch-pedal-effect": "same" }, "danger", 75],
+  ["a rubber support, whole", "TP 4", "rubber-centre", "order-running-first", RUBBER, "notice", 70],
+]) {
+  test(`${what} takes at most ${bound} taps`, async (t) => {
+    const taken = await visit(plate, layout, order, answers);
+    t.diagnostic(`${what}: ${taken} taps`);
+    const rating = phone.id("go-result").locator("[data-word]");
+    assert.equal(await rating.getAttribute("data-word"), word);
+    assert.ok(taken <= bound, `${taken} taps`);
+    if (order !== "order-hands-on") return;
+    await tap("find-out-why");
+    await tap("order-running-first");
+    await phone.page.waitForFunction(() => /step|gates/.test(location.hash));
+    assert.match(await place(), /road-speed-vibration|gates/);
+  });
+}

@@ -1,0 +1,45 @@
+// How much a step's screen has to give way until all of it that matters is in view at once: what is watched for,
+// what is done, and the answers.
+
+/** 0: everything has its room. 1: the drawing is a tile. 2: three answers a row. 3: tight lines. */
+export type Fit = 0 | 1 | 2 | 3;
+
+const TIGHTEST = 3;
+
+/**
+ * Fills the screen above the foot with `part`, and sets on it the least `data-fit` with which it does not reach below.
+ * `asked` is read so that it is worked out anew with it; what is laid out stays so until then, or it would move under
+ * the finger.
+ */
+export function fitting(asked: () => unknown, tell: (fit: Fit) => void): (part: HTMLElement) => () => void {
+  return (part) => {
+    asked();
+    let fit: Fit = 0;
+    const reaches = (): number => part.getBoundingClientRect().bottom + scrollY;
+    function lay(least: Fit): void {
+      const foot = Number.parseFloat(document.documentElement.style.getPropertyValue('--foot')) || 0;
+      const room = innerHeight - foot;
+      part.style.minHeight = '';
+      for (fit = least; ; fit = (fit + 1) as Fit) {
+        part.dataset.fit = String(fit);
+        if (fit === TIGHTEST || reaches() <= room) break;
+      }
+      const high = room - part.getBoundingClientRect().top - scrollY;
+      part.style.minHeight = `${Math.max(high, 0)}px`;
+      tell(fit);
+    }
+    const anew = (): void => lay(0);
+    // What comes later, such as an answer's own rating, may take more room, and never gives any back.
+    const watcher = new ResizeObserver(() => {
+      if (reaches() > innerHeight - foot()) lay(fit);
+    });
+    const foot = (): number => Number.parseFloat(document.documentElement.style.getPropertyValue('--foot')) || 0;
+    lay(0);
+    watcher.observe(part);
+    addEventListener('resize', anew);
+    return () => {
+      watcher.disconnect();
+      removeEventListener('resize', anew);
+    };
+  };
+}
