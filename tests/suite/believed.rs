@@ -13,7 +13,7 @@ use crate::backup_generations::{back_up, restore};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::strangers_parts;
 use crate::handover_files::{sealed, small_visit, zip};
-use crate::support::{answered, ask, code, finding, scratch, under};
+use crate::support::{answered, ask, code, enter_lift, finding, scratch, under};
 
 const RIGID: &str = "rigid-engine-speed";
 const PLATE: &str = "BL 4001";
@@ -164,6 +164,21 @@ fn finding_says_first_that_a_device_is_not_confirmed() {
     two.here.import(&mut &exported(&two.stranger, &[&two.visit])[..]).unwrap();
     let finding = finding(&two.here, &two.visit);
     assert!(finding.answer[1].contains("not confirmed here"), "{:?}", finding.answer);
+}
+
+/// A stranger's device confirmed the gates in the technician's name: nobody has looked at the lift.
+#[test]
+fn gates_that_a_strangers_device_confirmed_open_nothing() {
+    let two = two();
+    ask(&two.here, json!({ "ask": "leave-part", "visit": two.visit }));
+    two.stranger.import(&mut &exported(&two.here, &[&two.visit])[..]).unwrap();
+    enter_lift(&two.stranger, &two.visit);
+    two.here.import(&mut &exported(&two.stranger, &[&two.visit])[..]).unwrap();
+    let answer = json!({ "ask": "answer", "visit": two.visit, "step": "play-lateral", "value": "none" });
+    assert_eq!(code(&two.here, answer.clone()), "gates-of-another");
+    ask(&two.here, json!({ "ask": "leave-part", "visit": two.visit }));
+    enter_lift(&two.here, &two.visit);
+    assert_eq!(code(&two.here, answer), "ok");
 }
 
 /// What a retired device wrote since stays outside; what another says in the same visit comes in.

@@ -188,11 +188,16 @@ pub fn under(steady: &Steady, plate: &str, layout: &str, occasion: &str) -> Stri
     let vehicle = json!({ "layout": layout, "plate": plate });
     let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": occasion });
     let visit = ask(steady, json!({ "ask": "open", "intake": intake })).visit;
+    enter_lift(steady, &visit);
+    visit
+}
+
+/// Confirms every gate of the lift.
+pub fn enter_lift(steady: &Steady, visit: &str) {
     let look = ask(steady, json!({ "ask": "look", "visit": visit }));
     for gate in &look.gate_sets.iter().find(|set| set.id == "lift").unwrap().gates {
         ask(steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));
     }
-    visit
 }
 
 /// Answers a step of a visit; `more` stands beside the answer.

@@ -184,7 +184,8 @@ impl Inner {
             return Err(Refusal::UnknownVisit.into());
         };
         let (trade, entries, standing) = (&self.trade, &chain.entries, &standing);
-        let scene = Scene { trade, entries, record, standing, by, now };
+        let (device, devices) = (self.writer.device.as_str(), &self.devices);
+        let scene = Scene { trade, entries, record, standing, by, device, devices, now };
         Ok(decide(scene)?)
     }
 

@@ -2,6 +2,7 @@
 //! visit's entries, writes nothing.
 
 use crate::model::answer::{AnswerValue, Beside};
+use crate::model::device::Devices;
 use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
 use crate::model::gates::LiftKind;
 use crate::model::ids::answer;
@@ -16,6 +17,7 @@ use crate::walk::record::{self, Record};
 use crate::walk::{applies, former};
 
 use super::derive::step_words;
+use super::devices;
 use super::fault::Refusal;
 
 /// What a decision may look at.
@@ -31,6 +33,10 @@ pub struct Scene<'a> {
     pub standing: &'a Standing,
     /// Who acts.
     pub by: &'a str,
+    /// On which device.
+    pub device: &'a str,
+    /// What was decided about the others.
+    pub devices: &'a Devices,
     /// When.
     pub now: Moment,
 }
@@ -97,7 +103,10 @@ fn own_gates(scene: Scene<'_>, row: &StepRow) -> Result<(), Refusal> {
         return Ok(());
     }
     let confirmed = || scene.record.confirmed.values();
-    if confirmed().any(|confirmed| confirmed.by != scene.by) {
+    // A name that a stranger's device wrote is nobody's look at the lift.
+    let doubtful = |device: &String| devices::stand(device, scene.device, scene.devices).is_doubtful();
+    if confirmed().any(|confirmed| confirmed.by != scene.by) || scene.record.confirmed_on.iter().any(doubtful)
+    {
         return Err(Refusal::GatesOfAnother);
     }
     let hold = &scene.trade.gates_hold;

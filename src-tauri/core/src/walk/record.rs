@@ -31,6 +31,8 @@ pub struct Record {
     pub order: Option<Order>,
     /// Confirmed gates of the entered set, by gate. Empty when nobody is in a part.
     pub confirmed: BTreeMap<String, Confirmed>,
+    /// The devices on which they were confirmed.
+    pub confirmed_on: BTreeSet<String>,
     /// The entered gate set.
     pub entered: Option<String>,
     /// What holds the car up, where every gate of the entered set was confirmed for the same.
@@ -178,7 +180,8 @@ impl Record {
             EntryBody::Amended { intake, .. } => self.intake = intake.clone(),
             EntryBody::OrderChosen { order, .. } => self.order = Some(*order),
             EntryBody::GateConfirmed { set, gate, lift, by } => {
-                self.confirm((set, *lift), gate, by, entry.at)
+                self.confirm((set, *lift), gate, by, entry.at);
+                self.confirmed_on.insert(entry.device.clone());
             }
             EntryBody::PartLeft { .. } => self.leave(),
             EntryBody::Answered { .. } if superseded => self.worked(entry),
@@ -234,6 +237,7 @@ impl Record {
     fn leave(&mut self) {
         self.entered = None;
         self.confirmed.clear();
+        self.confirmed_on.clear();
         (self.lift, self.active_at, self.warmth) = (None, None, None);
     }
 
