@@ -65,6 +65,8 @@ fn folder_of_a_stranger_makes_no_rating_milder_and_erases_nothing() {
     two.stranger.import(&mut &file[..]).unwrap();
     two.stranger.erase(&genuine, "BL 4002").unwrap();
     let slip = json!({ "reason": "the glove slipped" });
+    ask(&two.stranger, json!({ "ask": "leave-part", "visit": two.visit }));
+    enter_lift(&two.stranger, &two.visit);
     assert_eq!(answered(&two.stranger, &two.visit, "play-vertical", json!("none"), slip).urgency.word, None);
     back_up(&two.stranger, backup.path());
     let done = restore(&two.here, backup.path());
@@ -192,6 +194,8 @@ fn what_is_held_back_of_one_device_holds_back_no_other() {
     assert_eq!(code(&here, json!({ "ask": "retire-device", "device": list.own.device })), "ok");
     ask(&retired, json!({ "ask": "answer", "visit": visit, "step": "turn-by-hand", "value": "smooth" }));
     other.import(&mut &exported(&retired, &[&visit])[..]).unwrap();
+    ask(&other, json!({ "ask": "leave-part", "visit": visit }));
+    enter_lift(&other, &visit);
     answered(&other, &visit, "play-vertical", json!("felt"), json!({}));
     let done = here.import(&mut &exported(&other, &[&visit])[..]).unwrap();
     assert_eq!((done.taken.len(), done.set_apart[0].why.code.as_str()), (1, "handover-held-back"));
