@@ -44,6 +44,15 @@ pub fn rigid(steady: &Steady, plate: &str) -> String {
     standing.visit
 }
 
+/// Two devices of one workshop: each was confirmed on the other.
+fn acquainted([one, other]: [&Steady; 2]) {
+    for (here, there) in [(one, other), (other, one)] {
+        let Response::Devices(list) = there.handle(Request::Devices).unwrap() else { panic!("no list") };
+        let confirm = json!({ "ask": "confirm-device", "device": list.own.device, "code": list.own.code });
+        assert_eq!(code(here, confirm), "ok");
+    }
+}
+
 fn answer(visit: &str, value: &str) -> Value {
     json!({ "ask": "answer", "visit": visit, "step": "play-vertical", "value": value })
 }
@@ -103,6 +112,7 @@ fn same_file_twice_changes_nothing_the_second_time() {
 #[test]
 fn two_copies_of_a_visit_become_one_ledger_with_both_chains() {
     let ((_a, here), (_b, there)) = (scratch(), scratch());
+    acquainted([&here, &there]);
     let visit = rigid(&here, "TR 4417");
     imported(&there, &exported(&here, &[&visit]));
     ask(&here, answer(&visit, "none"));
@@ -129,6 +139,7 @@ fn two_copies_of_a_visit_become_one_ledger_with_both_chains() {
 #[test]
 fn work_goes_on_after_a_merge() {
     let ((_a, here), (_b, there)) = (scratch(), scratch());
+    acquainted([&here, &there]);
     let visit = rigid(&here, "TR 4417");
     for round in 0..3 {
         imported(&there, &exported(&here, &[&visit]));
