@@ -186,7 +186,7 @@ fn limit_of_the_form_is_one() {
     assert!(text.matches("6.5 µm").count() >= 2, "{text}");
     let limit = |diameter: f64| BenchTables::shipped().unwrap().form_limit_um(diameter);
     for (diameter, expected) in
-        [(80.0, Some(6.5)), (80.03, Some(6.5)), (81.0, Some(7.5)), (120.3, Some(7.5)), (29.0, None)]
+        [(80.0, Some(6.5)), (80.03, Some(6.5)), (81.0, Some(7.5)), (120.3, Some(7.5)), (18.0, None)]
     {
         assert_eq!(limit(diameter), expected, "{diameter}");
     }

@@ -534,8 +534,8 @@ fn bad_readings_are_refused_by_name() {
         input["maker_limit"] = Value::Null;
         input["bearing"] = json!({"bore_mm": bore, "group": "CN"});
     };
-    refused(|input| no_maker(input, 24.0), "bore-not-tabled");
-    refused(|input| no_maker(input, 80.1), "bore-not-tabled");
+    refused(|input| no_maker(input, 10.0), "bore-not-tabled");
+    refused(|input| no_maker(input, 140.1), "bore-not-tabled");
     refused(
         |input| {
             no_maker(input, 35.0);

@@ -81,6 +81,6 @@ error-place-refused-help = Geben Sie Drehpunkt, Messuhr und Lager in Millimetern
 error-limit-refused = Die Grenze ist nicht über null
 error-limit-refused-help = Geben Sie die Herstellerangabe ein, wie sie im Handbuch steht, oder lassen Sie sie weg, wenn sie nicht bekannt ist.
 error-bore-not-tabled = Für diese Bohrung steht keine Lagerluft in der Tabelle
-error-bore-not-tabled-help = In der Tabelle stehen Bohrungen über 24 und bis 80 mm. Geben Sie stattdessen die Herstellerangabe ein, oder lassen Sie das Lager weg: Dann wird nichts beurteilt.
+error-bore-not-tabled-help = In der Tabelle stehen Bohrungen über 10 und bis 140 mm. Geben Sie stattdessen die Herstellerangabe ein, oder lassen Sie das Lager weg: Dann wird nichts beurteilt.
 error-earlier-refused = Ein Ergebnis eines früheren Vorgangs kann nicht stimmen
 error-earlier-refused-help = Geben Sie zu jedem an, wie viele Tage es her ist, die Bewegung und die Standardunsicherheit, alle über null.

@@ -81,6 +81,6 @@ error-place-refused-help = Enter pivot, gauge and bearing in millimetres from an
 error-limit-refused = The limit is not above zero
 error-limit-refused-help = Enter the maker's figure as it stands in the manual, or leave it out if it is not known.
 error-bore-not-tabled = No internal clearance is tabled for this bore
-error-bore-not-tabled-help = Bores over 24 and up to 80 mm are tabled. Enter the maker's figure instead, or leave the bearing out: then nothing is judged.
+error-bore-not-tabled-help = Bores over 10 and up to 140 mm are tabled. Enter the maker's figure instead, or leave the bearing out: then nothing is judged.
 error-earlier-refused = A result of an earlier visit cannot be right
 error-earlier-refused-help = Enter days ago, movement and standard uncertainty of each, all above zero.

@@ -81,6 +81,6 @@ error-place-refused-help = Anote pivote, comparador y rodamiento en milímetros 
 error-limit-refused = El límite no es mayor que cero
 error-limit-refused-help = Anote el valor del fabricante tal como está en el manual, o déjelo en blanco si no se conoce.
 error-bore-not-tabled = La tabla no tiene juego interno para este diámetro interior
-error-bore-not-tabled-help = La tabla tiene diámetros interiores de más de 24 y hasta 80 mm. Anote en su lugar el valor del fabricante, o deje fuera el rodamiento: entonces no se juzga nada.
+error-bore-not-tabled-help = La tabla tiene diámetros interiores de más de 10 y hasta 140 mm. Anote en su lugar el valor del fabricante, o deje fuera el rodamiento: entonces no se juzga nada.
 error-earlier-refused = Un resultado de una visita anterior no puede ser correcto
 error-earlier-refused-help = Anote de cada uno cuántos días hace, el movimiento y la incertidumbre típica, todos mayores que cero.

@@ -81,6 +81,6 @@ error-place-refused-help = Entrez pivot, comparateur et roulement en millimètre
 error-limit-refused = La limite n’est pas au-dessus de zéro
 error-limit-refused-help = Entrez la valeur du constructeur telle qu’elle est dans le manuel, ou laissez-la de côté si elle n’est pas connue.
 error-bore-not-tabled = Aucun jeu interne n’est au tableau pour cet alésage
-error-bore-not-tabled-help = Les alésages au-dessus de 24 et jusqu’à 80 mm sont au tableau. Entrez plutôt la valeur du constructeur, ou laissez le roulement de côté : alors rien n’est jugé.
+error-bore-not-tabled-help = Les alésages au-dessus de 10 et jusqu’à 140 mm sont au tableau. Entrez plutôt la valeur du constructeur, ou laissez le roulement de côté : alors rien n’est jugé.
 error-earlier-refused = Un résultat d’une visite d’avant ne peut pas être juste
 error-earlier-refused-help = Entrez pour chacun le nombre de jours écoulés, le mouvement et l’incertitude type, tous au-dessus de zéro.
