@@ -82,12 +82,38 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
   await found.getByTestId("bore-angles").fill("6");
   await found.getByTestId("bore-depths").fill("2");
   await found.getByTestId("bore-wall").fill("6.0");
-  for (let depth = 0; depth < 2; depth += 1) {
-    for (let angle = 0; angle < 6; angle += 1) {
-      const size = 72.02 + 0.03 * Math.cos((2 * Math.PI * angle) / 6) + 0.004 * depth;
-      await found.getByTestId(`bore-${depth}-${angle}`).fill(size.toFixed(3));
-    }
+  const size = (depth, angle) => (72.02 + 0.03 * Math.cos((2 * Math.PI * angle) / 6) + 0.004 * depth).toFixed(3);
+  const pad = found.getByTestId("bore-pad");
+  const at = async () => `${await pad.getAttribute("data-depth")}-${await pad.getAttribute("data-angle")}`;
+  const key = (name) => pad.getByTestId(`pad-${name}`).click();
+  const type = async (text) => {
+    for (const sign of text) await key(sign === "." ? "point" : sign);
+  };
+  await type("71.000");
+  assert.equal(await at(), "0-1", "a reading with all its decimals goes on by itself");
+  await key("undo");
+  assert.equal(await at(), "0-0");
+  assert.equal(await found.getByTestId("bore-0-0").inputValue(), "", "what was undone is gone");
+  await type(size(0, 0));
+  for (let angle = 1; angle < 6; angle += 1) {
+    assert.equal(await at(), `0-${angle}`);
+    const alike = size(0, angle).slice(0, 3) === size(0, angle - 1).slice(0, 3);
+    if (alike) await key("begins");
+    await type(size(0, angle).slice(alike ? 3 : 0));
+    assert.equal(await found.getByTestId(`bore-0-${angle}`).inputValue(), size(0, angle));
   }
+  assert.equal(await found.getByTestId("bore-sketch").getAttribute("data-points"), "0", "the next depth is still empty");
+  await key("repeat");
+  assert.equal(await found.getByTestId("bore-1-0").inputValue(), size(0, 5), "as the one before");
+  await key("undo");
+  await accessible("a bore on the pad");
+  await found.locator("[id^='paste.'] > summary").click();
+  const column = Array.from({ length: 6 }, (_, angle) => `${angle + 1};${size(1, angle).replace(".", ",")};mm`);
+  await found.getByTestId("bore-paste-text").fill(["no;value;unit", ...column].join("\n"));
+  assert.match(await found.getByTestId("bore-paste-said").innerText(), /more than one way/);
+  await found.getByTestId("bore-paste-1").click();
+  assert.equal(await found.getByTestId("bore-1-5").inputValue(), size(1, 5).replace(".", ","));
+  assert.equal(await found.getByTestId("bore-sketch").getAttribute("data-points"), "12", "the oval and its other half");
   await page.reload();
   await id("verdict").waitFor();
   await unfold("bench-found");
@@ -171,6 +197,8 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   for (const set of ["heat", "press", "refit"]) await confirmBenchGates(set);
   await id("bench-complete").waitFor();
   await accessible("the bench with all its parts");
+  assert.equal(await madeBy(page, () => id("make-pdf").click()), "%PDF-");
+  await id("paper-machinist").click();
   assert.equal(await madeBy(page, () => id("make-pdf").click()), "%PDF-");
 });
 

@@ -165,6 +165,7 @@ impl Press for NotingPress {
             Paper::Finding(finding) => ("finding", &finding.locale),
             Paper::Note(note) => ("note", &note.locale),
             Paper::Repair(record) => ("repair", &record.locale),
+            Paper::Machinist(page) => ("machinist", &page.locale),
         };
         let line = format!("{kind} {locale} {}", run.sheet.id());
         self.0.lock().unwrap().push(line.clone());

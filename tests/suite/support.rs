@@ -26,6 +26,7 @@ impl Press for PlainPress {
             Paper::Finding(finding) => finding.title.clone().into_bytes(),
             Paper::Note(note) => note.title.clone().into_bytes(),
             Paper::Repair(record) => record.title.clone().into_bytes(),
+            Paper::Machinist(page) => page.title.clone().into_bytes(),
         })
     }
 }

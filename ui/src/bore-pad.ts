@@ -53,7 +53,7 @@ export function pressed(text: string, key: string): string {
 
 const decimals = (text: string): number => /[.,](\d*)$/.exec(text.trim())?.[1]?.length ?? 0;
 
-/** A reading with all the decimals its gauge shows: the pad goes on by itself. One without decimals waits for the key. */
+/** A reading with all the decimals of its gauge: the pad goes on by itself. One without decimals waits for the key. */
 export function isWhole(text: string, resolution: string): boolean {
   const shown = decimals(resolution);
   return shown > 0 && decimals(text) >= shown;

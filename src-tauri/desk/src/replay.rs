@@ -24,8 +24,9 @@ use crate::{fault, house, say};
 const LARGEST_CASE: u64 = steady_core::model::limits::CASE_BYTES;
 /// Language of the papers where none is given.
 const LOCALE: &str = "en";
-/// The repair record, of a case that recorded something at the bench.
-const REPAIR: (PaperKind, &str) = (PaperKind::Repair, "repair.pdf");
+/// The repair record and the machinist's sheet, of a case that recorded something at the bench.
+const BENCH: [(PaperKind, &str); 2] =
+    [(PaperKind::Repair, "repair.pdf"), (PaperKind::Machinist, "machinist.pdf")];
 /// The papers of a visit and their file names.
 const PAPERS: [(PaperKind, &str); 3] =
     [(PaperKind::Finding, "finding.pdf"), (PaperKind::Note, "note.pdf"), (PaperKind::ShortText, "note.txt")];
@@ -122,7 +123,7 @@ impl<'a> Papers<'a> {
             self.made = Some(folder.to_owned());
         }
         let leave = Leave { replace: self.how.replace, data: self.data };
-        for (paper, name) in PAPERS.into_iter().chain(benched.then_some(REPAIR)) {
+        for (paper, name) in PAPERS.into_iter().chain(BENCH.into_iter().filter(|_| benched)) {
             self.outputs.push((paper, Output::begin(&folder.join(name), leave)?));
         }
         Ok(())

@@ -23,6 +23,8 @@ use crate::world::{PaperWorld, Resources, Template};
 const NOTE_SIZES: [f64; 8] = [12.5, 12.0, 11.5, 11.0, 10.5, 10.0, 9.5, 9.0];
 /// A finding is read at a desk and may have as many pages as it needs.
 const FINDING_SIZE: f64 = 9.5;
+/// Type sizes the machinist's sheet is tried at until it fits one page.
+const MACHINIST_SIZES: [f64; 6] = [9.5, 9.0, 8.5, 8.0, 7.5, 7.0];
 
 /// Builds the press. The fonts are read once, here.
 ///
@@ -59,6 +61,10 @@ impl Press for TypstPress {
                 let inputs = PrintInputs::gather(Template::Repair, &record.photos, run);
                 content(record)
                     .and_then(|content| self.set(&inputs, content, &record.locale, &[FINDING_SIZE]))
+            }
+            Paper::Machinist(page) => {
+                let inputs = PrintInputs::gather(Template::Machinist, None, run);
+                content(page).and_then(|content| self.set(&inputs, content, &page.locale, &MACHINIST_SIZES))
             }
         };
         // Each paper is printed once; what the typesetter remembers of it would only pile up.
@@ -125,7 +131,7 @@ impl<'a> PrintInputs<'a> {
     ) -> Self {
         let sheet = run.sheet.id();
         let budget = match template {
-            Template::Finding | Template::Repair => photos::BESIDE_A_STEP,
+            Template::Finding | Template::Repair | Template::Machinist => photos::BESIDE_A_STEP,
             Template::Note => photos::ON_THE_NOTE,
         };
         let Prepared { pictures, damaged } = photos::prepare(lines, run.photo, budget);

@@ -31,8 +31,9 @@ const FAMILIES: [&[&[u8]]; 4] = [
 pub(crate) const PICTOGRAPHS: u8 = 1 << (FAMILIES.len() - 1);
 
 /// Every template, by the path it is imported under.
-const TEMPLATES: [(&str, &str); 5] = [
+const TEMPLATES: [(&str, &str); 6] = [
     ("/finding.typ", include_str!("../templates/finding.typ")),
+    ("/machinist.typ", include_str!("../templates/machinist.typ")),
     ("/marks.typ", include_str!("../templates/marks.typ")),
     ("/note.typ", include_str!("../templates/note.typ")),
     ("/repair.typ", include_str!("../templates/repair.typ")),
@@ -55,6 +56,7 @@ pub(crate) enum Template {
     Finding,
     Note,
     Repair,
+    Machinist,
 }
 
 /// What all papers share: the library, the fonts, the templates.
@@ -114,6 +116,7 @@ impl<'a> PaperWorld<'a> {
             Template::Finding => file_id("/finding.typ")?,
             Template::Note => file_id("/note.typ")?,
             Template::Repair => file_id("/repair.typ")?,
+            Template::Machinist => file_id("/machinist.typ")?,
         };
         let data = data.into_iter().map(|(path, bytes)| (path.to_owned(), Bytes::new(bytes)));
         let drawings = DRAWINGS.iter().map(|(path, svg)| ((*path).to_owned(), Bytes::from_string(*svg)));

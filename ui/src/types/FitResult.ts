@@ -4,6 +4,7 @@ import type { ClearanceStand } from "./ClearanceStand";
 import type { Holding } from "./Holding";
 import type { NotCounted } from "./NotCounted";
 import type { SeatFit } from "./SeatFit";
+import type { SleeveDesign } from "./SleeveDesign";
 
 /**
  * What follows from the sizes.
@@ -13,6 +14,10 @@ export type FitResult = {
  * The seats, the bearing's first; two with a sleeve.
  */
 seats: Array<SeatFit>, 
+/**
+ * What the sleeve has to be for this housing; none without one.
+ */
+sleeve: SleeveDesign | null, 
 /**
  * What the fit leaves of the bearing's internal clearance; none where bore or group is not given.
  */

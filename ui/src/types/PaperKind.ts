@@ -3,4 +3,4 @@
 /**
  * The papers.
  */
-export type PaperKind = "finding" | "note" | "short-text" | "repair";
+export type PaperKind = "finding" | "note" | "short-text" | "repair" | "machinist";

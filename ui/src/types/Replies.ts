@@ -22,6 +22,7 @@ export type Replies = {
   "upload": "uploaded",
   "keep-photo": "visit",
   "read-vin": "vin",
+  "scan-visit": "visits",
   "want-photo": "wanted",
   "wanted-photos": "wanted",
   "drop-wanted": "wanted",

@@ -168,6 +168,10 @@ upload: string, } | { "ask": "read-vin",
 /**
  * The upload.
  */
+upload: string, } | { "ask": "scan-visit", 
+/**
+ * The upload.
+ */
 upload: string, } | { "ask": "want-photo", 
 /**
  * The visit.

@@ -63,6 +63,7 @@ impl Inner {
             Request::Upload { .. }
             | Request::KeepPhoto { .. }
             | Request::ReadVin { .. }
+            | Request::ScanVisit { .. }
             | Request::WantPhoto { .. }
             | Request::WantedPhotos { .. }
             | Request::DropWanted { .. }
@@ -170,6 +171,7 @@ impl Inner {
             Request::Upload { upload, index, piece } => intake::upload(self, &upload, index, &piece.0),
             Request::KeepPhoto { visit, step, upload } => self.keep_photo(&visit, &step, &upload, by),
             Request::ReadVin { upload } => vin::read(self, &upload),
+            Request::ScanVisit { upload } => list::scanned(self, &upload),
             Request::WantPhoto { visit, step, wish } => wishes::want(self, &visit, by, &step, &wish),
             Request::WantedPhotos { visit } => wishes::wanted(self, &visit),
             Request::DropWanted { visit, step } => wishes::drop(self, &visit, &step),

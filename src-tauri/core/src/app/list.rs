@@ -7,13 +7,14 @@ use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing, Support};
 use crate::model::time::Moment;
+use crate::photos::barcode;
 use crate::store::cards::{CardRow, haystack};
 
 use super::decide::line_fits;
 use super::fault::{Fault, Refusal};
 use super::response::{Home, LayoutChoice, Response, VisitCard, VisitPage};
 use super::steady::Inner;
-use super::{devices, set_aside};
+use super::{devices, qr, set_aside};
 
 pub(super) fn home(inner: &Inner) -> Result<Response, Fault> {
     inner.store.sweep_again();
@@ -70,7 +71,29 @@ pub(super) fn set_preference(inner: &mut Inner, name: &str, value: &str) -> Resu
     home(inner)
 }
 
+/// The visit whose code is in a photo, and drops the photo whatever it shows.
+pub(super) fn scanned(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
+    let bytes = inner.store.upload(upload)?;
+    inner.store.drop_upload(upload);
+    let texts = barcode::texts(&bytes)?;
+    let visit = texts.iter().find_map(|text| qr::scanned_visit(text)).ok_or(Refusal::NoVisitInPhoto)?;
+    one(inner, &visit)
+}
+
+/// The page with this visit alone.
+fn one(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
+    let mut known = shown(card(&inner.standing_beside(visit)?));
+    known.from = devices::doubt(inner, visit)?;
+    Ok(Response::Visits(VisitPage { visits: vec![known], total: 1, next: None }))
+}
+
 pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Result<Response, Fault> {
+    // A scanner that types what it reads. A visit that is not here is looked for like any other words, and not found.
+    if let Some(visit) = qr::scanned_visit(search) {
+        if let Ok(found) = one(inner, &visit) {
+            return Ok(found);
+        }
+    }
     let page = inner.store.cards(search, after)?;
     let (total, next) = (page.total, page.next);
     let mut visits: Vec<VisitCard> = page.cards.into_iter().map(|known| whole(inner, known)).collect();

@@ -2,17 +2,17 @@
 
 use crate::content::finding::Finding;
 use crate::content::note::Note;
-use crate::content::{build_finding, build_note, build_repair};
+use crate::content::{build_finding, build_machinist, build_note, build_repair};
 use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
 use crate::store::photo_files::PhotoSize;
 
-use super::bench;
 use super::fault::Fault;
 use super::press::{Paper, PhotoFound, PrintRun};
 use super::request::{PaperKind, Sheet};
 use super::response::Response;
 use super::steady::Inner;
+use super::{bench, qr};
 
 pub(super) fn finding(inner: &mut Inner, visit: &str, locale: &str) -> Result<Response, Fault> {
     Ok(Response::Finding(Box::new(written_finding(inner, visit, locale)?)))
@@ -64,6 +64,12 @@ pub(super) fn printed(
             let bench = bench::stand(inner, visit, locale)?;
             let record = build_repair(&standing, &bench, &inner.workshop, &words);
             pdf(named("pdf"), print(inner, Paper::Repair(&record), sheet, at)?)
+        }
+        PaperKind::Machinist => {
+            let (standing, words) = (inner.standing(visit)?, inner.words(locale)?);
+            let bench = bench::stand(inner, visit, locale)?;
+            let page = build_machinist(&standing, &bench, &inner.workshop, qr::visit(visit)?, &words);
+            pdf(named("pdf"), print(inner, Paper::Machinist(&page), sheet, at)?)
         }
         PaperKind::Note => {
             let note = written_note(inner, visit, locale)?;

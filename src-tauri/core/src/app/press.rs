@@ -1,6 +1,6 @@
 //! The printing press, as the core sees it: content in, bytes out. `steady-papers` builds one.
 
-use crate::content::{finding::Finding, note::Note, repair::RepairRecord};
+use crate::content::{finding::Finding, machinist::MachinistSheet, note::Note, repair::RepairRecord};
 use crate::model::time::Moment;
 
 use super::request::Sheet;
@@ -14,6 +14,8 @@ pub enum Paper<'a> {
     Note(&'a Note),
     /// The bench's repair record.
     Repair(&'a RepairRecord),
+    /// The page that the machinist works by.
+    Machinist(&'a MachinistSheet),
 }
 
 /// What a press needs beside the words.

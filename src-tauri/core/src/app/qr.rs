@@ -18,6 +18,8 @@ const QUIET_ZONE: i32 = 4;
 const UTF_8: u32 = 26;
 /// What a device's code begins with; its key follows in capitals, which take the least room (ISO/IEC 18004, 7.4.4).
 const DEVICE: &str = "STEADY DEVICE 1 ";
+/// What a visit's code begins with; its id follows in capitals.
+const VISIT: &str = "STEADY VISIT 1 ";
 
 pub(super) fn short_text(inner: &mut Inner, visit: &str, locale: &str) -> Result<Response, Fault> {
     let text = papers::written_note(inner, visit, locale)?.short_text;
@@ -31,6 +33,20 @@ pub(super) fn device(inner: &Inner) -> Result<Response, Fault> {
     let text = format!("{DEVICE}{}", inner.writer.device.to_ascii_uppercase());
     let code = encode(&text).map_err(|_| Fault::Internal("a key is longer than a code holds".to_owned()))?;
     Ok(Response::QrCode(drawn(&code, text)))
+}
+
+/// The code of a visit for a paper, row by row, with its light rim.
+pub(super) fn visit(visit: &str) -> Result<Vec<String>, Fault> {
+    let code = encode(&format!("{VISIT}{}", visit.to_ascii_uppercase()))
+        .map_err(|_| Fault::Internal("a visit's id is longer than a code holds".to_owned()))?;
+    let span = -QUIET_ZONE..code.size() + QUIET_ZONE;
+    let row = |y: i32| span.clone().map(|x| if code.get_module(x, y) { '1' } else { '0' }).collect();
+    Ok(span.clone().map(row).collect())
+}
+
+/// The visit in the text of a paper's code.
+pub(super) fn scanned_visit(text: &str) -> Option<String> {
+    Some(text.trim().strip_prefix(VISIT)?.trim().to_ascii_lowercase())
 }
 
 /// The key in the text of a device's QR code.

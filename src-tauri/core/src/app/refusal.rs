@@ -89,6 +89,7 @@ refusals! {
     WorkshopUnreadable = "workshop-unreadable",
     NoVinInPhoto = "no-vin-in-photo",
     NoDeviceInPhoto = "no-device-in-photo",
+    NoVisitInPhoto = "no-visit-in-photo",
     IntakeTooLong = "intake-too-long",
     LayoutFixed = "layout-fixed",
     SignatureRefused = "signature-refused",

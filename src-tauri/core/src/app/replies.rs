@@ -25,6 +25,7 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("upload", "uploaded"),
     ("keep-photo", "visit"),
     ("read-vin", "vin"),
+    ("scan-visit", "visits"),
     ("want-photo", "wanted"),
     ("wanted-photos", "wanted"),
     ("drop-wanted", "wanted"),

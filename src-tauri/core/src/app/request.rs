@@ -165,6 +165,11 @@ pub enum Request {
         /// The upload.
         upload: String,
     },
+    /// Finds the visit whose code is on a paper, in a finished upload; the photo is not kept.
+    ScanVisit {
+        /// The upload.
+        upload: String,
+    },
     /// A photo is about to be taken: asked before the camera opens, which may end the app.
     WantPhoto {
         /// The visit.
@@ -481,6 +486,8 @@ pub enum PaperKind {
     ShortText,
     /// The repair record of the bench, PDF.
     Repair,
+    /// The page that the machinist works by, PDF.
+    Machinist,
 }
 
 /// Sheet sizes.
@@ -502,6 +509,7 @@ impl PaperKind {
             Self::Finding => "finding",
             Self::Note | Self::ShortText => "note",
             Self::Repair => "repair",
+            Self::Machinist => "machinist",
         }
     }
 }

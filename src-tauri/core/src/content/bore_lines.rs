@@ -25,7 +25,7 @@ pub fn bore_lines(words: &Words, shape: &BoreShape, limit_um: Option<f64>) -> Ve
         Some(limit) => words.with("bore-line-limit", &[("limit", words.fine(limit).into())]),
         None => words.text("bore-line-limit-unknown"),
     });
-    lines.extend(form_line(words, "bore-line-taper", shape.taper));
+    lines.extend(taper_line(words, shape.taper));
     lines.extend(shape.notes.iter().map(|note| note_line(words, note)));
     lines
 }
@@ -35,6 +35,8 @@ pub fn note_line(words: &Words, note: &BoreNote) -> String {
     let shown = |name: &str, value: f64| match name {
         "depth" | "from" | "to" | "bore" | "cut" | "wall" => words.measured(value),
         "floor" | "shift" => words.fine(value),
+        // A file may count an angle on past a turn, or back.
+        "angle" => words.rounded(value.rem_euclid(360.0), 3),
         _ => words.rounded(value, 3),
     };
     let args: Vec<(&str, FluentValue<'_>)> =
@@ -46,6 +48,17 @@ fn size_line(words: &Words, id: &str, size: SizeMm) -> String {
     let args =
         [("size", words.measured(size.value_mm).into()), ("expanded", words.fine(size.expanded_um).into())];
     words.with(id, &args)
+}
+
+/// Which way it widens, where that is told from the uncertainty.
+fn taper_line(words: &Words, taper: Option<FormUm>) -> Option<String> {
+    let taper = taper?;
+    let id = match taper.value_um {
+        value if value.abs() <= taper.expanded_um => "bore-line-taper-none",
+        value if value > 0.0 => "bore-line-taper-wider",
+        _ => "bore-line-taper-narrower",
+    };
+    form_line(words, id, Some(FormUm { value_um: taper.value_um.abs(), ..taper }))
 }
 
 fn form_line(words: &Words, id: &str, form: Option<FormUm>) -> Option<String> {

@@ -2,7 +2,7 @@
 
 use crate::model::fit::{
     Assembly, ClearanceStand, FitResult, FitState, NotCounted, PartId, SeatFit, SeatId, SizeFrom, SizeStand,
-    Spread, StressStand,
+    SleeveDesign, Spread, StressStand,
 };
 use crate::model::gauge::ClearanceGroup;
 use crate::words::Words;
@@ -11,6 +11,14 @@ use fluent_bundle::FluentValue;
 /// Everything a fit says, in the order it is read.
 pub fn fit_lines(words: &Words, result: &FitResult) -> Vec<String> {
     let mut lines: Vec<String> = result.seats.iter().flat_map(|seat| seat_lines(words, seat)).collect();
+    lines.extend(general_lines(words, result));
+    lines
+}
+
+/// What holds for all seats of a fit: what is left of the clearance, the form, what holds hot, what is not counted.
+pub(super) fn general_lines(words: &Words, result: &FitResult) -> Vec<String> {
+    let mut lines: Vec<String> =
+        result.sleeve.iter().flat_map(|sleeve| sleeve_lines(words, sleeve)).collect();
     lines.extend(result.clearance.iter().flat_map(|clearance| clearance_lines(words, clearance)));
     lines.push(words.with("fit-form", &[("form", fine(words, result.form_um))]));
     let advice = if result.light_alloy { "fit-advice-light-alloy" } else { "fit-advice-iron" };
@@ -28,28 +36,92 @@ pub fn fit_lines(words: &Words, result: &FitResult) -> Vec<String> {
     lines
 }
 
-fn seat_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
-    let (id, part) = match seat.seat {
-        SeatId::BearingInHousing => ("fit-seat-bearing-in-housing", PartId::OuterRing),
-        SeatId::BearingInSleeve => ("fit-seat-bearing-in-sleeve", PartId::OuterRing),
-        SeatId::SleeveInHousing => ("fit-seat-sleeve-in-housing", PartId::Sleeve),
+/// How the parts go into one another, a line a seat: grip at 20 C, cold and hot, then force, heat and cold.
+pub fn joining_lines(words: &Words, result: &FitResult) -> Vec<String> {
+    let line = |seat: &SeatFit| {
+        let mut said = vec![
+            words.with(seat_id(seat.seat), &[("diameter", words.measured(seat.diameter_mm).into())]),
+            spread(words, fine, "fit-interference", &seat.interference_um),
+        ];
+        said.extend(hot_lines(words, seat));
+        said.extend(assembly_lines(words, &seat.assembly));
+        said.join(" ")
     };
-    let part = words.text(part_id(part));
-    let mut lines = vec![
-        words.with(id, &[("diameter", words.measured(seat.diameter_mm).into())]),
-        size(words, "fit-size-hole", &seat.hole, ""),
-        size(words, "fit-size-part", &seat.part, &part),
-    ];
-    if seat.hole_in_class == Some(false) {
-        lines.push(words.text("fit-hole-outside-class"));
+    let sleeve = result.sleeve.iter().map(|sleeve| sleeve_lines(words, sleeve).join(" "));
+    result.seats.iter().map(line).chain(sleeve).collect()
+}
+
+pub(super) fn seat_id(seat: SeatId) -> &'static str {
+    match seat {
+        SeatId::BearingInHousing => "fit-seat-bearing-in-housing",
+        SeatId::BearingInSleeve => "fit-seat-bearing-in-sleeve",
+        SeatId::SleeveInHousing => "fit-seat-sleeve-in-housing",
     }
+}
+
+fn seat_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
+    let mut lines =
+        vec![words.with(seat_id(seat.seat), &[("diameter", words.measured(seat.diameter_mm).into())])];
+    lines.extend(size_lines(words, seat));
     lines.push(spread(words, fine, "fit-interference", &seat.interference_um));
     lines.push(words.text(state_id(seat.state)));
     lines.extend(hot_lines(words, seat));
-    lines.push(spread(words, number, "fit-pressure", &seat.pressure_mpa));
+    lines.extend(strength_lines(words, seat));
+    lines
+}
+
+/// What a table of a seat's interference does not say: its sizes, what becomes of it hot, strength, how it goes together.
+pub(super) fn seat_rest(words: &Words, seat: &SeatFit) -> Vec<String> {
+    let mut lines = size_lines(words, seat);
+    // The last says what becomes of the fit hot; those before it give the figures of the table.
+    lines.extend(hot_lines(words, seat).pop());
+    lines.extend(strength_lines(words, seat));
+    lines
+}
+
+fn size_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
+    let part = match seat.seat {
+        SeatId::BearingInHousing | SeatId::BearingInSleeve => PartId::OuterRing,
+        SeatId::SleeveInHousing => PartId::Sleeve,
+    };
+    let part = words.text(part_id(part));
+    let mut lines =
+        vec![size(words, "fit-size-hole", &seat.hole, ""), size(words, "fit-size-part", &seat.part, &part)];
+    if seat.hole_in_class == Some(false) {
+        lines.push(words.text("fit-hole-outside-class"));
+    }
+    lines
+}
+
+fn strength_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
+    let mut lines = vec![spread(words, number, "fit-pressure", &seat.pressure_mpa)];
     lines.extend(seat.stress.iter().map(|stress| stress_line(words, stress)));
     lines.extend(assembly_lines(words, &seat.assembly));
     lines
+}
+
+/// What the sleeve has to be: outside for the grip and the stress, its bore before it is pressed in.
+fn sleeve_lines(words: &Words, sleeve: &SleeveDesign) -> Vec<String> {
+    let mm = |mm: f64| FluentValue::from(words.measured(mm));
+    let limits = [sleeve.outside_least_mm, sleeve.outside_most_mm];
+    let outside = match (limits, sleeve.holds) {
+        (_, Some(false)) => words.text("fit-sleeve-none-holds"),
+        ([Some(least), Some(most)], _) => {
+            words.with("fit-sleeve-outside", &[("least", mm(least)), ("most", mm(most))])
+        }
+        ([Some(least), None], _) => words.with("fit-sleeve-outside-least", &[("least", mm(least))]),
+        _ => words.text("fit-sleeve-outside-unknown"),
+    };
+    let closes = spread(words, fine, "fit-sleeve-closes", &sleeve.closes_um);
+    let bored = match sleeve.bored_before_mm {
+        Some([least, most]) => words.with("fit-sleeve-bored", &[("least", mm(least)), ("most", mm(most))]),
+        None => words.text("fit-sleeve-bored-after"),
+    };
+    vec![outside, closes, bored]
+}
+
+fn material(words: &Words, id: &str) -> String {
+    words.text(&format!("material-{id}"))
 }
 
 /// Which class holds the bare housing hot; where none does, what does. A sleeve's fit says that of itself.
@@ -79,7 +151,7 @@ fn holding_lines(words: &Words, result: &FitResult) -> Vec<String> {
     lines.extend(bore.map(|bore| words.with("fit-holding-bare", &[("bore", words.measured(bore).into())])));
     lines.extend(holding.sleeve.iter().map(|sleeve| {
         let args = [
-            ("material", FluentValue::from(sleeve.material.clone())),
+            ("material", FluentValue::from(material(words, &sleeve.material))),
             ("grip", fine(words, sleeve.grip_um)),
             ("bore", words.measured(sleeve.bore_most_mm).into()),
         ];
@@ -126,8 +198,10 @@ fn hot_lines(words: &Words, seat: &SeatFit) -> Vec<String> {
 }
 
 fn stress_line(words: &Words, stress: &StressStand) -> String {
-    let mut args =
-        vec![("part", words.text(part_id(stress.part)).into()), ("material", stress.material.clone().into())];
+    let mut args = vec![
+        ("part", words.text(part_id(stress.part)).into()),
+        ("material", material(words, &stress.material).into()),
+    ];
     let Some(hoop) = stress.hoop_mpa else { return words.with("fit-stress-unknown", &args) };
     args.push(("hoop", number(words, hoop)));
     args.push(("tresca", number(words, stress.tresca_mpa.unwrap_or_default())));
@@ -290,6 +364,16 @@ mod tests {
             NotCounted::Form,
         ] {
             words.text(missing_id(what));
+        }
+    }
+
+    #[test]
+    fn every_material_has_a_name() {
+        for locale in Words::locales() {
+            let words = Words::of(locale).expect("the language is shipped");
+            for row in &BenchTables::shipped().expect("the tables are sound").materials {
+                assert_ne!(super::material(words, &row.id), row.id, "{locale}");
+            }
         }
     }
 

@@ -5,6 +5,7 @@
 //! (`steady-papers`).
 
 pub mod finding;
+pub mod machinist;
 pub mod note;
 pub mod repair;
 pub mod shared;
@@ -13,6 +14,7 @@ mod bore_lines;
 mod canonical;
 mod finding_lines;
 mod fit_lines;
+mod fit_table;
 mod found;
 mod gauge_lines;
 mod gauge_table;
@@ -24,6 +26,7 @@ mod scope;
 mod short_text;
 mod verdict_lines;
 mod write_finding;
+mod write_machinist;
 mod write_note;
 mod write_repair;
 
@@ -34,6 +37,7 @@ pub use reasons::{reason_text, word_reasons};
 pub use said::Reader;
 pub use verdict_lines::verdict_lines;
 pub use write_finding::build_finding;
+pub use write_machinist::build_machinist;
 pub use write_note::build_note;
 pub use write_repair::build_repair;
 

@@ -19,6 +19,10 @@ pub struct RepairRecord {
     pub vehicle: Vec<Field>,
     /// The bore before and after, as drawings with their words.
     pub bores: Vec<BoreFigure>,
+    /// Over `fits`.
+    pub fits_heading: String,
+    /// The fit, a table a seat.
+    pub fits: Vec<FitTable>,
     /// What was done and what followed, part by part.
     pub sections: Vec<RepairSection>,
     /// By the part of the work, each with its marks.
@@ -52,7 +56,46 @@ pub struct BoreFigure {
     pub zone_outer: Vec<[f64; 2]>,
     /// Inner circle of the minimum zone: between the two lies the whole wall.
     pub zone_inner: Vec<[f64; 2]>,
+    /// Angles count clockwise on the drawing.
+    pub clockwise: bool,
+    /// Where the wall is farthest out and farthest in, with their words.
+    pub marks: Vec<PlotMark>,
+    /// Rings of a known deviation, outer and inner.
+    pub scale: Vec<ScaleRing>,
     /// What the shape shows, in sentences.
+    pub lines: Vec<String>,
+}
+
+/// A place on a polar drawing.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct PlotMark {
+    /// x to the right and y up.
+    pub at: [f64; 2],
+    /// The wall lies farther out than anywhere else; else farther in.
+    pub outward: bool,
+    /// Its deviation and its angle.
+    pub label: String,
+}
+
+/// A ring of one deviation from round.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ScaleRing {
+    /// Radius on the drawing, round being 1.
+    pub radius: f64,
+    /// The deviation.
+    pub label: String,
+}
+
+/// One seat of a fit.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct FitTable {
+    /// Which seat, and its diameter.
+    pub heading: String,
+    /// Over the rows' names, then each temperature.
+    pub columns: Vec<String>,
+    /// A name and its value at each temperature.
+    pub rows: Vec<Vec<String>>,
+    /// Sizes, what becomes of it hot, strength, how it goes together.
     pub lines: Vec<String>,
 }
 

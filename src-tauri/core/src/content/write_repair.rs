@@ -1,16 +1,23 @@
 //! Fills the repair record from where a visit and its bench stand.
 
+use fluent_bundle::FluentValue;
+
 use crate::model::bench::{BenchStand, BoreStage, BoreStand, PassStand, WorkPhoto};
-use crate::model::bore::BoreSection;
+use crate::model::bore::{BoreSection, PlotPoint, PolarPlot};
 use crate::model::photo_of::WorkPlace;
 use crate::model::standing::Standing;
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
 use super::finding_lines::{foot, vehicle};
+use super::fit_lines::general_lines;
+use super::fit_table::fit_tables;
 use super::parts::{labels, letterhead, marked};
-use super::repair::{BoreFigure, RepairRecord, RepairSection};
+use super::repair::{BoreFigure, PlotMark, RepairRecord, RepairSection, ScaleRing};
 use super::shared::PhotoLine;
+
+/// The greatest deviation that a ring of the scale is drawn at, as a part of the radius: half of what the wall may take.
+const SCALE_ROOM: f64 = 0.125;
 
 /// What the repair record says. The same ledger, workshop and words give the same record.
 pub fn build_repair(
@@ -26,11 +33,12 @@ pub fn build_repair(
         verdict: bench.verdict_lines.clone(),
         vehicle: vehicle(standing, words),
         bores: figures(bench, words),
+        fits_heading: words.text("repair-heading-fits"),
+        fits: bench.fit.as_ref().map(|fit| fit_tables(words, fit)).unwrap_or_default(),
         sections: sections(bench, words),
-        photos: bench
-            .photos
-            .iter()
-            .flat_map(|(of, kept)| kept.iter().map(|kept| photo(*of, kept, words)))
+        photos: in_order_of_work(bench)
+            .into_iter()
+            .flat_map(|(of, kept)| kept.iter().map(move |kept| photo(of, kept, words)))
             .collect(),
         cautions: ["rating", "maker", "measured", "torque"]
             .map(|id| words.text(&format!("repair-caution-{id}")))
@@ -40,6 +48,19 @@ pub fn build_repair(
         page_foot: words.with("repair-foot", &[("visit", standing.visit.as_str().into())]),
         labels: labels(words),
     }
+}
+
+/// Photos as the work went: the bore as found, each pass, the bore as finished, the ring.
+fn in_order_of_work(bench: &BenchStand) -> Vec<(WorkPlace, &Vec<WorkPhoto>)> {
+    let mut kept: Vec<(WorkPlace, &Vec<WorkPhoto>)> =
+        bench.photos.iter().map(|(of, kept)| (*of, kept)).collect();
+    kept.sort_by_key(|(of, _)| match of {
+        WorkPlace::Found => (0, 0),
+        WorkPlace::Pass(number) => (1, *number),
+        WorkPlace::Finished => (2, 0),
+        WorkPlace::Ring => (3, 0),
+    });
+    kept
 }
 
 fn stage_id(stage: BoreStage) -> &'static str {
@@ -78,8 +99,12 @@ fn figure(
     let args = [
         ("depth", words.measured(section.depth_mm).into()),
         ("times", words.number(magnification.round()).into()),
+        ("turn", (if bore.clockwise { "clockwise" } else { "counter" }).into()),
     ];
     BoreFigure {
+        clockwise: bore.clockwise,
+        marks: marks(&plot, words),
+        scale: scale(&plot, words),
         heading: words.text(&format!("repair-bore-{}", stage_id(stage))),
         caption: words.with("repair-bore-caption", &args),
         alt: words.with("repair-bore-alt", &args),
@@ -89,6 +114,78 @@ fn figure(
         zone_inner: plot.zone_inner,
         lines: bore.lines.clone(),
     }
+}
+
+/// The places farthest out and farthest in, unless the wall is round to a tenth of a micrometre.
+fn marks(plot: &PolarPlot, words: &Words) -> Vec<PlotMark> {
+    let by = |a: &&PlotPoint, b: &&PlotPoint| a.deviation_um.total_cmp(&b.deviation_um);
+    let (Some(high), Some(low)) = (plot.points.iter().max_by(by), plot.points.iter().min_by(by)) else {
+        return Vec::new();
+    };
+    if high.deviation_um - low.deviation_um < 0.1 {
+        return Vec::new();
+    }
+    let mark = |point: &PlotPoint, outward: bool| {
+        let args = [
+            ("value", words.fine(point.deviation_um.abs()).into()),
+            ("angle", words.rounded(point.angle_deg.rem_euclid(360.0), 1).into()),
+        ];
+        let id = if outward { "repair-bore-out" } else { "repair-bore-in" };
+        PlotMark { at: point.at, outward, label: words.with(id, &args) }
+    };
+    vec![mark(high, true), mark(low, false)]
+}
+
+/// A ring outside and one inside, at a round number of micrometres that the drawing has room for.
+fn scale(plot: &PolarPlot, words: &Words) -> Vec<ScaleRing> {
+    let far = |point: &&PlotPoint| point.deviation_um.abs();
+    let Some(point) = plot.points.iter().max_by(|a, b| far(a).total_cmp(&far(b))) else { return Vec::new() };
+    if far(&point) < 0.1 {
+        return Vec::new();
+    }
+    let a_micrometre = ((point.at[0].hypot(point.at[1]) - 1.0) / point.deviation_um).abs();
+    let steps = (-1..4).flat_map(|power| [1.0, 2.0, 5.0].map(|step| step * 10_f64.powi(power)));
+    let Some(step) = steps.filter(|step| step * a_micrometre <= SCALE_ROOM).last() else { return Vec::new() };
+    let ring = |side: f64, id: &str| ScaleRing {
+        radius: 1.0 + side * step * a_micrometre,
+        label: words.with(id, &[("value", words.fine(step).into())]),
+    };
+    vec![ring(1.0, "repair-scale-out"), ring(-1.0, "repair-scale-in")]
+}
+
+/// What the plan is made of, before what it says.
+fn plan_lines(bench: &BenchStand, words: &Words) -> Vec<String> {
+    let Some(plan) = &bench.plan else { return bench.plan_lines.clone() };
+    let mm = |mm: f64| FluentValue::from(words.measured(mm));
+    let with = |id: &str, args: &[(&str, FluentValue<'_>)]| words.with(&format!("repair-plan-{id}"), args);
+    let mut lines = vec![
+        with(
+            if plan.at_least { "cut-least" } else { "cut" },
+            &[
+                ("cut", words.fine(plan.cut.value_um).into()),
+                ("expanded", words.fine(plan.cut.expanded_um).into()),
+            ],
+        ),
+        with(
+            "passes",
+            &[
+                ("pass", mm(plan.pass_diameter_mm)),
+                ("needed", plan.passes_needed.into()),
+                ("allow", plan.passes_to_allow.into()),
+            ],
+        ),
+    ];
+    lines.extend(
+        plan.touch_diameter_mm
+            .zip(plan.clean_diameter)
+            .map(|(touch, clean)| with("diameters", &[("touch", mm(touch)), ("clean", mm(clean.value_mm))])),
+    );
+    lines.extend(plan.sleeve.map(|cut| match cut.wall_left_mm {
+        Some(left) => with("sleeve-and-wall", &[("bore", mm(cut.bore_mm)), ("left", mm(left))]),
+        None => with("sleeve", &[("bore", mm(cut.bore_mm))]),
+    }));
+    lines.extend(bench.plan_lines.iter().cloned());
+    lines
 }
 
 fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
@@ -127,9 +224,9 @@ fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
     });
     let parts: [(&str, Vec<String>); 6] = [
         ("gates", gates.collect()),
-        ("plan", bench.plan_lines.clone()),
+        ("plan", plan_lines(bench, words)),
         ("passes", bench.passes.iter().map(|pass| pass_line(pass, words)).collect()),
-        ("fit", bench.fit_lines.clone()),
+        ("fit", bench.fit.as_ref().map(|fit| general_lines(words, fit)).unwrap_or_default()),
         ("ring", ring.chain(run_out).collect()),
         ("notes", notes.collect()),
     ];

@@ -75,6 +75,8 @@ pub struct Sleeve {
 pub struct FitResult {
     /// The seats, the bearing's first; two with a sleeve.
     pub seats: Vec<SeatFit>,
+    /// What the sleeve has to be for this housing; none without one.
+    pub sleeve: Option<SleeveDesign>,
     /// What the fit leaves of the bearing's internal clearance; none where bore or group is not given.
     pub clearance: Option<ClearanceStand>,
     /// What was not known and is therefore not in the figures.
@@ -87,6 +89,24 @@ pub struct FitResult {
     pub advice: Vec<Advice>,
     /// What holds this bearing in this housing when hot.
     pub holding: Holding,
+}
+
+/// A sleeve for the bore that there is.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct SleeveDesign {
+    /// How far pressing it in closes its bore, micrometres on the diameter.
+    pub closes_um: Spread,
+    /// Least and most that its bore is cut to before it is pressed in, so that it ends within the seat asked for; none
+    /// where the closing varies by more than the seat allows, so that it has to be cut afterwards.
+    pub bored_before_mm: Option<[f64; 2]>,
+    /// Least outside diameter of it that holds on the hottest day, millimetres; none where no temperatures were given.
+    pub outside_least_mm: Option<f64>,
+    /// Most outside diameter of it that every part bears on the coldest day; none where that, a wall or a yield is not
+    /// known.
+    pub outside_most_mm: Option<f64>,
+    /// There is a diameter that both holds and is borne; none where one of them is not known.
+    pub holds: Option<bool>,
 }
 
 /// What holds a bearing in a bare housing up to the highest temperature in use.

@@ -5,13 +5,18 @@ bore-line-size-unknown = Mittlerer Durchmesser nicht gemessen.
 bore-line-ovality = Größte Ovalität { $value }, ± { $expanded }.
 bore-line-roundness = Größte Rundheitsabweichung { $value } (Mindestzone), ± { $expanded }.
 bore-line-roundness-least = Rundheitsabweichung mindestens { $value }, ± { $expanded }: Diese Messart ist für manche Formen blind.
-bore-line-taper = Kegeligkeit { $value } von der Stirnfläche nach innen, ± { $expanded }.
+bore-line-taper-wider = Von der Stirnfläche nach innen weiter um { $value }, ± { $expanded }.
+bore-line-taper-narrower = Von der Stirnfläche nach innen enger um { $value }, ± { $expanded }.
+bore-line-taper-none = Keine Kegeligkeit nachzuweisen: { $value }, ± { $expanded }.
 
 repair-title = Reparaturnachweis: Lagersitz der Kardanwelle
 repair-foot = Reparaturnachweis, Vorgang { $visit }. Was hier nicht eingetragen ist, wurde nicht gemessen.
 repair-bore-found = Bohrung, wie vorgefunden
 repair-bore-finished = Bohrung, fertig bearbeitet
-repair-bore-caption = Tiefe { $depth }, die am wenigsten runde. Abweichung { $times }-fach vergrößert gezeichnet; gestrichelt: rund.
+repair-bore-caption = Tiefe { $depth }, die am wenigsten runde. Abweichung { $times }-fach vergrößert gezeichnet; gestrichelt: rund. { $turn ->
+    [clockwise] Winkel zählen im Uhrzeigersinn ab 0°.
+   *[counter] Winkel zählen gegen den Uhrzeigersinn ab 0°.
+    }
 repair-bore-alt = Polardiagramm der Bohrung in { $depth } Tiefe, ihre Abweichung von der Rundheit { $times }-fach vergrößert gezeichnet. Die Sätze daneben nennen ihre Zahlen.
 repair-heading-gates = Bestätigt, bevor schwere Teile abgebaut wurden
 repair-heading-plan = Ausdrehplan

@@ -55,6 +55,7 @@ gates-lift-why = A car that slips, or a shaft that turns, gives no warning. Trai
 gate-lift-inspected = The lift's inspection is current, and nothing on it is damaged.
 error-wall-refused-help = Give it in millimeters from 0.1 to 100, or leave it out if it is not known.
 error-pass-diameter-refused-help = Give it in millimeters from 1 to 1,000, or leave it out if it was not measured.
+repair-sheet-title = Machinist's sheet: bearing seat of the driveshaft
 date-day = { $month } { $day }, { $year }
 finding-title = Finding: driveshaft and its support bearing
 finding-sum-warning = WARNING: not to be driven. Have it taken for repair on a flatbed truck.
@@ -66,7 +67,15 @@ note-means-shaft = The driveshaft brings the engine's power to the wheels. A bea
 note-now-danger = Do not drive the car, not even home. Do not start the engine. Leave it here, or have it taken on a flatbed truck. Ask us for a price to fix it.
 note-now-warning = Do not drive the car. Have it taken for repair on a flatbed truck, engine off. It must not be towed on its driven wheels.
 short-now-danger = Not even home. Do not start the engine. Leave it here, or have it taken on a flatbed truck.
+material-A356 = A356 cast aluminum
+material-A383 = A383 die-cast aluminum
+material-6061-T6 = 6061-T6 wrought aluminum
+material-grey-iron = gray iron
 repair-title = Repair record: bearing seat of the driveshaft
+repair-bore-caption = Depth { $depth }, the least round. Deviation drawn { $times } times larger; dashed: round. { $turn ->
+    [clockwise] Angles count clockwise from 0°.
+   *[counter] Angles count counterclockwise from 0°.
+    }
 gate-road-car-fit = Brakes, steering, lights and tires were looked at. The wheel bolts are tight by the maker's figure.
 gate-road-stop-agreed = Agreed: at a heavy knock or a strong vibration, slow down gently, stop, engine off, have it brought back on a flatbed truck.
 step-road-neutral-do = Same speed again, neutral for a few seconds where maker and law allow it. Then back in gear. What stays turns with the wheels: tires, wheel bearings, axle, and on most cars the shaft too.
@@ -88,7 +97,7 @@ layout-rigid-engine-speed-about = One shaft from the engine to a transmission at
 layout-rubber-centre = Rubber center support
 layout-rubber-centre-about = Two-piece shaft behind the transmission, its center bearing in a rubber ring. Some give is normal; the maker's figure is the limit.
 seat-bare = Bare aluminum seat
-step-idle-speed-do = Let the engine settle. Say if it is warm: a cold engine idles fast. Read the tachometer or the scan tool. Enter the rpm.
+step-idle-speed-do = Let the engine settle. Read the tachometer or the scan tool. Enter the rpm.
 step-misfire-evidence-do = Read the misfire counts of each cylinder. Read the trouble codes.
 step-creep-noise-watch = The car moves. Brake at once if anybody comes near. Follow the maker's procedure for the transmission.
 step-shaft-look-do = Look along the shaft as far as it can be seen. Look for dents, bends, frayed fiber, a bright spot where a weight was.

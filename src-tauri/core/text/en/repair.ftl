@@ -5,13 +5,18 @@ bore-line-size-unknown = Mean diameter not measured.
 bore-line-ovality = Largest ovality { $value }, ± { $expanded }.
 bore-line-roundness = Largest out-of-roundness { $value } (minimum zone), ± { $expanded }.
 bore-line-roundness-least = Out of round by at least { $value }, ± { $expanded }: this way of measuring is blind to some shapes.
-bore-line-taper = Taper { $value } from the face inwards, ± { $expanded }.
+bore-line-taper-wider = Wider from the face inwards by { $value }, ± { $expanded }.
+bore-line-taper-narrower = Narrower from the face inwards by { $value }, ± { $expanded }.
+bore-line-taper-none = No taper is told: { $value }, ± { $expanded }.
 
 repair-title = Repair record: bearing seat of the prop shaft
 repair-foot = Repair record, visit { $visit }. What is not recorded here was not measured.
 repair-bore-found = Bore as found
 repair-bore-finished = Bore as finished
-repair-bore-caption = Depth { $depth }, the least round. Deviation drawn { $times } times larger; dashed: round.
+repair-bore-caption = Depth { $depth }, the least round. Deviation drawn { $times } times larger; dashed: round. { $turn ->
+    [clockwise] Angles count clockwise from 0°.
+   *[counter] Angles count counter-clockwise from 0°.
+    }
 repair-bore-alt = Polar drawing of the bore at depth { $depth }, its deviation from round drawn { $times } times larger. The sentences beside it give its figures.
 repair-heading-gates = Confirmed before heavy parts came off
 repair-heading-plan = Skim plan

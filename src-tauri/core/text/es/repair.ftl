@@ -5,13 +5,18 @@ bore-line-size-unknown = Diámetro medio no medido.
 bore-line-ovality = Mayor ovalidad { $value }, ± { $expanded }.
 bore-line-roundness = Mayor desviación de redondez { $value } (zona mínima), ± { $expanded }.
 bore-line-roundness-least = Desviación de redondez de al menos { $value }, ± { $expanded }: esta forma de medir no ve algunas formas.
-bore-line-taper = Conicidad de { $value } desde la cara hacia dentro, ± { $expanded }.
+bore-line-taper-wider = Más ancho desde la cara hacia dentro en { $value }, ± { $expanded }.
+bore-line-taper-narrower = Más estrecho desde la cara hacia dentro en { $value }, ± { $expanded }.
+bore-line-taper-none = No se distingue conicidad: { $value }, ± { $expanded }.
 
 repair-title = Registro de reparación: alojamiento del rodamiento del árbol de transmisión
 repair-foot = Registro de reparación, visita { $visit }. Lo que no está anotado aquí no se midió.
 repair-bore-found = Agujero tal como se encontró
 repair-bore-finished = Agujero terminado
-repair-bore-caption = { $depth } de profundidad, la menos redonda. Desviación dibujada { $times } veces mayor; a trazos: redondo.
+repair-bore-caption = { $depth } de profundidad, la menos redonda. Desviación dibujada { $times } veces mayor; a trazos: redondo. { $turn ->
+    [clockwise] Los ángulos cuentan en sentido horario desde 0°.
+   *[counter] Los ángulos cuentan en sentido antihorario desde 0°.
+    }
 repair-bore-alt = Dibujo polar del agujero a { $depth } de profundidad, con su desviación respecto al círculo dibujada { $times } veces mayor. Las frases de al lado dan sus cifras.
 repair-heading-gates = Confirmado antes de quitar piezas pesadas
 repair-heading-plan = Plan de repaso

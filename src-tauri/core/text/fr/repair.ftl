@@ -5,13 +5,18 @@ bore-line-size-unknown = Diamètre moyen non mesuré.
 bore-line-ovality = Plus grande ovalisation { $value }, ± { $expanded }.
 bore-line-roundness = Plus grand défaut de circularité { $value } (zone minimale), ± { $expanded }.
 bore-line-roundness-least = Défaut de circularité d’au moins { $value }, ± { $expanded } : cette façon de mesurer ne voit pas certaines formes.
-bore-line-taper = Conicité { $value } de la face vers l’intérieur, ± { $expanded }.
+bore-line-taper-wider = Plus large de la face vers l’intérieur de { $value }, ± { $expanded }.
+bore-line-taper-narrower = Plus étroit de la face vers l’intérieur de { $value }, ± { $expanded }.
+bore-line-taper-none = Aucune conicité établie : { $value }, ± { $expanded }.
 
 repair-title = Compte rendu de réparation : logement du roulement de l’arbre de transmission
 repair-foot = Compte rendu de réparation, visite { $visit }. Ce qui n’est pas noté ici n’a pas été mesuré.
 repair-bore-found = Alésage tel que trouvé
 repair-bore-finished = Alésage fini
-repair-bore-caption = Profondeur { $depth }, la moins ronde. Écart dessiné { $times } fois plus grand ; tirets : rond.
+repair-bore-caption = Profondeur { $depth }, la moins ronde. Écart dessiné { $times } fois plus grand ; tirets : rond. { $turn ->
+    [clockwise] Les angles comptent dans le sens horaire depuis 0°.
+   *[counter] Les angles comptent dans le sens antihoraire depuis 0°.
+    }
 repair-bore-alt = Dessin polaire de l’alésage à la profondeur { $depth }, son écart au rond dessiné { $times } fois plus grand. Les phrases à côté en donnent les valeurs.
 repair-heading-gates = Confirmé avant la dépose des pièces lourdes
 repair-heading-plan = Plan de reprise

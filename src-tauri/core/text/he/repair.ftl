@@ -5,13 +5,18 @@ bore-line-size-unknown = הקוטר הממוצע לא נמדד.
 bore-line-ovality = אליפטיות מרבית { $value }, ± { $expanded }.
 bore-line-roundness = אי־עגוליות מרבית { $value } (אזור מזערי), ± { $expanded }.
 bore-line-roundness-least = אי־עגוליות לפחות { $value }, ± { $expanded }: שיטת המדידה הזאת לא רואה חלק מהצורות.
-bore-line-taper = קוניות { $value } מהפנים פנימה, ± { $expanded }.
+bore-line-taper-wider = מתרחב מהפנים פנימה ב־{ $value }, ± { $expanded }.
+bore-line-taper-narrower = נצר מהפנים פנימה ב־{ $value }, ± { $expanded }.
+bore-line-taper-none = לא נמצאה קוניות: { $value }, ± { $expanded }.
 
 repair-title = דוח תיקון: מושב המיסב של גל ההינע
 repair-foot = דוח תיקון, ביקור { $visit }. מה שלא נרשם כאן לא נמדד.
 repair-bore-found = הקדח כפי שנמצא
 repair-bore-finished = הקדח בסיום
-repair-bore-caption = עומק { $depth }, הפחות עגול. הסטייה מצוירת פי { $times }; קו מקווקו: עיגול.
+repair-bore-caption = עומק { $depth }, הפחות עגול. הסטייה מצוירת פי { $times }; קו מקווקו: עיגול. { $turn ->
+    [clockwise] הזוויות נספרות עם כיוון השעון מ־0°.
+   *[counter] הזוויות נספרות נגד כיוון השעון מ־0°.
+    }
 repair-bore-alt = ציור קוטבי של הקדח בעומק { $depth }, הסטייה מעיגול מצוירת פי { $times }. המשפטים שלידו נותנים את המספרים.
 repair-heading-gates = אושר לפני שחלקים כבדים ירדו
 repair-heading-plan = תוכנית החריטה

@@ -7,6 +7,7 @@ use super::holding::holding;
 use super::lame::Ring;
 use super::read::{Checked, read};
 use super::sizes::interference;
+use super::sleeve::design;
 use super::stack::{Interference, Pressures, Stack};
 use super::thermal::{Fits, Pair, ROOM_C, loose_from, state, temperatures};
 use crate::model::fit::{
@@ -31,6 +32,7 @@ pub fn calculate(input: &FitInput, tables: &BenchTables) -> Result<FitResult, Fi
     seats.extend(sleeve_seat(&checked, &fits, &shown, tables));
     Ok(FitResult {
         seats,
+        sleeve: design(&checked, &fits, &shown, tables),
         clearance: row.map(|row| clearance(&fits, &shown, row, input.group, least)),
         not_counted: not_counted(input, &checked),
         form_um,
@@ -188,7 +190,7 @@ fn pressures(fits: &Fits, which: impl Fn(Pressures) -> f64) -> Spread {
 /// Stress of every part in the tightest pairs, at the temperature at which it is greatest: a light alloy shrinks more
 /// than what sits in it, so that its hardest day is the coldest. Before the bearing is in, a sleeve is pressed by the
 /// housing alone, which can be worse for it.
-fn stress(checked: &Checked<'_>, fits: &Fits, shown: &[f64]) -> Vec<StressStand> {
+pub(super) fn stress(checked: &Checked<'_>, fits: &Fits, shown: &[f64]) -> Vec<StressStand> {
     let pairs = || {
         let tightest = Pair { bearing: fits.bearing.most, sleeve: fits.sleeve.most };
         let everywhere = shown.iter().copied().chain([ROOM_C]);

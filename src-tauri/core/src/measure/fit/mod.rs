@@ -9,5 +9,6 @@ pub mod holding;
 pub mod lame;
 pub mod read;
 pub mod sizes;
+pub mod sleeve;
 pub mod stack;
 pub mod thermal;

@@ -1,0 +1,31 @@
+# Das Reparaturprotokoll: Zeichnungen, Plan, Tabellen der Passung, Namen der Werkstoffe
+
+repair-bore-out = Am weitesten außen { $value }, bei { $angle }°
+repair-bore-in = Am weitesten innen { $value }, bei { $angle }°
+repair-scale-out = +{ $value }
+repair-scale-in = -{ $value }
+repair-heading-fits = Passung, Sitz für Sitz
+repair-fit-interference = Übermaß (unter null: lose)
+repair-fit-least = mindestens
+repair-fit-mean = im Mittel
+repair-fit-most = höchstens
+repair-fit-state = Alle Paarungen
+repair-fit-tight = fest
+repair-fit-may-be-loose = manche lose
+repair-fit-loose = lose
+repair-fit-at = { $celsius } °C
+repair-plan-cut = Kleinster Schnitt, der ringsum sauber wird: { $cut } im Radius, ± { $expanded }.
+repair-plan-cut-least = Ein Teil wurde nicht gemessen oder ist nicht zu sehen: der Schnitt ist mindestens { $cut } im Radius.
+repair-plan-passes = Tiefe eines Schnitts: { $pass } im Durchmesser. Schnitte, bis es sauber ist: { $needed }; einzuplanen: { $allow }.
+repair-plan-diameters = Das Werkzeug berührt zuerst bei { $touch } und ist bei { $clean } ringsum sauber.
+repair-plan-sleeve = Für die Hülse wird auf { $bore } gedreht.
+repair-plan-sleeve-and-wall = Für die Hülse wird auf { $bore } gedreht; von der Wand bleiben { $left }.
+material-A356 = Aluminiumguss A356
+material-A383 = Aluminium-Druckguss A383
+material-6061-T6 = Aluminium-Knetlegierung 6061-T6
+material-AZ91D = Magnesium AZ91D
+material-ductile-iron = Kugelgraphitguss
+material-grey-iron = Grauguss
+material-mild-steel = Baustahl
+material-bronze = Lagerbronze
+material-bearing-steel = Wälzlagerstahl

@@ -1,0 +1,31 @@
+# The repair record: what its drawings, its plan and its tables of the fit say, and what materials are called
+
+repair-bore-out = Farthest out { $value }, at { $angle }°
+repair-bore-in = Farthest in { $value }, at { $angle }°
+repair-scale-out = +{ $value }
+repair-scale-in = -{ $value }
+repair-heading-fits = Fit, seat by seat
+repair-fit-interference = Tight by (below zero: loose)
+repair-fit-least = least
+repair-fit-mean = mean
+repair-fit-most = most
+repair-fit-state = All pairs
+repair-fit-tight = tight
+repair-fit-may-be-loose = some loose
+repair-fit-loose = loose
+repair-fit-at = { $celsius } °C
+repair-plan-cut = Smallest cut that cleans up all round: { $cut } on the radius, ± { $expanded }.
+repair-plan-cut-least = A part was not read or cannot be seen: the cut is at least { $cut } on the radius.
+repair-plan-passes = Depth of one pass: { $pass } on the diameter. Passes until it is clean: { $needed }; to allow for: { $allow }.
+repair-plan-diameters = The cutter first touches at { $touch } and is clean at { $clean }.
+repair-plan-sleeve = For the sleeve the bore is cut to { $bore }.
+repair-plan-sleeve-and-wall = For the sleeve the bore is cut to { $bore }; { $left } of the wall are left.
+material-A356 = A356 cast aluminium
+material-A383 = A383 die-cast aluminium
+material-6061-T6 = 6061-T6 wrought aluminium
+material-AZ91D = AZ91D magnesium
+material-ductile-iron = ductile iron
+material-grey-iron = grey iron
+material-mild-steel = mild steel
+material-bronze = bearing bronze
+material-bearing-steel = bearing steel

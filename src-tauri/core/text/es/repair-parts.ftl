@@ -1,0 +1,31 @@
+# El registro de reparación: dibujos, plan, tablas del ajuste y nombres de los materiales
+
+repair-bore-out = Más afuera { $value }, a { $angle }°
+repair-bore-in = Más adentro { $value }, a { $angle }°
+repair-scale-out = +{ $value }
+repair-scale-in = -{ $value }
+repair-heading-fits = Ajuste, asiento por asiento
+repair-fit-interference = Aprieto (bajo cero: flojo)
+repair-fit-least = mínimo
+repair-fit-mean = medio
+repair-fit-most = máximo
+repair-fit-state = Todas las parejas
+repair-fit-tight = apretadas
+repair-fit-may-be-loose = algunas flojas
+repair-fit-loose = flojas
+repair-fit-at = { $celsius } °C
+repair-plan-cut = Corte mínimo que limpia toda la vuelta: { $cut } en radio, ± { $expanded }.
+repair-plan-cut-least = Una parte no se midió o no se puede ver: el corte es al menos { $cut } en radio.
+repair-plan-passes = Profundidad de una pasada: { $pass } en diámetro. Pasadas hasta que esté limpio: { $needed }; por prever: { $allow }.
+repair-plan-diameters = La cuchilla toca primero a { $touch } y queda limpio a { $clean }.
+repair-plan-sleeve = Para el casquillo se corta a { $bore }.
+repair-plan-sleeve-and-wall = Para el casquillo se corta a { $bore }; de la pared quedan { $left }.
+material-A356 = aluminio fundido A356
+material-A383 = aluminio inyectado A383
+material-6061-T6 = aluminio forjado 6061-T6
+material-AZ91D = magnesio AZ91D
+material-ductile-iron = fundición nodular
+material-grey-iron = fundición gris
+material-mild-steel = acero suave
+material-bronze = bronce de cojinetes
+material-bearing-steel = acero de rodamientos

@@ -1,0 +1,31 @@
+# Le compte rendu de réparation : dessins, plan, tableaux de l’ajustement, noms des matériaux
+
+repair-bore-out = Le plus loin dehors { $value }, à { $angle }°
+repair-bore-in = Le plus loin dedans { $value }, à { $angle }°
+repair-scale-out = +{ $value }
+repair-scale-in = -{ $value }
+repair-heading-fits = Ajustement, logement par logement
+repair-fit-interference = Serrage (sous zéro : jeu)
+repair-fit-least = au moins
+repair-fit-mean = en moyenne
+repair-fit-most = au plus
+repair-fit-state = Toutes les paires
+repair-fit-tight = serrées
+repair-fit-may-be-loose = certaines libres
+repair-fit-loose = libres
+repair-fit-at = { $celsius } °C
+repair-plan-cut = Plus petite coupe qui nettoie tout le tour : { $cut } au rayon, ± { $expanded }.
+repair-plan-cut-least = Une partie n’a pas été lue ou ne se voit pas : la coupe est d’au moins { $cut } au rayon.
+repair-plan-passes = Profondeur d’une passe : { $pass } au diamètre. Passes jusqu’à ce que ce soit net : { $needed } ; à prévoir : { $allow }.
+repair-plan-diameters = L’outil touche d’abord à { $touch } et tout est net à { $clean }.
+repair-plan-sleeve = Pour la chemise, on usine à { $bore }.
+repair-plan-sleeve-and-wall = Pour la chemise, on usine à { $bore } ; il reste { $left } de paroi.
+material-A356 = aluminium moulé A356
+material-A383 = aluminium injecté A383
+material-6061-T6 = aluminium corroyé 6061-T6
+material-AZ91D = magnésium AZ91D
+material-ductile-iron = fonte ductile
+material-grey-iron = fonte grise
+material-mild-steel = acier doux
+material-bronze = bronze à coussinets
+material-bearing-steel = acier à roulements

@@ -1,0 +1,31 @@
+# רשומת התיקון: שרטוטים, תוכנית, טבלאות ההתאמה ושמות החומרים
+
+repair-bore-out = הכי החוצה { $value }, ב־{ $angle }°
+repair-bore-in = הכי פנימה { $value }, ב־{ $angle }°
+repair-scale-out = +{ $value }
+repair-scale-in = -{ $value }
+repair-heading-fits = ההתאמה, מושב אחר מושב
+repair-fit-interference = הידוק (מתחת לאפס: רפוי)
+repair-fit-least = לפחות
+repair-fit-mean = בממוצע
+repair-fit-most = לכל היותר
+repair-fit-state = כל הזוגות
+repair-fit-tight = הדוקים
+repair-fit-may-be-loose = חלקם רפויים
+repair-fit-loose = רפויים
+repair-fit-at = { $celsius } °C
+repair-plan-cut = החיתוך הקטן ביותר שמנקה מסביב: { $cut } ברדיוס, ± { $expanded }.
+repair-plan-cut-least = חלק לא נקרא או אינו נראה: החיתוך הוא לפחות { $cut } ברדיוס.
+repair-plan-passes = עומק מעבר אחד: { $pass } בקוטר. מעברים עד שנקי: { $needed }; לצפות ל־{ $allow }.
+repair-plan-diameters = הסכין נוגעת לראשונה ב־{ $touch } ונקי ב־{ $clean }.
+repair-plan-sleeve = לתותב חותכים ל־{ $bore }.
+repair-plan-sleeve-and-wall = לתותב חותכים ל־{ $bore }; מהדופן נשארים { $left }.
+material-A356 = יציקת אלומיניום A356
+material-A383 = אלומיניום יציקת לחץ A383
+material-6061-T6 = אלומיניום מעובד 6061-T6
+material-AZ91D = מגנזיום AZ91D
+material-ductile-iron = ברזל יציקה משיך
+material-grey-iron = ברזל יציקה אפור
+material-mild-steel = פלדה רכה
+material-bronze = ברונזה למיסבים
+material-bearing-steel = פלדת מיסבים
