@@ -149,6 +149,9 @@ test("marks are drawn by keyboard and mouse, taken back, and undone as one set",
   await id("mark-drop").waitFor({ state: "detached" });
   await id("undo").tap();
   await id("undo-do").tap();
+  // It leads to the step that it was about.
+  await id("photo").waitFor();
+  await id("go-photo").tap();
   await marks(2);
 });
 
@@ -186,6 +189,8 @@ test("a photo that cannot be read is refused with what to do, and none is waived
   const heic = Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from("ftypheic"), Buffer.alloc(64)]);
   await id("photo-input").setInputFiles({ name: "a.heic", mimeType: "image/heic", buffer: heic });
   await page.getByText("Set the camera to JPEG").waitFor();
+  // A photo is wanted of what was found.
+  await id("answer-dented").tap();
   await id("waive").tap();
   await id("waiver-own").fill("oil over <everything>");
   await page.locator("[data-testid=waivers] form button").tap();

@@ -15,6 +15,8 @@ const place = () => phone.page.evaluate(() => location.hash);
 
 async function answer(step, value) {
   await go(`step/${step}`);
+  // What is asked before a hand's answer means anything.
+  if (await phone.id("temperature-cold").isVisible()) await phone.id("temperature-cold").click();
   await phone.id(`answer-${value}`).click();
   await phone.quiet();
 }
