@@ -89,10 +89,10 @@ fn one(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
 
 pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Result<Response, Fault> {
     // A scanner that types what it reads. A visit that is not here is looked for like any other words, and not found.
-    if let Some(visit) = qr::scanned_visit(search) {
-        if let Ok(found) = one(inner, &visit) {
-            return Ok(found);
-        }
+    if let Some(visit) = qr::scanned_visit(search)
+        && let Ok(found) = one(inner, &visit)
+    {
+        return Ok(found);
     }
     let page = inner.store.cards(search, after)?;
     let (total, next) = (page.total, page.next);

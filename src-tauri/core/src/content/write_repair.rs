@@ -144,8 +144,8 @@ fn scale(plot: &PolarPlot, words: &Words) -> Vec<ScaleRing> {
         return Vec::new();
     }
     let a_micrometre = ((point.at[0].hypot(point.at[1]) - 1.0) / point.deviation_um).abs();
-    let steps = (-1..4).flat_map(|power| [1.0, 2.0, 5.0].map(|step| step * 10_f64.powi(power)));
-    let Some(step) = steps.filter(|step| step * a_micrometre <= SCALE_ROOM).last() else { return Vec::new() };
+    let mut steps = (-1..4).flat_map(|power| [1.0, 2.0, 5.0].map(|step| step * 10_f64.powi(power)));
+    let Some(step) = steps.rfind(|step| step * a_micrometre <= SCALE_ROOM) else { return Vec::new() };
     let ring = |side: f64, id: &str| ScaleRing {
         radius: 1.0 + side * step * a_micrometre,
         label: words.with(id, &[("value", words.fine(step).into())]),
