@@ -7,7 +7,7 @@ bore-line-roundness = Plus grand défaut de circularité { $value } (zone minima
 bore-line-roundness-least = Défaut de circularité d’au moins { $value }, ± { $expanded } : cette façon de mesurer ne voit pas certaines formes.
 bore-line-taper-wider = Plus large de la face vers l’intérieur de { $value }, ± { $expanded }.
 bore-line-taper-narrower = Plus étroit de la face vers l’intérieur de { $value }, ± { $expanded }.
-bore-line-taper-none = Aucune conicité établie : { $value }, ± { $expanded }.
+bore-line-taper-none = Aucune conicité établie : { $value }, ± { $expanded }.
 
 repair-title = Compte rendu de réparation : logement du roulement de l’arbre de transmission
 repair-foot = Compte rendu de réparation, visite { $visit }. Ce qui n’est pas noté ici n’a pas été mesuré.
