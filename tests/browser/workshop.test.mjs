@@ -54,6 +54,7 @@ test("movement felt brings the scope of work with the workshop's hours, never as
   const { page, id } = phone;
   await confirmGates("lift");
   await go("step/play-vertical");
+  await id("temperature-cold").click();
   await id("answer-felt").click();
   await phone.quiet();
   await go("finding");

@@ -234,7 +234,9 @@ pub fn confirm_gate(
     if let Some(lock) = &stand.lock {
         return Err(lock_refusal(lock));
     }
-    let lift = lift.filter(|_| stand.lifts.len() > 1);
+    // Said with the first of them; a screen that was opened anew need not know it.
+    let said = scene.record.lift.filter(|_| scene.record.entered.as_deref() == Some(set));
+    let lift = lift.filter(|_| stand.lifts.len() > 1).or(said);
     let (set, gate, by) = (set.to_owned(), gate.to_owned(), scene.by.to_owned());
     let body = EntryBody::GateConfirmed { set, gate, lift, by };
     Ok(found.confirmed.is_none().then_some(body))
