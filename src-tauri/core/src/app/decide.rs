@@ -14,7 +14,7 @@ use crate::model::visit::Intake;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, StepRow};
 use crate::walk::record::{self, Record};
-use crate::walk::{applies, former};
+use crate::walk::{applies, former, locks};
 
 use super::derive::step_words;
 use super::devices;
@@ -234,9 +234,8 @@ pub fn confirm_gate(
     if let Some(lock) = &stand.lock {
         return Err(lock_refusal(lock));
     }
-    // Said with the first of them; a screen that was opened anew need not know it.
-    let said = scene.record.lift.filter(|_| scene.record.entered.as_deref() == Some(set));
-    let lift = lift.filter(|_| stand.lifts.len() > 1).or(said);
+    // Said with the first of them; a screen that was opened anew need not say it again.
+    let lift = lift.or(locks::lift_of(scene.record, set)).filter(|_| !stand.lifts.is_empty());
     let (set, gate, by) = (set.to_owned(), gate.to_owned(), scene.by.to_owned());
     let body = EntryBody::GateConfirmed { set, gate, lift, by };
     Ok(found.confirmed.is_none().then_some(body))

@@ -20,7 +20,10 @@ pub const ROAD: &str = "road";
 pub fn gate_sets(trade: &Trade, record: &Record, sets: &[String], danger: Option<&str>) -> Vec<GateSetStand> {
     let stand = |set: &String| {
         let gates = gates_of(trade, record, set);
-        let told = |kind: &LiftKind| gates.iter().any(|gate| gate.lifts.contains(kind));
+        let said = lift_of(record, set);
+        let told = |kind: &LiftKind| {
+            said.is_none_or(|said| said == *kind) && gates.iter().any(|gate| gate.lifts.contains(kind))
+        };
         GateSetStand {
             id: set.clone(),
             open: is_open(trade, record, set),
@@ -62,8 +65,12 @@ pub fn step_lock(trade: &Trade, record: &Record, step: &StepRow, danger: Option<
 }
 
 fn gates_of<'t>(trade: &'t Trade, record: &Record, set: &str) -> Vec<&'t GateRow> {
-    let lift = record.lift.filter(|_| record.entered.as_deref() == Some(set));
-    applies::gates(trade, set, (record.intake.vehicle.gearbox, lift))
+    applies::gates(trade, set, (record.intake.vehicle.gearbox, lift_of(record, set)))
+}
+
+/// What holds the car up, where it was said for this set.
+pub fn lift_of(record: &Record, set: &str) -> Option<LiftKind> {
+    record.lift.filter(|_| record.entered.as_deref() == Some(set))
 }
 
 fn gate_stand(record: &Record, gate: &GateRow) -> GateStand {
