@@ -16,6 +16,22 @@ use crate::handover::exported;
 use crate::handover_files::{keep_photo, small_visit};
 use crate::support::{code, holds, open, scratch};
 
+/// Changes one line of a ledger behind its triggers, as rot does.
+#[track_caller]
+pub fn rotted(data: &Path, change: &str) {
+    let database = Connection::open(data.join("steady.db")).unwrap();
+    let mut found = database.prepare("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'").unwrap();
+    let triggers: Vec<(String, String)> =
+        found.query_map([], |row| Ok((row.get(0)?, row.get(1)?))).unwrap().flatten().collect();
+    for (name, _) in &triggers {
+        database.execute_batch(&format!("DROP TRIGGER {name}")).unwrap();
+    }
+    assert_eq!(database.execute(change, []).unwrap(), 1);
+    for (_, sql) in &triggers {
+        database.execute_batch(sql).unwrap();
+    }
+}
+
 /// Changes one bit in the middle.
 fn rot(path: &Path) {
     let mut bytes = std::fs::read(path).unwrap();
@@ -206,21 +222,7 @@ fn damaged_signature_is_told_at_home_and_keeps_no_visit_from_coming_back() {
     let backup = tempfile::tempdir().unwrap();
     assert!(back_up(&steady, backup.path()).visits_unproven.is_empty());
     drop(steady);
-    let database = Connection::open(data.path().join("steady.db")).unwrap();
-    let mut statement =
-        database.prepare("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'").unwrap();
-    let triggers: Vec<(String, String)> =
-        statement.query_map([], |row| Ok((row.get(0)?, row.get(1)?))).unwrap().flatten().collect();
-    drop(statement);
-    for (name, _) in &triggers {
-        database.execute_batch(&format!("DROP TRIGGER {name}")).unwrap();
-    }
-    let rotten = "UPDATE entry SET signature = lower(hex(zeroblob(64))) WHERE seq = 2";
-    assert_eq!(database.execute(rotten, []).unwrap(), 1);
-    for (_, sql) in &triggers {
-        database.execute_batch(sql).unwrap();
-    }
-    drop(database);
+    rotted(data.path(), "UPDATE entry SET signature = lower(hex(zeroblob(64))) WHERE seq = 2");
     let steady = open(data.path()).unwrap();
     let other = small_visit(&steady, "TR 0002");
     let asked = json!({ "ask": "export", "visits": [visit] });

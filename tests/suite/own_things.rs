@@ -7,6 +7,7 @@ use std::path::Path;
 use rusqlite::Connection;
 use serde_json::json;
 
+use crate::backup_damage::rotted;
 use crate::backup_files::{fetched, sent};
 use crate::backup_folders::mirror;
 use crate::backup_generations::{back_up, files, on_day, restore};
@@ -28,7 +29,12 @@ fn folders_of_the_names_that_steady_uses_keep_what_a_person_put_there() {
     for _ in 0..2 {
         let steady = open(folder.path()).unwrap();
         assert!(home(&steady).set_aside.is_empty());
-        steady.handle_json(r#"{"ask":"end-practice"}"#).ok();
+        assert_eq!(code(&steady, json!({ "ask": "set-technician", "name": "Kim Marsh" })), "ok");
+        let intake = json!({ "vehicle": { "layout": "torque-tube" } });
+        assert_eq!(code(&steady, json!({ "ask": "start-practice", "intake": intake })), "ok");
+        assert!(folder.path().join("practice/steady.db").is_file());
+        assert_eq!(code(&steady, json!({ "ask": "end-practice" })), "ok");
+        assert!(!folder.path().join("practice/steady.db").exists());
         drop(steady);
         for path in own {
             assert!(folder.path().join(path).is_file(), "{path}");
@@ -92,20 +98,7 @@ fn no_generation_rolls_out_while_something_is_unproven() {
     let backup = tempfile::tempdir().unwrap();
     on_day(data.path(), backup.path(), 0).unwrap();
     drop(steady);
-    let database = Connection::open(data.path().join("steady.db")).unwrap();
-    let mut found = database.prepare("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'").unwrap();
-    let triggers: Vec<(String, String)> =
-        found.query_map([], |row| Ok((row.get(0)?, row.get(1)?))).unwrap().flatten().collect();
-    drop(found);
-    for (name, _) in &triggers {
-        database.execute_batch(&format!("DROP TRIGGER {name}")).unwrap();
-    }
-    let rot = "UPDATE entry SET body = replace(body, 'OT 5003', 'OT 5009') WHERE seq = 1";
-    assert_eq!(database.execute(rot, []).unwrap(), 1);
-    for (_, sql) in &triggers {
-        database.execute_batch(sql).unwrap();
-    }
-    drop(database);
+    rotted(data.path(), "UPDATE entry SET body = replace(body, 'OT 5003', 'OT 5009') WHERE seq = 1");
     let steady = open(data.path()).unwrap();
     for day in 1..12 {
         small_visit(&steady, &format!("OT 6{day:03}"));

@@ -9,7 +9,8 @@ use std::sync::Arc;
 
 use super::compare::Compared;
 use super::fault::BackupFault;
-use super::list::{List, MOST_BYTES, Piece, is_own_path};
+use super::list::{List, Piece};
+use super::own::{OwnFiles, own_files};
 use super::place::{self, LISTS, MARKER};
 use super::source::{self, Holds};
 use super::{Progress, tar};
@@ -17,7 +18,7 @@ use crate::model::time::Moment;
 use crate::store::data_id::data_id;
 use crate::store::fault::StoreFault;
 use crate::store::folders;
-use crate::store::open::{DATABASE, OWN_FOLDERS};
+use crate::store::open::DATABASE;
 use crate::store::photo_files::PhotoSize;
 use crate::store::private;
 
@@ -158,24 +159,12 @@ impl BackupFile {
     }
 
     fn own_files(&mut self) -> Result<(), StoreFault> {
-        for folder in OWN_FOLDERS {
-            let Ok(files) = fs::read_dir(self.data.join(folder)) else { continue };
-            for file in files.flatten() {
-                let name = file.file_name();
-                let path = format!("{folder}/{}", name.to_string_lossy());
-                let Ok(found) = fs::metadata(file.path()) else { continue };
-                if !found.is_file() || !path.ends_with(".toml") {
-                    continue;
-                }
-                // Of two names that are no text, both would read the same.
-                if found.len() > MOST_BYTES || name.to_str().is_none() || !is_own_path(&path) {
-                    self.own_left_out.push(path);
-                } else {
-                    let bytes = fs::read(file.path()).map_err(StoreFault::file)?;
-                    self.list.own.insert(path, Piece::of(&bytes));
-                    self.own.push(bytes);
-                }
-            }
+        let OwnFiles { taken, left_out } = own_files(&self.data);
+        self.own_left_out = left_out;
+        for (path, from) in taken {
+            let bytes = fs::read(from).map_err(StoreFault::file)?;
+            self.list.own.insert(path, Piece::of(&bytes));
+            self.own.push(bytes);
         }
         Ok(())
     }

@@ -1,7 +1,7 @@
 //! Makes a generation, and lets go of those that no longer stay.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::fs::{self, OpenOptions};
+use std::fs::OpenOptions;
 use std::io;
 use std::path::Path;
 
@@ -11,8 +11,9 @@ use serde::Serialize;
 use super::compare::Compared;
 use super::fault::BackupFault;
 use super::keep;
-use super::list::{List, MOST_BYTES, Object, Piece, is_own_path};
+use super::list::{List, Object, Piece};
 use super::lists::Lists;
+use super::own::{OwnFiles, own_files};
 use super::place::{Claim, Place};
 use super::proving;
 use super::source::{self, Holds};
@@ -20,7 +21,6 @@ use crate::model::time::Moment;
 use crate::store::data_id::data_id;
 use crate::store::fault::StoreFault;
 use crate::store::folders::{self, CopyFault};
-use crate::store::open::OWN_FOLDERS;
 use crate::store::photo_files::PhotoSize;
 
 /// Photos that are written before the first of them is synced; the disk has work meanwhile.
@@ -420,30 +420,18 @@ impl<'a> Work<'a> {
 
     /// The workshop's own files.
     fn own(&mut self) -> Result<BTreeMap<String, Piece>, StoreFault> {
+        let OwnFiles { taken, left_out } = own_files(self.data);
+        self.own_left_out = left_out;
         let mut own = BTreeMap::new();
-        for folder in OWN_FOLDERS {
-            let Ok(files) = fs::read_dir(self.data.join(folder)) else { continue };
-            for file in files.flatten() {
-                let name = file.file_name();
-                let path = format!("{folder}/{}", name.to_string_lossy());
-                let Ok(found) = fs::metadata(file.path()) else { continue };
-                if !found.is_file() || !path.ends_with(".toml") {
-                    continue;
-                }
-                // Of two names that are no text, both would read the same.
-                if found.len() > MOST_BYTES || name.to_str().is_none() || !is_own_path(&path) {
-                    self.own_left_out.push(path);
-                    continue;
-                }
-                let passing = self.place.passing(&format!("{}.toml", "0".repeat(64)));
-                let copied = folders::copy_hashed(&file.path(), &passing);
-                let (sha256, bytes) = copied.map_err(|fault| match fault {
-                    CopyFault::Read(fault) | CopyFault::Write(fault) => StoreFault::file(fault),
-                })?;
-                let piece = Piece { sha256, bytes };
-                self.keep(&passing, &piece.object("toml"))?;
-                own.insert(path, piece);
-            }
+        for (path, from) in taken {
+            let passing = self.place.passing(&format!("{}.toml", "0".repeat(64)));
+            let copied = folders::copy_hashed(&from, &passing);
+            let (sha256, bytes) = copied.map_err(|fault| match fault {
+                CopyFault::Read(fault) | CopyFault::Write(fault) => StoreFault::file(fault),
+            })?;
+            let piece = Piece { sha256, bytes };
+            self.keep(&passing, &piece.object("toml"))?;
+            own.insert(path, piece);
         }
         Ok(own)
     }

@@ -14,6 +14,7 @@ mod keep;
 pub mod list;
 mod lists;
 mod make;
+mod own;
 mod packed;
 mod place;
 mod proving;

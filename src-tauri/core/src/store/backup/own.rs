@@ -1,0 +1,38 @@
+//! The workshop's own files as a backup takes them: layouts, and causes with their signs.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use super::list::{MOST_BYTES, is_own_path};
+use crate::store::open::OWN_FOLDERS;
+
+/// Those that are taken and those that are not.
+#[derive(Debug, Default)]
+pub struct OwnFiles {
+    /// Path in the data folder, and where the file is.
+    pub taken: Vec<(String, PathBuf)>,
+    /// Paths of those that are larger than any that is taken in, or of a name that not every system takes.
+    pub left_out: Vec<String>,
+}
+
+/// The own files of a data folder. What cannot be looked at now is not among them.
+pub fn own_files(data: &Path) -> OwnFiles {
+    let mut own = OwnFiles::default();
+    for folder in OWN_FOLDERS {
+        for file in fs::read_dir(data.join(folder)).into_iter().flatten().flatten() {
+            let name = file.file_name();
+            let path = format!("{folder}/{}", name.to_string_lossy());
+            let Ok(found) = fs::metadata(file.path()) else { continue };
+            if !found.is_file() || !path.ends_with(".toml") {
+                continue;
+            }
+            // Of two names that are no text, both would read the same.
+            if found.len() <= MOST_BYTES && name.to_str().is_some() && is_own_path(&path) {
+                own.taken.push((path, file.path()));
+            } else {
+                own.left_out.push(path);
+            }
+        }
+    }
+    own
+}
