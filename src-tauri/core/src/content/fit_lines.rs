@@ -39,13 +39,11 @@ pub(super) fn general_lines(words: &Words, result: &FitResult) -> Vec<String> {
 /// How the parts go into one another, a line a seat: grip at 20 C, cold and hot, then force, heat and cold.
 pub fn joining_lines(words: &Words, result: &FitResult) -> Vec<String> {
     let line = |seat: &SeatFit| {
-        let mut said = vec![
-            words.with(seat_id(seat.seat), &[("diameter", words.measured(seat.diameter_mm).into())]),
-            spread(words, fine, "fit-interference", &seat.interference_um),
-        ];
+        let name = words.with(seat_id(seat.seat), &[("diameter", words.measured(seat.diameter_mm).into())]);
+        let mut said = vec![spread(words, fine, "fit-interference", &seat.interference_um)];
         said.extend(hot_lines(words, seat));
         said.extend(assembly_lines(words, &seat.assembly));
-        said.join(" ")
+        words.with("repair-sheet-joined", &[("seat", name.into()), ("lines", said.join(" ").into())])
     };
     let sleeve = result.sleeve.iter().map(|sleeve| sleeve_lines(words, sleeve).join(" "));
     result.seats.iter().map(line).chain(sleeve).collect()

@@ -227,7 +227,11 @@ impl Sheet<'_> {
             _ if self.wall().is_none() => self.text("stop-no-wall"),
             None => self.text("stop-no-wall"),
             Some(0) => self.text("stop-none-safe"),
-            Some(last) => self.with("stop-pass", &[("pass", last.into())]),
+            // The feed counts on the diameter.
+            Some(last) => {
+                let cut = self.measured(last as f64 * plan.pass_diameter_mm);
+                self.with("stop-cut", &[("cut", cut)])
+            }
         });
         let more = plan.passes_to_allow.max(plan.passes_needed);
         if more > PASSES {

@@ -9,6 +9,9 @@ use crate::trade::bench::BenchTables;
 
 /// More interference than this is no press fit but a mistake, mm on the diameter; the search ends there.
 const MOST_MM: f64 = 1.0;
+/// Less than this share of the seat's own tolerance is no window to bore to: it would ask more of the machine than the
+/// finished seat does. Workshop judgement.
+const LEAST_WINDOW: f64 = 0.5;
 /// Halvings of the search: to a billionth of a millimetre.
 const HALVINGS: usize = 30;
 
@@ -28,6 +31,7 @@ pub(super) fn design(
     };
     let before =
         [checked.seat.least_mm + closes_um.most / 1000.0, checked.seat.most_mm + closes_um.least / 1000.0];
+    let room = LEAST_WINDOW * (checked.seat.most_mm - checked.seat.least_mm);
     // What the sizes are not known by: a grip has to hold by its least, and be borne by its most.
     let (below, above) = (fits.sleeve.mean - fits.sleeve.least, fits.sleeve.most - fits.sleeve.mean);
     let hold = tables.verdict.least_interference_um.value / 1000.0;
@@ -39,7 +43,7 @@ pub(super) fn design(
     let outside = |grip: Option<f64>| grip.map(|grip| sleeve.housing_bore.mean_mm + grip);
     Some(SleeveDesign {
         closes_um,
-        bored_before_mm: (before[0] < before[1]).then_some(before),
+        bored_before_mm: (before[1] - before[0] >= room).then_some(before),
         outside_least_mm: outside(least),
         outside_most_mm: outside(most),
         holds: least.zip(most).map(|(least, most)| least < most),
