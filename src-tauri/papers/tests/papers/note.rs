@@ -5,7 +5,7 @@ use steady_core::app::request::Sheet;
 use steady_core::content::note::Note;
 
 use crate::sample::{self, BANDS, HOSTILE};
-use crate::tools::{check_form, flat_text, keep, no_photos, print_with};
+use crate::tools::{check_form, flat_text, keep, no_photos, print_with, room_above};
 
 const DRAWINGS: [&str; 3] = ["rigid", "rubber", "tube"];
 
@@ -37,8 +37,15 @@ fn long_text_still_fits_one_page() {
     for section in &mut note.sections {
         section.text.push("It can grow worse without a sound, and nobody can tell from the seat.".repeat(3));
     }
-    let path = keep("note-long", Paper::Note(&note), Sheet::A4, &sample::jpeg);
-    assert_eq!(check_form(&path, Sheet::A4), 1);
+    // However full the page, what stands above the receipt's frame does not touch it: 3 mm of it are inside.
+    note.receipt_heading = "RECEIPT".to_owned();
+    for more in 0..4 {
+        let path = keep("note-long", Paper::Note(&note), Sheet::A4, &sample::jpeg);
+        assert_eq!(check_form(&path, Sheet::A4), 1);
+        let room = room_above(&path, "RECEIPT");
+        assert!(room > 10.0, "{more}: {room} points");
+        note.sections[0].text.push("One more sentence for the page, of some length.".to_owned());
+    }
 }
 
 #[test]

@@ -81,6 +81,23 @@ pub fn flat_text(path: &Path) -> String {
     raw.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
+/// Room between a word and the text above it, points: from the bottom of the letters there to the top of its own.
+#[track_caller]
+pub fn room_above(path: &Path, word: &str) -> f64 {
+    let told = tool("pdftotext", &["-bbox"], path);
+    let rows: Vec<&str> = told.lines().filter(|line| line.trim_start().starts_with("<word")).collect();
+    let number = |row: &str, name: &str| -> f64 {
+        let (_, rest) = row.split_once(&format!("{name}=\"")).expect("a box has its sides");
+        rest.split('"').next().unwrap_or_default().parse().expect("a number")
+    };
+    let end = format!(">{word}</word>");
+    let own =
+        rows.iter().rfind(|row| row.ends_with(&end)).unwrap_or_else(|| panic!("{word} is not on the paper"));
+    let top = number(own, "yMin");
+    let above = rows.iter().map(|row| number(row, "yMax")).filter(|bottom| *bottom < top + 3.0);
+    top - above.fold(0.0, f64::max)
+}
+
 /// What the document says of itself to a screen reader.
 #[track_caller]
 pub fn structure(path: &Path) -> String {
