@@ -78,8 +78,13 @@ function hidden(whole) {
     const box = one.getBoundingClientRect();
     // A line of letters is lower than the box that the font gives it.
     const letters = ({ left, top, right, bottom }) => ({ left, right, top: top + 4, bottom: bottom - 4 });
-    const lines = one.matches("p, h1") ? [...range.getClientRects()].map(letters) : [box];
-    for (const { left, top, right, bottom } of lines) {
+    const lined = one.matches("p, h1");
+    const lines = () => (lined ? [...range.getClientRects()].map(letters) : [box]);
+    for (let at = 0; at < lines().length; at += 1) {
+      // Of a text higher than the screen, a line at a time is looked at.
+      const high = lines()[at];
+      if (!whole && lined && (high.top < 0 || high.bottom > innerHeight)) scrollBy(0, high.top - innerHeight / 2);
+      const { left, top, right, bottom } = lines()[at];
       if (right - left < 2) continue;
       if (whole && (top < -0.5 || bottom > innerHeight + 0.5)) { found.push(`${name(one)} ends at ${Math.round(bottom)} of ${innerHeight}`); break; }
       if (left < -0.5 || right > innerWidth + 0.5) { found.push(`${name(one)} reaches from ${Math.round(left)} to ${Math.round(right)}`); break; }
@@ -88,6 +93,7 @@ function hidden(whole) {
       if (over !== undefined) { found.push(`${name(one)} is covered by ${over ? name(over) : "the edge"}`); break; }
     }
     if (one.scrollWidth > one.clientWidth + 1 && one.matches("button")) found.push(`${name(one)} is cut off`);
+    if (one.matches(".stop") && range.getClientRects().length > 1) found.push("STOP is broken in two");
   }
   if (document.querySelectorAll(".words .do").length === 0) found.push("no instruction");
   return found;
