@@ -79,6 +79,49 @@ fn gates_record_who_and_when() {
     }
 }
 
+/// The engine runs on: what holds of both is confirmed once, what differs before each, and all of it after leaving.
+#[test]
+fn creeping_asks_for_what_differs_from_running() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "automated-clutch", "");
+    let visit = &standing.visit;
+    let look = || ask(&steady, json!({ "ask": "look", "visit": visit }));
+    let asked = |set: &str| -> Vec<String> {
+        let standing = look();
+        let stand = standing.gate_sets.iter().find(|stand| stand.id == set).unwrap();
+        let open = stand.gates.iter().filter(|gate| gate.confirmed.is_none());
+        open.map(|gate| gate.id.clone()).collect()
+    };
+    let fresh = asked("creep");
+    enter(&steady, &standing, "running");
+    let differs = ["creep-driver-ready", "creep-brake-off", "creep-distance", "creep-nobody-around"];
+    assert_eq!(asked("creep"), differs);
+    assert_eq!(code(&steady, answer(visit, "creep-noise", "none")), "gate-closed");
+    enter(&steady, &standing, "creep");
+    assert_eq!(code(&steady, answer(visit, "creep-noise", "none")), "ok");
+    assert_eq!(code(&steady, answer(visit, "misfire-evidence", "none")), "gate-closed");
+    assert_eq!(asked("running"), ["brake-and-chocks", "neutral-or-park", "nobody-near", "clothing-secured"]);
+    let beneath = json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": "engine-off" });
+    assert_eq!(code(&steady, beneath), "part-entered");
+    ask(&steady, json!({ "ask": "leave-part", "visit": visit }));
+    assert_eq!(asked("creep"), fresh);
+    assert_eq!(fresh.len(), 7);
+    enter(&steady, &standing, "lift");
+    let creeping = json!({ "ask": "confirm-gate", "visit": visit, "set": "creep", "gate": "fumes-out" });
+    assert_eq!(code(&steady, creeping), "part-entered");
+}
+
+/// What somebody else confirmed while the engine ran was not looked at by whoever lets the car creep.
+#[test]
+fn gates_carried_on_are_still_of_whoever_confirmed_them() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "automated-clutch", "");
+    enter(&steady, &standing, "running");
+    steady.handle(Request::SetTechnician { name: "Pat Ode".to_owned() }).unwrap();
+    enter(&steady, &standing, "creep");
+    assert_eq!(code(&steady, answer(&standing.visit, "creep-noise", "none")), "gates-of-another");
+}
+
 /// Whoever goes under the car has looked for themselves, though the phone stayed at the car.
 #[test]
 fn gates_that_somebody_else_confirmed_are_confirmed_anew() {
@@ -295,15 +338,41 @@ fn gates_do_not_hold_for_another_day_nor_while_nobody_was_there() {
 /// What the requests that succeeded say about people and engine.
 #[derive(Default)]
 struct Shadow {
-    set: Option<String>,
-    confirmed: BTreeSet<String>,
-    /// Gates confirmed since the last thing that undo cannot reach behind; `None` for other entries.
-    undoable: Vec<Option<String>>,
+    /// Since a part was left last: the gates confirmed, with their set; `None` for other entries.
+    since: Vec<Option<(String, String)>>,
+}
+
+/// What holds of a car that runs as of one that creeps.
+const SHARED: [&str; 3] = ["wheels-on-floor", "doors-shut", "fumes-out"];
+
+fn runs_on(from: &str, to: &str) -> bool {
+    matches!((from, to), ("running", "creep") | ("creep", "running"))
 }
 
 impl Shadow {
+    /// The entered set, and its gates that stand.
+    fn stands(&self) -> (Option<&str>, BTreeSet<&str>) {
+        let (mut entered, mut confirmed) = (None, BTreeSet::new());
+        for (set, gate) in self.since.iter().flatten() {
+            if let Some(before) = entered.filter(|before| *before != set.as_str()) {
+                confirmed.retain(|gate| runs_on(before, set) && SHARED.contains(gate));
+            }
+            entered = Some(set.as_str());
+            confirmed.insert(gate.as_str());
+        }
+        (entered, confirmed)
+    }
+
+    fn confirm(&mut self, set: &str, gate: &str) {
+        let (entered, confirmed) = self.stands();
+        if !confirmed.contains(gate) || (entered != Some(set) && !SHARED.contains(&gate)) {
+            self.since.push(Some((set.to_owned(), gate.to_owned())));
+        }
+    }
+
     fn may_answer(&self, gates: &[String], set: &str) -> bool {
-        self.set.as_deref() == Some(set) && gates.iter().all(|gate| self.confirmed.contains(gate))
+        let (entered, confirmed) = self.stands();
+        entered == Some(set) && gates.iter().all(|gate| confirmed.contains(gate.as_str()))
     }
 }
 
@@ -322,15 +391,14 @@ proptest! {
             match kind {
                 0..=3 => {
                     // Mostly go on with the set that is entered, so that sets do open.
-                    let (set, gates) = all.iter().find(|(id, _)| kind > 0 && shadow.set.as_ref() == Some(id)).unwrap_or(&all[pick as usize % 3]);
+                    let entered = shadow.stands().0.map(str::to_owned);
+                    let (set, gates) = all.iter().find(|(id, _)| kind > 0 && entered.as_ref() == Some(id)).unwrap_or(&all[pick as usize % 3]);
                     for gate in gates.iter().take(1 + pick as usize % gates.len().max(1) + usize::from(kind == 3) * 20) {
                         let request = json!({ "ask": "confirm-gate", "visit": visit, "set": set, "gate": gate });
                         if code(&steady, request) == "ok" {
-                            prop_assert!(shadow.set.is_none() || shadow.set.as_ref() == Some(set));
-                            shadow.set = Some(set.clone());
-                            if shadow.confirmed.insert(gate.clone()) {
-                                shadow.undoable.push(Some(gate.clone()));
-                            }
+                            let entered = shadow.stands().0;
+                            prop_assert!(entered.is_none_or(|entered| entered == set || runs_on(entered, set)));
+                            shadow.confirm(set, gate);
                         }
                     }
                 }
@@ -344,12 +412,7 @@ proptest! {
                     if let Some(offer) = standing.undo {
                         let request = json!({ "ask": "undo", "visit": visit, "entry": offer.entry, "reason": "a slip of the hand" });
                         prop_assert!(code(&steady, request) == "ok");
-                        if let Some(Some(gate)) = shadow.undoable.pop() {
-                            shadow.confirmed.remove(&gate);
-                        }
-                        if shadow.confirmed.is_empty() {
-                            shadow.set = None;
-                        }
+                        shadow.since.pop();
                     }
                 }
                 _ => {
@@ -359,9 +422,9 @@ proptest! {
                         _ => ("creep-noise", "none"),
                     };
                     let ok = code(&steady, answer(&visit, step, value)) == "ok";
-                    prop_assert!(ok == shadow.may_answer(gates, set), "{step} in {:?} with {:?}", shadow.set, shadow.confirmed);
+                    prop_assert!(ok == shadow.may_answer(gates, set), "{step} in {:?}", shadow.stands());
                     if ok {
-                        shadow.undoable.push(None);
+                        shadow.since.push(None);
                     }
                 }
             }

@@ -102,7 +102,7 @@ fn own_gates(scene: Scene<'_>, row: &StepRow) -> Result<(), Refusal> {
     if row.set.is_none() {
         return Ok(());
     }
-    let confirmed = || scene.record.confirmed.values();
+    let confirmed = || scene.record.held().map(|(_, confirmed)| confirmed);
     // A name that a stranger's device wrote is nobody's look at the lift.
     let doubtful = |device: &String| devices::stand(device, scene.device, scene.devices).is_doubtful();
     if confirmed().any(|confirmed| confirmed.by != scene.by) || scene.record.confirmed_on.iter().any(doubtful)

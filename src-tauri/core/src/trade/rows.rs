@@ -258,6 +258,9 @@ pub struct GateRow {
     pub id: String,
     /// Its set: `running`, `creep` or `lift`.
     pub set: String,
+    /// Other sets that it stands before as well; gone on to from its own, it is not asked for again.
+    #[serde(default)]
+    pub also_in: Vec<String>,
     /// Gearboxes it applies to; empty: all. An unknown gearbox keeps the gate.
     #[serde(default)]
     pub gearboxes: Vec<Gearbox>,

@@ -29,7 +29,8 @@ pub fn gates<'t>(
     (gearbox, lift): (Option<Gearbox>, Option<LiftKind>),
 ) -> Vec<&'t GateRow> {
     let held = |gate: &GateRow| gate.lifts.is_empty() || lift.is_none_or(|lift| gate.lifts.contains(&lift));
-    let fits = |gate: &&GateRow| gate.set == set && gearbox_fits(&gate.gearboxes, gearbox) && held(gate);
+    let of = |gate: &GateRow| gate.set == set || gate.also_in.iter().any(|also| also == set);
+    let fits = |gate: &&GateRow| of(gate) && gearbox_fits(&gate.gearboxes, gearbox) && held(gate);
     trade.gates.iter().filter(fits).collect()
 }
 

@@ -2,7 +2,7 @@
 //! car or the engine may run, never both.
 
 use crate::model::gates::LiftKind;
-use crate::model::standing::{GateSetStand, GateStand, Lock};
+use crate::model::standing::{Confirmed, GateSetStand, GateStand, Lock};
 use crate::trade::Trade;
 use crate::trade::rows::{GateRow, StepRow};
 
@@ -13,6 +13,8 @@ use super::record::Record;
 pub const LIFT: &str = "lift";
 /// The gate sets behind which the engine may run.
 pub const ENGINE_SETS: [&str; 3] = ["running", "creep", ROAD];
+/// Those between which one goes on without leaving: the engine runs on, and only what differs is confirmed anew.
+const RUNNING_ON: [&str; 2] = ["running", "creep"];
 /// The gate set before a drive on the road, which a walk is whole without.
 pub const ROAD: &str = "road";
 
@@ -29,7 +31,7 @@ pub fn gate_sets(trade: &Trade, record: &Record, sets: &[String], danger: Option
             open: is_open(trade, record, set),
             lock: set_lock(record, set, danger),
             lifts: LiftKind::ALL.into_iter().filter(told).collect(),
-            gates: gates.into_iter().map(|gate| gate_stand(record, gate)).collect(),
+            gates: gates.into_iter().map(|gate| gate_stand(record, set, gate)).collect(),
         }
     };
     sets.iter().map(stand).collect()
@@ -38,7 +40,13 @@ pub fn gate_sets(trade: &Trade, record: &Record, sets: &[String], danger: Option
 /// Whether every gate of a set is confirmed and its part not left since.
 pub fn is_open(trade: &Trade, record: &Record, set: &str) -> bool {
     record.entered.as_deref() == Some(set)
-        && gates_of(trade, record, set).iter().all(|gate| record.confirmed.contains_key(&gate.id))
+        && gates_of(trade, record, set).into_iter().all(|gate| confirmed(record, set, gate).is_some())
+}
+
+/// Whether a set is gone on to from the entered one without leaving it.
+pub fn goes_on(entered: Option<&str>, set: &str) -> bool {
+    RUNNING_ON.contains(&set)
+        && entered.is_some_and(|entered| entered != set && RUNNING_ON.contains(&entered))
 }
 
 /// Why the gates of a set cannot be confirmed now.
@@ -47,7 +55,9 @@ pub fn set_lock(record: &Record, set: &str, danger: Option<&str>) -> Option<Lock
         return Some(Lock::DangerFound { step: step.to_owned() });
     }
     match &record.entered {
-        Some(entered) if entered != set => Some(Lock::OtherPart { set: entered.clone() }),
+        Some(entered) if entered != set && !goes_on(Some(entered), set) => {
+            Some(Lock::OtherPart { set: entered.clone() })
+        }
         _ => None,
     }
 }
@@ -73,8 +83,16 @@ pub fn lift_of(record: &Record, set: &str) -> Option<LiftKind> {
     record.lift.filter(|_| record.entered.as_deref() == Some(set))
 }
 
-fn gate_stand(record: &Record, gate: &GateRow) -> GateStand {
-    let entered = record.entered.as_deref() == Some(gate.set.as_str());
-    let confirmed = if entered { record.confirmed.get(&gate.id).cloned() } else { None };
+fn gate_stand(record: &Record, set: &str, gate: &GateRow) -> GateStand {
+    let confirmed = confirmed(record, set, gate).cloned();
     GateStand { id: gate.id.clone(), confirmed, lifts: gate.lifts.clone(), figures: gate.figures.clone() }
+}
+
+/// Who confirmed a gate of a set and when: in that set, or, where it is asked before both, in the one gone on from.
+fn confirmed<'r>(record: &'r Record, set: &str, gate: &GateRow) -> Option<&'r Confirmed> {
+    let entered = record.entered.as_deref();
+    let own = || record.confirmed.get(&gate.id).filter(|_| entered == Some(set));
+    let holds_on = !gate.also_in.is_empty() && (entered == Some(set) || goes_on(entered, set));
+    let carried = || record.held().find(|(id, _)| **id == gate.id).map(|(_, confirmed)| confirmed);
+    own().or_else(|| if holds_on { carried() } else { None })
 }

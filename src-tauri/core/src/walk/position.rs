@@ -4,7 +4,7 @@ use crate::model::entry::Order;
 use crate::model::standing::{Position, StepStand};
 use crate::trade::Trade;
 
-use super::locks::{ENGINE_SETS, LIFT, is_open};
+use super::locks::{ENGINE_SETS, LIFT, goes_on, is_open};
 use super::order;
 use super::record::Record;
 
@@ -65,9 +65,12 @@ fn inside(trade: &Trade, record: &Record, steps: &[StepStand], entered: &str, da
     // Whoever entered the road test came for steps that nobody has to do.
     let alone = entered == LIFT && order::order(trade, record) == Order::HandsOn;
     let asked = |step: &&StepStand| (step.counts() || entered == ENGINE_SETS[2]) && (step.hands_on || !alone);
-    let mut here = steps.iter().filter(|step| step.set.as_deref() == Some(entered));
-    let Some(step) = here.find(|step| asked(step) && !done(step)) else {
-        return Position::Leave { set };
+    let left = |step: &&StepStand| asked(step) && !done(step);
+    let Some(step) = steps.iter().find(|step| step.set.as_deref() == Some(entered) && left(step)) else {
+        // With the engine running, on to what is left of it, without leaving.
+        let on = steps.iter().filter(left).filter_map(|step| step.set.clone());
+        let on = on.into_iter().find(|set| goes_on(Some(entered), set));
+        return on.map_or(Position::Leave { set }, |set| Position::Gates { set });
     };
     if is_open(trade, record, entered) {
         Position::Step { step: step.id.clone() }

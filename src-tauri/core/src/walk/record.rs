@@ -14,6 +14,8 @@ use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 
+use super::locks;
+
 /// What a visit's entries add up to before any rule looks at it.
 #[derive(Debug, Clone, Default)]
 pub struct Record {
@@ -31,6 +33,8 @@ pub struct Record {
     pub order: Option<Order>,
     /// Confirmed gates of the entered set, by gate. Empty when nobody is in a part.
     pub confirmed: BTreeMap<String, Confirmed>,
+    /// Confirmed gates of the set that was gone on from without leaving the engine's part, by gate.
+    pub carried: BTreeMap<String, Confirmed>,
     /// The devices on which they were confirmed.
     pub confirmed_on: BTreeSet<String>,
     /// The entered gate set.
@@ -224,9 +228,16 @@ impl Record {
     /// and under the car.
     fn confirm(&mut self, (set, lift): (&str, Option<LiftKind>), gate: &str, by: &str, at: Moment) {
         if self.entered.as_deref() != Some(set) {
+            let goes_on = locks::goes_on(self.entered.as_deref(), set);
+            let before =
+                goes_on.then(|| self.held().map(|(gate, who)| (gate.clone(), who.clone())).collect());
+            let on = std::mem::take(&mut self.confirmed_on);
             self.leave();
             self.entered = Some(set.to_owned());
             self.lift = lift;
+            if let Some(before) = before {
+                (self.carried, self.confirmed_on) = (before, on);
+            }
         }
         // Confirmed for two kinds of lift, or for none: every gate of every kind is asked for.
         self.lift = self.lift.filter(|kind| Some(*kind) == lift);
@@ -234,9 +245,15 @@ impl Record {
         self.confirmed.insert(gate.to_owned(), Confirmed { by: by.to_owned(), at });
     }
 
+    /// Gates that hold of the entered set and of the one that was gone on from.
+    pub fn held(&self) -> impl Iterator<Item = (&String, &Confirmed)> {
+        self.carried.iter().chain(&self.confirmed)
+    }
+
     fn leave(&mut self) {
         self.entered = None;
         self.confirmed.clear();
+        self.carried.clear();
         self.confirmed_on.clear();
         (self.lift, self.active_at, self.warmth) = (None, None, None);
     }
