@@ -180,7 +180,12 @@ fn examples() -> Vec<EntryBody> {
     ];
     let mut bodies = vec![
         EntryBody::Opened { intake: intake(), knowledge: "1".to_owned(), rules: 2, by: by() },
-        EntryBody::Amended { intake: intake(), by: by() },
+        EntryBody::Amended {
+            intake: intake(),
+            takes_back: vec![hash()],
+            reason: Some("another layout".to_owned()),
+            by: by(),
+        },
         EntryBody::OrderChosen { order: Order::RunningFirst, by: by() },
         EntryBody::GateConfirmed {
             set: "lift".to_owned(),

@@ -79,6 +79,7 @@ mod picture_hostile;
 mod practice;
 mod published;
 mod qr;
+mod relayout;
 mod road_test;
 mod rules_exhaustive;
 mod rules_first;

@@ -12,6 +12,7 @@ export type Replies = {
   "visits": "visits",
   "visits-before": "visits-before",
   "open": "visit",
+  "layout-takes-back": "takes-back",
   "amend": "visit",
   "look": "visit",
   "look-as-sorted": "visit",

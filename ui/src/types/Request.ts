@@ -64,7 +64,15 @@ visit: string | null, } | { "ask": "open",
 /**
  * What is written down.
  */
-intake: Intake, } | { "ask": "amend", 
+intake: Intake, } | { "ask": "layout-takes-back", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The other layout.
+ */
+layout: string, } | { "ask": "amend", 
 /**
  * The visit.
  */
@@ -72,7 +80,15 @@ visit: string,
 /**
  * The whole intake.
  */
-intake: Intake, } | { "ask": "look", 
+intake: Intake, 
+/**
+ * The steps whose answers its layout takes back, as they were shown.
+ */
+takes_back: Array<string>, 
+/**
+ * Why, where one of them was grave.
+ */
+reason: string | null, } | { "ask": "look", 
 /**
  * The visit.
  */

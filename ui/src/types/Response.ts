@@ -34,7 +34,15 @@ visits: Array<VisitBefore>,
 /**
  * What they left open: the latest DANGER or WARNING that nothing settled.
  */
-still_open: StillOpen | null, } | { "is": "visit" } & Standing | { "is": "uploaded", 
+still_open: StillOpen | null, } | { "is": "takes-back", 
+/**
+ * The steps whose answers are taken back, in walk order.
+ */
+steps: Array<string>, 
+/**
+ * Whether that takes a reason.
+ */
+needs_reason: boolean, } | { "is": "visit" } & Standing | { "is": "uploaded", 
 /**
  * Bytes received so far.
  */

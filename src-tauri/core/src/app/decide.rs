@@ -8,13 +8,13 @@ use crate::model::gates::LiftKind;
 use crate::model::ids::answer;
 use crate::model::limits;
 use crate::model::rating::Word;
-use crate::model::standing::{Lock, Standing};
+use crate::model::standing::{Lock, Standing, StepStand};
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, StepRow};
 use crate::walk::record::{self, Record};
-use crate::walk::{applies, former, locks};
+use crate::walk::{applies, former, locks, relayout};
 
 use super::derive::step_words;
 use super::devices;
@@ -384,17 +384,56 @@ pub fn reason_fits(reason: &str) -> bool {
     reason.chars().count() <= limits::REASON && limits::is_printable(reason, true)
 }
 
-/// Intake written anew. The layout cannot change under answers that were given for another.
+/// What a change of layout takes back.
+#[derive(Debug, Clone, Default)]
+pub struct Relaid {
+    /// The steps whose answers would not hold, in walk order.
+    pub steps: Vec<String>,
+    /// One of them asked for DANGER, or found what asks for WARNING: it is not taken back without a word.
+    pub needs_reason: bool,
+}
+
+/// What another layout would take back.
 ///
 /// # Errors
-/// As [`check_intake`]; [`Refusal::LayoutFixed`] for a changed layout once steps are answered.
-pub fn amend(scene: Scene<'_>, intake: Intake) -> Result<EntryBody, Refusal> {
-    check_intake(scene.trade, &intake)?;
-    let changed = scene.record.intake.vehicle.layout != intake.vehicle.layout;
-    if changed && !scene.record.answers.is_empty() {
+/// [`Refusal::UnknownLayout`]; [`Refusal::LayoutFixed`] once gauge or bench measured at the shaft of this one.
+pub fn relaid(scene: Scene<'_>, layout: &str) -> Result<Relaid, Refusal> {
+    if scene.record.intake.vehicle.layout == layout {
+        return Ok(Relaid::default());
+    }
+    let to = scene.trade.layout(layout).ok_or(Refusal::UnknownLayout)?;
+    let stands = |entry: &&Entry| !scene.record.withdrawn.contains(&entry.hash);
+    if scene.entries.iter().filter(stands).any(|entry| matches!(entry.body, EntryBody::Bench { .. })) {
         return Err(Refusal::LayoutFixed);
     }
-    Ok(EntryBody::Amended { intake, by: scene.by.to_owned() })
+    let steps = relayout::lost(scene.trade, scene.record, to);
+    let grave =
+        |step: &&StepStand| step.answered.as_ref().is_some_and(|answered| answered.milder_needs_reason);
+    let needs_reason = scene.standing.steps.iter().filter(grave).any(|step| steps.contains(&step.id));
+    Ok(Relaid { steps, needs_reason })
+}
+
+/// Intake written anew. Where its layout takes answers back, `seen` names their steps: whoever changes it was told.
+///
+/// # Errors
+/// As [`check_intake`] and [`relaid`]; [`Refusal::LayoutTakesBack`] where others are lost than were seen, and the
+/// refusals of a reason.
+pub fn amend(
+    scene: Scene<'_>,
+    intake: Intake,
+    (seen, reason): (&[String], Option<String>),
+) -> Result<EntryBody, Refusal> {
+    check_intake(scene.trade, &intake)?;
+    let Relaid { steps, needs_reason } = relaid(scene, &intake.vehicle.layout)?;
+    if steps != seen {
+        return Err(Refusal::LayoutTakesBack);
+    }
+    let reason = reason_given(reason)?.filter(|_| !steps.is_empty());
+    if needs_reason && !reason.as_deref().is_some_and(says_why) {
+        return Err(lacking(reason.as_deref()));
+    }
+    let takes_back = relayout::answers_to(scene.trade, scene.entries, &steps);
+    Ok(EntryBody::Amended { intake, takes_back, reason, by: scene.by.to_owned() })
 }
 
 /// The gate set of a gate, among those this car needs.

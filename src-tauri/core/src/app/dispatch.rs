@@ -4,7 +4,7 @@
 use crate::model::answer::Beside;
 use crate::model::rating::Word;
 
-use super::decide::{self, GivenAnswer, GivenReceipt};
+use super::decide::{self, GivenAnswer, GivenReceipt, Relaid};
 use super::fault::{Fault, Refusal};
 use super::request::Request;
 use super::response::Response;
@@ -51,6 +51,7 @@ impl Inner {
             Request::Open { .. }
             | Request::Look { .. }
             | Request::LookAsSorted { .. }
+            | Request::LayoutTakesBack { .. }
             | Request::Amend { .. }
             | Request::History { .. }
             | Request::GiveOpinion { .. }
@@ -126,8 +127,13 @@ impl Inner {
             Request::LookAsSorted { visit, knowledge } => {
                 knowledge::as_sorted(self, &visit, knowledge.as_deref())
             }
-            Request::Amend { visit, intake } => {
-                self.change(&visit, by, |scene| decide::amend(scene, intake).map(Some))
+            Request::LayoutTakesBack { visit, layout } => {
+                let Relaid { steps, needs_reason } =
+                    self.decided(&visit, "", |scene| decide::relaid(scene, &layout))?;
+                Ok(Response::TakesBack { steps, needs_reason })
+            }
+            Request::Amend { visit, intake, takes_back, reason } => {
+                self.change(&visit, by, |scene| decide::amend(scene, intake, (&takes_back, reason)).map(Some))
             }
             Request::History { visit } => history::history(self, &visit),
             Request::GiveOpinion { visit, cause, reason } => {

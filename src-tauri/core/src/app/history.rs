@@ -60,7 +60,7 @@ fn said(body: &EntryBody) -> Said<'_> {
     let plain = |what: &'static str, by| Said { what, by, ..Said::default() };
     match body {
         EntryBody::Opened { by, .. } => plain("opened", by),
-        EntryBody::Amended { by, .. } => plain("amended", by),
+        EntryBody::Amended { reason, by, .. } => Said { reason: reason.as_deref(), ..plain("amended", by) },
         EntryBody::OrderChosen { by, .. } => plain("order-chosen", by),
         EntryBody::GateConfirmed { gate, by, .. } => {
             Said { about: Some(gate.clone()), ..plain("gate-confirmed", by) }

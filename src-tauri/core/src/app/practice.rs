@@ -104,6 +104,7 @@ fn is_for_practice(request: &Request) -> bool {
         request,
         Request::Look { .. }
             | Request::LookAsSorted { .. }
+            | Request::LayoutTakesBack { .. }
             | Request::Amend { .. }
             | Request::ChooseOrder { .. }
             | Request::ConfirmGate { .. }

@@ -92,6 +92,8 @@ refusals! {
     NoVisitInPhoto = "no-visit-in-photo",
     IntakeTooLong = "intake-too-long",
     LayoutFixed = "layout-fixed",
+    /// Another layout takes back answers that whoever chose it was not told of.
+    LayoutTakesBack = "layout-takes-back",
     SignatureRefused = "signature-refused",
     BenchNoteEmpty = "bench-note-empty",
     BenchNoteTooLong = "bench-note-too-long",

@@ -15,6 +15,7 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("visits", "visits"),
     ("visits-before", "visits-before"),
     ("open", "visit"),
+    ("layout-takes-back", "takes-back"),
     ("amend", "visit"),
     ("look", "visit"),
     ("look-as-sorted", "visit"),

@@ -76,12 +76,25 @@ pub enum Request {
         /// What is written down.
         intake: Intake,
     },
+    /// Which answers another layout would take back.
+    LayoutTakesBack {
+        /// The visit.
+        visit: String,
+        /// The other layout.
+        layout: String,
+    },
     /// Writes intake anew.
     Amend {
         /// The visit.
         visit: String,
         /// The whole intake.
         intake: Intake,
+        /// The steps whose answers its layout takes back, as they were shown.
+        #[serde(default)]
+        takes_back: Vec<String>,
+        /// Why, where one of them was grave.
+        #[serde(default)]
+        reason: Option<String>,
     },
     /// Where a visit stands.
     Look {

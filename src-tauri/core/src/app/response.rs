@@ -36,6 +36,13 @@ pub enum Response {
         /// What they left open: the latest DANGER or WARNING that nothing settled.
         still_open: Option<StillOpen>,
     },
+    /// To `layout-takes-back`.
+    TakesBack {
+        /// The steps whose answers are taken back, in walk order.
+        steps: Vec<String>,
+        /// Whether that takes a reason.
+        needs_reason: bool,
+    },
     /// To everything that reads or changes one visit.
     Visit(#[serde(serialize_with = "shared")] Arc<Standing>),
     /// To `upload`, `import-piece` and `restore-piece`.

@@ -55,6 +55,12 @@ pub enum EntryBody {
     Amended {
         /// The whole intake as it now reads.
         intake: Intake,
+        /// Hashes of the answers that it takes back, given for a layout that the car has not got.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        takes_back: Vec<String>,
+        /// Why, where they asked for DANGER or found what asks for WARNING.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        reason: Option<String>,
         /// Who changed it.
         by: String,
     },

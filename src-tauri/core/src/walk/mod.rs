@@ -9,5 +9,6 @@ pub mod locks;
 pub mod order;
 pub mod position;
 pub mod record;
+pub mod relayout;
 pub mod undo;
 pub mod vin;

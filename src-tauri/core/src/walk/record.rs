@@ -103,7 +103,7 @@ pub fn read_with(entries: &[Entry], body: EntryBody) -> Record {
 }
 
 fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
-    let withdrawn: BTreeSet<String> = entries.clone().filter_map(withdrawn_entry).collect();
+    let withdrawn: BTreeSet<String> = entries.clone().flat_map(withdrawn_entries).cloned().collect();
     let superseded = superseded(entries.clone(), &withdrawn);
     let mut record = Record::default();
     for entry in entries.clone().filter(|entry| !withdrawn.contains(&entry.hash)) {
@@ -132,7 +132,7 @@ fn milder<'e>(
 ) -> Vec<MilderStand> {
     let answers: HashMap<&str, (&String, &AnswerValue)> = entries.clone().filter_map(answer_of).collect();
     let live = entries.filter(|entry| !withdrawn.contains(&entry.hash));
-    live.filter_map(|entry| made_milder(entry, &answers)).collect()
+    live.flat_map(|entry| made_milder(entry, &answers)).collect()
 }
 
 fn answer_of(entry: &Entry) -> Option<(&str, (&String, &AnswerValue))> {
@@ -140,21 +140,41 @@ fn answer_of(entry: &Entry) -> Option<(&str, (&String, &AnswerValue))> {
     Some((entry.hash.as_str(), (step, value)))
 }
 
-fn made_milder(entry: &Entry, answers: &HashMap<&str, (&String, &AnswerValue)>) -> Option<MilderStand> {
+fn made_milder(entry: &Entry, answers: &HashMap<&str, (&String, &AnswerValue)>) -> Vec<MilderStand> {
     let (before, now, reason, by) = match &entry.body {
         EntryBody::Answered { value, reason: Some(reason), supersedes, by, .. } => {
-            (supersedes.last()?, Some(value.clone()), reason, by)
+            (supersedes.last().into_iter().collect(), Some(value), reason, by)
         }
-        EntryBody::Withdrawn { entry, reason: Some(reason), by } => (entry, None, reason, by),
-        _ => return None,
+        EntryBody::Withdrawn { entry, reason: Some(reason), by } => (vec![entry], None, reason, by),
+        EntryBody::Amended { takes_back, reason: Some(reason), by, .. } => {
+            (latest_of_each(takes_back, answers), None, reason, by)
+        }
+        _ => return Vec::new(),
     };
-    let (step, was) = answers.get(before.as_str())?;
-    let (step, was, reason, by) = ((*step).clone(), (*was).clone(), reason.clone(), by.clone());
-    Some(MilderStand { step, was, now, reason, by, at: entry.at })
+    let stand = |before: &String| {
+        let (step, was) = answers.get(before.as_str())?;
+        let (step, was, reason, by) = ((*step).clone(), (*was).clone(), reason.clone(), by.clone());
+        Some(MilderStand { step, was, now: now.cloned(), reason, by, at: entry.at })
+    };
+    before.into_iter().filter_map(stand).collect()
 }
 
-fn withdrawn_entry(entry: &Entry) -> Option<String> {
-    if let EntryBody::Withdrawn { entry, .. } = &entry.body { Some(entry.clone()) } else { None }
+/// Of answers taken back together, the latest to each step.
+fn latest_of_each<'e>(
+    taken_back: &'e [String],
+    answers: &HashMap<&str, (&String, &AnswerValue)>,
+) -> Vec<&'e String> {
+    let step = |hash: &String| answers.get(hash.as_str()).map(|(step, _)| *step);
+    let later = |at: usize, hash: &String| taken_back[at + 1..].iter().any(|other| step(other) == step(hash));
+    taken_back.iter().enumerate().filter(|(at, hash)| !later(*at, hash)).map(|(_, hash)| hash).collect()
+}
+
+fn withdrawn_entries(entry: &Entry) -> &[String] {
+    match &entry.body {
+        EntryBody::Withdrawn { entry, .. } => std::slice::from_ref(entry),
+        EntryBody::Amended { takes_back, .. } => takes_back,
+        _ => &[],
+    }
 }
 
 fn superseded_answers(entry: &Entry) -> &[String] {

@@ -46,3 +46,10 @@ ui-driver-done = Fertig
 
 ## Interruptions.
 ui-clock-behind = Die Uhr dieses Geräts geht hinter dem letzten Eintrag dieses Vorgangs her ({ $when }). Nichts ist verloren, die Reihenfolge bleibt; stellen Sie die Uhr, bevor Sie weitermachen.
+
+## Another layout chosen after steps were answered: what it takes back.
+ui-relayout = Was eine andere Bauart zurücknimmt
+ui-relayout-why = Diese Antworten wurden für die zuerst gewählte Bauart gegeben und gelten für diese nicht. Sie bleiben als zurückgenommen im Protokoll, ihre Fotos bleiben auch:
+ui-relayout-reason = Eine davon verlangte GEFAHR oder WARNUNG: Sagen Sie, warum sie zurückgenommen wird.
+ui-relayout-do = Bauart ändern
+ui-relayout-keep = Bauart behalten

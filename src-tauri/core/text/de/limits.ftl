@@ -5,7 +5,9 @@
 error-intake-too-long = Ein Text der Annahme ist zu lang oder enthält Zeichen, die man nicht sieht
 error-intake-too-long-help = Namen, Kennzeichen, Fahrgestellnummer und Erreichbarkeit fassen 200 Zeichen, Beanstandung und Zeitpunkt 10.000. Kürzen Sie, was länger ist, und tippen Sie Eingefügtes neu.
 error-layout-fixed = Die Bauart lässt sich nicht mehr ändern
-error-layout-fixed-help = Für sie wurden schon Antworten gegeben. Legen Sie für dieses Auto einen neuen Vorgang mit der richtigen Bauart an.
+error-layout-fixed-help = Messuhr oder Werkbank haben an ihrer Welle gemessen. Legen Sie für dieses Auto einen neuen Vorgang mit der richtigen Bauart an.
+error-layout-takes-back = Eine andere Bauart nimmt Antworten zurück
+error-layout-takes-back-help = Die Antworten sind inzwischen andere als die gezeigten. Wählen Sie die Bauart noch einmal.
 error-signature-refused = Die Unterschrift lässt sich nicht sichern
 error-signature-refused-help = Leeren Sie das Feld und lassen Sie den Kunden noch einmal unterschreiben, im Rahmen und nur mit seinem Namen.
 error-bench-note-empty = Die Notiz der Werkbank ist leer

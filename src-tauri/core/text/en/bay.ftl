@@ -46,3 +46,10 @@ ui-driver-done = Done
 
 ## Interruptions.
 ui-clock-behind = This device's clock is behind the last entry of this visit ({ $when }). Nothing is lost and the order stays; set the clock before you go on.
+
+## Another layout chosen after steps were answered: what it takes back.
+ui-relayout = What another layout takes back
+ui-relayout-why = These answers were given for the layout that was chosen first, and do not hold of this one. They stay in the record as taken back, and their photos stay:
+ui-relayout-reason = One of them asked for DANGER or WARNING: say why it is taken back.
+ui-relayout-do = Change the layout
+ui-relayout-keep = Keep the layout

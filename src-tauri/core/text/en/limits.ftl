@@ -5,7 +5,9 @@
 error-intake-too-long = A text of the intake is too long, or holds characters that do not show
 error-intake-too-long-help = Names, plate, VIN and contact hold 200 characters, the complaint and when it happens 10,000. Shorten what is longer, and type anew what was pasted.
 error-layout-fixed = The layout can no longer be changed
-error-layout-fixed-help = Answers were given for it. Open a new visit for this car with the right layout.
+error-layout-fixed-help = Gauge or bench measured at its shaft. Open a new visit for this car with the right layout.
+error-layout-takes-back = Another layout takes back answers
+error-layout-takes-back-help = The answers meanwhile are others than those that were shown. Choose the layout once more.
 error-signature-refused = The signature cannot be kept
 error-signature-refused-help = Clear the pad and let the owner sign once more, within the frame and with their name alone.
 error-bench-note-empty = The bench note is empty

@@ -46,3 +46,10 @@ ui-driver-done = Hecho
 
 ## Interruptions.
 ui-clock-behind = El reloj de este dispositivo va por detrás de la última anotación de esta visita ({ $when }). No se ha perdido nada y el orden se mantiene; ponga el reloj en hora antes de seguir.
+
+## Another layout chosen after steps were answered: what it takes back.
+ui-relayout = Lo que retira otra disposición
+ui-relayout-why = Estas respuestas se dieron para la disposición elegida primero y no valen para esta. Quedan en el registro como retiradas, y sus fotos también quedan:
+ui-relayout-reason = Una de ellas pedía PELIGRO o ADVERTENCIA: diga por qué se retira.
+ui-relayout-do = Cambiar la disposición
+ui-relayout-keep = Dejar la disposición

@@ -5,7 +5,9 @@
 error-intake-too-long = Un texto de la recepción es demasiado largo o lleva caracteres que no se ven
 error-intake-too-long-help = Nombres, matrícula, bastidor y contacto admiten 200 caracteres; la queja y cuándo ocurre, 10.000. Acorte lo que sea más largo y vuelva a teclear lo pegado.
 error-layout-fixed = La disposición ya no se puede cambiar
-error-layout-fixed-help = Ya se dieron respuestas para ella. Abra una visita nueva para este coche con la disposición correcta.
+error-layout-fixed-help = El reloj comparador o el banco han medido en su árbol. Abra una visita nueva para este coche con la disposición correcta.
+error-layout-takes-back = Otra disposición retira respuestas
+error-layout-takes-back-help = Las respuestas han cambiado desde que se mostraron. Elija la disposición otra vez.
 error-signature-refused = La firma no se puede guardar
 error-signature-refused-help = Borre el recuadro y pida al cliente que firme otra vez, dentro del marco y solo con su nombre.
 error-bench-note-empty = La nota del banco está vacía

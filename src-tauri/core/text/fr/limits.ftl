@@ -5,7 +5,9 @@
 error-intake-too-long = Un texte de la réception est trop long ou contient des caractères qui ne se voient pas
 error-intake-too-long-help = Noms, immatriculation, numéro de châssis et contact tiennent en 200 caractères, la plainte et ses circonstances en 10 000. Raccourcissez ce qui est plus long, et retapez ce qui a été collé.
 error-layout-fixed = La disposition ne peut plus être changée
-error-layout-fixed-help = Des réponses ont été données pour elle. Ouvrez une nouvelle visite pour cette voiture avec la bonne disposition.
+error-layout-fixed-help = Le comparateur ou le banc ont mesuré sur son arbre. Ouvrez une nouvelle visite pour cette voiture avec la bonne disposition.
+error-layout-takes-back = Une autre disposition retire des réponses
+error-layout-takes-back-help = Les réponses ont changé depuis qu’elles ont été montrées. Choisissez la disposition encore une fois.
 error-signature-refused = La signature ne peut pas être gardée
 error-signature-refused-help = Effacez le cadre et laissez le client signer encore une fois, dans le cadre et de son seul nom.
 error-bench-note-empty = La note de l’établi est vide

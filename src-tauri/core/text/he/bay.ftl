@@ -46,3 +46,10 @@ ui-driver-done = סיימתי
 
 ## הפרעות.
 ui-clock-behind = שעון המכשיר מפגר אחרי הרשומה האחרונה של הביקור ({ $when }). דבר לא אבד והסדר נשמר; כוונו את השעון לפני שממשיכים.
+
+## Another layout chosen after steps were answered: what it takes back.
+ui-relayout = מה מבנה אחר מבטל
+ui-relayout-why = התשובות האלה ניתנו עבור המבנה שנבחר קודם ואינן נכונות לגבי המבנה הזה. הן נשארות ברישום כמבוטלות, וגם התמונות שלהן נשארות:
+ui-relayout-reason = אחת מהן דרשה סכנה או אזהרה: כתבו למה היא מבוטלת.
+ui-relayout-do = לשנות את המבנה
+ui-relayout-keep = להשאיר את המבנה

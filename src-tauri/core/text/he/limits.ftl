@@ -5,7 +5,9 @@
 error-intake-too-long = טקסט בקליטה ארוך מדי, או שיש בו תווים שלא נראים
 error-intake-too-long-help = שמות, לוחית רישוי, מספר שלדה ופרטי קשר: עד 200 תווים; התלונה ומתי זה קורה: עד 10,000. קצרו מה שארוך יותר, והקלידו מחדש מה שהודבק.
 error-layout-fixed = כבר אי אפשר לשנות את מבנה הגל
-error-layout-fixed-help = כבר ניתנו תשובות עבורו. פתחו ביקור חדש לרכב הזה עם המבנה הנכון.
+error-layout-fixed-help = השעון או השולחן כבר מדדו בגל שלו. פתחו ביקור חדש לרכב הזה עם המבנה הנכון.
+error-layout-takes-back = מבנה אחר מבטל תשובות
+error-layout-takes-back-help = התשובות השתנו מאז שהוצגו. בחרו את המבנה שוב.
 error-signature-refused = אי אפשר לשמור את החתימה
 error-signature-refused-help = נקו את השדה ותנו לבעלים לחתום עוד פעם, בתוך המסגרת ובשמו בלבד.
 error-bench-note-empty = הערת השולחן ריקה

@@ -22,8 +22,11 @@ pub fn check(body: &EntryBody) -> Checked {
             id("knowledge", knowledge)?;
             name(by)
         }
-        EntryBody::Amended { intake: taken, by } => {
+        EntryBody::Amended { intake: taken, takes_back, reason, by } => {
             intake(taken)?;
+            count("takes_back", takes_back, super::ENTRIES)?;
+            takes_back.iter().try_for_each(|answer| hash("takes_back", answer))?;
+            maybe_text("reason", reason.as_ref(), super::REASON)?;
             name(by)
         }
         EntryBody::OrderChosen { order: _, by } => name(by),

@@ -21,7 +21,9 @@ pub fn check(entries: &[(&str, &EntryBody)]) -> Checked {
     let mut gone: HashSet<&str> = HashSet::new();
     for (_, body) in entries {
         match body {
-            EntryBody::Answered { supersedes, .. } => gone.extend(supersedes.iter().map(String::as_str)),
+            EntryBody::Answered { supersedes: more, .. } | EntryBody::Amended { takes_back: more, .. } => {
+                gone.extend(more.iter().map(String::as_str));
+            }
             EntryBody::Withdrawn { entry, .. } => {
                 gone.insert(entry);
             }

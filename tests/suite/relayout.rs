@@ -1,0 +1,97 @@
+//! A layout that turns out to be another: what it takes back is named before, stays in the record, and takes a reason
+//! where it was grave.
+
+use serde_json::{Value, json};
+use steady_core::app::Steady;
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
+use steady_core::model::rating::Word;
+use steady_core::model::standing::Standing;
+
+use crate::support::{ask, code, enter_lift, scratch};
+
+/// A visit under a car whose layout was taken for a rigid one, some of its steps answered.
+fn walked(steady: &Steady, answers: &[(&str, Value)]) -> Standing {
+    let intake =
+        json!({ "vehicle": { "layout": "rigid-engine-speed", "gearbox": "manual", "plate": "RL 1" } });
+    let mut standing = ask(steady, json!({ "ask": "open", "intake": intake }));
+    enter_lift(steady, &standing.visit);
+    for (step, value) in answers {
+        let visit = &standing.visit;
+        standing = ask(steady, json!({ "ask": "answer", "visit": visit, "step": step, "value": value }));
+    }
+    standing
+}
+
+fn amend(visit: &str, takes_back: &[&str], reason: Option<&str>) -> Value {
+    let intake = json!({ "vehicle": { "layout": "rubber-centre", "gearbox": "manual", "plate": "RL 1" } });
+    json!({ "ask": "amend", "visit": visit, "intake": intake, "takes_back": takes_back, "reason": reason })
+}
+
+fn lost(steady: &Steady, visit: &str) -> (Vec<String>, bool) {
+    let (visit, layout) = (visit.to_owned(), "rubber-centre".to_owned());
+    match steady.handle(Request::LayoutTakesBack { visit, layout }).unwrap() {
+        Response::TakesBack { steps, needs_reason } => (steps, needs_reason),
+        other => panic!("not what is taken back but {other:?}"),
+    }
+}
+
+fn answered(standing: &Standing) -> Vec<&str> {
+    let steps = standing.steps.iter().filter(|step| step.answered.is_some());
+    steps.map(|step| step.id.as_str()).collect()
+}
+
+#[test]
+fn layout_takes_back_what_was_asked_of_another_and_keeps_the_rest() {
+    let (_folder, steady) = scratch();
+    let standing = walked(
+        &steady,
+        &[
+            ("housing-look", json!(["sound"])),
+            ("play-vertical", json!("none")),
+            ("shaft-look", json!("sound")),
+        ],
+    );
+    let visit = &standing.visit;
+    let named = (vec!["housing-look".to_owned(), "play-vertical".to_owned()], false);
+    assert_eq!(lost(&steady, visit), named);
+    for seen in [&[][..], &["play-vertical"], &["housing-look", "play-vertical", "shaft-look"]] {
+        assert_eq!(code(&steady, amend(visit, seen, None)), "layout-takes-back", "{seen:?}");
+    }
+    let now = ask(&steady, amend(visit, &["housing-look", "play-vertical"], None));
+    assert_eq!(now.intake.vehicle.layout, "rubber-centre");
+    assert_eq!(answered(&now), ["shaft-look"]);
+    assert_eq!(now.urgency.word, None, "what was not felt of this support reads as not checked");
+    assert_eq!(lost(&steady, visit), (Vec::new(), false));
+}
+
+#[test]
+fn danger_is_not_taken_back_by_a_layout_without_a_word() {
+    let (_folder, steady) = scratch();
+    let felt = [("play-vertical", json!("none")), ("play-vertical", json!("felt"))];
+    let standing = walked(&steady, &felt);
+    let visit = &standing.visit;
+    assert_eq!(standing.urgency.word, Some(Word::Danger));
+    assert_eq!(lost(&steady, visit), (vec!["play-vertical".to_owned()], true));
+    assert_eq!(code(&steady, amend(visit, &["play-vertical"], None)), "reason-needed");
+    assert_eq!(code(&steady, amend(visit, &["play-vertical"], Some("..."))), "reason-too-short");
+    let now = ask(&steady, amend(visit, &["play-vertical"], Some("it hangs in rubber")));
+    assert_eq!(answered(&now), Vec::<&str>::new(), "nor does the answer before it come back");
+    assert_eq!(now.urgency.word, None);
+    let made: Vec<_> = now.milder.iter().map(|made| (made.step.as_str(), made.reason.as_str())).collect();
+    assert_eq!(made, [("play-vertical", "it hangs in rubber")]);
+    assert!(now.undo.is_none_or(|offer| offer.what != "answered"), "undo does not reach behind it");
+}
+
+#[test]
+fn layout_stays_once_a_gauge_measured_at_its_shaft() {
+    let (_folder, steady) = scratch();
+    let standing = walked(&steady, &[("play-vertical", json!("unsure"))]);
+    let gauge = json!({ "unit": "mm", "readings": ["0.012", "0.014", "0.012", "0.012", "0.014", "0.013"],
+        "instrument": { "resolution": "0.002", "mpe": "0.004" }, "place": { "at": "bearing" },
+        "bearing": { "bore_mm": 35.0, "group": "C3" } });
+    let read =
+        json!({ "ask": "record-gauge", "visit": standing.visit, "step": "play-vertical", "gauge": gauge });
+    assert_eq!(code(&steady, read), "ok");
+    assert_eq!(code(&steady, amend(&standing.visit, &["play-vertical"], None)), "layout-fixed");
+}
