@@ -32,7 +32,7 @@ function add(layout, { visit, support }, steps) {
 before(async () => {
   desk = await startDesk();
   ask = asker(desk);
-  await ask({ ask: "set-technician", name: "Kim Marsh" });
+  await ask({ ask: "set-technician", name: "Kim Demo" });
   for (const layout of LAYOUTS) for (const set of ["running", "creep", "lift"]) {
     const seat = layout.startsWith("rigid") ? "bare" : null;
     const visit = await opened(ask, "MS 2500", { layout, seat, gearbox: "automated-clutch" });

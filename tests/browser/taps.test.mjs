@@ -12,7 +12,7 @@ let taps = 0;
 const { tap, seen, hands, place } = journey(async (opened) => {
   ({ phone } = opened);
   await phone.page.goto(opened.desk.address);
-  await phone.id("technician").fill("Kim Marsh");
+  await phone.id("technician").fill("Kim Demo");
   await phone.id("save-technician").tap();
   await seen("new-visit");
 });

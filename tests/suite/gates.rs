@@ -319,7 +319,7 @@ fn gates_do_not_hold_for_another_day_nor_while_nobody_was_there() {
         let clock = || Moment(LATER.load(Ordering::Relaxed));
         let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
         let steady = Steady::open(setup).unwrap();
-        steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+        steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
         let standing = opened(&steady, "manual", "");
         enter(&steady, &standing, "lift");
         let felt = |value: &str| answer(&standing.visit, "play-vertical", value);
@@ -334,6 +334,44 @@ fn gates_do_not_hold_for_another_day_nor_while_nobody_was_there() {
         assert_eq!(code(&steady, felt("unsure")), "ok", "confirmed anew");
     }
 }
+
+/// A screen that is opened days later, or by somebody else, offers nobody a shaft to take hold of.
+#[test]
+fn checks_that_hold_no_more_close_what_is_shown() {
+    let folder = tempfile::tempdir().unwrap();
+    LOOKED.store(MORNING.0, Ordering::Relaxed);
+    let clock = || Moment(LOOKED.load(Ordering::Relaxed));
+    let steady =
+        Steady::open(Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock });
+    let steady = steady.unwrap();
+    let name = |name: &str| steady.handle(Request::SetTechnician { name: name.to_owned() }).unwrap();
+    name("Kim Demo");
+    let standing = opened(&steady, "manual", "");
+    enter(&steady, &standing, "lift");
+    let shown = || {
+        let standing = ask(&steady, json!({ "ask": "look", "visit": standing.visit }));
+        let lift = standing.gate_sets.iter().find(|set| set.id == "lift").unwrap().clone();
+        let step = standing.steps.iter().find(|step| step.id == "play-vertical").unwrap().lock.clone();
+        (lift.open, lift.lock, step, standing.position)
+    };
+    let set = || "lift".to_owned();
+    let (open, lock, step, position) = shown();
+    assert_eq!((open, lock, step), (true, None, None));
+    assert!(matches!(position, Position::Step { .. }));
+    let closed = |why: Lock| (false, Some(why.clone()), Some(why), Position::Leave { set: set() });
+    name("Pat Ode");
+    assert_eq!(shown(), closed(Lock::GatesOfAnother { set: set() }));
+    name("Kim Demo");
+    assert!(shown().0, "whose checks they are goes on");
+    LOOKED.fetch_add(6 * 24 * 60 * 60_000, Ordering::Relaxed);
+    assert_eq!(shown(), closed(Lock::GatesTooOld { set: set() }));
+    ask(&steady, json!({ "ask": "leave-part", "visit": standing.visit }));
+    enter(&steady, &standing, "lift");
+    assert!(shown().0, "confirmed anew");
+}
+
+/// What the clock of the test before says.
+static LOOKED: AtomicI64 = AtomicI64::new(0);
 
 /// What the requests that succeeded say about people and engine.
 #[derive(Default)]

@@ -32,7 +32,7 @@ fn press() -> Arc<steady_papers::TypstPress> {
 fn replayed(folder: &Path, change: impl Fn(&mut Vec<Value>)) -> (Steady, String) {
     let data_dir = folder.join("data");
     let steady = Steady::open(Setup { data_dir, press: press(), clock: || MORNING }).unwrap();
-    steady.handle(Request::SetTechnician { name: "Kim Marsh".to_owned() }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let text = std::fs::read_to_string(demo().join(DEMO)).unwrap();
     let mut case: Value = serde_json::from_str(&text).unwrap();
     change(case["bench"].as_array_mut().unwrap());

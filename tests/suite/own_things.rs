@@ -29,7 +29,7 @@ fn folders_of_the_names_that_steady_uses_keep_what_a_person_put_there() {
     for _ in 0..2 {
         let steady = open(folder.path()).unwrap();
         assert!(home(&steady).set_aside.is_empty());
-        assert_eq!(code(&steady, json!({ "ask": "set-technician", "name": "Kim Marsh" })), "ok");
+        assert_eq!(code(&steady, json!({ "ask": "set-technician", "name": "Kim Demo" })), "ok");
         let intake = json!({ "vehicle": { "layout": "torque-tube" } });
         assert_eq!(code(&steady, json!({ "ask": "start-practice", "intake": intake })), "ok");
         assert!(folder.path().join("practice/steady.db").is_file());
@@ -51,7 +51,7 @@ fn erasing_a_new_visit_leaves_what_was_set_aside_before_as_it_is() {
     let aside = Path::new(&home(&steady).set_aside[0].folder).to_owned();
     let before = files(&aside);
     assert!(before.len() >= 3, "{:?}", before.keys());
-    assert_eq!(code(&steady, json!({ "ask": "set-technician", "name": "Kim Marsh" })), "ok");
+    assert_eq!(code(&steady, json!({ "ask": "set-technician", "name": "Kim Demo" })), "ok");
     let visit = rigid(&steady, "OT 5001");
     keep_photo(&steady, &visit, 77);
     steady.erase(&visit, "OT 5001").unwrap();
@@ -77,7 +77,7 @@ fn backup_that_would_roll_out_lines_is_refused() {
     mirror(data.path(), &early.path().join("copy"));
     let outcome =
         |by: &str| json!({ "ask": "confirm-outcome", "visit": visit, "causes": ["misfire"], "by": by });
-    assert_eq!(code(&steady, outcome("Kim Marsh")), "ok");
+    assert_eq!(code(&steady, outcome("Kim Demo")), "ok");
     on_day(data.path(), backup.path(), 1).unwrap();
     drop(steady);
     fs::write(data.path().join("steady.db"), b"junk").unwrap();

@@ -13,7 +13,7 @@ use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady, failure::Failure};
 use steady_core::content::finding::Finding;
 use steady_core::content::note::Note;
-use steady_core::model::standing::Standing;
+use steady_core::model::standing::{Standing, StepStand};
 use steady_core::model::time::Moment;
 use tempfile::TempDir;
 
@@ -62,6 +62,11 @@ pub fn ask(steady: &Steady, request: Value) -> Standing {
         Response::Visit(standing) => Arc::unwrap_or_clone(standing),
         other => panic!("no standing but {other:?}"),
     }
+}
+
+/// A visit's steps without what is locked: that hangs on the hour and on who asks.
+pub fn unlocked(standing: &Standing) -> Vec<StepStand> {
+    standing.steps.iter().cloned().map(|step| StepStand { lock: None, ..step }).collect()
 }
 
 /// The bytes of a file that the core made, as a shell fetches them.

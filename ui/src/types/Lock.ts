@@ -11,6 +11,14 @@ set: string, } | { "why": "other-part",
 /**
  * The set that is entered.
  */
+set: string, } | { "why": "gates-of-another", 
+/**
+ * The set that is entered.
+ */
+set: string, } | { "why": "gates-too-old", 
+/**
+ * The set that is entered.
+ */
 set: string, } | { "why": "danger-found", 
 /**
  * The step that found it.

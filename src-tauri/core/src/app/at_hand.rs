@@ -121,6 +121,11 @@ impl Inner {
         Ok(beside.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?)
     }
 
+    /// What stands of the visit at hand.
+    pub(super) fn record_at_hand(&self, visit: &str) -> Option<&Record> {
+        self.at_hand.as_ref().filter(|at_hand| at_hand.visit == visit).map(|at_hand| &at_hand.record)
+    }
+
     fn take_in_hand(&mut self, visit: &str) -> Result<(), Fault> {
         if self.at_hand.as_ref().is_none_or(|at_hand| at_hand.visit != visit) {
             self.at_hand = Some(AtHand::of(&self.trade, visit, self.store.chain(visit)?));

@@ -17,8 +17,8 @@ use crate::walk::record::{self, Record};
 use crate::walk::{applies, former, locks, relayout};
 
 use super::derive::step_words;
-use super::devices;
 use super::fault::Refusal;
+use super::stale;
 
 /// What a decision may look at.
 #[derive(Clone, Copy)]
@@ -102,24 +102,10 @@ fn own_gates(scene: Scene<'_>, row: &StepRow) -> Result<(), Refusal> {
     if row.set.is_none() {
         return Ok(());
     }
-    let confirmed = || scene.record.held().map(|(_, confirmed)| confirmed);
-    // A name that a stranger's device wrote is nobody's look at the lift.
-    let doubtful = |device: &String| devices::stand(device, scene.device, scene.devices).is_doubtful();
-    if confirmed().any(|confirmed| confirmed.by != scene.by) || scene.record.confirmed_on.iter().any(doubtful)
-    {
-        return Err(Refusal::GatesOfAnother);
-    }
-    let hold = &scene.trade.gates_hold;
-    let longer = |since: Option<Moment>, minutes: u32| {
-        since.is_some_and(|since| scene.now.0.saturating_sub(since.0) > i64::from(minutes) * MINUTE)
-    };
-    let first = confirmed().map(|confirmed| confirmed.at).min();
-    let left_alone = longer(scene.record.active_at, hold.away_minutes);
-    if left_alone || longer(first, hold.longest_minutes) { Err(Refusal::GatesTooOld) } else { Ok(()) }
+    let Scene { by, device, devices, now, .. } = scene;
+    let why = stale::why(scene.trade, scene.record, stale::Asking { by, device, devices, now });
+    why.map_or(Ok(()), |lock| Err(lock_refusal(&lock)))
 }
-
-/// In a moment's own unit.
-const MINUTE: i64 = 60_000;
 
 /// A reason as it is written down; none where only blanks were given.
 fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
@@ -183,6 +169,8 @@ fn lock_refusal(lock: &Lock) -> Refusal {
         Lock::GatesOpen { .. } => Refusal::GateClosed,
         Lock::OtherPart { .. } => Refusal::PartEntered,
         Lock::DangerFound { .. } => Refusal::DangerLocksRunning,
+        Lock::GatesOfAnother { .. } => Refusal::GatesOfAnother,
+        Lock::GatesTooOld { .. } => Refusal::GatesTooOld,
     }
 }
 

@@ -50,6 +50,7 @@ pub mod request;
 pub mod response;
 mod room;
 mod set_aside;
+mod stale;
 mod steady;
 mod still_open;
 mod vin;

@@ -113,7 +113,7 @@ impl Steady {
                 self.drop_prepared();
                 self.with(|inner| inner.handle(request, None))
             }
-            request => self.with(|inner| inner.handle(request, None)),
+            request => self.with(|inner| inner.handle(request, None).map(|answer| inner.as_of_now(answer))),
         })
     }
 

@@ -59,6 +59,16 @@ pub enum Lock {
         /// The set that is entered.
         set: String,
     },
+    /// Somebody else confirmed the gates of the entered part.
+    GatesOfAnother {
+        /// The set that is entered.
+        set: String,
+    },
+    /// The gates of the entered part were confirmed too long ago.
+    GatesTooOld {
+        /// The set that is entered.
+        set: String,
+    },
     /// DANGER was found: the engine is not run again.
     DangerFound {
         /// The step that found it.

@@ -53,3 +53,6 @@ ui-relayout-why = Diese Antworten wurden für die zuerst gewählte Bauart gegebe
 ui-relayout-reason = Eine davon verlangte GEFAHR oder WARNUNG: Sagen Sie, warum sie zurückgenommen wird.
 ui-relayout-do = Bauart ändern
 ui-relayout-keep = Bauart behalten
+
+## What a found DANGER closes.
+ui-next-closed = Gesperrt, weil GEFAHR gefunden wurde und der Motor nicht noch einmal läuft:

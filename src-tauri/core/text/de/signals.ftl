@@ -77,6 +77,8 @@ arranged-times-set-back = Der Fall sagt, wie viele Tage er zurückliegt; die Wie
 
 lock-gates-open = Gesperrt: Bestätigen Sie zuerst die Freigaben.
 lock-other-part = Gesperrt: Verlassen Sie zuerst den Teil, in dem Sie sind.
+lock-gates-of-another = Gesperrt: Jemand anderes hat die Freigaben dieses Teils bestätigt. Verlassen Sie ihn, und bestätigen Sie sie selbst.
+lock-gates-too-old = Gesperrt: Die Freigaben dieses Teils wurden vor zu langer Zeit bestätigt. Verlassen Sie ihn, sehen Sie neu nach, und bestätigen Sie sie noch einmal.
 lock-danger-found = Gesperrt: GEFAHR wurde gefunden, der Motor läuft nicht noch einmal.
 
 next-hands-on = Nur die Prüfung von Hand entscheidet.

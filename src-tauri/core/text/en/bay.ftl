@@ -53,3 +53,6 @@ ui-relayout-why = These answers were given for the layout that was chosen first,
 ui-relayout-reason = One of them asked for DANGER or WARNING: say why it is taken back.
 ui-relayout-do = Change the layout
 ui-relayout-keep = Keep the layout
+
+## What a found DANGER closes.
+ui-next-closed = Closed, because DANGER was found and the engine is not run again:

@@ -76,6 +76,8 @@ arranged-times-set-back = The case says how many days ago it was; the replay set
 
 lock-gates-open = Locked: confirm the safety checks first.
 lock-other-part = Locked: leave the part you are in first.
+lock-gates-of-another = Locked: somebody else confirmed the safety checks of this part. Leave it and confirm them yourself.
+lock-gates-too-old = Locked: the safety checks of this part were confirmed too long ago. Leave it, look again, and confirm them anew.
 lock-danger-found = Locked: DANGER was found, so the engine is not run again.
 
 next-hands-on = Only the hands-on check decides.

@@ -53,3 +53,6 @@ ui-relayout-why = Estas respuestas se dieron para la disposición elegida primer
 ui-relayout-reason = Una de ellas pedía PELIGRO o ADVERTENCIA: diga por qué se retira.
 ui-relayout-do = Cambiar la disposición
 ui-relayout-keep = Dejar la disposición
+
+## What a found DANGER closes.
+ui-next-closed = Cerrado, porque se encontró PELIGRO y el motor no se pone más en marcha:

@@ -77,6 +77,8 @@ arranged-times-set-back = El caso dice hace cuántos días ocurrió; la reproduc
 
 lock-gates-open = Bloqueado: confirme primero las condiciones.
 lock-other-part = Bloqueado: salga primero de la parte en la que está.
+lock-gates-of-another = Bloqueado: otra persona confirmó las condiciones de esta parte. Salga de ella y confírmelas usted.
+lock-gates-too-old = Bloqueado: las condiciones de esta parte se confirmaron hace demasiado tiempo. Salga de ella, vuelva a mirar y confírmelas de nuevo.
 lock-danger-found = Bloqueado: se encontró PELIGRO, así que el motor no se pone más en marcha.
 
 next-hands-on = Solo la prueba a mano decide.

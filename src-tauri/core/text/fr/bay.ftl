@@ -53,3 +53,6 @@ ui-relayout-why = Ces réponses ont été données pour la disposition choisie d
 ui-relayout-reason = L’une d’elles demandait DANGER ou AVERTISSEMENT : dites pourquoi elle est retirée.
 ui-relayout-do = Changer la disposition
 ui-relayout-keep = Garder la disposition
+
+## What a found DANGER closes.
+ui-next-closed = Verrouillé, parce que DANGER a été trouvé et que le moteur ne tourne plus :

@@ -77,6 +77,8 @@ arranged-times-set-back = Le cas dit à combien de jours il remonte ; la relec
 
 lock-gates-open = Verrouillé : confirmez d’abord les conditions.
 lock-other-part = Verrouillé : quittez d’abord la partie où vous êtes.
+lock-gates-of-another = Verrouillé : quelqu’un d’autre a confirmé les conditions de cette partie. Quittez-la et confirmez-les vous-même.
+lock-gates-too-old = Verrouillé : les conditions de cette partie ont été confirmées il y a trop longtemps. Quittez-la, regardez de nouveau et confirmez-les encore une fois.
 lock-danger-found = Verrouillé : DANGER a été trouvé, le moteur ne tourne donc plus.
 
 next-hands-on = Seul le contrôle à la main décide.

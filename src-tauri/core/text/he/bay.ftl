@@ -53,3 +53,6 @@ ui-relayout-why = התשובות האלה ניתנו עבור המבנה שנב�
 ui-relayout-reason = אחת מהן דרשה סכנה או אזהרה: כתבו למה היא מבוטלת.
 ui-relayout-do = לשנות את המבנה
 ui-relayout-keep = להשאיר את המבנה
+
+## What a found DANGER closes.
+ui-next-closed = סגור, כי נמצאה סכנה ולא מפעילים שוב את המנוע:
