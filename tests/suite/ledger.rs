@@ -162,6 +162,7 @@ fn list_is_found_by_plate_vin_owner_and_date() {
     for (search, plates) in [
         ("tr4417", vec!["TR 4417"]),
         ("tr 44", vec!["TR 4417"]),
+        ("TR-44", vec!["TR 4417"]),
         ("042788", vec!["TR 4417"]),
         ("åsa", vec!["TR 4417"]),
         ("asa bjork", vec!["TR 4417"]),

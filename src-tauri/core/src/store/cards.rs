@@ -189,9 +189,13 @@ impl Store {
     }
 }
 
-/// One condition a word; `?1` and `?2` belong to the place in the list.
-fn conditions(words: &[String], first: usize) -> String {
-    (0..words.len()).map(|index| format!(" AND haystack LIKE ?{} ESCAPE '\\'", index + first)).collect()
+/// One condition for the two patterns of each word; `?1` and `?2` belong to the place in the list.
+fn conditions(patterns: &[String], first: usize) -> String {
+    let either = |index: usize| {
+        let like = |index: usize| format!("haystack LIKE ?{} ESCAPE '\\'", index + first);
+        format!(" AND ({} OR {})", like(index), like(index + 1))
+    };
+    (0..patterns.len()).step_by(2).map(either).collect()
 }
 
 fn count(connection: &Connection, words: &[String]) -> Result<u64, rusqlite::Error> {
@@ -202,7 +206,7 @@ fn count(connection: &Connection, words: &[String]) -> Result<u64, rusqlite::Err
 }
 
 fn page(connection: &Connection, search: &str, after: Option<&str>) -> Result<CardPage, rusqlite::Error> {
-    let words: Vec<String> = search.split_whitespace().take(8).map(pattern).collect();
+    let words: Vec<String> = search.split_whitespace().take(8).flat_map(patterns).collect();
     let (opened_at, visit) = after.and_then(place).unwrap_or((i64::MAX, String::new()));
     let sql = format!(
         "SELECT visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack,
@@ -261,9 +265,15 @@ fn place(after: &str) -> Option<(i64, String)> {
     Some((opened_at.parse().ok()?, visit.to_owned()))
 }
 
-/// A word as a LIKE pattern; its own wildcards are plain letters.
-fn pattern(word: &str) -> String {
-    let escaped: String = folded(word)
+/// A word as it was typed, and without what people put between letters and digits, as LIKE patterns.
+fn patterns(word: &str) -> [String; 2] {
+    let (typed, packed) = (folded(word), packed(word));
+    [pattern(&typed), pattern(if packed.is_empty() { &typed } else { &packed })]
+}
+
+/// Folded text as a LIKE pattern; its own wildcards are plain letters.
+fn pattern(folded: &str) -> String {
+    let escaped: String = folded
         .chars()
         .flat_map(|letter| if matches!(letter, '%' | '_' | '\\') { vec!['\\', letter] } else { vec![letter] })
         .collect();
