@@ -1,5 +1,6 @@
 //! The largest file of each kind that is still accepted: taken in, shown and printed, each in a process of its
-//! own whose peak memory is then read. What is accepted may be large; it may not be more than a phone has.
+//! own whose peak memory is then read, and whose processor time is bounded. What is accepted may be large; it may not be
+//! more than a phone has.
 //!
 //! A row starts its own test again with a folder in the environment: the second process does the work.
 
@@ -32,6 +33,10 @@ use crate::support::MORNING;
 /// Where the second process finds its folder.
 const FOLDER: &str = "STEADY_LARGEST";
 
+/// Processor time after which a process is ended, seconds: a build that is not optimised takes a tenth of it. What other
+/// work leaves of the processors does not count.
+const LONGEST: u32 = 300;
+
 /// Does `work` in a process of its own and gives back the most memory it held, bytes; nothing in that process.
 fn apart(row: &str, prepare: impl FnOnce(&Path), work: impl FnOnce(&Path)) -> Option<u64> {
     if let Some(folder) = std::env::var_os(FOLDER) {
@@ -43,7 +48,8 @@ fn apart(row: &str, prepare: impl FnOnce(&Path), work: impl FnOnce(&Path)) -> Op
     }
     let folder = tempfile::tempdir().unwrap();
     prepare(folder.path());
-    let mut again = Command::new(std::env::current_exe().unwrap());
+    let mut again = Command::new("prlimit");
+    again.arg(format!("--cpu={LONGEST}")).arg("--").arg(std::env::current_exe().unwrap());
     again.args([&format!("largest_files::{row}"), "--exact", "--nocapture"]).env(FOLDER, folder.path());
     let output = again.output().unwrap();
     let said = String::from_utf8_lossy(&output.stdout).into_owned();

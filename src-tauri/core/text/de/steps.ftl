@@ -22,7 +22,7 @@ step-misfire-evidence-do = Aussetzerzähler jedes Zylinders auslesen. Fehlercode
 step-misfire-evidence-watch = Kabel weg von Pedalen und Riemen führen. Für das Diagnosegerät gilt die Herstellervorschrift.
 
 step-air-leak-test = Prüfung auf Nebenluft
-step-air-leak-test-do = Ansaugung mit Rauch prüfen oder an den Schläuchen horchen. Ergebnis eingeben.
+step-air-leak-test-do = Mit Rauch: Motor aus. Mit dem Ohr: Motor an, neben dem Auto, durch einen Schlauch. Ergebnis eingeben.
 step-air-leak-test-watch = Nie brennbares Spray. Hände und Haare weg von Lüfter, Riemen und heißen Teilen. Nach Herstellervorschrift vorgehen.
 
 step-engagement-setting = Einstellung des Kupplungspunkts

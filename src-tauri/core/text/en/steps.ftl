@@ -22,7 +22,7 @@ step-misfire-evidence-do = Read the misfire counts of each cylinder. Read the fa
 step-misfire-evidence-watch = Lead the cable clear of pedals and belts. Follow the maker's procedure for the scan tool.
 
 step-air-leak-test = Air leak test
-step-air-leak-test-do = Test the intake with smoke, or listen along the hoses. Enter what you found.
+step-air-leak-test-do = Smoke: engine off. By ear: engine on, beside the car, through a tube. Enter what you found.
 step-air-leak-test-watch = Never use flammable spray. Keep hands and hair off the fan, belts and hot parts. Follow the maker's procedure.
 
 step-engagement-setting = Clutch engagement setting

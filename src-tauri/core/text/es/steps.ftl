@@ -22,7 +22,7 @@ step-misfire-evidence-do = Lea los contadores de fallos de cada cilindro. Lea lo
 step-misfire-evidence-watch = Lleve el cable lejos de pedales y correas. Con el equipo de diagnóstico, siga el procedimiento del fabricante.
 
 step-air-leak-test = Prueba de tomas de aire
-step-air-leak-test-do = Pruebe la admisión con humo o escuche a lo largo de los manguitos. Anote lo que encuentre.
+step-air-leak-test-do = Con humo: motor parado. De oído: motor en marcha, junto al coche, con un tubo. Anote lo que encuentre.
 step-air-leak-test-watch = Nunca use spray inflamable. Manos y pelo lejos de ventilador, correas y piezas calientes. Siga el procedimiento del fabricante.
 
 step-engagement-setting = Ajuste del acoplamiento del embrague

@@ -22,7 +22,7 @@ step-misfire-evidence-do = Lisez les compteurs de ratés de chaque cylindre. Lis
 step-misfire-evidence-watch = Passez le câble loin des pédales et des courroies. Pour l’outil, suivez la procédure du constructeur.
 
 step-air-leak-test = Recherche de prise d’air
-step-air-leak-test-do = Contrôlez l’admission à la fumée, ou écoutez le long des durites. Entrez ce que vous trouvez.
+step-air-leak-test-do = À la fumée : moteur arrêté. À l’oreille : moteur tournant, à côté de la voiture, par un tube. Entrez ce que vous trouvez.
 step-air-leak-test-watch = Jamais d’aérosol inflammable. Mains et cheveux loin du ventilateur, des courroies et des pièces chaudes. Suivez la procédure du constructeur.
 
 step-engagement-setting = Réglage de la prise d’embrayage
