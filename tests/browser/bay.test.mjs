@@ -148,7 +148,7 @@ for (const [pretend, thumb] of [["no", "right"], ["no", "left"], ["rtl", "right"
   });
 }
 
-for (const name of ["reading", "any-of", "raised", "housing", "play", "play-lateral", "turn-by-hand", "coupling"]) {
+for (const name of ["reading", "any-of", "raised", "housing", "play", "turn-by-hand", "coupling"]) {
   test(`no answer of ${name} starts below the edge of the smaller phone`, async () => {
     const { page } = plain;
     await show(page, screens.find((screen) => screen.name === name));

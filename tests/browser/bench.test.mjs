@@ -46,9 +46,9 @@ test("a gauge under the car decides what a hand left unsure", async () => {
   await confirmGates("lift");
   await go("step/play-vertical");
   await id("temperature-cold").click();
-  await id("answer-unsure").click();
+  await id("answer-unsure-play-vertical").click();
   await phone.quiet();
-  await id("go-gauge").click();
+  await id("go-gauge-play-vertical").click();
   for (const [at, reading] of ["0.13", "0.12", "0.14"].entries()) await id(`gauge-reading-${at}`).fill(reading);
   await id("gauge-bore").fill("35");
   await id("gauge-group").selectOption("C3");

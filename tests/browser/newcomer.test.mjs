@@ -6,6 +6,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { journey } from "./journey.mjs";
 import { openPhone } from "./stage.mjs";
+import { keyOf, stepsWith } from "./technician.mjs";
 import { answer, enter, opened } from "./tour.mjs";
 import { LANGUAGES } from "./words.mjs";
 
@@ -234,6 +235,11 @@ test("a whole visit by keyboard alone", async () => {
     const [kind, about] = before.replace(/^#\/visit\/[^/]+\//, "").split("/");
     if (kind === "order") await press("order-running-first");
     else if (kind === "leave") await press("leave");
+    else if (kind === "looks") {
+      await press("all-sound");
+      await seen("look-said-housing-look");
+      await press("next");
+    }
     else if (kind === "gates") {
       if (await phone.id("lift-pit").isVisible()) await press("lift-pit");
       for (const gate of await hands.all("gate-")) {
@@ -250,23 +256,26 @@ test("a whole visit by keyboard alone", async () => {
 });
 
 async function byKeyboard(visit, about) {
-  const step = (await ask({ ask: "look", visit })).steps.find((one) => one.id === about);
+  const { steps } = await ask({ ask: "look", visit });
   // What is asked before an answer means anything.
   for (const first of ["free-yes", "engine-warm", "temperature-cold"]) if (await phone.id(first).isVisible()) await press(first);
-  if (step.form.form === "reading") {
-    await reach("reading");
-    await phone.page.keyboard.type("760");
-    await phone.page.keyboard.press("Enter");
-    await phone.id("step-band").waitFor();
-  } else {
-    const { id } = step.form.choices[0];
-    await press(`answer-${id}`);
-    await chosen(`answer-${id}`);
+  for (const { id, form } of steps.filter((one) => stepsWith(about).includes(one.id) && !one.answered)) {
+    if (form.form === "reading") {
+      await reach("reading");
+      await phone.page.keyboard.type("760");
+      await phone.page.keyboard.press("Enter");
+      await phone.id("step-band").waitFor();
+    } else {
+      const key = keyOf(`answer-${form.choices[0].id}`, id);
+      await press(key);
+      await chosen(key);
+    }
   }
-  if (await phone.id("waive").isVisible()) {
-    await press("waive");
+  for (const id of stepsWith(about)) {
+    if (!(await phone.id(keyOf("waive", id)).isVisible())) continue;
+    await press(keyOf("waive", id));
     await press("waiver-too-dark");
-    await phone.id("waived").waitFor();
+    await phone.id(keyOf("waived", id)).waitFor();
   }
   await press("next");
 }

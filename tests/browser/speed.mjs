@@ -140,7 +140,7 @@ function turned(step) {
 /** Chooses a photo as a camera hands it over. The journeys' own way keeps each screen it was used on in memory. */
 function chosen(base64) {
   return phone.page.evaluate((picture) => {
-    const input = document.querySelector('[data-testid="photo-input"]');
+    const input = document.querySelector('[data-testid="photo-input-play-vertical"]');
     const given = new DataTransfer();
     given.items.add(new File([Uint8Array.from(atob(picture), (letter) => letter.charCodeAt(0))], "hands.jpg", { type: "image/jpeg" }));
     input.files = given.files;
@@ -153,7 +153,7 @@ async function memory() {
   const visit = await opened(ask, "MM 50");
   await enter(ask, visit, "lift");
   await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/play-vertical`);
-  await phone.id("photo-input").waitFor({ state: "attached" });
+  await phone.id("photo-input-play-vertical").waitFor({ state: "attached" });
   const session = await phone.page.context().newCDPSession(phone.page);
   await session.send("Performance.enable");
   const used = async () => {
@@ -168,7 +168,7 @@ async function memory() {
     await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/${steps[photo % steps.length].id}`);
     await phone.quiet();
     await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/play-vertical`);
-    await phone.id("photo-input").waitFor({ state: "attached" });
+    await phone.id("photo-input-play-vertical").waitFor({ state: "attached" });
     const kept = phone.page.waitForResponse((reply) => (reply.request().postData() ?? "").includes('"keep-photo"'));
     await chosen(picture);
     await kept;

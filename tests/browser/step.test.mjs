@@ -6,6 +6,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { openPhone, startDesk } from "./stage.mjs";
+import { keyOf } from "./technician.mjs";
 import { answer, asker, enter, opened, prepare, show } from "./tour.mjs";
 
 const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.meta.url));
@@ -61,7 +62,7 @@ test("going from step to step fetches nothing", async () => {
   const fetched = () =>
     phone.page.evaluate(() => performance.getEntriesByType("resource").filter((one) => one.transferSize > 0).map((one) => one.name));
   const before = (await fetched()).length;
-  for (const step of ["play-lateral", "play-vertical", "play-lateral"]) {
+  for (const step of ["play-lateral", "turn-by-hand", "play-lateral"]) {
     await at(visit, `step/${step}`);
     await phone.quiet();
   }
@@ -74,15 +75,16 @@ test("an answer does not move the answers, and brings the photo into view", asyn
     const visit = await underTheCar(`PH ${width}`);
     for (const [step, value] of [["housing-look", "sound"], ["play-vertical", "none"], ["turn-by-hand", "smooth"], ["coupling-look", "sound"]]) {
       await at(visit, `step/${step}`);
-      const place = () => phone.page.locator(".choices").boundingBox();
+      const key = keyOf(`answer-${value}`, step);
+      const place = () => phone.id(key).boundingBox();
       for (const first of ["free-yes", "temperature-cold"]) if (await phone.id(first).isVisible()) await phone.id(first).tap();
-      await phone.id(`answer-${value}`).waitFor();
+      await phone.id(key).waitFor();
       const { y } = await place();
-      await phone.id(`answer-${value}`).tap();
-      await chosen(`answer-${value}`);
+      await phone.id(key).tap();
+      await chosen(key);
       await phone.quiet();
       assert.ok(Math.abs((await place()).y - y) < 2, `${step} at ${width}: the answers moved from ${y} to ${(await place()).y}`);
-      assert.ok(await free(phone.page.locator("label:has([data-testid=photo-input])")), `${step} at ${width}: the photo is covered`);
+      assert.ok(await free(phone.page.locator(`label:has([data-testid=${keyOf("photo-input", step)}])`)), `${step} at ${width}: the photo is covered`);
     }
   }
   await phone.page.setViewportSize({ width: 360, height: 740 });
@@ -92,16 +94,93 @@ test("how warm the housing is, is asked once in a part", async () => {
   const visit = await underTheCar("WM 1");
   await at(visit, "step/play-vertical");
   await phone.id("temperature-warm").tap();
-  await phone.id("answer-none").tap();
-  await chosen("answer-none");
-  await at(visit, "step/play-lateral");
-  await phone.id("answer-none").tap();
-  await chosen("answer-none");
+  await phone.id("answer-none-play-vertical").tap();
+  await chosen("answer-none-play-vertical");
+  await phone.page.reload();
+  await phone.id("answer-none-play-lateral").tap();
+  await chosen("answer-none-play-lateral");
   const { steps } = await ask({ ask: "look", visit });
   assert.equal(steps.find(({ id }) => id === "play-lateral").answered.temperature, "warm");
   await ask({ ask: "leave-part", visit });
   await enter(ask, visit, "lift");
   assert.equal((await ask({ ask: "look", visit })).warmth, null);
+});
+
+test("both directions are one screen by the address of either, and each keeps its own answer, photo and undo", async () => {
+  const visit = await underTheCar("BD 1");
+  await at(visit, "step/play-lateral");
+  assert.equal(await phone.page.locator("h1").innerText(), "Feel the play");
+  await phone.id("temperature-warm").tap();
+  await phone.id("answer-felt-play-vertical").tap();
+  await phone.page.locator('[data-testid=step-band-play-vertical][data-word=danger]').waitFor();
+  assert.equal(await phone.id("step-band-play-lateral").count(), 0);
+  await phone.id("photo-input-play-lateral").setInputFiles(HANDS);
+  await phone.id("photo-play-lateral").waitFor();
+  await phone.page.reload();
+  await chosen("answer-felt-play-vertical");
+  await phone.id("answer-none-play-lateral").tap();
+  await chosen("answer-none-play-lateral");
+  const look = async () => Object.fromEntries((await ask({ ask: "look", visit })).steps.map((step) => [step.id, step]));
+  const { "play-vertical": up, "play-lateral": across } = await look();
+  assert.deepEqual([up.answered.value, up.photo, across.answered.value, across.answered.temperature], ["felt", null, "none", "warm"]);
+  assert.ok(across.photo);
+  await phone.id("undo").tap();
+  assert.match(await phone.id("undo-ask").innerText(), /Answered, Play side to side/);
+  await phone.id("undo-do").tap();
+  await phone.id("undone").waitFor();
+  assert.deepEqual([(await look())["play-lateral"].answered, (await look())["play-vertical"].answered.value], [null, "felt"]);
+});
+
+test("what the hand says before its answer is asked once for both directions, and said anew of both", async () => {
+  const visit = await underTheCar("BD 2");
+  await at(visit, "step/play-vertical");
+  assert.deepEqual(await phone.page.locator("[data-testid^=answer-]").evaluateAll((all) => all.map((one) => one.dataset.testid)), [
+    "answer-not-done-play-vertical", "answer-not-done-play-lateral",
+  ]);
+  await phone.id("temperature-cold").tap();
+  for (const step of ["play-vertical", "play-lateral"]) {
+    await phone.id(`answer-none-${step}`).tap();
+    await chosen(`answer-none-${step}`);
+  }
+  await phone.id("temperature-warm").tap();
+  await chosen("temperature-warm");
+  await phone.quiet();
+  const { steps } = await ask({ ask: "look", visit });
+  assert.deepEqual(steps.filter(({ asks_temperature: asks }) => asks).map(({ answered }) => answered.temperature), ["warm", "warm"]);
+});
+
+test("the maker's figure that is written down at the play check brings its answers", async () => {
+  const visit = await underTheCar("BD 3", { layout: "rubber-centre", seat: null });
+  await at(visit, "step/play-vertical");
+  await phone.id("temperature-warm").tap();
+  await phone.id("answer-springy-play-vertical").waitFor();
+  assert.equal(await phone.id("answer-within-figure-play-vertical").count(), 0);
+  await phone.id("ask-figure").tap();
+  await phone.id("maker-figure").fill("1.5");
+  await phone.id("keep-figure").tap();
+  await phone.id("answer-within-figure-play-vertical").waitFor();
+  assert.equal(await phone.id("answer-within-figure-play-vertical").innerText(), "Up to 1.5 mm");
+  await phone.id("answer-beyond-figure-play-lateral").tap();
+  await chosen("answer-beyond-figure-play-lateral");
+});
+
+test("all sound names what it speaks of, and speaks of nothing that was answered otherwise", async () => {
+  const visit = await underTheCar("AS 1");
+  await answer(ask, visit, "coupling-look", ["worn"]);
+  await at(visit, "looks");
+  assert.match(await phone.id("look-said-coupling-look").innerText(), /Worn/i);
+  assert.match(await phone.id("all-sound").innerText(), /^All 3 sound\s+Housing, Shaft, Shields and mounts$/);
+  await phone.id("all-sound").tap();
+  await phone.id("look-said-housing-look").waitFor();
+  assert.equal(await phone.id("all-sound").count(), 0);
+  const { steps } = await ask({ ask: "look", visit });
+  const said = Object.fromEntries(steps.filter(({ id }) => /look|shield/.test(id)).map(({ id, answered }) => [id, answered.value]));
+  assert.deepEqual(said, { "housing-look": ["sound"], "coupling-look": ["worn"], "shaft-look": ["sound"], "shield-and-mounts": ["sound"] });
+  await phone.id("undo").tap();
+  assert.match(await phone.id("undo-ask").innerText(), /Answered, Shields and mounts/);
+  await phone.id("undo-keep").tap();
+  await phone.id("look-coupling-look").tap();
+  await chosen("answer-worn");
 });
 
 test("cold or warm has a heading that names the group", async () => {
@@ -129,16 +208,16 @@ test("a locked step shows the answer and the photo it has, and why it is locked"
   const visit = await underTheCar("LK 1");
   await at(visit, "step/play-vertical");
   await phone.id("temperature-cold").tap();
-  await phone.id("answer-felt").tap();
-  await chosen("answer-felt");
-  await phone.id("photo-input").setInputFiles(HANDS);
-  await phone.id("photo").waitFor();
+  await phone.id("answer-felt-play-vertical").tap();
+  await chosen("answer-felt-play-vertical");
+  await phone.id("photo-input-play-vertical").setInputFiles(HANDS);
+  await phone.id("photo-play-vertical").waitFor();
   await ask({ ask: "leave-part", visit });
   await phone.page.reload();
   await phone.page.locator('[data-testid="locked"][data-why="gates-open"]').waitFor();
   assert.match(await phone.id("given").innerText(), /Movement felt, Cold[\s\S]*Kim Demo/i);
-  assert.ok(await phone.id("photo").isVisible());
-  assert.equal(await phone.id("photo-input").count(), 0, "nothing new is taken");
+  assert.ok(await phone.id("photo-play-vertical").isVisible());
+  assert.equal(await phone.page.locator("[data-testid^=photo-input]").count(), 0, "nothing new is taken");
   assert.equal(await phone.page.locator("[data-testid^=answer-]").count(), 0, "nothing is answered");
 });
 
@@ -200,8 +279,8 @@ test("marks on a photo are read out where it is shown", async () => {
   await ask({ ask: "mark-photo", visit, step: "play-vertical", photo: photo.photo.sha256, marks });
   await phone.page.reload();
   await show(phone.page, screen("play-danger"));
-  assert.match(await phone.id("photo").getAttribute("alt"), /Play up and down\. Marked on it: gap here\./);
-  assert.match(await phone.id("go-photo").getAttribute("aria-label"), /Marked on it: gap here/);
+  assert.match(await phone.id("photo-play-vertical").getAttribute("alt"), /Play up and down\. Marked on it: gap here\./);
+  assert.match(await phone.id("go-photo-play-vertical").getAttribute("aria-label"), /Marked on it: gap here/);
   await show(phone.page, screen("photo"));
   assert.match(await phone.id("photo-stage").getAttribute("aria-label"), /Marked on it: gap here/);
 });
@@ -212,7 +291,7 @@ test("drawings move a while and then stand, and never for those who asked for st
   assert.deepEqual(await moving(), []);
   await phone.page.emulateMedia({ reducedMotion: "no-preference" });
   try {
-    for (const name of ["play", "play-lateral", "turn-by-hand", "raised", "account"]) {
+    for (const name of ["play", "turn-by-hand", "raised", "account"]) {
       await show(phone.page, screen("home"));
       await show(phone.page, screen(name));
       const ends = await moving();
@@ -237,9 +316,9 @@ test("each support of a shaft has its own steps, and says which it is", async ()
     await at(visit, `step/${step}`);
     assert.match(await phone.page.locator("h1").innerText(), new RegExp(title));
     if (await phone.id("temperature-warm").isVisible()) await phone.id("temperature-warm").tap();
-    await phone.id("answer-springy").tap();
-    await chosen("answer-springy");
-    await phone.id("photo-input").setInputFiles(HANDS);
-    await phone.id("photo").waitFor();
+    await phone.id(`answer-springy-${step}`).tap();
+    await chosen(`answer-springy-${step}`);
+    await phone.id(`photo-input-${step}`).setInputFiles(HANDS);
+    await phone.id(`photo-${step}`).waitFor();
   }
 });

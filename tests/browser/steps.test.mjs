@@ -1,4 +1,4 @@
-// Every step of every layout in every language, at the sizes of a phone, a turned phone, a tablet and a desk, and with
+// Every step of every layout in every language, alone or with the other of its pair, and the looks together, at the sizes of a phone, a turned phone, a tablet and a desk, and with
 // large text: what to watch for, what to do and every answer are there whole, and nothing covers anything.
 
 import assert from "node:assert/strict";
@@ -15,18 +15,25 @@ const WHOLE = ([, height]) => height > 400;
 let desk;
 let phone;
 let ask;
-/** Visits with one part entered each, and the steps that can be answered there. */
+/** Visits with one part entered each, and the screens there on which something can be answered. */
 const places = [];
 /** Steps whose screen differs in nothing between two layouts are measured once; here is what of a step is shown. */
 const drawn = new Set();
 
-function add(layout, { visit, support }, steps) {
+function add(layout, { visit, support, pairs }, steps) {
   for (const step of steps) {
     const { id, form, asks_free, both_ends, at_support } = step;
     const shown = JSON.stringify([id, form, asks_free, both_ends, at_support, support]);
-    if (!drawn.has(shown)) places.push({ visit, layout, step });
+    const second = pairs.some((pair) => pair.steps[1] === id);
+    if (!drawn.has(shown) && !second) places.push({ visit, layout, name: id, inside: `step/${id}` });
     drawn.add(shown);
   }
+}
+
+function addLooks(layout, { visit, looks }) {
+  const shown = JSON.stringify(looks);
+  if (!drawn.has(shown) && looks.open.length > 1) places.push({ visit, layout, name: "looks", inside: "looks" });
+  drawn.add(shown);
 }
 
 before(async () => {
@@ -39,7 +46,12 @@ before(async () => {
     await enter(ask, visit, set);
     const standing = await ask({ ask: "look", visit });
     add(layout, standing, standing.steps.filter((step) => step.set === set || (set === "lift" && step.set === null)));
+    if (set === "lift") addLooks(layout, standing);
   }
+  const figured = await opened(ask, "MS 15", { layout: "two-centres", seat: null, maker_play_mm: 1.5 });
+  await enter(ask, figured, "lift");
+  const known = await ask({ ask: "look", visit: figured });
+  add("by the maker's figure", known, known.steps.filter((step) => step.asks_temperature));
   const driven = await cleared(ask, "MS 1");
   await enter(ask, driven, "road");
   const standing = await ask({ ask: "look", visit: driven });
@@ -64,7 +76,7 @@ async function speak(tag) {
 function hidden(whole) {
   const found = [];
   const parts = [...document.querySelectorAll(
-    'header > button, h1, .title .soft, .words > *, [data-testid^="answer-"], .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
+    'header > button, h1, .title .soft, .words > *, [data-testid^="answer-"], .direction h2, .looks .plate, .sound, .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
   )].filter((one) => one.checkVisibility());
   const name = (one) => one.dataset.testid ?? one.closest("[data-testid]")?.dataset.testid ?? one.classList[0] ?? one.tagName;
   if (whole) scrollTo(0, 0);
@@ -106,9 +118,9 @@ for (const tag of LANGUAGES) {
     await phone.page.setViewportSize({ width: 360, height: 740 });
     await speak(tag);
     const faults = [];
-    for (const { visit, layout, step } of places) {
+    for (const { visit, layout, name, inside } of places) {
       await phone.page.setViewportSize({ width: 360, height: 740 });
-      await show(phone.page, { hash: `#/visit/${visit}/step/${step.id}` });
+      await show(phone.page, { hash: `#/visit/${visit}/${inside}` });
       const asked = phone.page.locator('[data-testid="free-yes"], [data-testid="engine-warm"], [data-testid="temperature-warm"]').first();
       for (const said of (await asked.count()) > 0 ? [false, true] : [true]) {
         if (said && (await asked.count()) > 0) await asked.evaluate((one) => one.click());
@@ -117,7 +129,7 @@ for (const tag of LANGUAGES) {
           await phone.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
           const lines = await phone.page.evaluate(hidden, WHOLE(size));
           measured += 1;
-          faults.push(...lines.map((line) => `${layout}, ${step.id}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`));
+          faults.push(...lines.map((line) => `${layout}, ${name}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`));
         }
       }
     }
@@ -132,16 +144,16 @@ test("with text at 200 % every step can be scrolled to whole, the caution first"
   await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
   await phone.page.reload();
   const faults = [];
-  for (const { visit, layout, step } of places) {
-    await show(phone.page, { hash: `#/visit/${visit}/step/${step.id}` });
+  for (const { visit, layout, name, inside } of places) {
+    await show(phone.page, { hash: `#/visit/${visit}/${inside}` });
     measured += 1;
-    faults.push(...(await phone.page.evaluate(hidden, false)).map((line) => `${layout}, ${step.id}: ${line}`));
+    faults.push(...(await phone.page.evaluate(hidden, false)).map((line) => `${layout}, ${name}: ${line}`));
   }
   assert.equal(faults.length, 0, faults.join("\n"));
 });
 
 test("all of it was measured, and nothing broke", (t) => {
-  t.diagnostic(`${measured} screens of ${places.length} steps were measured`);
+  t.diagnostic(`${measured} screens of ${places.length} places were measured`);
   assert.ok(measured > 1_000, `only ${measured}`);
   assert.deepEqual([phone.strays, phone.faults], [[], []]);
 });

@@ -36,8 +36,22 @@ export const SHORT = { ...FULL, "clutch-pedal-effect": "same", "road-speed-vibra
 
 const LONGEST_WALK = 60;
 
-/** Somebody with these answers in mind; `pictured` names the steps a photo is taken at, else it is waived. */
-export function technician(hands, answers, pictured = () => true) {
+/** Two steps that share a screen. */
+export const PAIR = ["play-vertical", "play-lateral"];
+const inPair = (step) => PAIR.includes(step.split(":")[0]);
+/** A key's name for tests, which says at a pair of steps whose key it is. */
+export const keyOf = (name, step) => (inPair(step) ? `${name}-${step}` : name);
+/** The steps on the screen of one step. */
+export const stepsWith = (step) => (inPair(step) ? PAIR.map((each) => each + step.replace(/^[a-z-]+/, "")) : [step]);
+
+/**
+ * Somebody with these answers in mind; `pictured` names the steps a photo is taken at, else it is waived. Looks that are
+ * sound are said to be so at once, unless `oneByOne`.
+ */
+export function technician(hands, answers, pictured = () => true, { oneByOne = false } = {}) {
+  /** The looks that were said to be sound at once. */
+  const saidSound = new Set();
+
   /** The screen shown: its address without the visit. */
   const screen = async () => (await hands.place()).replace(/^#\/(visit\/[^/]+\/?)?/, "");
 
@@ -67,11 +81,29 @@ export function technician(hands, answers, pictured = () => true) {
     const [kind, about] = shown.split("/");
     if (kind === "order") return "order-running-first";
     if (kind === "leave") return "leave";
+    if (kind === "looks") return looks();
     if (kind === "gates") await confirmAll();
     else {
       assert.equal(kind, "step", `a screen the walk does not know: ${shown}`);
-      await answer(about);
-      if (await hands.shown("waive")) await (pictured(about) ? photograph(about) : waive());
+      for (const step of stepsWith(about)) if (!saidSound.has(step)) await answer(step);
+      for (const step of stepsWith(about)) {
+        if (await hands.shown(keyOf("waive", step))) await (pictured(step) ? photograph(step) : waive(step));
+      }
+    }
+    return "next";
+  }
+
+  /** Opens a look that is not sound, or says of all that are left that they are. */
+  async function looks() {
+    const names = (await hands.all("look-")).filter((name) => !name.startsWith("look-said-"));
+    const left = [];
+    for (const step of names.map((name) => name.slice(5))) if (!(await hands.shown(`look-said-${step}`))) left.push(step);
+    const other = left.find((step) => oneByOne || answers[step] !== "sound");
+    if (other !== undefined) return `look-${other}`;
+    await hands.tap("all-sound");
+    for (const step of left) {
+      await hands.seen(`look-said-${step}`);
+      saidSound.add(step);
     }
     return "next";
   }
@@ -96,20 +128,21 @@ export function technician(hands, answers, pictured = () => true) {
       await hands.tap("save-reading");
       return hands.seen("step-band");
     }
-    await hands.seen(`answer-${value}`);
-    await hands.tap(`answer-${value}`);
-    return hands.chosen(`answer-${value}`);
+    const key = keyOf(`answer-${value}`, step);
+    await hands.seen(key);
+    await hands.tap(key);
+    return hands.chosen(key);
   }
 
   async function photograph(step) {
-    await hands.choose("photo-input", photoOf(step === "play-vertical" ? "hands" : "shaft"));
-    await hands.seen("photo");
+    await hands.choose(keyOf("photo-input", step), photoOf(inPair(step) ? "hands" : "shaft"));
+    await hands.seen(keyOf("photo", step));
   }
 
-  async function waive() {
-    await hands.tap("waive");
+  async function waive(step) {
+    await hands.tap(keyOf("waive", step));
     await hands.tap("waiver-too-dark");
-    await hands.seen("waived");
+    await hands.seen(keyOf("waived", step));
   }
 
   return { screen, walkTo, confirmAll, answer, photograph };

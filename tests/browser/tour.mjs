@@ -156,15 +156,28 @@ export async function prepare(ask) {
   const two = await opened(ask, "TW 2", { layout: "two-centres", seat: null });
   await ask({ ask: "choose-order", visit: two, order: "under-car-first" });
   await enter(ask, two, "lift");
+  const looked = await opened(ask, "LK 4");
+  await ask({ ask: "choose-order", visit: looked, order: "under-car-first" });
+  await enter(ask, looked, "lift");
+  await answer(ask, looked, "coupling-look", ["worn", "bolt-loose"]);
+  const felt = await opened(ask, "FL 2");
+  await ask({ ask: "choose-order", visit: felt, order: "under-car-first" });
+  await enter(ask, felt, "lift");
+  await answer(ask, felt, "play-vertical", "felt", "cold");
+  await answer(ask, felt, "play-lateral", "none", "cold");
+  const figured = await opened(ask, "FG 1", { layout: "rubber-centre", seat: null, maker_play_mm: 1.5 });
+  await ask({ ask: "choose-order", visit: figured, order: "under-car-first" });
+  await enter(ask, figured, "lift");
+  await answer(ask, figured, "play-vertical", "within-figure", "warm");
   const sound = await cleared(ask, "CL 1");
   const driven = await cleared(ask, "CL 2");
   await enter(ask, driven, "road");
   const practice = (await ask({ ask: "start-practice", intake: INTAKE })).visit;
-  const visits = { fresh, running, under, danger, creeping, again, two, sound, driven, practice };
+  const visits = { fresh, running, under, danger, creeping, again, two, looked, felt, figured, sound, driven, practice };
   return screens({ ...visits, file: after, bench: await benched(ask) });
 }
 
-function screens({ fresh, running, under, danger, creeping, again, two, sound, driven, practice, file, bench }) {
+function screens({ fresh, running, under, danger, creeping, again, two, looked, felt, figured, sound, driven, practice, file, bench }) {
   const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
   return [
     { name: "home", hash: "#/" },
@@ -188,7 +201,10 @@ function screens({ fresh, running, under, danger, creeping, again, two, sound, d
     at("gates-lift", under, "gates/lift"),
     at("housing", under, "step/housing-look"),
     at("play", under, "step/play-vertical"),
-    at("play-lateral", under, "step/play-lateral"),
+    at("looks", under, "looks"),
+    at("looks-in-part", looked, "looks"),
+    at("play-answered", felt, "step/play-lateral"),
+    at("play-by-figure", figured, "step/play-vertical"),
     at("turn-by-hand", under, "step/turn-by-hand"),
     at("coupling", under, "step/coupling-look"),
     at("play-danger", danger, "step/play-vertical"),

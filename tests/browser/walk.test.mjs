@@ -101,11 +101,11 @@ test("undo names what it takes back, takes it back where it was, and offers it a
 test("a DANGER answer is not made milder without a reason", async () => {
   await walkTo("step/play-vertical");
   await answer("play-vertical");
-  await rated("step-band", "danger");
-  await tap("answer-none");
+  await rated("step-band-play-vertical", "danger");
+  await tap("answer-none-play-vertical");
   await phone.id("reason-text").waitFor();
   await tap("reason-cancel");
-  await chosen("answer-felt");
+  await chosen("answer-felt-play-vertical");
 });
 
 test("the walk ends in DANGER, do not drive, with the loose seat first", async () => {

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { journey } from "./journey.mjs";
-import { FULL, technician } from "./technician.mjs";
+import { FULL, PAIR, technician } from "./technician.mjs";
 import { englishIn, speaker, textsOf } from "./words.mjs";
 
 /** A car's plate, whatever the language. */
@@ -12,7 +12,7 @@ export const PLATE = "DE 2500";
 const GATES = ["lift-gates-hold", "stands-and-straps", "engine-and-gearbox-held", "shaft-marked", "maker-procedure", "high-voltage"];
 /** Screens of the visit that the walk does not lead to. */
 const BESIDE = [
-  "step/play-lateral", "gauge/play-vertical", "photo/play-vertical", "intake", "order", "gates/running",
+  "step/play-lateral", "looks", "gauge/play-vertical", "photo/play-vertical", "intake", "order", "gates/running",
 ];
 
 /**
@@ -55,12 +55,14 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
   /** What a name that the walk uses is called on the screen that is shown. */
   function words(name, step) {
     const [, kind, id] = /^([a-z]+)-?(.*)$/.exec(name);
+    const direction = PAIR.includes(id) ? say(`pair-short-${id}`) : null;
     switch (kind) {
       case "answer": return say.first([`answer-${step}-${id}`, `answer-${id}`]);
       case "gate": case "lift": case "order": case "waiver": return say(name);
       case "temperature": case "free": case "engine": return say(`ui-${name}`);
       case "leave": return say(`ui-leave-${step}-done`);
-      case "waive": return say("ui-photo-none");
+      case "waive": return direction ? say("pair-of", { what: say("ui-photo-none"), direction }) : say("ui-photo-none");
+      case "look": return say(`looked-${id}`);
       case "save": return say("ui-save");
       case "next": return say("ui-next");
       default: throw new Error(`no words for ${name}`);
@@ -73,6 +75,7 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     tap: async (name) => (await named(name)).tap(),
     chosen: async (name) => (await named(name, { pressed: true })).waitFor(),
     shown: async (name) => {
+      if (name.startsWith("look-said-")) return hands.shown(name);
       const found = await named(name);
       // What was said already stands there as a key of the same words, to be said anew; it is no choice to be made.
       const choice = /^(temperature|free|engine)-/.test(name);
@@ -82,19 +85,36 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
       assert.equal(name, "reading");
       await phone.page.getByRole("textbox", { name: startOf("ui-reading", "unit") }).fill(text);
     },
-    choose: (name, file) => phone.page.getByLabel(say("ui-photo-take"), { exact: true }).setInputFiles(file),
+    choose: (name, file) => {
+      const [step, what] = [PAIR.find((each) => name.endsWith(each)), say("ui-photo-take")];
+      const label = step ? say("pair-of", { what, direction: say(`pair-short-${step}`) }) : what;
+      return phone.page.getByLabel(label, { exact: true }).setInputFiles(file);
+    },
+    all: async (beginning) => {
+      const found = await hands.all(beginning);
+      // A row says its name first, then what to look for or what was answered.
+      for (const name of found) if (beginning === "look-") await (await named(name.replace("-said", ""))).waitFor();
+      return found;
+    },
     seen: async (name) => {
-      const step = await about();
+      const step = PAIR.find((each) => name.endsWith(each)) ?? (await about());
       if (name === "step-band") return phone.page.getByText(say("ui-this-step"), { exact: true }).waitFor();
-      if (name !== "photo") return (await named(name)).waitFor();
+      if (!/^photo(-|$)/.test(name)) return (await named(name)).waitFor();
       const title = say("ui-photo-of", { title: say(`step-${step}`) });
       return phone.page.getByRole("img", { name: title, exact: true }).waitFor();
     },
   };
   const about = async () => (await place()).split("/").at(-1);
-  const named = async (name, more) => beginning(words(name, await about()), more);
+  /** Of two directions on a screen, each stands under its own heading. */
+  const named = async (name, more) => {
+    const step = PAIR.find((each) => name.startsWith("answer-") && name.endsWith(each));
+    if (!step) return beginning(words(name, await about()), more);
+    const text = words(name.slice(0, -step.length - 1), step);
+    const region = phone.page.getByRole("region", { name: say(`pair-${step}`), exact: true });
+    return region.getByRole("button", { name: new RegExp(`^${text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}`), ...more });
+  };
 
-  const { walkTo } = technician(reader, FULL);
+  const { walkTo } = technician(reader, FULL, () => true, { oneByOne: true });
 
   test(`the first start turns to ${tag} before anything is written`, async () => {
     await button(say("language-name")).tap();
@@ -130,7 +150,8 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await rating.getByText(say("word-danger"), { exact: true }).waitFor();
     await phone.page.getByText(say("cause-loose-seat"), { exact: true }).first().waitFor();
     const steps = [...read.keys()].filter((name) => name.startsWith("step/"));
-    assert.deepEqual(steps.map((name) => name.slice(5)).sort(), Object.keys(FULL).sort());
+    const [, shared] = PAIR;
+    assert.deepEqual(steps.map((name) => name.slice(5)).sort(), Object.keys(FULL).filter((step) => step !== shared).sort());
   });
 
   test("the finding, and the note that the owner signs", async () => {

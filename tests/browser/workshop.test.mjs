@@ -55,7 +55,7 @@ test("movement felt brings the scope of work with the workshop's hours, never as
   await confirmGates("lift");
   await go("step/play-vertical");
   await id("temperature-cold").click();
-  await id("answer-felt").click();
+  await id("answer-felt-play-vertical").click();
   await phone.quiet();
   await go("finding");
   await id("scope").waitFor();

@@ -92,6 +92,7 @@ mod sorting;
 mod supply;
 mod support;
 mod tidy;
+mod together;
 mod trade_contradicted;
 mod trust;
 mod verdict;

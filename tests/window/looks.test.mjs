@@ -86,8 +86,9 @@ test("nothing is lost with text at 200 %", async () => {
   await window.resize(420, 560);
   assert.deepEqual(await tour(measured), []);
   await show(screens.find(({ name }) => name === "play"));
-  await window.hands.tap("answer-unsure");
-  await window.hands.chosen("answer-unsure");
+  await window.hands.tap("temperature-cold");
+  await window.hands.tap("answer-unsure-play-vertical");
+  await window.hands.chosen("answer-unsure-play-vertical");
 });
 
 test("the measurements notice what they are for", async () => {

@@ -16,6 +16,15 @@ class Before {
   #of = '';
   #turn = 0;
 
+  /** What a step was answered on the last visit that answered it, and when that was. */
+  said(step: string): (VisitBefore['answers'][number] & { at: number }) | null {
+    for (const earlier of this.visits) {
+      const found = earlier.broken ? undefined : earlier.answers.find((answer) => answer.step === step);
+      if (found) return { ...found, at: earlier.opened_at };
+    }
+    return null;
+  }
+
   /** Looks for a car's visits; nothing waits for it, and a later look overtakes an earlier one. */
   async look(plate: string, vin: string, visit: string | null): Promise<void> {
     const turn = (this.#turn += 1);

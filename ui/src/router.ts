@@ -17,6 +17,7 @@ const ADDRESSES = {
   gates: 'visit/:visit/gates/:set',
   leave: 'visit/:visit/leave/:set',
   step: 'visit/:visit/step/:step',
+  looks: 'visit/:visit/looks',
   gauge: 'visit/:visit/gauge/:step',
   photo: 'visit/:visit/photo/:step',
   driver: 'visit/:visit/driver',

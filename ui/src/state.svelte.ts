@@ -105,6 +105,8 @@ export function placeOf(standing: Standing): Place {
       return { screen: 'leave', visit, set: position.set };
     case 'step':
       return { screen: 'step', visit, step: position.step };
+    case 'looks':
+      return { screen: 'looks', visit };
     case 'done':
       return { screen: 'result', visit };
   }

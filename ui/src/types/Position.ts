@@ -15,4 +15,4 @@ set: string, } | { "at": "step",
 /**
  * The step.
  */
-step: string, } | { "at": "done" };
+step: string, } | { "at": "looks" } | { "at": "done" };

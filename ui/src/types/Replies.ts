@@ -20,6 +20,7 @@ export type Replies = {
   "confirm-gate": "visit",
   "leave-part": "visit",
   "answer": "visit",
+  "all-sound": "visit",
   "upload": "uploaded",
   "keep-photo": "visit",
   "read-vin": "vin",

@@ -156,7 +156,15 @@ engine: EngineWarmth | null,
 /**
  * Why a DANGER answer is made milder.
  */
-reason: string | null, } | { "ask": "upload", 
+reason: string | null, } | { "ask": "all-sound", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * The looks that the screen listed: all that are open, in walk order.
+ */
+steps: Array<string>, } | { "ask": "upload", 
 /**
  * A name the screen makes up (UUID).
  */

@@ -3,11 +3,13 @@ import type { GateSetStand } from "./GateSetStand";
 import type { GaugeStand } from "./GaugeStand";
 import type { Intake } from "./Intake";
 import type { LedgerStand } from "./LedgerStand";
+import type { LooksStand } from "./LooksStand";
 import type { MilderStand } from "./MilderStand";
 import type { Moment } from "./Moment";
 import type { OpinionStand } from "./OpinionStand";
 import type { Order } from "./Order";
 import type { OutcomeStand } from "./OutcomeStand";
+import type { PairStand } from "./PairStand";
 import type { Position } from "./Position";
 import type { ReceiptStand } from "./ReceiptStand";
 import type { RepairStage } from "./RepairStage";
@@ -83,6 +85,14 @@ gate_sets: Array<GateSetStand>,
  * The steps that apply and are not hidden, in walk order.
  */
 steps: Array<StepStand>, 
+/**
+ * Which of them share a screen.
+ */
+pairs: Array<PairStand>, 
+/**
+ * Which of them are looks that can be said to be sound at once.
+ */
+looks: LooksStand, 
 /**
  * The visit's urgency.
  */

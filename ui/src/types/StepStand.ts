@@ -39,6 +39,10 @@ asks_free: TurnsWith | null,
  */
 asks_engine: boolean, 
 /**
+ * More answers are offered once the maker's figure is written down.
+ */
+asks_figure: boolean, 
+/**
  * The walk is whole without it.
  */
 optional: boolean, 

@@ -176,6 +176,18 @@ impl Inner {
         }
     }
 
+    /// Reads, decides and writes several entries at once: all of them or none.
+    pub(super) fn change_several(
+        &mut self,
+        visit: &str,
+        by: Option<&str>,
+        decide: impl FnOnce(Scene<'_>) -> Result<Vec<EntryBody>, Refusal>,
+    ) -> Result<Response, Fault> {
+        let by = self.technician(by)?;
+        let bodies = self.decided(visit, &by, decide)?;
+        self.write_several(visit, bodies)
+    }
+
     /// What a decision says of the visit as it stands.
     pub(super) fn decided<T>(
         &mut self,
@@ -194,27 +206,37 @@ impl Inner {
         Ok(decide(scene)?)
     }
 
-    /// Appends one entry and its card, synced, then says where the visit stands. After a failure nothing is at
-    /// hand: what is on disk decides.
+    /// Appends one entry and its card.
     pub(super) fn write(&mut self, visit: &str, body: EntryBody) -> Result<Response, Fault> {
+        self.write_several(visit, vec![body])
+    }
+
+    /// Appends entries and the visit's card, synced, then says where the visit stands. After a failure nothing is at
+    /// hand: what is on disk decides.
+    fn write_several(&mut self, visit: &str, bodies: Vec<EntryBody>) -> Result<Response, Fault> {
         let Some(AtHand { mut chain, earlier, .. }) = self.at_hand.take() else {
             return Err(Refusal::UnknownVisit.into());
         };
-        room::check(&chain.entries, &body)?;
         // Papers bear the day, and a device whose clock is right refuses lines from years ahead.
         if !(self.clock)().is_believable() {
             return Err(Refusal::ClockWrong.into());
         }
-        let at = decide::dated(&chain.entries, &self.writer.device, self.now());
-        let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
-        let teaches = learning::teaches(&chain.entries, &entry);
-        let known = earlier.filter(|_| !still_open::asks_anew(&entry.body));
-        chain.entries.push(entry);
+        let now = self.now();
+        let (mut lines, mut teaches, mut known) = (Vec::with_capacity(bodies.len()), false, earlier);
+        for body in bodies {
+            room::check(&chain.entries, &body)?;
+            let at = decide::dated(&chain.entries, &self.writer.device, now);
+            let (entry, line) = next_entry(&chain.entries, visit, &self.writer, at, body);
+            teaches |= learning::teaches(&chain.entries, &entry);
+            known = known.filter(|_| !still_open::asks_anew(&entry.body));
+            chain.entries.push(entry);
+            lines.push(line);
+        }
         let mut at_hand = AtHand::of(&self.trade, visit, chain);
         let mut standing = at_hand.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?;
         at_hand.earlier = Some(self.left_open(&mut standing, known)?);
         let standing = Arc::new(standing);
-        self.store.append(&[line], &list::card(&standing))?;
+        self.store.append(&lines, &list::card(&standing))?;
         at_hand.standing = Some(Arc::clone(&standing));
         self.at_hand = Some(at_hand);
         if teaches {

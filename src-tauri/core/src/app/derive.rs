@@ -21,11 +21,11 @@ use crate::sorting::next::OpenStep;
 use crate::sorting::sort::{explain_as_judged, sort, sort_as_judged};
 use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
-use crate::trade::rows::{Form, Layout, Reads, Speed, StepRow};
+use crate::trade::rows::{AnswerRow, Form, Layout, Reads, Speed, StepRow};
 use crate::urgency::rating;
 use crate::walk::bench::{self, BenchRecord, TEARDOWN};
 use crate::walk::record::{self, Record, StandingAnswer};
-use crate::walk::{applies, case, former, locks, order, position, undo, vin};
+use crate::walk::{applies, case, former, locks, order, position, together, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
@@ -85,6 +85,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
+    let looks = together::looks(&rows, &steps, order, |row| is_behind_closed_tube(&case, row));
     let mut standing = Standing {
         visit: visit.id.to_owned(),
         opened_at: record.opened_at.unwrap_or(Moment(0)),
@@ -94,7 +95,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         support: layout.support,
         order,
         entered: record.entered.clone(),
-        position: position::position(trade, record, &steps, danger.is_some()),
+        position: position::position(trade, record, (&steps, &looks), danger.is_some()),
         warmth: record.warmth,
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, record, &sets, danger.as_deref()),
@@ -118,6 +119,8 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         opened_under: record.opened_under,
         technician: record.opened_by.clone(),
         intake: record.intake.clone(),
+        pairs: together::pairs(&rows, &steps),
+        looks,
         steps,
     };
     word_reasons(&mut standing);
@@ -185,13 +188,15 @@ fn steps(
             id: row.id.clone(),
             set: row.set.clone(),
             station: row.station.clone(),
-            form: form(row),
+            form: form(row, record),
             asks_temperature: row.asks_temperature,
             asks_free: row.asks_free.then_some(match layout.speed {
                 Speed::Engine => TurnsWith::Engine,
                 Speed::Output => TurnsWith::Wheels,
             }),
             asks_engine: row.asks_engine,
+            asks_figure: !knows_figure(record)
+                && row.answers.iter().any(|answer| answer.figure == Some(true)),
             optional: row.optional || quiet && row.at_idle && !STILL_ASKED.contains(&row.id.as_str()),
             both_ends: row.both_ends,
             figures: row.figures.clone(),
@@ -225,8 +230,18 @@ fn shows_something(row: &StepRow, answer: &CaseAnswer, intake: &Intake) -> bool 
     }
 }
 
-fn form(row: &StepRow) -> AnswerForm {
-    let offered = || row.answers.iter().filter(|answer| answer.offered);
+fn knows_figure(record: &Record) -> bool {
+    record.intake.vehicle.maker_play_mm.is_some()
+}
+
+/// What is offered; of answers that go by the maker's figure those that it allows, and whatever stands.
+fn form(row: &StepRow, record: &Record) -> AnswerForm {
+    let figure = knows_figure(record);
+    let stands =
+        |id: &str| record.answers.get(&row.id).into_iter().flatten().any(|answer| answer.value.has(id));
+    let fits =
+        |answer: &&AnswerRow| answer.figure.is_none_or(|needed| needed == figure) || stands(&answer.id);
+    let offered = || row.answers.iter().filter(|answer| answer.offered).filter(fits);
     let choices = || offered().map(|answer| Choice { id: answer.id.clone(), lone: answer.lone }).collect();
     match row.form {
         Form::OneOf => AnswerForm::OneOf { choices: choices() },
@@ -298,12 +313,16 @@ fn before(record: &Record, step: &str, earlier: &[PhotoStand]) -> Option<PhotoSt
 /// what it is about.
 fn open_steps<'t>(case: &Case, rows: &[&'t StepRow], still: bool, elsewhere: bool) -> Vec<OpenStep<'t>> {
     let engine = |row: &StepRow| row.set.as_deref().is_some_and(|set| locks::ENGINE_SETS.contains(&set));
-    // A closed tube hides its shaft from hands and eyes.
-    let closed = case.support == Support::Tube && !case.looked(step::TUBE_OPEN_CHECK);
-    let hidden = |row: &StepRow| closed && [step::TURN_BY_HAND, step::SHAFT_LOOK].contains(&row.id.as_str());
-    let open =
-        |row: &&&'t StepRow| row.recommended && !(is_done(case, row) || still && engine(row) || hidden(row));
+    let open = |row: &&&'t StepRow| {
+        row.recommended && !(is_done(case, row) || still && engine(row) || is_behind_closed_tube(case, row))
+    };
     rows.iter().filter(open).map(|row| OpenStep { row, off_topic: elsewhere && row.at_idle }).collect()
+}
+
+/// A closed tube hides its shaft from hands and eyes.
+fn is_behind_closed_tube(case: &Case, row: &StepRow) -> bool {
+    let closed = case.support == Support::Tube && !case.looked(step::TUBE_OPEN_CHECK);
+    closed && [step::TURN_BY_HAND, step::SHAFT_LOOK].contains(&row.id.as_str())
 }
 
 /// Whether a step has said what it can: a look that decides saw all, and an idle was read warm.

@@ -10,8 +10,8 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    backup, bench, devices, handover, history, intake, knowledge, known_car, learning, list, marks, opinion,
-    outcome, papers, qr, set_aside, vin, wishes, workshop,
+    backup, bench, devices, handover, history, intake, knowledge, known_car, learning, list, looks, marks,
+    opinion, outcome, papers, qr, set_aside, vin, wishes, workshop,
 };
 
 type Answer = Result<Response, Fault>;
@@ -60,6 +60,7 @@ impl Inner {
             | Request::ConfirmGate { .. }
             | Request::LeavePart { .. }
             | Request::Answer { .. }
+            | Request::AllSound { .. }
             | Request::Undo { .. } => self.of_walk(request, by),
             Request::Upload { .. }
             | Request::KeepPhoto { .. }
@@ -163,6 +164,9 @@ impl Inner {
                 let beside = Beside { temperature, free, engine };
                 let given = GivenAnswer { step, value, beside, reason };
                 self.change(&visit, by, |scene| decide::answer(scene, given).map(Some))
+            }
+            Request::AllSound { visit, steps } => {
+                self.change_several(&visit, by, |scene| looks::all_sound(scene, &steps))
             }
             Request::Undo { visit, entry, reason } => {
                 self.change(&visit, by, |scene| decide::undo(scene, &entry, reason).map(Some))

@@ -32,6 +32,7 @@ mod knowledge;
 pub mod known_car;
 mod learning;
 mod list;
+mod looks;
 mod marks;
 mod next_check;
 mod opinion;

@@ -110,6 +110,7 @@ fn is_for_practice(request: &Request) -> bool {
             | Request::ConfirmGate { .. }
             | Request::LeavePart { .. }
             | Request::Answer { .. }
+            | Request::AllSound { .. }
             | Request::Upload { .. }
             | Request::KeepPhoto { .. }
             | Request::ReadVin { .. }

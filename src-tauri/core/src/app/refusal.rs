@@ -34,6 +34,8 @@ refusals! {
     ReadingOutOfRange = "reading-out-of-range",
     TemperatureOutOfRange = "temperature-out-of-range",
     FigureMissing = "figure-missing",
+    /// What "all sound" was said of is not what is open now.
+    LooksChanged = "looks-changed",
     GateClosed = "gate-closed",
     GatesOfAnother = "gates-of-another",
     GatesTooOld = "gates-too-old",

@@ -23,6 +23,7 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("confirm-gate", "visit"),
     ("leave-part", "visit"),
     ("answer", "visit"),
+    ("all-sound", "visit"),
     ("upload", "uploaded"),
     ("keep-photo", "visit"),
     ("read-vin", "vin"),

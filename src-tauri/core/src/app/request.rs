@@ -153,6 +153,13 @@ pub enum Request {
         #[serde(default)]
         reason: Option<String>,
     },
+    /// Says of several looks at once that they are sound; each becomes an answer of its own.
+    AllSound {
+        /// The visit.
+        visit: String,
+        /// The looks that the screen listed: all that are open, in walk order.
+        steps: Vec<String>,
+    },
     /// One piece of an upload; pieces arrive in order.
     Upload {
         /// A name the screen makes up (UUID).

@@ -10,6 +10,7 @@ use crate::model::standing::{
     Standing, StepStand, Support, TurnsWith,
 };
 use crate::model::time::Moment;
+use crate::model::together::LooksStand;
 use crate::model::visit::{Intake, Vehicle};
 
 /// 25 November 2026, 09:30 UTC.
@@ -77,6 +78,8 @@ pub fn opened() -> Standing {
         stations: Vec::new(),
         gate_sets: Vec::new(),
         steps: STEPS.iter().map(|id| step_stand(id)).collect(),
+        pairs: Vec::new(),
+        looks: LooksStand::default(),
         urgency: Urgency {
             word: None,
             do_not_drive: None,
@@ -263,5 +266,6 @@ fn step_stand(id: &str) -> StepStand {
         before: None,
         waiver: None,
         gauge: false,
+        asks_figure: false,
     }
 }

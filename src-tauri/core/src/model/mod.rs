@@ -30,6 +30,7 @@ pub mod sentence;
 pub mod standing;
 pub mod still_open;
 pub mod time;
+pub mod together;
 pub mod typed;
 pub mod verdict;
 pub mod vin;

@@ -18,6 +18,7 @@ use super::rating::{Urgency, Word};
 use super::rules::LIKELY;
 use super::still_open::StillOpen;
 use super::time::Moment;
+use super::together::{LooksStand, PairStand};
 use super::vin::VinHint;
 use super::visit::Intake;
 
@@ -53,6 +54,10 @@ pub struct Standing {
     pub gate_sets: Vec<GateSetStand>,
     /// The steps that apply and are not hidden, in walk order.
     pub steps: Vec<StepStand>,
+    /// Which of them share a screen.
+    pub pairs: Vec<PairStand>,
+    /// Which of them are looks that can be said to be sound at once.
+    pub looks: LooksStand,
     /// The visit's urgency.
     pub urgency: Urgency,
     /// What the rating asks for, as the end of text ids: its word, or `caution-look` where nothing
@@ -188,6 +193,8 @@ pub enum Position {
         /// The step.
         step: String,
     },
+    /// Look at several places, which can be said to be sound at once.
+    Looks,
     /// Every step that can be done is answered and pictured.
     Done,
 }
@@ -226,6 +233,8 @@ pub struct StepStand {
     pub asks_free: Option<TurnsWith>,
     /// A reading of the idle asks how warm the engine was.
     pub asks_engine: bool,
+    /// More answers are offered once the maker's figure is written down.
+    pub asks_figure: bool,
     /// The walk is whole without it.
     pub optional: bool,
     /// It is done at both ends of the shaft.

@@ -98,6 +98,17 @@ fn check_step(trade: &Trade, step: &StepRow) -> Result<(), String> {
     } else if step.answers.is_empty() {
         return Err(named("answers are missing"));
     }
+    if step.sound_together && step.sound().is_none() {
+        return Err(named("it cannot be said to be sound: no answer stands alone and reads clear"));
+    }
+    let in_pair = |other: &&StepRow| {
+        other.pair == step.pair
+            && other.support_number == step.support_number
+            && other.supports == step.supports
+    };
+    if step.pair.is_some() && trade.steps.iter().filter(in_pair).count() != 2 {
+        return Err(named("a pair is two steps of the same supports"));
+    }
     for set in step.set.iter().chain(&step.also_in) {
         if !trade.gates.iter().any(|gate| &gate.set == set) {
             return Err(named("its gate set has no gates"));

@@ -90,6 +90,9 @@ pub struct AnswerRow {
     /// Whether a screen offers it; false for what only earlier visits hold.
     #[serde(default = "yes")]
     pub offered: bool,
+    /// Offered only where the maker's figure is written down, or only where it is not; none: in both cases.
+    #[serde(default)]
+    pub figure: Option<bool>,
 }
 
 /// A step that this one replaces: what earlier visits answered there is read as answered here.
@@ -195,6 +198,12 @@ pub struct StepRow {
     /// Done at both ends of a shaft that nothing holds between them.
     #[serde(default)]
     pub both_ends: bool,
+    /// The pair of steps with which it shares a screen; names the texts `pair-ID`, `pair-ID-watch`, `pair-ID-do`.
+    #[serde(default)]
+    pub pair: Option<String>,
+    /// One of the looks that can be said to be sound at once.
+    #[serde(default)]
+    pub sound_together: bool,
     /// Done once at each support of the shaft.
     #[serde(default)]
     pub each_support: bool,
@@ -242,6 +251,12 @@ impl StepRow {
     /// Whether it belongs to the hands-on check as somebody does it: what decides, and the look at what holds the shaft.
     pub fn is_hands_on_check(&self) -> bool {
         self.hands_on || self.limits && self.form == Form::AnyOf
+    }
+
+    /// The answer that stands alone and says that nothing was found, where several can be given.
+    pub fn sound(&self) -> Option<&str> {
+        let sound = |row: &&AnswerRow| row.lone && row.offered && row.reads == Reads::Clear;
+        self.answers.iter().find(sound).map(|row| row.id.as_str()).filter(|_| self.form == Form::AnyOf)
     }
 
     /// What a choice means to the rules; `None` for an answer this step does not have.

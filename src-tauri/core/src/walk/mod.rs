@@ -10,5 +10,6 @@ pub mod order;
 pub mod position;
 pub mod record;
 pub mod relayout;
+pub mod together;
 pub mod undo;
 pub mod vin;

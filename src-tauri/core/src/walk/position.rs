@@ -2,6 +2,7 @@
 
 use crate::model::entry::Order;
 use crate::model::standing::{Position, StepStand};
+use crate::model::together::LooksStand;
 use crate::trade::Trade;
 
 use super::locks::{ENGINE_SETS, LIFT, goes_on, is_open};
@@ -20,9 +21,14 @@ pub fn sets_in_order(order: Order, steps: &[StepStand]) -> Vec<String> {
 }
 
 /// Where the walk goes on. `danger` is set where the engine must not run again.
-pub fn position(trade: &Trade, record: &Record, steps: &[StepStand], danger: bool) -> Position {
+pub fn position(
+    trade: &Trade,
+    record: &Record,
+    (steps, looks): (&[StepStand], &LooksStand),
+    danger: bool,
+) -> Position {
     if let Some(entered) = &record.entered {
-        return inside(trade, record, steps, entered, danger);
+        return inside(trade, record, (steps, looks), entered, danger);
     }
     let holds = order::order(trade, record);
     if holds == Order::HandsOn {
@@ -57,7 +63,13 @@ fn offer_order(record: &Record, steps: &[StepStand], danger: bool) -> bool {
     record.order.is_none() && !begun && !danger
 }
 
-fn inside(trade: &Trade, record: &Record, steps: &[StepStand], entered: &str, danger: bool) -> Position {
+fn inside(
+    trade: &Trade,
+    record: &Record,
+    (steps, looks): (&[StepStand], &LooksStand),
+    entered: &str,
+    danger: bool,
+) -> Position {
     let set = entered.to_owned();
     if danger && ENGINE_SETS.contains(&entered) {
         return Position::Leave { set };
@@ -72,9 +84,11 @@ fn inside(trade: &Trade, record: &Record, steps: &[StepStand], entered: &str, da
         let on = on.into_iter().find(|set| goes_on(Some(entered), set));
         return on.map_or(Position::Leave { set }, |set| Position::Gates { set });
     };
-    if is_open(trade, record, entered) {
-        Position::Step { step: step.id.clone() }
-    } else {
+    if !is_open(trade, record, entered) {
         Position::Gates { set }
+    } else if looks.several_with(&step.id) {
+        Position::Looks
+    } else {
+        Position::Step { step: step.id.clone() }
     }
 }

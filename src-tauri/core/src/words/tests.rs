@@ -74,6 +74,19 @@ fn every_step_has_its_texts() {
 }
 
 #[test]
+fn every_pair_and_every_look_has_its_texts() {
+    let rows = rows(include_str!("../../data/steps.toml"), "step");
+    let id = |row: &toml::Table| row["id"].as_str().expect("an id").to_owned();
+    let looks: Vec<_> = rows.iter().filter(|row| row.contains_key("sound_together")).map(id).collect();
+    check_texts(&looks, &["looked-ID", "looked-ID-for"]);
+    let pair = |row: &toml::Table| row.get("pair").and_then(toml::Value::as_str).map(str::to_owned);
+    let pairs: Vec<_> = rows.iter().filter_map(pair).collect();
+    check_texts(&pairs, &["pair-ID", "pair-ID-watch", "pair-ID-do"]);
+    let paired: Vec<_> = rows.iter().filter(|row| row.contains_key("pair")).map(id).collect();
+    check_texts(&paired, &["pair-ID", "pair-short-ID"]);
+}
+
+#[test]
 fn every_step_behind_a_gate_defers_to_the_maker() {
     for row in
         rows(include_str!("../../data/steps.toml"), "step").iter().filter(|row| row.contains_key("set"))
