@@ -1,4 +1,4 @@
-### Was von Hand gefunden wurde, was gemildert wurde, was ein früherer Besuch offen ließ, und was eine VORSICHT ohne
+### Was von Hand gefunden wurde, was gemildert wurde, was ein früherer Vorgang offen ließ, und was eine VORSICHT ohne
 ### Fehler verlangt. Für die Werkstatt; was auf -owner endet oder mit note- oder short- beginnt, ist für den Kunden.
 
 finding-sum-found = Gefunden: { $findings }.
@@ -18,7 +18,7 @@ cause-range = { $word }, zwischen { $low } und { $high }
 cause-something-else = Etwas, das nicht auf dieser Liste steht
 
 finding-sum-caution-look = VORSICHT: Noch ist kein Fehler gefunden. Planen Sie mehr Zeit zum Suchen ein.
-finding-next-still-open = Klären Sie zuerst, was ein früherer Besuch offen ließ: Fragen Sie, was gemacht wurde, sehen Sie es sich an, und halten Sie es fest.
+finding-next-still-open = Klären Sie zuerst, was ein früherer Vorgang offen ließ: Fragen Sie, was gemacht wurde, sehen Sie es sich an, und halten Sie es fest.
 finding-next-drive-open = Bis dahin kann niemand sagen, ob das Auto gefahren werden darf.
 note-now-still-open-danger = Fahren Sie das Auto nicht, bevor Sie uns gefragt haben. Unsere frühere Einstufung gilt noch.
 note-now-still-open-warning = Fragen Sie uns, bevor Sie das Auto fahren. Unsere frühere Einstufung gilt noch.

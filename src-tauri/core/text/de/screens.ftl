@@ -322,8 +322,8 @@ ui-gauge-save = Messwerte eintragen
 ui-gauge-plot = Messwerte auf einer Linie: Kreise sind Messwerte, die Scheibe ist ihr Mittelwert mit seinem Bereich, die senkrechte Linie ist die Grenze.
 ui-gauge-plot-about = Kreise: Messwerte. Scheibe und Balken: Mittelwert und 95-%-Bereich. Senkrechte Linie: Grenze; im grauen Band ist nichts erwiesen.
 ui-gauge-limit = Grenze
-ui-trend-plot = Bewegung über die Besuche: Punkte mit ihren Intervallen, eine Gerade hindurch, die Grenze als unterbrochene Linie.
-ui-trend-about = Punkte: Besuche dieses Autos, jeder mit seinem Intervall. Linie: der Verlauf. Unterbrochene Linie: Grenze.
+ui-trend-plot = Bewegung über die Vorgänge: Punkte mit ihren Intervallen, eine Gerade hindurch, die Grenze als unterbrochene Linie.
+ui-trend-about = Punkte: Vorgänge dieses Autos, jeder mit seinem Intervall. Linie: der Verlauf. Unterbrochene Linie: Grenze.
 ui-trend-first = vor { $days } Tagen
 ui-trend-today = heute
 

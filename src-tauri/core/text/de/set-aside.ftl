@@ -19,19 +19,19 @@ error-erase-set-aside = Nichts wurde gelöscht, weil sich ein beiseitegelegter O
 error-erase-set-aside-help = Beheben Sie, was genannt ist, oder verschieben Sie diesen Ordner aus dem Datenordner, und löschen Sie dann noch einmal. Was in einem verschobenen Ordner liegt, wird nicht gelöscht.
 error-erase-unswept = Der Vorgang ist gelöscht, aber Teile davon stehen vielleicht noch in Dateien, die sich noch nicht bereinigen ließen
 error-erase-unswept-help = Schließen Sie, was die Daten sonst noch liest, etwa eine Sicherung oder einen Export. Steady macht dann von selbst weiter, auf dem ersten Bildschirm oder beim nächsten Start. Der Vorgang kommt nicht wieder.
-error-nothing-to-export-set-aside = Es gibt keinen Besuch zu übergeben: Die Daten wurden beiseitegelegt
+error-nothing-to-export-set-aside = Es gibt keinen Vorgang zu übergeben: Die Daten wurden beiseitegelegt
 error-nothing-to-export-set-aside-help = Holen Sie zuerst zurück, was lesbar ist: auf dem ersten Bildschirm oder mit steady salvage.
 
 ## Auf den Bildschirmen.
 ui-set-aside = Daten wurden beiseitegelegt
 ui-set-aside-readable = { $visits ->
-    [0] Kein Besuch lässt sich ganz daraus lesen.
-    [one] 1 Besuch lässt sich daraus lesen, mit { $photos } seiner Fotos.
-   *[other] { $visits } Besuche lassen sich daraus lesen, mit { $photos } ihrer Fotos.
+    [0] Kein Vorgang lässt sich ganz daraus lesen.
+    [one] 1 Vorgang lässt sich daraus lesen, mit { $photos } seiner Fotos.
+   *[other] { $visits } Vorgänge lassen sich daraus lesen, mit { $photos } ihrer Fotos.
 }
 ui-set-aside-lost = { $lost ->
-    [one] Von 1 Besuch wurde etwas gefunden, aber nicht alles.
-   *[other] Von { $lost } Besuchen wurde etwas gefunden, aber nicht alles.
+    [one] Von 1 Vorgang wurde etwas gefunden, aber nicht alles.
+   *[other] Von { $lost } Vorgängen wurde etwas gefunden, aber nicht alles.
 }
 ui-set-aside-uncounted = Was sich daraus lesen lässt, konnte nicht gezählt werden. Beim nächsten Start wird es wieder versucht.
 ui-set-aside-folder = Beiseitegelegter Ordner
@@ -39,12 +39,12 @@ ui-take-back = Zurückholen, was lesbar ist
 ui-taking-back = Wird gelesen …
 ui-taken-back = { $taken ->
     [0] Alles, was lesbar ist, war schon hier.
-    [one] 1 Besuch zurückgeholt.
-   *[other] { $taken } Besuche zurückgeholt.
+    [one] 1 Vorgang zurückgeholt.
+   *[other] { $taken } Vorgänge zurückgeholt.
 }
 ui-taken-back-lost = { $lost ->
-    [one] 1 Besuch ist nicht mehr ganz und bleibt im Ordner.
-   *[other] { $lost } Besuche sind nicht mehr ganz und bleiben im Ordner.
+    [one] 1 Vorgang ist nicht mehr ganz und bleibt im Ordner.
+   *[other] { $lost } Vorgänge sind nicht mehr ganz und bleiben im Ordner.
 }
 ui-taken-back-photos = { $photos ->
     [one] 1 Foto wurde nicht ganz gefunden.
