@@ -11,7 +11,11 @@ export class Turns {
   problem = $state.raw<Failure | null>(null);
   /** One takes so long that it shows. */
   busy = $state(false);
+  /** How many are under way, of whatever screen. */
+  private static underWay = 0;
   private going: Promise<unknown> | null = null;
+  /** How many were begun. */
+  private begun = 0;
   private what: string | undefined;
 
   /**
@@ -29,7 +33,17 @@ export class Turns {
     return turn;
   }
 
+  /** A request beside the turns: not while one is under way, and dropped where one was begun meanwhile. */
+  async beside(work: () => Promise<() => void>): Promise<void> {
+    if (Turns.underWay > 0) return;
+    const { begun } = this;
+    const take = await work().catch(() => null);
+    if (begun === this.begun) take?.();
+  }
+
   private async turn(work: () => Promise<void>): Promise<boolean> {
+    this.begun += 1;
+    Turns.underWay += 1;
     this.problem = null;
     const late = setTimeout(() => (this.busy = true), SOON);
     try {
@@ -41,6 +55,7 @@ export class Turns {
     } finally {
       clearTimeout(late);
       this.going = null;
+      Turns.underWay -= 1;
       this.busy = false;
     }
   }
