@@ -138,7 +138,13 @@ test("marks are drawn by keyboard and mouse, taken back, and undone as one set",
   await id("mark-freehand").tap();
   await mouse([0.4, 0.6], [0.6, 0.7]);
   await marks(3);
+  // The foot takes back what was drawn here, one change after the other, and never another screen's entry.
+  await id("undo").tap();
+  await marks(2);
+  assert.match(await id("mark-state").innerText(), /taken back/);
   await id("mark-back").tap();
+  await marks(1);
+  await id("undo").tap();
   await marks(2);
   await id("next").tap();
   await id("mark-drop").waitFor({ state: "detached" });
@@ -147,10 +153,13 @@ test("marks are drawn by keyboard and mouse, taken back, and undone as one set",
   await marks(3);
   await id("next").tap();
   await id("mark-drop").waitFor({ state: "detached" });
+  assert.equal(await id("undo").count(), 0, "nothing is drawn that could be taken back");
+  // The set that was kept is an entry, taken back at the step that it was about.
+  await id("next").tap();
+  await id("photo").waitFor();
   await id("undo").tap();
   await id("undo-do").tap();
-  // It leads to the step that it was about.
-  await id("photo").waitFor();
+  await id("undone").waitFor();
   await id("go-photo").tap();
   await marks(2);
 });

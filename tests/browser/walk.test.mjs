@@ -89,7 +89,7 @@ test("undo names what it takes back, takes it back where it was, and offers it a
   await phone.page.goBack();
   await tap("undo");
   await tap("undo-do");
-  await phone.id("undone").waitFor();
+  assert.match(await phone.id("undone").innerText(), /^Taken back: Answered, Buzz near 2,500 rpm/);
   await tap("redo");
   await chosen("answer-felt");
   await tap("undo");

@@ -55,6 +55,7 @@ ui-mark-back = Letzte Markierung zurück
 ui-mark-clear = Alle Markierungen wegnehmen
 ui-mark-keep = Markierungen behalten
 ui-mark-drop = Lassen, wie es war
+ui-mark-undone = Die letzte Änderung an den Markierungen ist zurückgenommen.
 ui-mark-count = { $count ->
     [0] Keine Markierungen
     [one] { $count } Markierung

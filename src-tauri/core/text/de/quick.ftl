@@ -16,7 +16,15 @@ ui-leave-part = Diesen Teil verlassen
 
 ## Den letzten Eintrag zurücknehmen: was es ist, bevor er geht.
 ui-undo-by = Von { $by }, { $when }
+ui-undo-others = Das hat { $by } eingetragen, nicht Sie. Zurücknehmen?
 ui-undo-do = Zurücknehmen
 ui-undo-keep = Stehen lassen
 ui-undone = Zurückgenommen: { $what }
+ui-undone-what = { $about ->
+    [none] { $what }
+   *[other] { $what }, { $about }
+}
 ui-redo = Wieder eintragen
+
+## Neben der Taste, die gedrückt wurde.
+ui-recorded = Eingetragen.

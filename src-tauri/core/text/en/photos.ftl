@@ -55,6 +55,7 @@ ui-mark-back = Take back last mark
 ui-mark-clear = Take all marks away
 ui-mark-keep = Keep the marks
 ui-mark-drop = Leave as it was
+ui-mark-undone = The last change to the marks is taken back.
 ui-mark-count = { $count ->
     [0] No marks
     [one] { $count } mark

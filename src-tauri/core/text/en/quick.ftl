@@ -16,7 +16,16 @@ ui-leave-part = Leave this part
 
 ## Taking the latest entry back: what it is, before it goes.
 ui-undo-by = By { $by }, { $when }
+ui-undo-others = This is { $by }'s entry, not yours. Take it back?
 ui-undo-do = Take it back
 ui-undo-keep = Leave it
 ui-undone = Taken back: { $what }
+# What was taken back, in words that follow “Taken back”.
+ui-undone-what = { $about ->
+    [none] { $what }
+   *[other] { $what }, { $about }
+}
 ui-redo = Enter it again
+
+## Beside the button that was pressed.
+ui-recorded = Recorded.

@@ -55,6 +55,7 @@ ui-mark-back = Quitar la última marca
 ui-mark-clear = Quitar todas las marcas
 ui-mark-keep = Guardar las marcas
 ui-mark-drop = Dejar como estaba
+ui-mark-undone = Se deshizo el último cambio en las marcas.
 ui-mark-count = { $count ->
     [0] Sin marcas
     [one] { $count } marca

@@ -16,7 +16,15 @@ ui-leave-part = Salir de esta parte
 
 ## Deshacer la última entrada: cuál es, antes de que se vaya.
 ui-undo-by = De { $by }, { $when }
+ui-undo-others = Esta entrada es de { $by }, no de usted. ¿Deshacerla?
 ui-undo-do = Deshacerla
 ui-undo-keep = Dejarla
 ui-undone = Deshecho: { $what }
+ui-undone-what = { $about ->
+    [none] { $what }
+   *[other] { $what }, { $about }
+}
 ui-redo = Anotarlo otra vez
+
+## Junto al botón que se pulsó.
+ui-recorded = Anotado.

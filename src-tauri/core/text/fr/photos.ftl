@@ -55,6 +55,7 @@ ui-mark-back = Retirer la dernière marque
 ui-mark-clear = Retirer toutes les marques
 ui-mark-keep = Garder les marques
 ui-mark-drop = Laisser comme c’était
+ui-mark-undone = Le dernier changement des marques est annulé.
 ui-mark-count = { $count ->
     [0] Aucune marque
     [one] { $count } marque

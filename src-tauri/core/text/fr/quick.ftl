@@ -16,7 +16,15 @@ ui-leave-part = Quitter cette partie
 
 ## Annuler la dernière entrée : laquelle, avant qu’elle parte.
 ui-undo-by = De { $by }, { $when }
+ui-undo-others = Cette entrée est de { $by }, pas de vous. L’annuler ?
 ui-undo-do = L’annuler
 ui-undo-keep = La laisser
 ui-undone = Annulé : { $what }
+ui-undone-what = { $about ->
+    [none] { $what }
+   *[other] { $what }, { $about }
+}
 ui-redo = L’entrer de nouveau
+
+## À côté du bouton qui a été touché.
+ui-recorded = C’est noté.

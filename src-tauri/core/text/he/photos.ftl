@@ -55,6 +55,7 @@ ui-mark-back = ביטול הסימון האחרון
 ui-mark-clear = הסרת כל הסימונים
 ui-mark-keep = שמירת הסימונים
 ui-mark-drop = להשאיר כפי שהיה
+ui-mark-undone = השינוי האחרון בסימונים בוטל.
 ui-mark-count = { $count ->
     [0] אין סימונים
     [one] סימון אחד

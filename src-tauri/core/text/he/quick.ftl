@@ -16,7 +16,15 @@ ui-leave-part = לצאת מהחלק הזה
 
 ## ביטול הרישום האחרון: מה הוא, לפני שהוא הולך.
 ui-undo-by = מאת { $by }, { $when }
+ui-undo-others = הרישום הזה של { $by }, לא שלכם. לבטל אותו?
 ui-undo-do = לבטל אותו
 ui-undo-keep = להשאיר אותו
 ui-undone = בוטל: { $what }
+ui-undone-what = { $about ->
+    [none] { $what }
+   *[other] { $what }, { $about }
+}
 ui-redo = לרשום שוב
+
+## ליד הלחצן שנלחץ.
+ui-recorded = נרשם.
