@@ -120,7 +120,8 @@ test("Enter in a gauge's reading goes to the next, and what it proved is said at
 
 test("Enter in a bore's figures goes to the next and records nothing", async () => {
   const { gate_sets: sets } = (await ask({ ask: "look-at-bench", visit })).bench;
-  for (const gate of sets.find((one) => one.id === "teardown").gates) await ask({ ask: "bench", visit, act: { gate: gate.id } });
+  const { gates } = sets.find((one) => one.id === "teardown");
+  for (const gate of gates) await ask({ ask: "bench", visit, act: { gate: gate.id } });
   await goTo("bench");
   const found = phone.page.getByTestId("bench-found");
   await seen("bench-found");
