@@ -357,7 +357,7 @@ fn checks_that_hold_no_more_close_what_is_shown() {
     let set = || "lift".to_owned();
     let (open, lock, step, position) = shown();
     assert_eq!((open, lock, step), (true, None, None));
-    assert!(matches!(position, Position::Step { .. }));
+    assert!(matches!(position, Position::Looks));
     let closed = |why: Lock| (false, Some(why.clone()), Some(why), Position::Leave { set: set() });
     name("Pat Ode");
     assert_eq!(shown(), closed(Lock::GatesOfAnother { set: set() }));

@@ -170,6 +170,7 @@ fn nothing_is_said_to_be_sound_that_was_not_listed_or_cannot_be_answered() {
     }
     steady.handle(Request::SetTechnician { name: "Pat Ode".to_owned() }).unwrap();
     assert_eq!(code(&steady, all_sound(&visit, &LOOKS)), "gates-of-another");
+    assert!(ask(&steady, json!({ "ask": "look", "visit": visit })).looks.open.is_empty());
 }
 
 #[test]

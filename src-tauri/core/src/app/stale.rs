@@ -63,6 +63,8 @@ fn close(standing: &mut Standing, why: &Lock) {
             step.lock = Some(why.clone());
         }
     }
+    let shut = |id: &String| standing.steps.iter().any(|step| &step.id == id && step.lock.is_some());
+    standing.looks.open.retain(|id| !shut(id));
     standing.position = Position::Leave { set: entered };
 }
 
