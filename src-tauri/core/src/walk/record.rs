@@ -165,8 +165,8 @@ fn latest_of_each<'e>(
     answers: &HashMap<&str, (&String, &AnswerValue)>,
 ) -> Vec<&'e String> {
     let step = |hash: &String| answers.get(hash.as_str()).map(|(step, _)| *step);
-    let later = |at: usize, hash: &String| taken_back[at + 1..].iter().any(|other| step(other) == step(hash));
-    taken_back.iter().enumerate().filter(|(at, hash)| !later(*at, hash)).map(|(_, hash)| hash).collect()
+    let latest: BTreeMap<_, &String> = taken_back.iter().map(|hash| (step(hash), hash)).collect();
+    taken_back.iter().filter(|hash| latest.get(&step(hash)) == Some(hash)).collect()
 }
 
 fn withdrawn_entries(entry: &Entry) -> &[String] {
