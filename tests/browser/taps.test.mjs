@@ -63,7 +63,7 @@ async function visit(plate, layout, order, answers, gearbox) {
 for (const [what, plate, layout, order, answers, word, bound, gearbox = "manual"] of [
   ["the hands-on check of a clean car", "TP 1", "rigid-engine-speed", "order-hands-on", CLEAN, "notice", 23],
   ["a clean car, whole", "TP 2", "rigid-engine-speed", "order-running-first", CLEAN, "notice", 54],
-  ["a clean car with an automated clutch, whole", "TP 5", "rigid-engine-speed", "order-running-first", CLEAN, "notice", 70, "automated-clutch"],
+  ["a clean car with an automated clutch, whole", "TP 5", "rigid-engine-speed", "order-running-first", CLEAN, "notice", 67, "automated-clutch"],
   ["a DANGER", "TP 3", "rigid-engine-speed", "order-running-first", { ...FULL, "clutch-pedal-effect": "same" }, "danger", 59],
   ["a rubber support, whole", "TP 4", "rubber-centre", "order-running-first", RUBBER, "notice", 52],
 ]) {
