@@ -86,10 +86,11 @@ test("every step comes back with its answer and its photo, every gate with its t
   let pictures = 0;
   await walkTo("result", {
     async arrived(at) {
-      const [kind] = at.split("/");
+      const [kind, set] = at.split("/");
       if (kind === "gates") {
         await confirmAll(2);
-        await endHere(({ pressed }) => assert.equal(pressed.length, 2));
+        // What holds of a car that runs is ticked already before it creeps.
+        await endHere(({ pressed }) => assert.equal(pressed.length, set === "creep" ? 3 : 2));
       } else if (kind === "order" || kind === "leave") await endHere();
     },
     async dealt(at) {

@@ -58,9 +58,12 @@ const free = (locator) =>
 test("going from step to step fetches nothing", async () => {
   const visit = await underTheCar("FN 010");
   await at(visit, "step/play-vertical");
-  // What the browser kept counts as nothing.
+  // What the browser kept counts as nothing, nor does a look at what another device wrote meanwhile.
   const fetched = () =>
-    phone.page.evaluate(() => performance.getEntriesByType("resource").filter((one) => one.transferSize > 0).map((one) => one.name));
+    phone.page.evaluate(() => {
+      const files = performance.getEntriesByType("resource").filter((one) => one.transferSize > 0 && !one.name.endsWith("/api"));
+      return files.map((one) => one.name);
+    });
   const before = (await fetched()).length;
   for (const step of ["play-lateral", "turn-by-hand", "play-lateral"]) {
     await at(visit, `step/${step}`);
