@@ -86,7 +86,13 @@ test("an answer does not move the answers, and brings the photo into view", asyn
       await phone.id(key).tap();
       await chosen(key);
       await phone.quiet();
-      assert.ok(Math.abs((await place()).y - y) < 2, `${step} at ${width}: the answers moved from ${y} to ${(await place()).y}`);
+      // On a busy machine the screen is fitted to what it holds a little later.
+      let { y: now } = await place();
+      for (let look = 0; look < 20 && Math.abs(now - y) >= 2; look += 1) {
+        await phone.quiet();
+        ({ y: now } = await place());
+      }
+      assert.ok(Math.abs(now - y) < 2, `${step} at ${width}: the answers moved from ${y} to ${now}`);
       assert.ok(await free(phone.page.locator(`label:has([data-testid=${keyOf("photo-input", step)}])`)), `${step} at ${width}: the photo is covered`);
     }
   }
