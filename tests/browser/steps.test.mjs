@@ -88,8 +88,9 @@ function hidden(whole) {
     const range = document.createRange();
     range.selectNodeContents(one);
     const box = one.getBoundingClientRect();
-    // A line of letters is lower than the box that the font gives it.
-    const letters = ({ left, top, right, bottom }) => ({ left, right, top: top + 4, bottom: bottom - 4 });
+    // A line of letters is lower than the box that the font gives it, at any size of text.
+    const room = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 4;
+    const letters = ({ left, top, right, bottom }) => ({ left, right, top: top + room, bottom: bottom - room });
     const lined = one.matches("p, h1");
     const lines = () => (lined ? [...range.getClientRects()].map(letters) : [box]);
     for (let at = 0; at < lines().length; at += 1) {
