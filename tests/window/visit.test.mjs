@@ -30,7 +30,7 @@ let walker;
 before(async () => {
   window = await openWindow();
   ({ hands } = window);
-  walker = technician(hands, SHORT, (step) => ["play-vertical", "shaft-look"].includes(step), { oneByOne: true });
+  walker = technician(hands, SHORT, (step) => step === "play-vertical", { oneByOne: true });
 });
 
 after(() => window?.close());
@@ -88,7 +88,8 @@ test("the walk leads to DANGER, and a killed app comes back with its answer and 
       await end(at, ({ pressed, written, photos }) => {
         if (typeof SHORT[step] === "number") assert.deepEqual(written, [["reading", String(SHORT[step])]]);
         else assert.ok(pressed.includes(keyOf(`answer-${SHORT[step]}`, step)));
-        assert.equal(photos.length, ["play-vertical", "shaft-look"].includes(step) ? 1 : 0);
+        // Of a look that is sound nobody asks for a photo.
+        assert.equal(photos.length, step === "play-vertical" ? 1 : 0);
       });
     },
   });
