@@ -103,5 +103,6 @@ step-creep-noise-watch = The car moves. Brake at once if anybody comes near. Fol
 step-shaft-look-do = Look along the shaft as far as it can be seen. Look for dents, bends, frayed fiber, a bright spot where a weight was.
 step-shaft-look-watch = Broken fiber cuts and stings: gloves on, do not run your hand along it. The shaft must not be turned by the engine. The maker's procedure comes first.
 step-shield-and-mounts-do = Press every heat shield near the shaft. Look at the engine and transmission mounts. Look for rub marks.
+looked-shaft-look-for = Dents, bends, fiber, lost weights
 ui-workshop-length-mm = Millimeters
 ui-workshop-distance-km = Kilometers
