@@ -46,29 +46,12 @@ pub fn open_copy(path: &Path) -> Result<Connection, StoreFault> {
         connection.query_row("SELECT count(*) FROM sqlite_schema", [], |_| Ok(()))?;
         Ok(connection)
     };
-    let as_it_is = || {
-        let uri = flags | OpenFlags::SQLITE_OPEN_URI;
-        open(&unchanging(path), uri).map_err(StoreFault::sql("open for reading"))
-    };
-    // Tried without room for it, the index of the log would be left behind in part.
-    if !beside(path, "-wal").exists() && path.parent().is_some_and(has_no_room) {
-        return as_it_is();
-    }
     let opened = open(path, flags).map_err(StoreFault::sql("open for reading"));
-    if matches!(opened, Err(StoreFault::Unwritable(_))) && is_still(path) { as_it_is() } else { opened }
-}
-
-/// What SQLite writes beside a database that is read: the first piece of the index of its log, bytes.
-/// Source: the WAL-index file format of sqlite.org.
-const LOG_INDEX: usize = 32 * 1024;
-
-/// Whether a folder's disk has no room for what SQLite writes to read a database in it.
-fn has_no_room(folder: &Path) -> bool {
-    let probe = folder.join(format!(".steady-{}", fresh_id().simple()));
-    let Ok(mut file) = private::create(&probe) else { return false };
-    let written = std::io::Write::write_all(&mut file, &[0; LOG_INDEX]);
-    let gone = std::fs::remove_file(probe);
-    matches!(written, Err(fault) if fault.kind() == std::io::ErrorKind::StorageFull) && gone.is_ok()
+    if matches!(opened, Err(StoreFault::Unwritable(_))) && is_still(path) {
+        let uri = flags | OpenFlags::SQLITE_OPEN_URI;
+        return open(&unchanging(path), uri).map_err(StoreFault::sql("open for reading"));
+    }
+    opened
 }
 
 /// Whether nobody can be writing to a database: no log is beside it, on a disk that takes nothing, where SQLite makes
