@@ -5,10 +5,12 @@ use serde_json::{Value, json};
 use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
+use steady_core::model::entry::{Entry, EntryBody};
 use steady_core::model::rating::Word;
 use steady_core::model::standing::Standing;
+use steady_core::walk::record;
 
-use crate::support::{ask, code, enter_lift, scratch};
+use crate::support::{MORNING, ask, code, enter_lift, scratch};
 
 /// A visit under a car whose layout was taken for a rigid one, some of its steps answered.
 fn walked(steady: &Steady, answers: &[(&str, Value)]) -> Standing {
@@ -94,4 +96,34 @@ fn layout_stays_once_a_gauge_measured_at_its_shaft() {
         json!({ "ask": "record-gauge", "visit": standing.visit, "step": "play-vertical", "gauge": gauge });
     assert_eq!(code(&steady, read), "ok");
     assert_eq!(code(&steady, amend(&standing.visit, &["play-vertical"], None)), "layout-fixed");
+}
+
+/// Whoever wrote it: a change of intake that names a photo or a signature as taken back takes back neither.
+#[test]
+fn change_of_intake_takes_back_answers_and_nothing_else() {
+    let entry = |seq: u64, hash: &str, body: Value| -> Entry {
+        let body: EntryBody = serde_json::from_value(body).unwrap();
+        let (visit, device, prev) = ("v".to_owned(), "d".to_owned(), String::new());
+        Entry { visit, device, seq, at: MORNING, prev, hash: hash.to_owned(), signature: None, body }
+    };
+    let by = "Kim Demo";
+    let intake = json!({ "vehicle": { "layout": "rigid-engine-speed" } });
+    let entries = [
+        entry(1, "opened", json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": by })),
+        entry(2, "felt", json!({ "kind": "answered", "step": "play-vertical", "value": "felt", "by": by })),
+        entry(
+            3,
+            "waived",
+            json!({ "kind": "photo-waived", "step": "play-vertical", "reason": "too-dark", "by": by }),
+        ),
+        entry(
+            4,
+            "amended",
+            json!({ "kind": "amended", "intake": intake, "takes_back": ["felt", "waived", "opened"], "by": by }),
+        ),
+    ];
+    let record = record::read(&entries);
+    assert_eq!(record.withdrawn.iter().collect::<Vec<_>>(), ["felt"]);
+    assert!(record.answers.is_empty());
+    assert_eq!(record.waivers.get("play-vertical").map(String::as_str), Some("too-dark"));
 }

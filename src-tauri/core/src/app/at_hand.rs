@@ -169,14 +169,10 @@ impl Inner {
         by: Option<&str>,
         decide: impl FnOnce(Scene<'_>) -> Result<Option<EntryBody>, Refusal>,
     ) -> Result<Response, Fault> {
-        let by = self.technician(by)?;
-        match self.decided(visit, &by, decide)? {
-            Some(body) => self.write(visit, body),
-            None => self.look(visit),
-        }
+        self.change_several(visit, by, |scene| decide(scene).map(|body| body.into_iter().collect()))
     }
 
-    /// Reads, decides and writes several entries at once: all of them or none.
+    /// The same of several entries at once: all of them are written or none.
     pub(super) fn change_several(
         &mut self,
         visit: &str,
@@ -185,7 +181,7 @@ impl Inner {
     ) -> Result<Response, Fault> {
         let by = self.technician(by)?;
         let bodies = self.decided(visit, &by, decide)?;
-        self.write_several(visit, bodies)
+        if bodies.is_empty() { self.look(visit) } else { self.write_several(visit, bodies) }
     }
 
     /// What a decision says of the visit as it stands.

@@ -82,7 +82,8 @@ impl Inner {
     }
 
     fn closed(&self, mut standing: Arc<Standing>) -> Arc<Standing> {
-        let Some(record) = self.record_at_hand(&standing.visit) else { return standing };
+        let entered = |record: &&Record| record.entered.is_some();
+        let Some(record) = self.record_at_hand(&standing.visit).filter(entered) else { return standing };
         let by = self.technician(None).unwrap_or_default();
         let asking = Asking { by: &by, device: &self.writer.device, devices: &self.devices, now: self.now() };
         if let Some(why) = why(&self.trade, record, asking) {

@@ -1,5 +1,6 @@
 //! The ledger read once, front to back: what stands after supersession and withdrawal.
 
+use std::cell::LazyCell;
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
 use crate::model::answer::{AnswerValue, Beside, Temperature};
@@ -103,7 +104,7 @@ pub fn read_with(entries: &[Entry], body: EntryBody) -> Record {
 }
 
 fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
-    let withdrawn: BTreeSet<String> = entries.clone().flat_map(withdrawn_entries).cloned().collect();
+    let withdrawn = withdrawn(entries.clone());
     let superseded = superseded(entries.clone(), &withdrawn);
     let mut record = Record::default();
     for entry in entries.clone().filter(|entry| !withdrawn.contains(&entry.hash)) {
@@ -169,12 +170,25 @@ fn latest_of_each<'e>(
     taken_back.iter().filter(|hash| latest.get(&step(hash)) == Some(hash)).collect()
 }
 
-fn withdrawn_entries(entry: &Entry) -> &[String] {
-    match &entry.body {
-        EntryBody::Withdrawn { entry, .. } => std::slice::from_ref(entry),
-        EntryBody::Amended { takes_back, .. } => takes_back,
-        _ => &[],
+/// Hashes of what was taken back. A change of intake takes back answers and nothing else, whatever it names.
+fn withdrawn<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> BTreeSet<String> {
+    // Asked of few visits: a layout is seldom changed.
+    let answers =
+        LazyCell::new(|| entries.clone().filter_map(answer_of).map(|(hash, _)| hash).collect::<HashSet<_>>());
+    let is_answer = |hash: &&String| answers.contains(hash.as_str());
+    let mut gone = BTreeSet::new();
+    for entry in entries.clone() {
+        match &entry.body {
+            EntryBody::Withdrawn { entry, .. } => {
+                gone.insert(entry.clone());
+            }
+            EntryBody::Amended { takes_back, .. } => {
+                gone.extend(takes_back.iter().filter(is_answer).cloned())
+            }
+            _ => {}
+        }
     }
+    gone
 }
 
 fn superseded_answers(entry: &Entry) -> &[String] {
