@@ -1,5 +1,5 @@
-// Where the screen of a step, or of two, leads: on, to the photo that is still wanted, or, where it was put off, to what
-// else is open.
+// Where the screen of a step, or of two, leads: on, to the photo that is still wanted, or, where it was put off, to
+// what else is open.
 import { go } from './router.ts';
 import { goOn } from './state.svelte.ts';
 import { undone } from './undone.svelte.ts';
