@@ -52,12 +52,13 @@ fn opened(folder: &Path, press: Arc<dyn Press>) -> (Arc<Steady>, String) {
     (Arc::new(steady), visit)
 }
 
-/// What comes back to a request, on a thread of its own.
+/// What comes back to a request, on a thread of its own, which holds the core no longer than until it has answered.
 fn sent(steady: &Arc<Steady>, request: Value) -> Receiver<Result<Response, String>> {
     let (to, from) = channel();
     let steady = Arc::clone(steady);
     std::thread::spawn(move || {
         let reply = steady.handle(serde_json::from_value(request).unwrap());
+        drop(steady);
         let _ = to.send(reply.map_err(|failure| failure.code));
     });
     from
