@@ -99,6 +99,7 @@ fn answer(visit: &str, turn: usize) -> Request {
         temperature: None,
         free: None,
         engine: None,
+        heard_at: None,
         reason: None,
     }
 }

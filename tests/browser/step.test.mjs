@@ -210,7 +210,7 @@ test("a step answered with “not done” does not look checked, on the shaft no
   assert.equal(await station.locator("span.open").evaluate((one) => getComputedStyle(one).borderTopStyle), "dashed");
   await show(phone.page, screen("home"));
   const card = phone.page.locator(`[data-visit="${visit}"]`);
-  assert.match(await card.innerText(), /1 of 17 steps checked, 1 left open/);
+  assert.match(await card.innerText(), /1 of 18 steps checked, 1 left open/);
 });
 
 test("a locked step shows the answer and the photo it has, and why it is locked", async () => {

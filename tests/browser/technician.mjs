@@ -122,7 +122,7 @@ export function technician(hands, answers, pictured = () => true, { oneByOne = f
   async function answer(step, value = answers[step]) {
     assert.ok(value !== undefined, `no answer was thought of for ${step}`);
     // What is asked before an answer means anything.
-    for (const first of ["free-yes", "engine-warm", "temperature-cold"]) if (await hands.shown(first)) await hands.tap(first);
+    for (const first of ["free-yes", "engine-warm", "temperature-warm"]) if (await hands.shown(first)) await hands.tap(first);
     if (typeof value === "number") {
       await hands.write("reading", String(value));
       await hands.tap("save-reading");

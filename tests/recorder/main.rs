@@ -31,6 +31,7 @@ fn main() {
                 temperature: None,
                 free: None,
                 engine: None,
+                heard_at: None,
                 reason: None,
             })
             .unwrap();

@@ -102,7 +102,8 @@ fn gauge_settles_unsure_and_never_clears_what_a_hand_felt() {
         ("not-done", &NONE[..], "none", "none"),
     ] {
         let (_folder, steady) = scratch();
-        let visit = visit(&steady, &format!("play-vertical={hand} play-lateral=none turn-by-hand=smooth"));
+        let visit =
+            visit(&steady, &format!("play-vertical={hand}@warm play-lateral=none@warm turn-by-hand=smooth"));
         under_the_car(&steady, &visit);
         let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
         assert_eq!(word(&standing), before, "{hand}");

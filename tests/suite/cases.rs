@@ -131,7 +131,7 @@ fn nothing_heard_and_nothing_found_is_normal_character() {
     let report = check(&Expect {
         answers: "road-speed-vibration=none idle-speed=750 idle-noise=none misfire-evidence=none air-leak-test=none \
                   engagement-setting=standard neutral-2500-buzz=none running-stop=none creep-noise=none \
-                  housing-look=sound play-vertical=none play-lateral=none play-far-end=none turn-by-hand=smooth \
+                  housing-look=sound play-vertical=none@warm play-lateral=none@warm play-far-end=none turn-by-hand=smooth \
                   coupling-look=sound shaft-look=sound shield-and-mounts=sound",
         word: Some("NOTICE"),
         first: Some("normal-character"),
@@ -160,8 +160,9 @@ fn unsure_and_not_tried_never_read_as_safe() {
 #[test]
 fn rubber_within_its_figure_is_no_bearing() {
     for seat in ["none", "within-figure"] {
-        let answers =
-            format!("play-vertical={seat} play-lateral=within-figure support-look=sound turn-by-hand=smooth");
+        let answers = format!(
+            "play-vertical={seat}@warm play-lateral=within-figure@warm support-look=sound turn-by-hand=smooth"
+        );
         let report = report(&figured("rubber-centre", &answers));
         assert_eq!(report["urgency"]["word"], "NOTICE", "{report:#}");
         assert_eq!(report["urgency"]["complete"], true);
@@ -203,12 +204,12 @@ fn opened_tube_decides_where_nothing_can_be_gripped() {
     tube("neutral-2500-buzz=felt turn-by-hand=smooth", Some("CAUTION"));
     tube("tube-open-check=felt", Some("DANGER"));
     tube("tube-open-check=unsure turn-by-hand=smooth", Some("WARNING"));
-    tube("tube-open-check=none turn-by-hand=smooth", Some("NOTICE"));
+    tube("tube-open-check=none@warm turn-by-hand=smooth", Some("NOTICE"));
 }
 
 #[test]
 fn missing_turn_holds_back_nothing_and_is_named() {
-    let plays = "play-vertical=none play-lateral=none";
+    let plays = "play-vertical=none@warm play-lateral=none@warm";
     for turn in ["", " turn-by-hand=not-done", " turn-by-hand=smooth", " turn-by-hand=smooth~along"] {
         let report = check(&Expect { answers: &format!("{plays}{turn}"), word: Some("NOTICE"), ..ANY });
         assert_eq!(report["urgency"]["limits"], json!(["housing-look", "turn-by-hand"]), "{turn}");

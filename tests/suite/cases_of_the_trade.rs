@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 
 use crate::support::{case, code, probability, report, scratch};
 
-const PLAYS: &str = "play-vertical=none play-lateral=none";
+const PLAYS: &str = "play-vertical=none@warm play-lateral=none@warm";
 const RIGID: &str = "rigid-engine-speed";
 const RUBBER: &str = "rubber-centre";
 
@@ -76,7 +76,8 @@ fn idle_noises_do_not_speak_for_a_bearing_that_stands_still() {
 
 #[test]
 fn springy_rubber_is_no_finding_and_says_how_it_was_judged() {
-    let answers = "play-vertical=springy play-lateral=springy support-look=sound turn-by-hand=smooth~free";
+    let answers =
+        "play-vertical=springy@warm play-lateral=springy@warm support-look=sound turn-by-hand=smooth~free";
     let report = rated(RUBBER, answers, "NOTICE");
     assert!(said(&report).contains("No figure known, judged by feel."), "{}", said(&report));
     assert_eq!(report["urgency"]["limits"], json!([]));
@@ -281,7 +282,8 @@ fn a_vibration_with_road_speed_is_a_wheel_first() {
 
 #[test]
 fn of_two_supports_the_one_that_moved_is_named() {
-    let answers = "play-vertical=none play-lateral=none play-vertical:2=felt play-lateral:2=none";
+    let answers =
+        "play-vertical=none@warm play-lateral=none@warm play-vertical:2=felt@warm play-lateral:2=none@warm";
     let report = rated("two-centres", answers, "WARNING");
     let reason = &report["urgency"]["reasons"][0];
     assert_eq!((&reason["rule"], &reason["steps"]), (&json!("rubber-play"), &json!(["play-vertical:2"])));
@@ -424,4 +426,35 @@ fn every_rule_that_looks_has_its_facts() {
     let known = ids(steady_core::model::rules::ALL.iter().map(|facts| facts.id).collect());
     assert_eq!(looked, known);
     assert_eq!(known.len(), steady_core::model::rules::ALL.len(), "each once");
+}
+
+/// Whatever language it is told in, and whether or not the words are known.
+#[test]
+fn a_complaint_that_nobody_named_is_not_cleared_cold() {
+    for (layout, feels, rest) in [
+        (RIGID, &["play-vertical=none", "play-lateral=none"][..], "housing-look=sound"),
+        (RUBBER, &["play-vertical=springy", "play-lateral=springy"], "support-look=sound"),
+        ("torque-tube", &["tube-open-check=none"], "housing-look=sound shaft-look=sound"),
+    ] {
+        for (warmth, expected) in [("", "CAUTION"), ("@cold", "CAUTION"), ("@warm", "NOTICE")] {
+            let felt: Vec<String> = feels.iter().map(|feel| format!("{feel}{warmth}")).collect();
+            let answers = format!("{} {rest} turn-by-hand=smooth~free", felt.join(" "));
+            for complaint in ["", "a strange noise", "it squeaks and clicks", "es quietscht"] {
+                let mut case = case(layout, &answers);
+                case["complaint"] = json!(complaint);
+                assert_eq!(word(&report(&case)), expected, "{layout} {warmth} {complaint}");
+            }
+            let mut hiss = case(layout, &answers);
+            hiss["complaint"] = json!("it hisses");
+            assert_ne!(word(&report(&hiss)), "WARNING", "{layout} {warmth}");
+        }
+    }
+}
+
+/// What a ring leaves that turns in its seat, and a support that has let its bearing down.
+#[test]
+fn fretting_at_a_metal_seat_and_a_sagging_support_confirm_a_suspicion() {
+    let noises = "neutral-2500-buzz=felt idle-noise=knock+whine";
+    rated(RIGID, &format!("{PLAYS} housing-look=marks+grease-or-dust {noises}"), "WARNING");
+    rated(RIGID, &format!("{PLAYS} housing-look=grease-or-dust {noises}"), "CAUTION");
 }

@@ -61,8 +61,8 @@ fn paper_of(case: &Value, kind: &str) -> String {
 fn a_shaft_turned_with_its_wheels_says_nothing_of_drag() {
     for (layout, plays) in [
         ("rigid-output-speed", PLAYS),
-        (RUBBER, "play-vertical=none play-lateral=none support-look=sound"),
-        ("half-shaft", "play-vertical=none play-lateral=none coupling-look=sound"),
+        (RUBBER, "play-vertical=none@warm play-lateral=none@warm support-look=sound"),
+        ("half-shaft", "play-vertical=none@warm play-lateral=none@warm coupling-look=sound"),
         ("one-piece", "play-far-end=none coupling-look=sound"),
         ("front-shaft", "play-far-end=none coupling-look=sound"),
     ] {
@@ -135,7 +135,7 @@ fn a_visit_can_be_read_as_the_second_rules_rated_it() {
             )
         };
         let today = read(json!({ "ask": "look", "visit": replayed.visit }));
-        assert_eq!(today, (now.0, now.1, now.2, Some(now.0 >= Word::Warning), 3), "{answers}");
+        assert_eq!(today, (now.0, now.1, now.2, Some(now.0 >= Word::Warning), 4), "{answers}");
         let earlier =
             json!({ "ask": "look-as-sorted", "visit": replayed.visit, "knowledge": second.version });
         assert_eq!(read(earlier), (then.0, then.1, then.2, Some(false), 2), "{answers}");
@@ -146,9 +146,9 @@ fn a_visit_can_be_read_as_the_second_rules_rated_it() {
 fn what_forbids_driving_sets_the_flag() {
     for (answers, expected, flag) in [
         ("play-vertical=felt", "DANGER", json!(true)),
-        ("play-vertical=none play-lateral=none turn-by-hand=rough~free", "WARNING", json!(true)),
-        ("play-vertical=none play-lateral=none idle-noise=hiss", "CAUTION", json!(false)),
-        ("play-vertical=none play-lateral=none", "NOTICE", json!(false)),
+        ("play-vertical=none@warm play-lateral=none@warm turn-by-hand=rough~free", "WARNING", json!(true)),
+        ("play-vertical=none@warm play-lateral=none@warm idle-noise=hiss", "CAUTION", json!(false)),
+        ("play-vertical=none@warm play-lateral=none@warm", "NOTICE", json!(false)),
         ("", "none", Value::Null),
     ] {
         let report = report(&case(RIGID, answers));

@@ -521,6 +521,8 @@ fn bad_readings_are_refused_by_name() {
     refused(|input| input["place"] = place(0.0, 15.0, 500.0, 5.0), "gauge-at-pivot");
     refused(|input| input["place"] = place(0.0, 100.0, 3.0, 5.0), "bearing-at-pivot");
     refused(|input| input["place"] = place(0.0, 100.0, 300.0, -5.0), "place-refused");
+    refused(|input| input["place"] = place(0.0, 6e60, 300.0, 5.0), "place-refused");
+    refused(|input| input["place"] = place(0.0, 100.0, 20_000.0, 5.0), "place-refused");
     for (field, text, code) in [
         ("pivot_mm", "0,5", "decimal-comma"),
         ("gauge_mm", "", "not-a-number"),

@@ -167,7 +167,7 @@ pub fn small_visit(steady: &Steady, plate: &str) -> String {
 pub fn plain_photo(shade: u8) -> String {
     use base64::Engine;
     let mut picture = Vec::new();
-    image::RgbImage::from_pixel(24, 16, image::Rgb([shade; 3]))
+    image::RgbImage::from_pixel(160, 160, image::Rgb([shade; 3]))
         .write_to(&mut std::io::Cursor::new(&mut picture), image::ImageFormat::Jpeg)
         .unwrap();
     base64::engine::general_purpose::STANDARD.encode(picture)

@@ -6,7 +6,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::rating::Word;
 
-use crate::support::{ask, code, open, scratch};
+use crate::support::{ask, code, enter_lift, open, scratch, under};
 
 #[test]
 fn entries_cannot_be_changed_or_removed() {
@@ -117,6 +117,9 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
         temperature: None,
         free: None,
         engine: None,
+        heard_at: None,
+        layout: None,
+        clock: None,
         reason: None,
         supersedes: Vec::new(),
         by: "Robin Demo".to_owned(),
@@ -174,11 +177,40 @@ fn list_is_found_by_plate_vin_owner_and_date() {
         ("2026-11-25", vec!["QX 100%", "TR 4417"]),
         ("25.11.2026", vec!["QX 100%", "TR 4417"]),
         ("11/25/2026", vec!["QX 100%", "TR 4417"]),
+        ("25 November 2026", vec!["QX 100%", "TR 4417"]),
+        ("25. nov", vec!["QX 100%", "TR 4417"]),
+        ("25 novembre", vec!["QX 100%", "TR 4417"]),
+        ("octobre", vec![]),
         ("26.11.2026", vec![]),
         ("", vec!["QX 100%", "TR 4417"]),
         ("nobody", vec![]),
     ] {
         assert_eq!(found(search), plates, "{search}");
+    }
+}
+
+#[test]
+fn rating_is_found_by_its_signal_word() {
+    let (_folder, steady) = scratch();
+    let grave = under(&steady, "TR 4417", "rigid-engine-speed", "complaint");
+    enter_lift(&steady, &grave);
+    ask(
+        &steady,
+        json!({ "ask": "answer", "visit": grave, "step": "play-vertical", "value": "felt", "temperature": "warm" }),
+    );
+    under(&steady, "QX 100", "rigid-engine-speed", "complaint");
+    for (search, plates) in [
+        ("danger", vec!["TR 4417"]),
+        ("Gefahr tr", vec!["TR 4417"]),
+        ("danger qx", vec![]),
+        ("warning", vec![]),
+        ("dang", vec![]),
+    ] {
+        let request = Request::Visits { search: search.to_owned(), after: None };
+        let Response::Visits(page) = steady.handle(request).unwrap() else { panic!("no page") };
+        let found: Vec<_> = page.visits.iter().map(|card| card.plate.clone()).collect();
+        assert_eq!(found, plates, "{search}");
+        assert_eq!(page.total as usize, plates.len(), "{search}");
     }
 }
 

@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
-use steady_core::model::answer::{AnswerValue, EngineWarmth, Temperature, Warmth};
+use steady_core::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature, Warmth};
 use steady_core::model::bench::{BenchBody, BoreStage, Contact, HousingLook, RingTurn};
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
 use steady_core::model::entry::{Decision, EntryBody, Order, PhotoRef, Receipt};
@@ -20,6 +20,7 @@ use steady_core::model::occasion::{Conditions, Occasion, Speed};
 use steady_core::model::outcome::Outcome;
 use steady_core::model::photo_of::PhotoOf;
 use steady_core::model::standing::Support;
+use steady_core::model::time::Moment;
 use steady_core::model::typed::{LengthUnit, Typed};
 use steady_core::model::visit::{DistanceUnit, Gearbox, Intake, Odometer, Owner, Seat, Vehicle};
 
@@ -76,7 +77,11 @@ fn gauge(place: Place, reading: Typed) -> BenchBody {
         bearing: Some(BearingMark { bore_mm: text("35"), group: ClearanceGroup::C3 }),
         earlier: vec![Earlier { days_ago: 30.5, movement_mm: 0.02, standard_mm: 0.004 }],
     };
-    BenchBody::Gauged { step: "play-vertical".to_owned(), gauge: Box::new(gauge) }
+    BenchBody::Gauged {
+        step: "play-vertical".to_owned(),
+        gauge: Box::new(gauge),
+        reason: Some("read again".to_owned()),
+    }
 }
 
 fn bore(reading: BoreReading) -> BenchBody {
@@ -125,6 +130,9 @@ fn examples() -> Vec<EntryBody> {
         temperature: Some(Temperature::Judged(Warmth::Warm)),
         free: Some(true),
         engine: Some(EngineWarmth::Warm),
+        heard_at: Some(HeardAt::AllAlong),
+        layout: Some("torque-tube".to_owned()),
+        clock: Some(Moment(1)),
         reason: Some("looked again".to_owned()),
         supersedes: vec![hash()],
         by: by(),
@@ -191,6 +199,7 @@ fn examples() -> Vec<EntryBody> {
             set: "lift".to_owned(),
             gate: "engine-off".to_owned(),
             lift: Some(LiftKind::TwoPost),
+            clock: Some(Moment(1)),
             by: by(),
         },
         EntryBody::PartLeft { set: "lift".to_owned(), by: by() },

@@ -95,6 +95,7 @@ mod tidy;
 mod together;
 mod trade_contradicted;
 mod trust;
+mod two_people;
 mod verdict;
 mod vin_barcode;
 mod workshops;

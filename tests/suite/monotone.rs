@@ -70,6 +70,8 @@ fn rated(trade: &Trade, layout: &str, answers: &[(String, AnswerValue)]) -> (Urg
             entry: String::new(),
             value: value.clone(),
             beside: Beside::default(),
+            layout: None,
+            tube_opened: true,
             reason: None,
             by: String::new(),
             at: Moment(0),

@@ -19,10 +19,10 @@ const STEP: &str = "housing-look";
 
 /// A small JPEG of one colour.
 pub fn jpeg(shade: u8) -> Vec<u8> {
-    let picture = RgbImage::from_pixel(64, 48, Rgb([shade, shade / 2, 90]));
+    let picture = RgbImage::from_pixel(320, 240, Rgb([shade, shade / 2, 90]));
     let mut bytes = Vec::new();
     image::codecs::jpeg::JpegEncoder::new_with_quality(&mut bytes, 90)
-        .write_image(picture.as_raw(), 64, 48, ExtendedColorType::Rgb8)
+        .write_image(picture.as_raw(), 320, 240, ExtendedColorType::Rgb8)
         .unwrap();
     bytes
 }

@@ -25,14 +25,25 @@ fn walked(steady: &Steady, answers: &[(&str, Value)]) -> Standing {
     standing
 }
 
+fn rubber() -> Value {
+    json!({ "vehicle": { "layout": "rubber-centre", "gearbox": "manual", "plate": "RL 1" } })
+}
+
 fn amend(visit: &str, takes_back: &[&str], reason: Option<&str>) -> Value {
-    let intake = json!({ "vehicle": { "layout": "rubber-centre", "gearbox": "manual", "plate": "RL 1" } });
+    amend_to(visit, rubber(), takes_back, reason)
+}
+
+fn amend_to(visit: &str, intake: Value, takes_back: &[&str], reason: Option<&str>) -> Value {
     json!({ "ask": "amend", "visit": visit, "intake": intake, "takes_back": takes_back, "reason": reason })
 }
 
 fn lost(steady: &Steady, visit: &str) -> (Vec<String>, bool) {
-    let (visit, layout) = (visit.to_owned(), "rubber-centre".to_owned());
-    match steady.handle(Request::LayoutTakesBack { visit, layout }).unwrap() {
+    lost_by(steady, visit, rubber())
+}
+
+fn lost_by(steady: &Steady, visit: &str, intake: Value) -> (Vec<String>, bool) {
+    let request = json!({ "ask": "amend-takes-back", "visit": visit, "intake": intake });
+    match steady.handle(serde_json::from_value::<Request>(request).unwrap()).unwrap() {
         Response::TakesBack { steps, needs_reason } => (steps, needs_reason),
         other => panic!("not what is taken back but {other:?}"),
     }

@@ -65,6 +65,8 @@ fn rated(trade: &Trade, layout: &str, sounds: &[&str], given: &[(String, Given)]
             entry: String::new(),
             value: value.clone(),
             beside: Beside { free: *free, ..Beside::default() },
+            layout: None,
+            tube_opened: true,
             reason: None,
             by: String::new(),
             at: Moment(0),

@@ -88,7 +88,7 @@ fn a_visit_can_be_read_as_the_first_rules_rated_it() {
         let replayed = steady_core::app::replay::replay(&steady, &case, std::path::Path::new(".")).unwrap();
         let look = |request: Value| ask(&steady, request);
         let today = look(json!({ "ask": "look", "visit": replayed.visit }));
-        assert_eq!((today.urgency.word, today.urgency.rules, today.opened_under), (now, 3, 3), "{answers}");
+        assert_eq!((today.urgency.word, today.urgency.rules, today.opened_under), (now, 4, 4), "{answers}");
         let first = look(json!({ "ask": "look-as-sorted", "visit": replayed.visit, "knowledge": version }));
         assert_eq!((first.urgency.word, first.urgency.rules), (then, 1), "{answers}");
     }

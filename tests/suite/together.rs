@@ -35,7 +35,11 @@ fn answered(steady: &Steady, visit: &str, step: &str, value: Value) -> Standing 
 }
 
 fn all_sound(visit: &str, steps: &[&str]) -> Value {
-    json!({ "ask": "all-sound", "visit": visit, "steps": steps })
+    all_sound_by("rigid-engine-speed", visit, steps)
+}
+
+fn all_sound_by(layout: &str, visit: &str, steps: &[&str]) -> Value {
+    json!({ "ask": "all-sound", "visit": visit, "layout": layout, "steps": steps })
 }
 
 fn step<'s>(standing: &'s Standing, id: &str) -> &'s StepStand {

@@ -4,6 +4,7 @@
 import { ask, failureOf } from './client.ts';
 import type { Failure } from './types/Failure.ts';
 import type { StillOpen } from './types/StillOpen.ts';
+import type { VinHint } from './types/VinHint.ts';
 import type { VisitBefore } from './types/VisitBefore.ts';
 
 class Before {
@@ -13,6 +14,8 @@ class Before {
   stillOpen = $state.raw<StillOpen | null>(null);
   /** Why it is not known whether there are any. */
   problem = $state.raw<Failure | null>(null);
+  /** The VIN that was asked for, and what its check digit says. */
+  vin = $state.raw<{ typed: string; hint: VinHint | null } | null>(null);
   #of = '';
   #turn = 0;
 
@@ -29,13 +32,15 @@ class Before {
   async look(plate: string, vin: string, visit: string | null): Promise<void> {
     const turn = (this.#turn += 1);
     const car = JSON.stringify([plate, vin, visit]);
-    if (car !== this.#of) [this.visits, this.stillOpen] = [[], null];
+    if (car !== this.#of) [this.visits, this.stillOpen, this.vin] = [[], null, null];
     this.#of = car;
     this.problem = null;
     if (plate.trim() + vin.trim() === '') return;
     try {
-      const { visits, still_open } = await ask({ ask: 'visits-before', plate, vin, visit });
-      if (turn === this.#turn) [this.visits, this.stillOpen] = [visits, still_open];
+      const { visits, still_open, vin_hint } = await ask({ ask: 'visits-before', plate, vin, visit });
+      if (turn !== this.#turn) return;
+      [this.visits, this.stillOpen] = [visits, still_open];
+      this.vin = { typed: vin, hint: vin_hint };
     } catch (problem) {
       if (turn === this.#turn) [this.visits, this.stillOpen, this.problem] = [[], null, failureOf(problem)];
     }

@@ -58,7 +58,9 @@ it('has the keys that are put together from what the core names', () => {
         `ui-leave-${set}`,
         `ui-leave-${set}-done`,
       ]),
-      ...['gates-open', 'other-part', 'danger-found', 'gates-of-another', 'gates-too-old'].map((why) => `lock-${why}`),
+      ...['gates-open', 'other-part', 'danger-found', 'gates-of-another', 'gates-too-old', 'not-driven'].map(
+        (why) => `lock-${why}`,
+      ),
       ...['running-first', 'under-car-first'].flatMap((order) => [`order-${order}`, `ui-order-${order}-about`]),
       ...THEMES.map((theme) => `ui-theme-${theme}`),
       ...THUMBS.map((thumb) => `ui-thumb-${thumb}`),

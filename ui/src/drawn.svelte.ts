@@ -1,6 +1,7 @@
-// Marks as they are drawn over a photo, until they are kept: each change can be taken back, and none of it touches
-// what the ledger has.
+// Marks as they are drawn over a photo, kept on this device at each stroke until the ledger has them: each change can
+// be taken back, and none of it touches what the ledger has.
 
+import { dropDraft, keepDraft, readDraft } from './drafts.ts';
 import type { Mark } from './types/Mark.ts';
 
 export class Drawn {
@@ -11,9 +12,18 @@ export class Drawn {
   /** The last change was taken back just now. */
   undone = $state(false);
   #before = $state.raw<(Mark[] | null)[]>([]);
+  #draft: string | null = null;
 
   /** Something was drawn here that can be taken back. */
   readonly undoes = $derived(this.#before.length > 0);
+
+  /** Draws over this photo from here on; what was drawn over it and not kept is there again. */
+  over(draft: string): void {
+    if (draft === this.#draft) return;
+    this.#draft = draft;
+    this.#before = [];
+    this.marks = readDraft<Mark[]>(draft);
+  }
 
   draw(marks: Mark[]): void {
     this.#before = [...this.#before, this.marks];
@@ -47,6 +57,10 @@ export class Drawn {
   }
 
   #say(what?: 'saved' | 'undone'): void {
+    if (this.#draft !== null) {
+      if (this.marks === null) dropDraft(this.#draft);
+      else keepDraft(this.#draft, this.marks);
+    }
     this.saved = what === 'saved';
     this.undone = what === 'undone';
   }

@@ -25,3 +25,19 @@ it.each(['keep', 'drop'] as const)('offers nothing to take back after %s', (how)
   drawn[how]();
   expect([drawn.marks, drawn.undoes, drawn.saved]).toEqual([null, false, how === 'keep']);
 });
+
+it('has what was drawn and not kept, when the photo is opened again', () => {
+  const before = new Drawn();
+  before.over('marks.visit.photo');
+  before.draw([dot(0.1)]);
+  const again = new Drawn();
+  again.over('marks.visit.photo');
+  expect(again.marks).toEqual([dot(0.1)]);
+  again.over('marks.visit.other');
+  expect(again.marks).toBeNull();
+  again.over('marks.visit.photo');
+  again.keep();
+  const kept = new Drawn();
+  kept.over('marks.visit.photo');
+  expect(kept.marks).toBeNull();
+});

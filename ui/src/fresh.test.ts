@@ -47,8 +47,8 @@ it('asks at once on coming back', async () => {
   expect(open.standing?.ledger.entries).toBe(4);
 });
 
-it('leaves alone what is as new, or newer', async () => {
-  const now = (open.standing = having(5));
+it('leaves alone what is the same', async () => {
+  const now = (open.standing = having(4));
   await known();
   expect(open.standing).toBe(now);
 });
@@ -93,4 +93,9 @@ it('asks for nothing once the visit is left', async () => {
   end();
   await known();
   expect(ask).not.toHaveBeenCalled();
+});
+
+it('takes what is fewer: an import that was taken back left it', async () => {
+  open.standing = having(5);
+  expect(await known()).toBe(4);
 });

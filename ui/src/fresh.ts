@@ -52,10 +52,10 @@ async function lookAnew(visit: string): Promise<void> {
   await open.beside(async () => {
     const standing = await ask({ ask: 'look', visit });
     return () => {
+      // Not by its entries alone: a safety check grows old without one, and an import that is taken back leaves fewer.
       const now = open.standing;
-      // Entries are only ever added: more of them is newer, as many is the same.
-      const newer = now?.visit === visit && standing.ledger.entries > now.ledger.entries;
-      if (newer && isFree()) open.standing = standing;
+      const other = now?.visit === visit && JSON.stringify(standing) !== JSON.stringify(now);
+      if (other && isFree()) open.standing = standing;
     };
   });
   asking = false;
@@ -66,7 +66,7 @@ function isFree(): boolean {
   for (const unsent of held) if (unsent()) return false;
   for (const field of typedInto) {
     if (!field.isConnected) typedInto.delete(field);
-    else if (field.value !== '') return false;
+    else if (!(field instanceof HTMLSelectElement) && field.value !== '') return false;
   }
   return true;
 }

@@ -17,7 +17,12 @@ export function onward(standing: Standing, shown: string[], askPhoto: (step: str
   const later = steps.slice(last + 1).find((step) => !step.answered && !step.lock);
   // The first part that can be gone to, where nothing else is open to be answered.
   const behind = standing.gate_sets.find((set) => set.lock === null && !set.open);
-  if (stays !== null && answered) askPhoto(stays);
+  // What was found is wanted in a picture, wherever the walk goes on.
+  const bare = here.find(
+    (step) => step.answered?.found && step.wants_photo && !(step.photo ?? step.waiver ?? step.lock),
+  );
+  if (answered && bare) askPhoto(bare.id);
+  else if (stays !== null && answered) askPhoto(stays);
   else if (!answered && later) go({ screen: 'step', visit, step: later.id });
   else if (stays !== null && behind) go({ screen: 'gates', visit, set: behind.id });
   else goOn(standing);

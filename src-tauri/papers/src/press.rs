@@ -48,7 +48,10 @@ impl Press for TypstPress {
     fn print(&self, paper: Paper<'_>, run: &PrintRun<'_>) -> Result<Vec<u8>, PressError> {
         let printed = match paper {
             Paper::Finding(finding) => {
-                let lines = finding.steps.iter().flat_map(|step| step.photo.iter().chain(&step.before));
+                let lines = finding
+                    .steps
+                    .iter()
+                    .flat_map(|step| step.photo.iter().chain(&step.before).chain(&step.further));
                 let inputs = PrintInputs::gather(Template::Finding, lines, run);
                 content(finding)
                     .and_then(|content| self.set(&inputs, content, &finding.locale, &[FINDING_SIZE]))

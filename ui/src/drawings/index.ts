@@ -3,6 +3,7 @@
 import type { Component } from 'svelte';
 import type { Support } from '../types/Support.ts';
 import AirLeak from './AirLeak.svelte';
+import AirLeakByEar from './AirLeakByEar.svelte';
 import ClutchPedal from './ClutchPedal.svelte';
 import Coupling from './Coupling.svelte';
 import Creep from './Creep.svelte';
@@ -43,6 +44,7 @@ const plain: Record<string, Component> = {
   'clutch-pedal-effect': ClutchPedal,
   'selector-effect': Selector,
   'misfire-evidence': Misfire,
+  'air-leak-by-ear': AirLeakByEar,
   'air-leak-test': AirLeak,
   'engagement-setting': EngagementSetting,
   'neutral-2500-buzz': NeutralBuzz,

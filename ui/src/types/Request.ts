@@ -4,6 +4,7 @@ import type { BenchAct } from "./BenchAct";
 import type { Decision } from "./Decision";
 import type { EngineWarmth } from "./EngineWarmth";
 import type { GaugeGiven } from "./GaugeGiven";
+import type { HeardAt } from "./HeardAt";
 import type { Intake } from "./Intake";
 import type { LiftKind } from "./LiftKind";
 import type { Mark } from "./Mark";
@@ -64,15 +65,15 @@ visit: string | null, } | { "ask": "open",
 /**
  * What is written down.
  */
-intake: Intake, } | { "ask": "layout-takes-back", 
+intake: Intake, } | { "ask": "amend-takes-back", 
 /**
  * The visit.
  */
 visit: string, 
 /**
- * The other layout.
+ * The whole intake as it would be.
  */
-layout: string, } | { "ask": "amend", 
+intake: Intake, } | { "ask": "amend", 
 /**
  * The visit.
  */
@@ -82,11 +83,23 @@ visit: string,
  */
 intake: Intake, 
 /**
+ * Hash of the entry by which the intake stood that was changed.
+ */
+from: string | null, 
+/**
  * The steps whose answers its layout takes back, as they were shown.
  */
 takes_back: Array<string>, 
 /**
  * Why, where one of them was grave.
+ */
+reason: string | null, } | { "ask": "take-back-elsewhere", 
+/**
+ * The visit.
+ */
+visit: string, 
+/**
+ * Why, where one of them found something.
  */
 reason: string | null, } | { "ask": "look", 
 /**
@@ -154,6 +167,10 @@ free: boolean | null,
  */
 engine: EngineWarmth | null, 
 /**
+ * Where a noise was loudest, where the step asks.
+ */
+heard_at: HeardAt | null, 
+/**
  * Why a DANGER answer is made milder.
  */
 reason: string | null, } | { "ask": "all-sound", 
@@ -161,6 +178,10 @@ reason: string | null, } | { "ask": "all-sound",
  * The visit.
  */
 visit: string, 
+/**
+ * The layout by which the screen listed them.
+ */
+layout: string, 
 /**
  * The looks that the screen listed: all that are open, in walk order.
  */
@@ -380,7 +401,11 @@ step: string,
 /**
  * What was read.
  */
-gauge: GaugeGiven, } | { "ask": "look-at-bench", 
+gauge: GaugeGiven, 
+/**
+ * Why it is milder than what was read before.
+ */
+reason: string | null, } | { "ask": "look-at-bench", 
 /**
  * The visit.
  */

@@ -18,6 +18,7 @@ import type { Salvaged } from "./Salvaged";
 import type { Standing } from "./Standing";
 import type { StillOpen } from "./StillOpen";
 import type { TakenBack } from "./TakenBack";
+import type { VinHint } from "./VinHint";
 import type { VinRead } from "./VinRead";
 import type { VisitBefore } from "./VisitBefore";
 import type { VisitPage } from "./VisitPage";
@@ -34,7 +35,11 @@ visits: Array<VisitBefore>,
 /**
  * What they left open: the latest DANGER or WARNING that nothing settled.
  */
-still_open: StillOpen | null, } | { "is": "takes-back", 
+still_open: StillOpen | null, 
+/**
+ * What the check digit says of the VIN that was asked for; none where it was empty.
+ */
+vin_hint: VinHint | null, } | { "is": "takes-back", 
 /**
  * The steps whose answers are taken back, in walk order.
  */

@@ -42,6 +42,10 @@ photo: PhotoLine | null,
  */
 before: PhotoLine | null, 
 /**
+ * Further photos of it, oldest first, at most [`FURTHER`]: a crack is shown from afar and from near.
+ */
+further: Array<PhotoLine>, 
+/**
  * Why there is no photo.
  */
 waiver: string | null, };

@@ -39,6 +39,10 @@ asks_free: TurnsWith | null,
  */
 asks_engine: boolean, 
 /**
+ * It was answered with a noise: where it was loudest can be said beside it.
+ */
+asks_heard_at: boolean, 
+/**
  * More answers are offered once the maker's figure is written down.
  */
 asks_figure: boolean, 

@@ -108,6 +108,9 @@ impl Inner {
         let warm_from_c = self.trade.rules_for(standing.intake.vehicle.warm_from_c).warm_from_c;
         let open = still_open::left_by(&earlier, standing, warm_from_c);
         standing.headline = asks::headline(&standing.urgency, &standing.asks, open.as_ref());
+        if open.is_some() {
+            derive::close_road(standing);
+        }
         standing.still_open = open;
         Ok(earlier)
     }

@@ -71,7 +71,7 @@ pub(super) fn gauge(
     visit: &str,
     by: Option<&str>,
     step: &str,
-    given: GaugeGiven,
+    (given, reason): (GaugeGiven, Option<String>),
 ) -> Result<Response, Fault> {
     let standing = inner.standing(visit)?;
     let maker = standing.intake.vehicle.maker_play_mm;
@@ -79,8 +79,7 @@ pub(super) fn gauge(
     input.earlier = earlier::earlier(inner, visit, step, tables()?)?;
     inner.change(visit, by, |scene| {
         decide::check_unlocked(scene, step)?;
-        let bench = BenchBody::Gauged { step: step.to_owned(), gauge: Box::new(input) };
-        Ok(Some(EntryBody::Bench { bench, by: scene.by.to_owned() }))
+        decide::gauged(scene, step, (Box::new(input), reason)).map(Some)
     })
 }
 

@@ -1,22 +1,25 @@
 //! From a request that changes a visit to the entries it asks for, or a refusal. Pure: reads the
 //! visit's entries, writes nothing.
 
+use std::collections::BTreeSet;
+
 use crate::model::answer::{AnswerValue, Beside};
+use crate::model::bench::BenchBody;
 use crate::model::device::Devices;
 use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
 use crate::model::gates::LiftKind;
+use crate::model::gauge::GaugeInput;
 use crate::model::ids::answer;
 use crate::model::limits;
-use crate::model::rating::Word;
 use crate::model::standing::{Lock, Standing, StepStand};
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::trade::Trade;
-use crate::trade::rows::{Form, StepRow};
-use crate::walk::record::{self, Record};
-use crate::walk::{applies, former, locks, relayout};
+use crate::trade::rows::{Form, Reads, StepRow};
+use crate::walk::record::{Record, StandingAnswer};
+use crate::walk::{applies, case, former, locks, relayout};
 
-use super::derive::step_words;
+use super::derive::{grave_steps, step_words_with};
 use super::fault::Refusal;
 use super::stale;
 
@@ -68,10 +71,11 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
     }
     own_gates(scene, row)?;
     figure_known(scene.record, &value)?;
-    let Beside { temperature, free, engine } = given.beside;
+    let Beside { temperature, free, engine, heard_at } = given.beside;
     if temperature.is_some_and(|read| !read.is_plausible()) {
         return Err(Refusal::TemperatureOutOfRange);
     }
+    let heard = case::reads(row, &value, &scene.record.intake) == Reads::Found;
     let supersedes = scene.record.answers.get(&row.id);
     let supersedes = supersedes.into_iter().flatten().map(|answer| answer.entry.clone()).collect();
     let reason = reason_given(given.reason)?;
@@ -81,6 +85,9 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
         temperature: temperature.filter(|_| row.asks_temperature),
         free: free.filter(|_| row.asks_free),
         engine: engine.filter(|_| row.asks_engine),
+        heard_at: heard_at.filter(|_| row.asks_heard_at && heard),
+        layout: Some(scene.record.intake.vehicle.layout.clone()),
+        clock: clock(scene),
         reason,
         supersedes,
         by: scene.by.to_owned(),
@@ -135,14 +142,38 @@ fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(),
     let stand =
         scene.standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.answered.as_ref());
     let asks = stand.is_some_and(|answered| answered.milder_needs_reason);
-    let now = step_words(scene.trade, scene.record).get(step).copied();
-    // What a gauge made of a step is no milder for what the hand says.
-    if !asks || now < Some(Word::Warning) {
-        return Ok(());
+    if asks { is_no_milder(scene, step, (body, reason.as_deref())) } else { Ok(()) }
+}
+
+/// Refuses what would make a step milder that asks for DANGER or WARNING, with gauges counted in.
+fn is_no_milder(
+    scene: Scene<'_>,
+    step: &str,
+    (body, reason): (&EntryBody, Option<&str>),
+) -> Result<(), Refusal> {
+    let grave = grave_steps(scene.trade, scene.entries, scene.record);
+    let Some(now) = grave.get(step) else { return Ok(()) };
+    let milder = step_words_with(scene.trade, scene.entries, body.clone()).get(step) < Some(now);
+    if milder { Err(lacking(reason)) } else { Ok(()) }
+}
+
+/// Readings of a gauge at a step. Where they say less than those before, which asked for DANGER or WARNING, they say why.
+///
+/// # Errors
+/// Why the step cannot be answered now, or the refusals of a reason.
+pub fn gauged(
+    scene: Scene<'_>,
+    step: &str,
+    (gauge, reason): (Box<GaugeInput>, Option<String>),
+) -> Result<EntryBody, Refusal> {
+    check_unlocked(scene, step)?;
+    let reason = reason_given(reason)?;
+    let bench = BenchBody::Gauged { step: step.to_owned(), gauge, reason: reason.clone() };
+    let body = EntryBody::Bench { bench, by: scene.by.to_owned() };
+    if !reason.as_deref().is_some_and(says_why) {
+        is_no_milder(scene, step, (&body, reason.as_deref()))?;
     }
-    let then = former::named(scene.trade, record::read_with(scene.entries, body.clone()));
-    let milder = step_words(scene.trade, &then).get(step).copied() < now;
-    if milder { Err(lacking(reason.as_deref())) } else { Ok(()) }
+    Ok(body)
 }
 
 fn step_row<'t>(scene: Scene<'t>, step: &str) -> Result<&'t StepRow, Refusal> {
@@ -171,6 +202,7 @@ fn lock_refusal(lock: &Lock) -> Refusal {
         Lock::DangerFound { .. } => Refusal::DangerLocksRunning,
         Lock::GatesOfAnother { .. } => Refusal::GatesOfAnother,
         Lock::GatesTooOld { .. } => Refusal::GatesTooOld,
+        Lock::NotDriven => Refusal::NotDriven,
     }
 }
 
@@ -225,7 +257,7 @@ pub fn confirm_gate(
     // Said with the first of them; a screen that was opened anew need not say it again.
     let lift = lift.or(locks::lift_of(scene.record, set)).filter(|_| !stand.lifts.is_empty());
     let (set, gate, by) = (set.to_owned(), gate.to_owned(), scene.by.to_owned());
-    let body = EntryBody::GateConfirmed { set, gate, lift, by };
+    let body = EntryBody::GateConfirmed { set, gate, lift, clock: clock(scene), by };
     Ok(found.confirmed.is_none().then_some(body))
 }
 
@@ -348,6 +380,9 @@ pub fn check_intake(trade: &Trade, intake: &Intake) -> Result<(), Refusal> {
     let fits = vehicle.seat.is_none_or(|seat| layout.seats.contains(&seat))
         && limits::entry::intake(intake).is_ok()
         && intake.complaint_sounds.iter().all(|sound| trade.sounds.iter().any(|row| &row.id == sound));
+    if vehicle.warm_from_c.is_some_and(|from| from < limits::WARM_FROM_LEAST_C) {
+        return Err(Refusal::WarmFromRefused);
+    }
     if fits { Ok(()) } else { Err(Refusal::IntakeRefused) }
 }
 
@@ -381,47 +416,120 @@ pub struct Relaid {
     pub needs_reason: bool,
 }
 
-/// What another layout would take back.
+/// What a change of intake would take back: answers that the car as it is now written down has not got, is asked
+/// otherwise, or judges by another figure.
 ///
 /// # Errors
-/// [`Refusal::UnknownLayout`]; [`Refusal::LayoutFixed`] once gauge or bench measured at the shaft of this one.
-pub fn relaid(scene: Scene<'_>, layout: &str) -> Result<Relaid, Refusal> {
-    if scene.record.intake.vehicle.layout == layout {
-        return Ok(Relaid::default());
-    }
-    let to = scene.trade.layout(layout).ok_or(Refusal::UnknownLayout)?;
+/// [`Refusal::UnknownLayout`]; [`Refusal::LayoutFixed`] once gauge or bench measured at the shaft of this one;
+/// [`Refusal::PartStillEntered`] where somebody is in a part that the car would no longer have.
+pub fn relaid(scene: Scene<'_>, intake: &Intake) -> Result<Relaid, Refusal> {
+    let (was, is) = (&scene.record.intake.vehicle, &intake.vehicle);
+    let to = scene.trade.layout(&is.layout).ok_or(Refusal::UnknownLayout)?;
     let stands = |entry: &&Entry| !scene.record.withdrawn.contains(&entry.hash);
-    if scene.entries.iter().filter(stands).any(|entry| matches!(entry.body, EntryBody::Bench { .. })) {
+    let measured =
+        || scene.entries.iter().filter(stands).any(|entry| matches!(entry.body, EntryBody::Bench { .. }));
+    if was.layout != is.layout && measured() {
         return Err(Refusal::LayoutFixed);
     }
-    let steps = relayout::lost(scene.trade, scene.record, to);
+    let has = |set: &String| {
+        applies::steps(scene.trade, to, is.gearbox).iter().any(|row| row.set.as_ref() == Some(set))
+    };
+    if scene.record.entered.as_ref().is_some_and(|set| !has(set)) {
+        return Err(Refusal::PartStillEntered);
+    }
+    let same_car = was.layout == is.layout && was.gearbox == is.gearbox;
+    let mut steps =
+        if same_car { Vec::new() } else { relayout::lost(scene.trade, scene.record, (to, is.gearbox)) };
+    if was.maker_play_mm != is.maker_play_mm {
+        let by_figure = by_another_figure(scene.record);
+        let all = scene.standing.steps.iter().map(|step| &step.id);
+        let lost = |step: &&String| steps.contains(step) || by_figure.contains(*step);
+        steps = all.filter(lost).cloned().collect();
+    }
+    let takes_back = relayout::answers_to(scene.trade, scene.entries, &steps);
+    let body =
+        EntryBody::Amended { intake: intake.clone(), takes_back, reason: None, by: scene.by.to_owned() };
     let grave =
         |step: &&StepStand| step.answered.as_ref().is_some_and(|answered| answered.milder_needs_reason);
-    let needs_reason = scene.standing.steps.iter().filter(grave).any(|step| steps.contains(&step.id));
+    let lost = scene.standing.steps.iter().filter(grave).any(|step| steps.contains(&step.id));
+    let needs_reason = lost || makes_milder(scene, body);
     Ok(Relaid { steps, needs_reason })
 }
 
-/// Intake written anew. Where its layout takes answers back, `seen` names their steps: whoever changes it was told.
+/// The steps whose answer says how a movement compares with the maker's figure.
+fn by_another_figure(record: &Record) -> BTreeSet<String> {
+    let by_figure =
+        |value: &AnswerValue| value.has(answer::WITHIN_FIGURE) || value.has(answer::BEYOND_FIGURE);
+    let answers = record.answers.iter().filter(|(_, all)| all.iter().any(|answer| by_figure(&answer.value)));
+    answers.map(|(step, _)| step.clone()).collect()
+}
+
+/// Whether an entry would make a step milder that asks for DANGER or WARNING.
+fn makes_milder(scene: Scene<'_>, body: EntryBody) -> bool {
+    let grave = grave_steps(scene.trade, scene.entries, scene.record);
+    if grave.is_empty() {
+        return false;
+    }
+    let then = step_words_with(scene.trade, scene.entries, body);
+    grave.iter().any(|(step, word)| then.get(step) < Some(word))
+}
+
+/// A change of intake as asked for.
+#[derive(Debug, Clone, Default)]
+pub struct GivenIntake {
+    /// The whole intake.
+    pub intake: Intake,
+    /// Hash of the entry by which the intake stood that was changed; none where nobody looked at it.
+    pub from: Option<String>,
+    /// The steps whose answers are taken back, as they were shown.
+    pub seen: Vec<String>,
+    /// Why, where that makes a grave step milder.
+    pub reason: Option<String>,
+}
+
+/// Intake written anew. Where it takes answers back, `seen` names their steps: whoever changes it was told.
 ///
 /// # Errors
-/// As [`check_intake`] and [`relaid`]; [`Refusal::LayoutTakesBack`] where others are lost than were seen, and the
-/// refusals of a reason.
-pub fn amend(
-    scene: Scene<'_>,
-    intake: Intake,
-    (seen, reason): (&[String], Option<String>),
-) -> Result<EntryBody, Refusal> {
+/// As [`check_intake`] and [`relaid`]; [`Refusal::IntakeChanged`] where somebody wrote it anew meanwhile,
+/// [`Refusal::LayoutTakesBack`] where others are lost than were seen, and the refusals of a reason.
+pub fn amend(scene: Scene<'_>, given: GivenIntake) -> Result<EntryBody, Refusal> {
+    let GivenIntake { intake, from, seen, reason } = given;
+    if from.is_some_and(|from| from != scene.standing.intake_entry) {
+        return Err(Refusal::IntakeChanged);
+    }
     check_intake(scene.trade, &intake)?;
-    let Relaid { steps, needs_reason } = relaid(scene, &intake.vehicle.layout)?;
+    let Relaid { steps, needs_reason } = relaid(scene, &intake)?;
     if steps != seen {
         return Err(Refusal::LayoutTakesBack);
     }
-    let reason = reason_given(reason)?.filter(|_| !steps.is_empty());
+    let reason = reason_given(reason)?.filter(|_| needs_reason || !steps.is_empty());
     if needs_reason && !reason.as_deref().is_some_and(says_why) {
         return Err(lacking(reason.as_deref()));
     }
     let takes_back = relayout::answers_to(scene.trade, scene.entries, &steps);
     Ok(EntryBody::Amended { intake, takes_back, reason, by: scene.by.to_owned() })
+}
+
+/// Takes back every answer that counts for nothing because another layout asked for it, each by an entry of its own.
+///
+/// # Errors
+/// [`Refusal::NothingToUndo`] where there is none, and the refusals of a reason where one of them found something.
+pub fn take_back_elsewhere(scene: Scene<'_>, reason: Option<String>) -> Result<Vec<EntryBody>, Refusal> {
+    let all = &scene.record.elsewhere;
+    if all.is_empty() {
+        return Err(Refusal::NothingToUndo);
+    }
+    let reason = reason_given(reason)?;
+    let found = all.iter().any(|(step, answer)| relayout::found(scene.trade, step, answer));
+    if found && !reason.as_deref().is_some_and(says_why) {
+        return Err(lacking(reason.as_deref()));
+    }
+    let withdrawn = |(_, answer): &(String, StandingAnswer)| EntryBody::Withdrawn {
+        entry: answer.entry.clone(),
+        reason: reason.clone(),
+        by: scene.by.to_owned(),
+    };
+    Ok(all.iter().map(withdrawn).collect())
 }
 
 /// The gate set of a gate, among those this car needs.
@@ -433,6 +541,13 @@ pub fn set_of_gate(standing: &Standing, gate: &str) -> Option<String> {
 /// Whether the part behind a set is open in the standing.
 pub fn is_open(standing: &Standing, set: &str) -> bool {
     standing.gate_sets.iter().any(|stand| stand.id == set && stand.open)
+}
+
+/// What the clock says, where an entry written now is dated visibly later: how old a safety check is, is reckoned by
+/// the clock of whoever looked.
+fn clock(scene: Scene<'_>) -> Option<Moment> {
+    let at = dated(scene.entries, scene.device, scene.now);
+    (at.0.saturating_sub(scene.now.0) > stale::MINUTE).then(|| scene.now.datable())
 }
 
 /// The moment a new entry of this device is dated: never before the latest of its chain and always after

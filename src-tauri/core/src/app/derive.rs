@@ -1,19 +1,20 @@
 //! From a visit's entries to its [`Standing`]: hands the walk's result to the sorting, and both to the
 //! urgency. Pure; nothing here is stored.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashSet};
 
-use crate::content::word_reasons;
+use crate::content::{urgency_id, word_reasons};
 use crate::model::bench::GaugeStand;
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::device::{Devices, WriterStand};
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
+use crate::model::gates::Lock;
 use crate::model::ids::{self, step};
 use crate::model::photo_of::PhotoOf;
-use crate::model::rating::Word;
+use crate::model::rating::{Urgency, Word};
 use crate::model::standing::{
-    AnswerForm, Answered, Choice, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow, Standing,
-    StationStand, StepStand, Support, TurnsWith, UndoOffer,
+    AnswerForm, Answered, Choice, Elsewhere, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow,
+    Standing, StationStand, StepStand, Support, TurnsWith, UndoOffer,
 };
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
@@ -25,7 +26,7 @@ use crate::trade::rows::{AnswerRow, Form, Layout, Reads, Speed, StepRow};
 use crate::urgency::rating;
 use crate::walk::bench::{self, BenchRecord, TEARDOWN};
 use crate::walk::record::{self, Record, StandingAnswer};
-use crate::walk::{applies, case, former, locks, order, position, together, undo, vin};
+use crate::walk::{applies, case, former, locks, order, position, relayout, together, undo, vin};
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
@@ -57,24 +58,22 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         return Err(Refusal::UnknownVisit);
     }
     let record = visit.record;
+    let visit = Visit { broken_at: visit.broken_at.or_else(|| names_what_is_gone(visit.entries)), ..visit };
     let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
     let mut case = case::case(trade, layout, record);
     let bench = bench::read(visit.entries, record);
-    let gauges = gauged_of(&bench)?;
+    let gauges = gauged_of(&bench, record)?;
     let hands = case.clone();
     play_gauge::count_in(&mut case, &gauges);
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, record);
-    let steps = steps(trade, layout, record, (&case, &hands), &rows, danger.as_deref());
-    let mut urgency = rating::rate(&case, &sort_as_judged(trade, &case));
+    let (steps, mut urgency) = rated(trade, layout, (visit, danger.as_deref()), &rows, (&case, &hands));
+    let off_the_road = urgency.do_not_drive == Some(true);
     // A car that is not to be driven is not run to find out more.
     let still = urgency.word >= Some(Word::Warning);
     let found = asks::found(&steps);
     let open = open_steps(&case, &rows, still, concern::is_not_at_idle(trade, &case, &found));
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
-    for reason in &mut urgency.reasons {
-        reason.basis = trade.basis_of_rule(&reason.rule);
-    }
     // What a rating says of itself rests on the numbers as judged too, whatever outcomes have taught.
     let taught = (sorting.outcomes > 0).then(|| explain_as_judged(trade, &case));
     let judged = taught.as_ref().unwrap_or(&sorting);
@@ -85,6 +84,9 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
+    let receipt = receipt(record, urgency.word);
+    let on_the_road = record.entered.as_deref() == Some(locks::ROAD);
+    let stops = danger.is_some() || off_the_road && on_the_road;
     let looks = together::looks(&rows, &steps, order, |row| is_behind_closed_tube(&case, row));
     let mut standing = Standing {
         visit: visit.id.to_owned(),
@@ -95,7 +97,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         support: layout.support,
         order,
         entered: record.entered.clone(),
-        position: position::position(trade, record, (&steps, &looks), danger.is_some()),
+        position: position::position(trade, record, (&steps, &looks), stops),
         warmth: record.warmth,
         stations: stations(&steps),
         gate_sets: locks::gate_sets(trade, record, &sets, danger.as_deref()),
@@ -109,31 +111,101 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         repair: repair(&bench),
         found,
         milder: record.milder.clone(),
+        elsewhere: record.elsewhere.iter().map(elsewhere).collect(),
         still_open: None,
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, visit),
-        receipt: receipt(record),
+        receipt,
         ledger: ledger(visit),
         writers: writers(visit),
         knowledge: trade.version_for(&layout.id),
         opened_under: record.opened_under,
         technician: record.opened_by.clone(),
         intake: record.intake.clone(),
+        intake_entry: record.intake_entry.clone(),
         pairs: together::pairs(&rows, &steps),
         looks,
         steps,
     };
+    if off_the_road {
+        close_road(&mut standing);
+    }
     word_reasons(&mut standing);
     Ok(standing)
 }
 
-fn gauged_of(bench: &BenchRecord) -> Result<Vec<GaugeStand>, Refusal> {
+/// The steps with their own ratings, and the visit's.
+fn rated(
+    trade: &Trade,
+    layout: &Layout,
+    (visit, danger): (Visit<'_>, Option<&str>),
+    rows: &[&StepRow],
+    (case, hands): (&Case, &Case),
+) -> (Vec<StepStand>, Urgency) {
+    let record = visit.record;
+    let mut steps = steps(trade, layout, record, (case, hands), rows, danger);
+    let mut urgency = rating::rate(case, &sort_as_judged(trade, case));
+    let not_here = |(step, answer): &(String, StandingAnswer)| {
+        !record.answers.contains_key(step) && relayout::found(trade, step, answer)
+    };
+    if visit.broken_at.is_some() || record.elsewhere.iter().any(not_here) {
+        withhold(&mut urgency);
+    }
+    if urgency.do_not_drive == Some(true) {
+        close_road_steps(&mut steps);
+    }
+    for reason in &mut urgency.reasons {
+        reason.basis = trade.basis_of_rule(&reason.rule);
+    }
+    (steps, urgency)
+}
+
+/// What nothing forbids is not said of a visit part of which is missing, or was found where this car is asked otherwise.
+fn withhold(urgency: &mut Urgency) {
+    if urgency.word < Some(Word::Warning) {
+        (urgency.word, urgency.do_not_drive, urgency.in_part) = (None, None, false);
+    }
+}
+
+/// Closes the road test of a car that may not be driven, whatever was felt before.
+pub fn close_road(standing: &mut Standing) {
+    close_road_steps(&mut standing.steps);
+    for set in standing.gate_sets.iter_mut().filter(|set| set.id == locks::ROAD) {
+        set.open = false;
+        set.lock.get_or_insert(Lock::NotDriven);
+    }
+}
+
+fn close_road_steps(steps: &mut [StepStand]) {
+    let open = |lock: &Lock| matches!(lock, Lock::GatesOpen { .. });
+    for step in steps.iter_mut().filter(|step| step.set.as_deref() == Some(locks::ROAD)) {
+        if step.lock.as_ref().is_none_or(open) {
+            step.lock = Some(Lock::NotDriven);
+        }
+    }
+}
+
+/// The place of the first entry that names one which is nowhere in the visit: a line that was there when it was written
+/// is gone.
+fn names_what_is_gone(entries: &[Entry]) -> Option<u64> {
+    let here: HashSet<&str> = entries.iter().map(|entry| entry.hash.as_str()).collect();
+    let is_gone = |named: &String| !here.contains(named.as_str());
+    let lacks = |entry: &&Entry| match &entry.body {
+        EntryBody::Answered { supersedes, .. } => supersedes.iter().any(is_gone),
+        EntryBody::Withdrawn { entry, .. } => is_gone(entry),
+        EntryBody::Amended { takes_back, .. } => takes_back.iter().any(is_gone),
+        _ => false,
+    };
+    entries.iter().find(lacks).map(|entry| entry.seq)
+}
+
+fn gauged_of(bench: &BenchRecord, record: &Record) -> Result<Vec<GaugeStand>, Refusal> {
     if bench.gauges.is_empty() {
         return Ok(Vec::new());
     }
     // The shipped tables were read when the readings were recorded; a test keeps them readable.
     BenchTables::shipped()
-        .map(|tables| play_gauge::stands(bench, tables))
+        .map(|tables| play_gauge::stands(bench, record.intake.vehicle.maker_play_mm, tables))
         .map_err(|_| Refusal::UnknownRequest)
 }
 
@@ -155,9 +227,32 @@ pub fn shown_steps<'t>(trade: &'t Trade, layout: &Layout, record: &Record) -> Ve
 }
 
 /// Each step's own rating as the record has it.
-pub fn step_words(trade: &Trade, record: &Record) -> BTreeMap<String, Word> {
+pub fn step_words(trade: &Trade, entries: &[Entry], record: &Record) -> BTreeMap<String, Word> {
     let layout = trade.layout(&record.intake.vehicle.layout);
-    layout.map(|layout| rating::rate_steps(&case::case(trade, layout, record))).unwrap_or_default()
+    layout.map(|layout| rating::rate_steps(&counted(trade, layout, entries, record))).unwrap_or_default()
+}
+
+/// The same, were one more entry written.
+pub fn step_words_with(trade: &Trade, entries: &[Entry], body: EntryBody) -> BTreeMap<String, Word> {
+    let entries = record::with(entries, body);
+    step_words(trade, &entries, &former::named(trade, record::read(&entries)))
+}
+
+/// The steps that are made milder only with a reason, with their words.
+pub fn grave_steps(trade: &Trade, entries: &[Entry], record: &Record) -> BTreeMap<String, Word> {
+    let Some(layout) = trade.layout(&record.intake.vehicle.layout) else { return BTreeMap::new() };
+    let case = counted(trade, layout, entries, record);
+    let mut words = rating::rate_steps(&case);
+    words.retain(|step, word| is_grave(&case, step, Some(*word)));
+    words
+}
+
+/// What counts: what hands and eyes found, and gauges.
+fn counted(trade: &Trade, layout: &Layout, entries: &[Entry], record: &Record) -> Case {
+    let mut case = case::case(trade, layout, record);
+    let gauges = gauged_of(&bench::read(entries, record), record).unwrap_or_default();
+    play_gauge::count_in(&mut case, &gauges);
+    case
 }
 
 /// Why a step where nothing was found goes without a photo, unless somebody gave another reason.
@@ -195,6 +290,9 @@ fn steps(
                 Speed::Output => TurnsWith::Wheels,
             }),
             asks_engine: row.asks_engine,
+            asks_heard_at: row.asks_heard_at
+                && counts
+                    .is_some_and(|answer| case::reads(row, &answer.value, &record.intake) == Reads::Found),
             asks_figure: !knows_figure(record)
                 && row.answers.iter().any(|answer| answer.figure == Some(true)),
             optional: row.optional || quiet && row.at_idle && !STILL_ASKED.contains(&row.id.as_str()),
@@ -218,6 +316,11 @@ fn steps(
         }
     };
     rows.iter().map(stand).collect()
+}
+
+fn elsewhere((step, answer): &(String, StandingAnswer)) -> Elsewhere {
+    let StandingAnswer { value, by, at, .. } = answer.clone();
+    Elsewhere { step: step.clone(), value, by, at }
 }
 
 /// Whether an answer leaves something for a photo to show: what was found or is in doubt, and what holds the shaft.
@@ -273,6 +376,7 @@ fn answered(
         temperature: counts.temperature,
         free: chosen.beside.free,
         engine: chosen.beside.engine,
+        heard_at: chosen.beside.heard_at,
         reason: chosen.reason.clone().or_else(|| milder.map(|made| made.reason.clone())),
         by: chosen.by.clone(),
         at: chosen.at,
@@ -365,20 +469,20 @@ fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOf
         offer.step = Some(now);
     }
     if let Some(step) = &offer.step {
-        let case = case::case(trade, layout, visit.record);
+        let case = counted(trade, layout, visit.entries, visit.record);
         let now = rating::rate_steps(&case).get(step).copied();
         if is_grave(&case, step, now) {
             let withdrawn =
                 EntryBody::Withdrawn { entry: offer.entry.clone(), reason: None, by: String::new() };
-            let then = former::named(trade, record::read_with(visit.entries, withdrawn));
-            let then = step_words(trade, &then).get(step).copied();
+            let then = step_words_with(trade, visit.entries, withdrawn).get(step).copied();
             offer.needs_reason = then < now;
         }
     }
     Some(offer)
 }
 
-fn receipt(record: &Record) -> Option<ReceiptStand> {
+/// One that was signed for another rating than the visit has is out of date, whatever became of the lines between.
+fn receipt(record: &Record, word: Option<Word>) -> Option<ReceiptStand> {
     let (receipt, at) = record.receipt.as_ref()?;
     Some(ReceiptStand {
         decision: receipt.decision,
@@ -388,7 +492,8 @@ fn receipt(record: &Record) -> Option<ReceiptStand> {
         rating: receipt.rating.clone(),
         at: *at,
         strokes: receipt.strokes.clone(),
-        outdated: record.after_receipt,
+        outdated: record.after_receipt
+            || receipt.rating.as_deref().is_some_and(|rating| rating != urgency_id(word)),
     })
 }
 

@@ -4,7 +4,7 @@
 use crate::model::answer::Beside;
 use crate::model::rating::Word;
 
-use super::decide::{self, GivenAnswer, GivenReceipt, Relaid};
+use super::decide::{self, GivenAnswer, GivenIntake, GivenReceipt, Relaid};
 use super::fault::{Fault, Refusal};
 use super::request::Request;
 use super::response::Response;
@@ -51,7 +51,8 @@ impl Inner {
             Request::Open { .. }
             | Request::Look { .. }
             | Request::LookAsSorted { .. }
-            | Request::LayoutTakesBack { .. }
+            | Request::AmendTakesBack { .. }
+            | Request::TakeBackElsewhere { .. }
             | Request::Amend { .. }
             | Request::History { .. }
             | Request::GiveOpinion { .. }
@@ -128,13 +129,17 @@ impl Inner {
             Request::LookAsSorted { visit, knowledge } => {
                 knowledge::as_sorted(self, &visit, knowledge.as_deref())
             }
-            Request::LayoutTakesBack { visit, layout } => {
+            Request::AmendTakesBack { visit, intake } => {
                 let Relaid { steps, needs_reason } =
-                    self.decided(&visit, "", |scene| decide::relaid(scene, &layout))?;
+                    self.decided(&visit, "", |scene| decide::relaid(scene, &intake))?;
                 Ok(Response::TakesBack { steps, needs_reason })
             }
-            Request::Amend { visit, intake, takes_back, reason } => {
-                self.change(&visit, by, |scene| decide::amend(scene, intake, (&takes_back, reason)).map(Some))
+            Request::Amend { visit, intake, from, takes_back: seen, reason } => {
+                let given = GivenIntake { intake, from, seen, reason };
+                self.change(&visit, by, |scene| decide::amend(scene, given).map(Some))
+            }
+            Request::TakeBackElsewhere { visit, reason } => {
+                self.change_several(&visit, by, |scene| decide::take_back_elsewhere(scene, reason))
             }
             Request::History { visit } => history::history(self, &visit),
             Request::GiveOpinion { visit, cause, reason } => {
@@ -160,13 +165,13 @@ impl Inner {
             Request::LeavePart { visit } => {
                 self.change(&visit, by, |scene| decide::leave_part(scene).map(Some))
             }
-            Request::Answer { visit, step, value, temperature, free, engine, reason } => {
-                let beside = Beside { temperature, free, engine };
+            Request::Answer { visit, step, value, temperature, free, engine, heard_at, reason } => {
+                let beside = Beside { temperature, free, engine, heard_at };
                 let given = GivenAnswer { step, value, beside, reason };
                 self.change(&visit, by, |scene| decide::answer(scene, given).map(Some))
             }
-            Request::AllSound { visit, steps } => {
-                self.change_several(&visit, by, |scene| looks::all_sound(scene, &steps))
+            Request::AllSound { visit, layout, steps } => {
+                self.change_several(&visit, by, |scene| looks::all_sound(scene, &layout, &steps))
             }
             Request::Undo { visit, entry, reason } => {
                 self.change(&visit, by, |scene| decide::undo(scene, &entry, reason).map(Some))
@@ -220,7 +225,9 @@ impl Inner {
     /// Gauges and the bench.
     fn of_bench(&mut self, request: Request, by: Option<&str>) -> Answer {
         match request {
-            Request::RecordGauge { visit, step, gauge } => bench::gauge(self, &visit, by, &step, gauge),
+            Request::RecordGauge { visit, step, gauge, reason } => {
+                bench::gauge(self, &visit, by, &step, (gauge, reason))
+            }
             Request::LookAtBench { visit } => bench::bench(self, &visit),
             Request::Bench { visit, act } => bench::act(self, &visit, by, act),
             _ => misplaced(),

@@ -33,9 +33,12 @@ pub(super) fn earlier(
         if chain.broken_at.is_some() {
             continue;
         }
-        let bench = walk_bench::read(&chain.entries, &record::read(&chain.entries));
+        let record = record::read(&chain.entries);
+        let bench = walk_bench::read(&chain.entries, &record);
         if other != visit {
-            let stand = play_gauge::stands(&bench, tables).into_iter().find(|gauge| gauge.step == step);
+            let maker_mm = record.intake.vehicle.maker_play_mm;
+            let mut stands = play_gauge::stands(&bench, maker_mm, tables).into_iter();
+            let stand = stands.find(|gauge| gauge.step == step);
             known.extend(stand.and_then(|gauge| as_earlier(&gauge, standing.support, now)));
         }
         if bench.ring.is_some() {

@@ -160,9 +160,18 @@ fn clearance_group(group: &str) -> Result<ClearanceGroup, FitFault> {
     }
 }
 
+/// Two temperatures as people write a range: `20..100`, `20-100`, `-10 - 80`, with any dash.
 fn temperatures(range: &str) -> Result<[Typed; 2], FitFault> {
-    let (low, high) = range.split_once("..").ok_or(FitFault::TemperatureRefused)?;
-    Ok([Typed::Text(low.to_owned()), Typed::Text(high.to_owned())])
+    let dash = |sign: char| ['-', '\u{2013}', '\u{2014}', '\u{2212}'].contains(&sign);
+    let between = || {
+        // The first sign of a number is no dash between two.
+        let after = range.char_indices().skip_while(|(_, sign)| !sign.is_ascii_digit());
+        let (at, sign) = after.into_iter().find(|(_, sign)| dash(*sign))?;
+        Some((&range[..at], &range[at + sign.len_utf8()..]))
+    };
+    let (low, high) = range.split_once("..").or_else(between).ok_or(FitFault::TemperatureRefused)?;
+    let number = |text: &str| Typed::Text(text.trim().replace('\u{2212}', "-"));
+    Ok([number(low), number(high)])
 }
 
 impl From<FitFault> for Fault {

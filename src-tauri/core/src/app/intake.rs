@@ -1,8 +1,8 @@
 //! Photos from a screen to the ledger: pieces of an upload, the photo taken in, the entry that names it.
 
 use crate::model::entry::{EntryBody, PhotoRef};
-use crate::model::hex;
 use crate::model::photo_of::PhotoOf;
+use crate::model::{hex, limits};
 use crate::photos::intake::take_in;
 use crate::store::uploads::MAX_PIECE_BYTES;
 
@@ -64,6 +64,9 @@ impl Inner {
     /// A photo taken in, on disk under its hash before any entry names it.
     pub(super) fn taken_in(&self, bytes: &[u8]) -> Result<PhotoRef, Fault> {
         let taken = take_in(bytes)?;
+        if taken.width.min(taken.height) < limits::LEAST_PHOTO_SIDE {
+            return Err(Refusal::PhotoTooSmall.into());
+        }
         let sha256 = self.store.keep_photo(&taken.full, &taken.thumb)?;
         Ok(PhotoRef {
             sha256,

@@ -8,6 +8,7 @@ use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing};
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
+use crate::walk::vin;
 
 use super::fault::Fault;
 use super::response::Response;
@@ -76,7 +77,8 @@ pub(super) fn before(
     standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let warm_from_c = inner.trade.rules_for(None).warm_from_c;
     let still_open = still_open::open_of(standings.iter().collect(), None, warm_from_c);
-    Ok(Response::VisitsBefore { visits: standings.into_iter().map(shown).collect(), still_open })
+    let vin_hint = vin::hint(vin);
+    Ok(Response::VisitsBefore { visits: standings.into_iter().map(shown).collect(), still_open, vin_hint })
 }
 
 fn shown(standing: Standing) -> VisitBefore {

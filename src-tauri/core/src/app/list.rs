@@ -13,6 +13,7 @@ use crate::store::cards::{CardRow, haystack};
 use super::decide::line_fits;
 use super::fault::{Fault, Refusal};
 use super::response::{Home, LayoutChoice, Response, VisitCard, VisitPage};
+use super::sought::sought;
 use super::steady::Inner;
 use super::{devices, qr, set_aside};
 
@@ -94,7 +95,7 @@ pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Re
     {
         return Ok(found);
     }
-    let page = inner.store.cards(search, after)?;
+    let page = inner.store.cards(&sought(search), after)?;
     let (total, next) = (page.total, page.next);
     let mut visits: Vec<VisitCard> = page.cards.into_iter().map(|known| whole(inner, known)).collect();
     for card in &mut visits {
@@ -132,11 +133,17 @@ pub(super) fn card(standing: &Standing) -> CardRow {
         answered: count(standing.steps.iter().filter(|step| step.answered.is_some()).count()),
         settled: Some(count(standing.steps.iter().filter(|step| step.settled()).count())),
         steps: count(standing.steps.iter().filter(|step| step.counts()).count()),
-        receipt: standing.receipt.as_ref().map(|receipt| receipt.decision.id().to_owned()),
+        receipt: signed_for_this(standing),
         repair: standing.repair.map(|stage| stage.id().to_owned()),
         confirmed: standing.outcome.is_some(),
         haystack: haystack(&[&vehicle.label, &vehicle.plate, &vehicle.vin, owner], &standing.opened_at.day()),
     }
+}
+
+/// What was decided by the receipt, unless the rating or what the note tells is another since: nobody signed for that.
+fn signed_for_this(standing: &Standing) -> Option<String> {
+    let receipt = standing.receipt.as_ref().filter(|receipt| !receipt.outdated)?;
+    Some(receipt.decision.id().to_owned())
 }
 
 fn shown(card: CardRow) -> VisitCard {

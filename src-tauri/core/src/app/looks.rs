@@ -7,15 +7,16 @@ use super::decide::{self, GivenAnswer, Scene};
 use super::fault::Refusal;
 
 /// An answer for each look that was listed on the screen. The list has to be the one that is open now: nobody says of a
-/// part that it is sound without having read its name.
+/// part that it is sound without having read its name, nor of one that another layout has by the same name.
 ///
 /// # Errors
 /// [`Refusal::LooksChanged`] where another list is open; else why one of them cannot be answered.
-pub fn all_sound(scene: Scene<'_>, listed: &[String]) -> Result<Vec<EntryBody>, Refusal> {
+pub fn all_sound(scene: Scene<'_>, layout: &str, listed: &[String]) -> Result<Vec<EntryBody>, Refusal> {
     for step in listed {
         decide::check_unlocked(scene, step)?;
     }
-    if listed.is_empty() || listed != scene.standing.looks.open {
+    let same_car = layout == scene.record.intake.vehicle.layout;
+    if listed.is_empty() || !same_car || listed != scene.standing.looks.open {
         return Err(Refusal::LooksChanged);
     }
     listed.iter().map(|step| sound(scene, step)).collect()

@@ -51,6 +51,7 @@ pub mod request;
 pub mod response;
 mod room;
 mod set_aside;
+mod sought;
 mod stale;
 mod steady;
 mod still_open;

@@ -6,12 +6,12 @@ use crate::measure::gauge::meaning::counts;
 use crate::model::answer::AnswerValue;
 use crate::model::bench::{GaugeGiven, GaugeStand};
 use crate::model::case::{Case, CaseAnswer};
-use crate::model::gauge::{Direction, GaugeInput};
+use crate::model::gauge::{Direction, GaugeInput, GaugeMeaning};
 use crate::model::ids::{self, answer, step};
 use crate::model::standing::Support;
 use crate::model::typed::{LengthUnit, Typed};
 use crate::trade::bench::BenchTables;
-use crate::walk::bench::BenchRecord;
+use crate::walk::bench::{BenchRecord, Gauged, Recorded};
 
 use super::fault::{Fault, Refusal};
 use super::gauge;
@@ -26,10 +26,12 @@ pub(super) fn direction(step: &str) -> Option<Direction> {
 }
 
 /// What the gauges say, by step. Readings that no longer can be judged were judged when they were recorded;
-/// they are left out and the hand's answer stands.
-pub(super) fn stands(bench: &BenchRecord, tables: &BenchTables) -> Vec<GaugeStand> {
-    let stand = |(step, recorded): (&String, &crate::walk::bench::Recorded<GaugeInput>)| {
-        let result = evaluate(&recorded.what, tables).ok()?;
+/// they are left out and the hand's answer stands. They are judged by the maker's figure as it is written down now.
+pub(super) fn stands(bench: &BenchRecord, maker_mm: Option<f64>, tables: &BenchTables) -> Vec<GaugeStand> {
+    let stand = |step: &String, recorded: &Recorded<GaugeInput>| {
+        let maker_limit = limit(recorded.what.unit, maker_mm);
+        let what = GaugeInput { maker_limit, ..recorded.what.clone() };
+        let result = evaluate(&what, tables).ok()?;
         Some(GaugeStand {
             step: step.clone(),
             lines: gauge::lines(&result, tables),
@@ -38,7 +40,30 @@ pub(super) fn stands(bench: &BenchRecord, tables: &BenchTables) -> Vec<GaugeStan
             at: recorded.at,
         })
     };
-    bench.gauges.iter().filter_map(stand).collect()
+    let worst = |(step, all): (&String, &Vec<Gauged>)| {
+        let stands = all.iter().filter_map(|gauged| stand(step, &gauged.read));
+        stands.max_by(|one, other| {
+            let badness = |stand: &GaugeStand| severity(stand.result.meaning);
+            badness(one).cmp(&badness(other)).then(one.at.cmp(&other.at))
+        })
+    };
+    bench.gauges.iter().filter_map(worst).collect()
+}
+
+/// How bad a meaning is; of readings that mean the same the latest stands.
+fn severity(meaning: GaugeMeaning) -> u8 {
+    match meaning {
+        GaugeMeaning::SettlesUnsure => 0,
+        GaugeMeaning::Silent => 1,
+        GaugeMeaning::Unsure => 2,
+        GaugeMeaning::BeyondFigure => 3,
+        GaugeMeaning::Felt => 4,
+    }
+}
+
+/// The maker's figure in the unit of the readings.
+fn limit(unit: LengthUnit, maker_mm: Option<f64>) -> Option<Typed> {
+    maker_mm.map(|mm| Typed::Number(LengthUnit::of_mm(unit, mm)))
 }
 
 /// Lets the gauges settle what hands left unsure, and raise what they missed. Where a gauge made the answer, or
@@ -81,7 +106,7 @@ pub(super) fn input(
         readings,
         instrument,
         place,
-        maker_limit: maker_play_mm.map(|mm| Typed::Number(LengthUnit::of_mm(unit, mm))),
+        maker_limit: limit(unit, maker_play_mm),
         bearing,
         earlier: Vec::new(),
     };

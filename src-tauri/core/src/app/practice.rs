@@ -104,7 +104,8 @@ fn is_for_practice(request: &Request) -> bool {
         request,
         Request::Look { .. }
             | Request::LookAsSorted { .. }
-            | Request::LayoutTakesBack { .. }
+            | Request::AmendTakesBack { .. }
+            | Request::TakeBackElsewhere { .. }
             | Request::Amend { .. }
             | Request::ChooseOrder { .. }
             | Request::ConfirmGate { .. }

@@ -39,6 +39,8 @@ refusals! {
     GateClosed = "gate-closed",
     GatesOfAnother = "gates-of-another",
     GatesTooOld = "gates-too-old",
+    /// A road test of a car that may not be driven.
+    NotDriven = "not-driven",
     UnknownGate = "unknown-gate",
     PartEntered = "part-entered",
     PartNotEntered = "part-not-entered",
@@ -89,11 +91,18 @@ refusals! {
     WorkshopTooLong = "workshop-too-long",
     WorkshopNumber = "workshop-number",
     WorkshopUnreadable = "workshop-unreadable",
+    PhotoTooSmall = "photo-too-small",
     NoVinInPhoto = "no-vin-in-photo",
     NoDeviceInPhoto = "no-device-in-photo",
     NoVisitInPhoto = "no-visit-in-photo",
     IntakeTooLong = "intake-too-long",
     LayoutFixed = "layout-fixed",
+    /// A housing that would be called warm while it is cold.
+    WarmFromRefused = "warm-from-refused",
+    /// The car was written down anew since the form was opened.
+    IntakeChanged = "intake-changed",
+    /// The change takes away a part that somebody is in.
+    PartStillEntered = "part-still-entered",
     /// Another layout takes back answers that whoever chose it was not told of.
     LayoutTakesBack = "layout-takes-back",
     SignatureRefused = "signature-refused",

@@ -16,7 +16,7 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use crate::content::{Reader, reason_text};
-use crate::model::answer::{AnswerValue, EngineWarmth, Temperature};
+use crate::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::limits;
 use crate::model::occasion::{Conditions, Occasion};
@@ -134,6 +134,8 @@ struct AnswerItem {
     free: Option<bool>,
     #[serde(default)]
     engine: Option<EngineWarmth>,
+    #[serde(default)]
+    heard_at: Option<HeardAt>,
     #[serde(default)]
     reason: Option<String>,
     #[serde(default)]
@@ -326,7 +328,7 @@ impl Stage<'_> {
     }
 
     fn answer(&self, visit: &str, item: &AnswerItem) -> Result<(), Failure> {
-        let AnswerItem { step, value, temperature, free, engine, reason, .. } = item.clone();
+        let AnswerItem { step, value, temperature, free, engine, heard_at, reason, .. } = item.clone();
         self.ask(Request::Answer {
             visit: visit.to_owned(),
             step: step.clone(),
@@ -334,6 +336,7 @@ impl Stage<'_> {
             temperature,
             free,
             engine,
+            heard_at,
             reason,
         })?;
         match &item.photo {
@@ -349,7 +352,7 @@ impl Stage<'_> {
             }
         }
         let Some(gauge) = item.gauge.clone() else { return Ok(()) };
-        self.ask(Request::RecordGauge { visit: visit.to_owned(), step, gauge }).map(|_| ())
+        self.ask(Request::RecordGauge { visit: visit.to_owned(), step, gauge, reason: None }).map(|_| ())
     }
 
     fn photo_bytes(&self, path: &Path) -> Result<Vec<u8>, Failure> {

@@ -5,7 +5,7 @@ use base64::engine::general_purpose::STANDARD;
 use serde::de::Error as _;
 use serde::{Deserialize, Deserializer};
 
-use crate::model::answer::{AnswerValue, EngineWarmth, Temperature};
+use crate::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::bench_act::BenchAct;
 use crate::model::entry::{Decision, Order};
@@ -76,12 +76,12 @@ pub enum Request {
         /// What is written down.
         intake: Intake,
     },
-    /// Which answers another layout would take back.
-    LayoutTakesBack {
+    /// Which answers a change of intake would take back.
+    AmendTakesBack {
         /// The visit.
         visit: String,
-        /// The other layout.
-        layout: String,
+        /// The whole intake as it would be.
+        intake: Intake,
     },
     /// Writes intake anew.
     Amend {
@@ -89,10 +89,21 @@ pub enum Request {
         visit: String,
         /// The whole intake.
         intake: Intake,
+        /// Hash of the entry by which the intake stood that was changed.
+        #[serde(default)]
+        from: Option<String>,
         /// The steps whose answers its layout takes back, as they were shown.
         #[serde(default)]
         takes_back: Vec<String>,
         /// Why, where one of them was grave.
+        #[serde(default)]
+        reason: Option<String>,
+    },
+    /// Takes back the answers that count for nothing because another layout asked for them.
+    TakeBackElsewhere {
+        /// The visit.
+        visit: String,
+        /// Why, where one of them found something.
         #[serde(default)]
         reason: Option<String>,
     },
@@ -149,6 +160,9 @@ pub enum Request {
         /// How warm the engine was, where the step asks.
         #[serde(default)]
         engine: Option<EngineWarmth>,
+        /// Where a noise was loudest, where the step asks.
+        #[serde(default)]
+        heard_at: Option<HeardAt>,
         /// Why a DANGER answer is made milder.
         #[serde(default)]
         reason: Option<String>,
@@ -157,6 +171,8 @@ pub enum Request {
     AllSound {
         /// The visit.
         visit: String,
+        /// The layout by which the screen listed them.
+        layout: String,
         /// The looks that the screen listed: all that are open, in walk order.
         steps: Vec<String>,
     },
@@ -336,6 +352,9 @@ pub enum Request {
         step: String,
         /// What was read.
         gauge: GaugeGiven,
+        /// Why it is milder than what was read before.
+        #[serde(default)]
+        reason: Option<String>,
     },
     /// Where the bench stands.
     LookAtBench {

@@ -35,8 +35,10 @@ pub enum Response {
         visits: Vec<super::known_car::VisitBefore>,
         /// What they left open: the latest DANGER or WARNING that nothing settled.
         still_open: Option<StillOpen>,
+        /// What the check digit says of the VIN that was asked for; none where it was empty.
+        vin_hint: Option<VinHint>,
     },
-    /// To `layout-takes-back`.
+    /// To `amend-takes-back`.
     TakesBack {
         /// The steps whose answers are taken back, in walk order.
         steps: Vec<String>,

@@ -28,7 +28,7 @@ pub struct Asking<'a> {
 }
 
 /// In a moment's own unit.
-const MINUTE: i64 = 60_000;
+pub(super) const MINUTE: i64 = 60_000;
 
 /// Why the safety checks of the entered part hold no more for whoever asks; none where they hold, or nobody is in a part.
 pub fn why(trade: &Trade, record: &Record, asking: Asking<'_>) -> Option<Lock> {
@@ -40,8 +40,10 @@ pub fn why(trade: &Trade, record: &Record, asking: Asking<'_>) -> Option<Lock> {
         return Some(Lock::GatesOfAnother { set });
     }
     let hold = &trade.gates_hold;
+    // A look that lies ahead of the clock has no age that anybody could vouch for.
     let longer = |since: Option<Moment>, minutes: u32| {
-        since.is_some_and(|since| asking.now.0.saturating_sub(since.0) > i64::from(minutes) * MINUTE)
+        let age = since.map_or(0, |since| asking.now.0.saturating_sub(since.0));
+        age > i64::from(minutes) * MINUTE || age < -MINUTE
     };
     let first = confirmed().map(|confirmed| confirmed.at).min();
     let old = longer(record.active_at, hold.away_minutes) || longer(first, hold.longest_minutes);

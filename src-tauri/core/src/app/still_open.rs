@@ -10,6 +10,7 @@ use crate::model::rating::{Reason, Word};
 use crate::model::rules::Tells;
 use crate::model::standing::{Answered, RepairStage, Standing};
 use crate::model::still_open::StillOpen;
+use crate::model::time::Moment;
 use crate::sorting::sort::NORMAL;
 
 use super::fault::Fault;
@@ -29,7 +30,16 @@ pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing
     // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
     let mut earlier: Vec<Standing> =
         known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
-    earlier.retain(|visit| (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit));
+    let before = inner.store.written_before(&now.visit)?;
+    earlier.retain_mut(|visit| {
+        let dated_before = (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit);
+        // Written here before, it is earlier, whatever a clock that ran ahead says of it.
+        let is_earlier = dated_before || before.contains(&visit.visit);
+        if is_earlier && !dated_before {
+            visit.opened_at = Moment(now.opened_at.0 - 1);
+        }
+        is_earlier
+    });
     if !earlier.iter().any(|visit| visit.urgency.word >= Some(Word::Warning)) {
         earlier.clear();
     }

@@ -128,6 +128,9 @@ pub struct GaugeRow {
     pub decision: String,
 }
 
+/// Most further photos of a step that are printed; the record keeps every one.
+pub const FURTHER: usize = 6;
+
 /// One step as checked.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -150,6 +153,8 @@ pub struct StepLine {
     pub photo: Option<PhotoLine>,
     /// The earlier photo that stands beside it, if the technician chose to pair them.
     pub before: Option<PhotoLine>,
+    /// Further photos of it, oldest first, at most [`FURTHER`]: a crack is shown from afar and from near.
+    pub further: Vec<PhotoLine>,
     /// Why there is no photo.
     pub waiver: Option<String>,
 }

@@ -7,17 +7,19 @@ use crate::model::device::{DeviceStand, WriterStand};
 use crate::model::ids::{self, answer};
 use crate::model::occasion::{Conditions, Occasion};
 use crate::model::rating::Reason;
-use crate::model::standing::{Answered, CLEAR_DECIBANS, CauseStand, Standing, StepStand, TurnsWith, Weight};
+use crate::model::standing::{
+    Answered, CLEAR_DECIBANS, CauseStand, PhotoStand, Standing, StepStand, TurnsWith, Weight,
+};
 use crate::model::time::Moment;
 use crate::model::visit::{Gearbox, Seat, Vehicle};
 use crate::words::Words;
 
-use super::finding::{ReasonLine, StepLine};
+use super::finding::{FURTHER, ReasonLine, StepLine};
 use super::open_points::without_result;
-use super::parts::{answer_of, field, pair, photo};
+use super::parts::{answer_of, field, pair, photo, photo_line};
 use super::reasons;
 use super::said;
-use super::shared::{CauseLine, Field};
+use super::shared::{CauseLine, Field, PhotoLine};
 
 /// Weight from which an answer counts as strong evidence: it turns the odds tenfold.
 const STRONG_DECIBANS: f64 = 10.0;
@@ -231,8 +233,18 @@ fn step_line(standing: &Standing, step: &StepStand, words: &Words) -> StepLine {
         details: details(standing, step, words),
         photo,
         before,
+        further: further(step, words),
         waiver: step.waiver.as_deref().filter(|_| step.photo.is_none()).map(|why| waiver(why, words)),
     }
+}
+
+/// The photos kept before the latest, without the one that is paired with it.
+fn further(step: &StepStand, words: &Words) -> Vec<PhotoLine> {
+    let paired = step.before.as_ref().map(|kept| &kept.photo.sha256);
+    let others: Vec<&PhotoStand> =
+        step.earlier.iter().filter(|kept| Some(&kept.photo.sha256) != paired).collect();
+    let from = others.len().saturating_sub(FURTHER);
+    others[from..].iter().map(|kept| photo_line(step, kept, words)).collect()
 }
 
 fn is_gauged(standing: &Standing, step: &StepStand) -> bool {
@@ -277,6 +289,7 @@ fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<Stri
     lines.extend(given.engine.map(|engine| {
         words.text(if engine == EngineWarmth::Warm { "detail-engine-warm" } else { "detail-engine-cold" })
     }));
+    lines.extend(given.heard_at.map(|place| words.text(&format!("detail-heard-{}", place.id()))));
     if given.disputed {
         lines.push(words.text("detail-disputed"));
     }

@@ -34,7 +34,7 @@ pub use bore_lines::{bore_lines, note_line};
 pub use fit_lines::fit_lines;
 pub use gauge_lines::gauge_lines;
 pub use reasons::{reason_text, word_reasons};
-pub use said::Reader;
+pub use said::{Reader, urgency_id};
 pub use verdict_lines::verdict_lines;
 pub use write_finding::build_finding;
 pub use write_machinist::build_machinist;

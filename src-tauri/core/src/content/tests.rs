@@ -208,7 +208,7 @@ fn unknown_lists_what_was_not_decided() {
         ]
     );
     let owner = section(&note(&standing), "not-known");
-    check_has(&owner, "We checked for movement only.");
+    check_has(&owner, "We did not check if the bearing drags.");
     check_has(&owner, "from side to side, but we are not sure");
     check_has(&owner, "2 checks were not done.");
     check_has(&owner, "may be incomplete");

@@ -4,7 +4,7 @@ use crate::model::device::DeviceStand;
 use crate::model::occasion::Occasion;
 use crate::model::rating::Word;
 use crate::model::rules::{LIKELY, Tells};
-use crate::model::standing::{CauseGroup, CauseStand, Standing, Support};
+use crate::model::standing::{CauseGroup, CauseStand, Elsewhere, Standing, Support};
 use crate::model::verdict::BenchVerdict;
 use crate::model::workshop::Workshop;
 use crate::words::Words;
@@ -61,12 +61,20 @@ pub fn build_finding(
     }
 }
 
+/// What was answered by another layout: it counts for nothing, and nobody is to look for it in vain.
+fn elsewhere(standing: &Standing, words: &Words) -> Option<String> {
+    let said = |each: &Elsewhere| said::answer_at(words, standing, &each.step, &each.value);
+    let all: Vec<String> = standing.elsewhere.iter().map(said).collect();
+    (!all.is_empty()).then(|| words.with("finding-elsewhere", &[("answers", words.list(&all).into())]))
+}
+
 /// The answer in ten seconds: rating, strongest reason, causes, and what is still open.
 fn answer(standing: &Standing, words: &Words) -> Vec<String> {
     let urgency = &standing.urgency;
     let mut sentences = vec![words.text(&format!("finding-sum-{}", standing.headline))];
     sentences.extend(found::still_open(standing, words, Reader::Trade));
     sentences.extend(found::made_milder(standing, words));
+    sentences.extend(elsewhere(standing, words));
     // Names in what follows are those that were written, whoever wrote them.
     let doubtful = standing.entries_by(DeviceStand::is_doubtful);
     if doubtful > 0 {

@@ -4,7 +4,7 @@ use fluent_bundle::FluentValue;
 
 use crate::model::bench::BenchStand;
 use crate::model::bore::{SkimAxis, SkimPlan};
-use crate::model::fit::{FitResult, SeatFit, SeatId, SizeStand};
+use crate::model::fit::{FitResult, SeatFit, SeatId, SizeFrom, SizeStand};
 use crate::model::standing::Standing;
 use crate::model::verdict::Verdict;
 use crate::model::workshop::Workshop;
@@ -141,6 +141,9 @@ impl Sheet<'_> {
             });
             self.line("4", "bored", Some(bored.unwrap_or_else(|| self.text("bored-after"))))
         }));
+        // What a seat measures now is no size to work to, unless it stays as it is.
+        let stays = self.bench.verdict.verdict == Some(Verdict::BearingsOnly);
+        let seat = seat.filter(|seat| stays || seat.hole.from != SizeFrom::Measured);
         lines.push(self.line("4", "seat", seat.map(|seat| self.range(&seat.hole))));
         lines.push(self.line("5", "wall", self.wall()));
         let form = self.fit().map(|fit| {

@@ -99,7 +99,7 @@ pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
 
 fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {
     let now = if standing.older_than_repair() { "repaired".to_owned() } else { said::owner_now(standing) };
-    let parts = [
+    let mut parts = [
         ("found", found_on_page(standing, words)),
         ("means", means(standing, words)),
         ("could-happen", vec![reasons::could_happen(words, standing)]),
@@ -107,6 +107,10 @@ fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<Note
         ("not-known", not_known_on_page(standing, words)),
         ("ask", ask(standing, workshop, words)),
     ];
+    // Whoever must not drive reads that before anything else.
+    if standing.urgency.do_not_drive == Some(true) || standing.still_open.is_some() {
+        parts[..4].rotate_right(1);
+    }
     parts
         .into_iter()
         .map(|(id, text)| NoteSection {

@@ -87,6 +87,34 @@ pub enum EngineWarmth {
     Cold,
 }
 
+/// Where along the car a noise was loudest, to the ears of whoever heard it. A shaft carries every noise along the car:
+/// it tells a reader where to look first, and no rule reads it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum HeardAt {
+    /// Engine and gearbox.
+    Front,
+    /// Between the axles.
+    Middle,
+    /// Rear axle and wheels.
+    Rear,
+    /// The same all along.
+    AllAlong,
+}
+
+impl HeardAt {
+    /// Its id in texts.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Front => "front",
+            Self::Middle => "middle",
+            Self::Rear => "rear",
+            Self::AllAlong => "all-along",
+        }
+    }
+}
+
 /// What is recorded beside an answer because the answer means little without it.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Beside {
@@ -96,4 +124,6 @@ pub struct Beside {
     pub free: Option<bool>,
     /// How warm the engine was, where the step asks.
     pub engine: Option<EngineWarmth>,
+    /// Where a noise was loudest, where the step asks.
+    pub heard_at: Option<HeardAt>,
 }

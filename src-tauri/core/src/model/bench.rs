@@ -26,6 +26,9 @@ pub enum BenchBody {
         step: String,
         /// What was read, with what, where.
         gauge: Box<GaugeInput>,
+        /// Why it is milder than the readings before it, where those asked for DANGER or WARNING.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        reason: Option<String>,
     },
     /// A gate of the teardown was confirmed.
     GateConfirmed {

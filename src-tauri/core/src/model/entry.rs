@@ -5,7 +5,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::answer::{AnswerValue, EngineWarmth, Temperature};
+use super::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature};
 use super::bench::BenchBody;
 use super::gates::LiftKind;
 use super::mark::Mark;
@@ -80,6 +80,9 @@ pub enum EntryBody {
         /// What holds the car up, where its gates hang on it; none where nobody said, and before it was asked.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         lift: Option<LiftKind>,
+        /// What the clock said, where the entry had to be dated after one that lies ahead of it.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        clock: Option<Moment>,
         /// Who confirmed it.
         by: String,
     },
@@ -105,6 +108,15 @@ pub enum EntryBody {
         /// How warm the engine was, where the step asks.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         engine: Option<EngineWarmth>,
+        /// Where a noise was loudest, where the step asks.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        heard_at: Option<HeardAt>,
+        /// The layout by which the step was asked; none from before that was written down.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        layout: Option<String>,
+        /// What the clock said, where the entry had to be dated after one that lies ahead of it.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        clock: Option<Moment>,
         /// Why a DANGER answer was made milder.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         reason: Option<String>,

@@ -69,6 +69,8 @@ pub enum Lock {
         /// The set that is entered.
         set: String,
     },
+    /// The car may not be driven: no road test.
+    NotDriven,
     /// DANGER was found: the engine is not run again.
     DangerFound {
         /// The step that found it.

@@ -82,6 +82,8 @@ pub mod answer {
     pub const SPRINGY: &str = "springy";
     /// Rubber support: moves until it reaches a stop.
     pub const KNOCKS: &str = "knocks";
+    /// A movement that a gauge proved: told of what was taken back, and no answer of a step.
+    pub const BY_GAUGE: &str = "by-gauge";
     /// Rubber support: beyond the maker's figure.
     pub const BEYOND_FIGURE: &str = "beyond-figure";
     /// A part that could not be seen.

@@ -103,6 +103,9 @@ pub const RUN_OUT_MM: RangeInclusive<f64> = 0.0..=10.0;
 pub const ANGLE_DEG: RangeInclusive<f64> = -3_600.0..=3_600.0;
 /// From where on a maker calls a housing warm, degrees Celsius.
 pub const WARM_FROM_C: RangeInclusive<f64> = 0.0..=120.0;
+/// From where on a housing can be called warm at intake, degrees Celsius: below it no engine has run (common practice, no
+/// source), and a cold check would clear what it cannot.
+pub const WARM_FROM_LEAST_C: f64 = 30.0;
 /// A maker's figure for the movement that is allowed, millimetres; above zero.
 pub const MAKER_PLAY_MM: RangeInclusive<f64> = 0.0..=50.0;
 /// A reading at a step, rpm. What a step itself allows is in `data/steps.toml`.
@@ -146,6 +149,8 @@ pub const CAMERA_SIDE: u32 = 12_000;
 pub const DECODE_BYTES: u64 = 512 * MIB;
 /// Long side of a kept photo, pixels: a crack a tenth of a millimetre wide shows at arm's length.
 pub const PHOTO_SIDE: u32 = 2_560;
+/// Least side of a photo that is taken here, pixels: a picture of fewer shows nothing that anybody could judge.
+pub const LEAST_PHOTO_SIDE: u32 = 160;
 /// Long side of a thumbnail, pixels.
 pub const THUMB_SIDE: u32 = 480;
 /// Longest kept photo, bytes. Pure noise of 2,560 pixels a side at the kept quality stays below.

@@ -21,6 +21,9 @@ pub enum Word {
 }
 
 impl Word {
+    /// Every rating, the mildest first.
+    pub const ALL: [Self; 4] = [Self::Notice, Self::Caution, Self::Warning, Self::Danger];
+
     /// Lower-case id used in text keys.
     pub fn id(self) -> &'static str {
         match self {
@@ -33,7 +36,7 @@ impl Word {
 
     /// The word with this id.
     pub fn from_id(id: &str) -> Option<Self> {
-        [Self::Notice, Self::Caution, Self::Warning, Self::Danger].into_iter().find(|word| word.id() == id)
+        Self::ALL.into_iter().find(|word| word.id() == id)
     }
 }
 

@@ -10,7 +10,7 @@ use super::rating::Word;
 /// 1: the first. 2, of 2026-11-29: play alone can clear, noise alone stops at CAUTION, words of their own for
 /// rubber, what was not looked at is named. 3, of the same day: a shaft turned with the wheels says nothing of drag,
 /// nor does an idle read cold of the idle; WARNING is not to be driven; what of the driveline was not looked at is named.
-pub const VERSION: u32 = 3;
+pub const VERSION: u32 = 4;
 
 /// From this probability on a cause is called likely: as likely as not. Held to `data/rules.toml` by a test.
 pub const LIKELY: f64 = 0.5;

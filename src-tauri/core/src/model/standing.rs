@@ -5,7 +5,7 @@
 
 use serde::Serialize;
 
-use super::answer::{AnswerValue, EngineWarmth, Temperature};
+use super::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature};
 use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::device::{DeviceStand, WriterStand};
@@ -80,6 +80,9 @@ pub struct Standing {
     pub found: Vec<String>,
     /// Every DANGER answer that was made milder, in the order of the ledger, whatever was answered since.
     pub milder: Vec<MilderStand>,
+    /// Answers that count for nothing: given while the car was written down with another layout, which asks the step
+    /// otherwise.
+    pub elsewhere: Vec<Elsewhere>,
     /// The latest earlier visit of this car whose DANGER or WARNING nothing has settled, as far as this device knows.
     pub still_open: Option<StillOpen>,
     /// Rows of roadworthiness law that what was found falls under, for information.
@@ -99,6 +102,8 @@ pub struct Standing {
     pub knowledge: String,
     /// Who opened the visit.
     pub technician: String,
+    /// Hash of the entry by which the intake stands: whoever changes it names it.
+    pub intake_entry: String,
 }
 
 /// What holds the bearing at the support.
@@ -233,6 +238,8 @@ pub struct StepStand {
     pub asks_free: Option<TurnsWith>,
     /// A reading of the idle asks how warm the engine was.
     pub asks_engine: bool,
+    /// It was answered with a noise: where it was loudest can be said beside it.
+    pub asks_heard_at: bool,
     /// More answers are offered once the maker's figure is written down.
     pub asks_figure: bool,
     /// The walk is whole without it.
@@ -354,6 +361,8 @@ pub struct Answered {
     pub free: Option<bool>,
     /// How warm the engine was, if recorded.
     pub engine: Option<EngineWarmth>,
+    /// Where a noise was loudest, if recorded.
+    pub heard_at: Option<HeardAt>,
     /// Why a DANGER answer of this step was made milder, if one was and it is no longer DANGER.
     pub reason: Option<String>,
     /// Who.
@@ -368,6 +377,20 @@ pub struct Answered {
     pub found: bool,
     /// Looked at and decided: not “not done”, “not tried” or “unsure”, unless a gauge decided it.
     pub settled: bool,
+}
+
+/// An answer that was given by another layout.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct Elsewhere {
+    /// The step.
+    pub step: String,
+    /// The answer.
+    pub value: AnswerValue,
+    /// Who.
+    pub by: String,
+    /// When.
+    pub at: Moment,
 }
 
 /// A step's photo.

@@ -56,6 +56,17 @@ pub struct CardPage {
     pub next: Option<String>,
 }
 
+/// A word of a search. A card fits it that holds it as it was typed, is rated so, or was opened in that month.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Sought {
+    /// As typed.
+    pub typed: String,
+    /// The rating it names.
+    pub rating: Option<Word>,
+    /// The month it names, from 1.
+    pub month: Option<u8>,
+}
+
 /// Cards on a page.
 pub const PAGE: usize = 30;
 
@@ -73,7 +84,7 @@ pub fn haystack(fields: &[&str], day: &str) -> String {
 }
 
 /// Lower case without accents and with a straight apostrophe: what a person types who has no such key.
-fn folded(text: &str) -> String {
+pub(crate) fn folded(text: &str) -> String {
     let plain = |letter: char| match letter {
         'ł' => "l".to_owned(),
         'ø' => "o".to_owned(),
@@ -131,11 +142,11 @@ pub(super) fn write(connection: &Connection, card: &CardRow) -> Result<(), rusql
 }
 
 impl Store {
-    /// A page of cards whose haystack holds every word of `search`, after the card `after` names.
+    /// A page of cards that fit every word of `search`, after the card `after` names.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn cards(&self, search: &str, after: Option<&str>) -> Result<CardPage, StoreFault> {
+    pub fn cards(&self, search: &[Sought], after: Option<&str>) -> Result<CardPage, StoreFault> {
         page(&self.connection, search, after).map_err(StoreFault::sql("list visits"))
     }
 
@@ -180,6 +191,21 @@ impl Store {
         Ok(found.into_iter().enumerate().filter(is_shown).map(|(_, (visit, _))| visit).collect())
     }
 
+    /// The visits whose first line was here before this one's.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn written_before(&self, visit: &str) -> Result<BTreeSet<String>, StoreFault> {
+        // One that is only about to be written comes after them all.
+        let sql = "SELECT visit FROM entry GROUP BY visit \
+                   HAVING min(id) < ifnull((SELECT min(id) FROM entry WHERE visit = ?1), max(id) + 1)";
+        let read = || -> Result<BTreeSet<String>, rusqlite::Error> {
+            let mut statement = self.connection.prepare_cached(sql)?;
+            statement.query_map([visit], |row| row.get(0))?.collect()
+        };
+        read().map_err(StoreFault::sql("look for earlier visits"))
+    }
+
     /// Number of visits.
     ///
     /// # Errors
@@ -189,30 +215,51 @@ impl Store {
     }
 }
 
-/// One condition for the two patterns of each word; `?1` and `?2` belong to the place in the list.
-fn conditions(patterns: &[String], first: usize) -> String {
-    let either = |index: usize| {
-        let like = |index: usize| format!("haystack LIKE ?{} ESCAPE '\\'", index + first);
-        format!(" AND ({} OR {})", like(index), like(index + 1))
+/// The places of each word in a statement.
+const PLACES: usize = 4;
+
+/// One condition for each word, its places numbered from `first` on; what a word does not name is null there and fits
+/// nothing.
+fn conditions(words: usize, first: usize) -> String {
+    let either = |word: usize| {
+        let at = |place: usize| first + PLACES * word + place;
+        let like = |place: usize| format!("haystack LIKE ?{} ESCAPE '\\'", at(place));
+        format!(" AND ({} OR {} OR {} OR word = ?{})", like(0), like(1), like(2), at(3))
     };
-    (0..patterns.len()).step_by(2).map(either).collect()
+    (0..words).map(either).collect()
 }
 
-fn count(connection: &Connection, words: &[String]) -> Result<u64, rusqlite::Error> {
-    let sql = format!("SELECT count(*) FROM card WHERE 1{}", conditions(words, 1));
-    let total: i64 =
-        connection.prepare_cached(&sql)?.query_row(rusqlite::params_from_iter(words), |row| row.get(0))?;
+/// The values of a search's places.
+fn values(search: &[Sought]) -> Vec<Option<String>> {
+    let of = |word: &Sought| {
+        let [typed, packed] = patterns(&word.typed);
+        // A haystack begins with the day of opening.
+        let month = word.month.map(|month| format!("____-{month:02}-__\n%"));
+        [Some(typed), Some(packed), month, word.rating.map(|rating| rating.id().to_owned())]
+    };
+    search.iter().flat_map(of).collect()
+}
+
+fn count(connection: &Connection, search: &[Sought]) -> Result<u64, rusqlite::Error> {
+    let sql = format!("SELECT count(*) FROM card WHERE 1{}", conditions(search.len(), 1));
+    let total: i64 = connection
+        .prepare_cached(&sql)?
+        .query_row(rusqlite::params_from_iter(values(search)), |row| row.get(0))?;
     Ok(u64::try_from(total).unwrap_or(0))
 }
 
-fn page(connection: &Connection, search: &str, after: Option<&str>) -> Result<CardPage, rusqlite::Error> {
-    let words: Vec<String> = search.split_whitespace().take(8).flat_map(patterns).collect();
+fn page(
+    connection: &Connection,
+    search: &[Sought],
+    after: Option<&str>,
+) -> Result<CardPage, rusqlite::Error> {
+    let words = values(search);
     let (opened_at, visit) = after.and_then(place).unwrap_or((i64::MAX, String::new()));
     let sql = format!(
         "SELECT visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack,
              settled, repair, confirmed
          FROM card WHERE (opened_at, visit) < (?1, ?2){} ORDER BY opened_at DESC, visit DESC LIMIT {}",
-        conditions(&words, 3),
+        conditions(search.len(), 3),
         PAGE + 1
     );
     let mut values: Vec<&dyn rusqlite::ToSql> = vec![&opened_at, &visit];
@@ -223,7 +270,7 @@ fn page(connection: &Connection, search: &str, after: Option<&str>) -> Result<Ca
     let more = cards.len() > PAGE;
     cards.truncate(PAGE);
     let next = cards.last().filter(|_| more).map(|card| format!("{}/{}", card.opened_at, card.visit));
-    Ok(CardPage { cards, total: count(connection, &words)?, next })
+    Ok(CardPage { cards, total: count(connection, search)?, next })
 }
 
 /// Fewest letters and digits that name a car.

@@ -11,7 +11,7 @@ use super::ledger::{self, Chain, LineFault};
 use super::open::Store;
 use super::{devices, imports};
 use crate::model::device::{DeviceDecision, Devices, Trust};
-use crate::model::entry::EntryBody;
+use crate::model::entry::{Entry, EntryBody};
 use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
@@ -74,6 +74,16 @@ pub struct Plan {
 }
 
 impl Plan {
+    /// What counted of the visit before; none where nothing did.
+    pub fn before(&self) -> Option<Chain> {
+        let counted = |entry: &&Entry| {
+            let reached = self.reached.iter().find(|(device, ..)| *device == entry.device);
+            reached.is_none_or(|(.., before)| entry.seq <= *before)
+        };
+        let entries: Vec<Entry> = self.chain.entries.iter().filter(counted).cloned().collect();
+        (!entries.is_empty()).then_some(Chain { entries, broken_at: self.chain.broken_at })
+    }
+
     /// The devices of whose chains more would count than did.
     pub fn writers_of_news(&self) -> impl Iterator<Item = &str> {
         let grows = self.reached.iter().filter(|(_, lines, before)| lines > before);

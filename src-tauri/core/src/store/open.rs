@@ -57,6 +57,8 @@ pub fn open(folder: &Path, now: Moment) -> Result<Store, StoreFault> {
     store.clear_uploads();
     store.clear_outgoing();
     store.clear_rehearsals();
+    // Made while there is room: a backup of a disk that is full has nothing left to write there.
+    let _ = data_id::data_id(folder);
     // An erasure that was cut off goes on; if it cannot now, the next start tries again.
     let _ = store.sweep();
     // Nothing is on its way yet: what no line names now is named by none.

@@ -219,6 +219,9 @@ pub struct StepRow {
     /// Asks how warm the engine was.
     #[serde(default)]
     pub asks_engine: bool,
+    /// Asks where along the car a noise was loudest, once one is heard.
+    #[serde(default)]
+    pub asks_heard_at: bool,
     /// A step it replaces.
     #[serde(default)]
     pub formerly: Option<Former>,

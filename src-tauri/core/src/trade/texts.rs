@@ -33,8 +33,11 @@ pub(super) const SHIPPED: [(&str, &str); 18] = [
 
 /// What was shipped with earlier rules, oldest first, as it was kept under its version: visits that were rated by it
 /// can be read so on every device.
-const EARLIER: [&str; 2] =
-    [include_str!("../../data/earlier/rules-1.json"), include_str!("../../data/earlier/rules-2.json")];
+const EARLIER: [&str; 3] = [
+    include_str!("../../data/earlier/rules-1.json"),
+    include_str!("../../data/earlier/rules-2.json"),
+    include_str!("../../data/earlier/rules-3.json"),
+];
 
 /// Files by name, each with its text.
 pub type Files = Vec<(String, String)>;

@@ -8,6 +8,7 @@ use crate::model::case::{Case, CaseAnswer};
 use crate::model::ids::{answer, step};
 use crate::model::rating::Word;
 use crate::model::rules;
+use crate::model::standing::Support;
 
 use super::rule::{Hit, Look, Rule};
 
@@ -39,12 +40,20 @@ fn look(look: &Look<'_>) -> Vec<Hit> {
 }
 
 /// What is seen on many sound supports: dust and rub marks, and rubber that ages. By itself it confirms no suspicion.
-const SLIGHT: [&str; 5] = ["marks", "grease-or-dust", "crazed", "oil-soaked", "off-centre"];
+const SLIGHT: [&str; 4] = ["marks", "grease-or-dust", "crazed", "oil-soaked"];
+/// A support that sags; slight before the fourth rules.
+const SAGS: &str = "off-centre";
+/// Rub marks and dust together, where the bearing sits in metal: what a ring leaves that turns in its seat.
+const FRETTING: [&str; 2] = ["marks", "grease-or-dust"];
 
 fn felt_or_seen(case: &Case) -> bool {
+    let third = case.rules.version <= 3;
     let slight = |answer: &CaseAnswer| {
         let choices = answer.value.choices();
-        !choices.is_empty() && choices.iter().all(|choice| SLIGHT.contains(choice))
+        let frets =
+            !third && case.support == Support::Rigid && FRETTING.iter().all(|sign| choices.contains(sign));
+        let is_slight = |choice: &&str| SLIGHT.contains(choice) || third && *choice == SAGS;
+        !choices.is_empty() && !frets && choices.iter().all(is_slight)
     };
     let says = |answer: &CaseAnswer| answer.found && !slight(answer) || answer.value.has(answer::UNSURE);
     AT_THE_BEARING.iter().flat_map(|step| case.at(step)).any(|(_, answer)| says(answer))

@@ -24,11 +24,20 @@ pub struct Recorded<T> {
     pub at: Moment,
 }
 
+/// Readings of a gauge and the device that recorded them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Gauged {
+    /// The readings.
+    pub read: Recorded<GaugeInput>,
+    /// The device.
+    pub device: String,
+}
+
 /// What the bench's entries add up to.
 #[derive(Debug, Clone, Default)]
 pub struct BenchRecord {
-    /// Gauges, by step.
-    pub gauges: BTreeMap<String, Recorded<GaugeInput>>,
+    /// Gauges, by step. More than one where devices read without knowing of each other; the worse one counts.
+    pub gauges: BTreeMap<String, Vec<Gauged>>,
     /// Confirmed gates of the teardown.
     pub gates: BTreeMap<String, Confirmed>,
     /// The look at the housing.
@@ -58,7 +67,13 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
     let mut bench = BenchRecord::default();
     for entry in entries.iter().filter(|entry| !record.withdrawn.contains(&entry.hash)) {
         match &entry.body {
-            EntryBody::Bench { bench: body, by } => bench.take(body, by, entry.at),
+            EntryBody::Bench { bench: body, by } => {
+                bench.take(body, (by, &entry.device), entry.at);
+                // A gauge at a step is of the walk, and the walk's undo asks why.
+                if matches!(body, BenchBody::Gauged { .. }) {
+                    continue;
+                }
+            }
             body if body.is_bench_photo() => {}
             EntryBody::Answered { .. } => {
                 bench.checked_again |= bench.turned_free;
@@ -82,7 +97,7 @@ impl BenchRecord {
         tables.gates.iter().filter(|row| row.set == set).all(|row| self.gates.contains_key(&row.id))
     }
 
-    fn take(&mut self, body: &BenchBody, by: &str, at: Moment) {
+    fn take(&mut self, body: &BenchBody, (by, device): (&str, &str), at: Moment) {
         let by = by.to_owned();
         self.turned_free = body.leaves_turned_free(self.turned_free);
         self.checked_again = match body {
@@ -91,8 +106,12 @@ impl BenchRecord {
             _ => self.checked_again && self.turned_free,
         };
         match body.clone() {
-            BenchBody::Gauged { step, gauge } => {
-                self.gauges.insert(step, Recorded { what: *gauge, by, at });
+            BenchBody::Gauged { step, gauge, reason } => {
+                let all = self.gauges.entry(step).or_default();
+                // A reason is given by whoever saw what was read before; a device knows its own.
+                all.retain(|earlier| reason.is_none() && earlier.device != device);
+                let read = Recorded { what: *gauge, by, at };
+                all.push(Gauged { read, device: device.to_owned() });
             }
             BenchBody::GateConfirmed { gate } => {
                 self.gates.insert(gate, Confirmed { by, at });

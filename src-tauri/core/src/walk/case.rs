@@ -5,7 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::model::answer::AnswerValue;
 use crate::model::answer::{Beside, EngineWarmth};
 use crate::model::case::{Case, CaseAnswer};
-use crate::model::ids::answer;
+use crate::model::ids::{self, answer};
+use crate::model::standing::Support;
 use crate::model::visit::{DistanceUnit, Intake};
 use crate::trade::Trade;
 use crate::trade::rows::{Form, Layout, Reads, Speed, StepRow};
@@ -18,7 +19,7 @@ use super::record::{Record, StandingAnswer};
 pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
     let intake = &record.intake;
     let shown = applies::Car::of(trade, layout, record).shown();
-    let car = Scene { layout, intake, rules: trade.rules.version };
+    let car = Scene { layout, intake, rules: trade.rules.version, tube_opened: record.tube_opened };
     let mut answers = BTreeMap::new();
     for step in &shown {
         let standing = record.answers.get(&step.id);
@@ -79,12 +80,16 @@ struct Scene<'a> {
     intake: &'a Intake,
     /// The version of the rules.
     rules: u32,
+    /// A tube was looked into.
+    tube_opened: bool,
 }
 
 /// The answer that counts among those that stand: the union of what was seen at an any-of step, the
 /// worst one elsewhere.
 fn worst(step: &StepRow, standing: &[StandingAnswer], scene: &Scene<'_>) -> Option<CaseAnswer> {
-    let limited_by = |answer: &StandingAnswer| limits(step, answer.beside, scene, &answer.value);
+    let limited_by = |answer: &StandingAnswer| {
+        limits(step, answer.beside, scene, &answer.value) || was_hidden(step, answer, scene)
+    };
     // Of equal answers the one that proves less is the worse one.
     let badness = |answer: &&StandingAnswer| (rank(step, &answer.value, scene.intake), limited_by(answer));
     let chosen = standing.iter().max_by_key(badness)?;
@@ -109,6 +114,13 @@ fn limits(step: &StepRow, beside: Beside, scene: &Scene<'_>, value: &AnswerValue
     let unsaid = scene.layout.speed == Speed::Output && scene.rules < 3;
     let turned_along = step.asks_free && !beside.free.unwrap_or(unsaid);
     turned_along || is_cold(step, beside) && (scene.rules >= 3 || is_fast(scene, value))
+}
+
+/// Whether a step was answered while a closed tube hid what it looks at, and nobody answered it since.
+fn was_hidden(step: &StepRow, answer: &StandingAnswer, scene: &Scene<'_>) -> bool {
+    let behind = [ids::step::SHAFT_LOOK, ids::step::TURN_BY_HAND].contains(&step.id.as_str());
+    let closed = scene.tube_opened && !answer.tube_opened;
+    scene.layout.support == Support::Tube && scene.rules >= 3 && behind && closed
 }
 
 /// Whether what reads as a finding belongs to something else: resistance of the engine, or of wheels, brakes and

@@ -5,10 +5,10 @@ use crate::model::photo_of::PhotoOf;
 use crate::trade::Trade;
 use crate::trade::rows::{Former, Layout, StepRow};
 
-use super::applies;
 use super::record::Record;
+use super::{applies, relayout};
 
-/// A record under the names that the trade's knowledge has now.
+/// A record under the names that the trade's knowledge has now, and without what was asked of another layout.
 pub fn named(trade: &Trade, mut record: Record) -> Record {
     let vehicle = &record.intake.vehicle;
     let Some(layout) = trade.layout(&vehicle.layout) else { return record };
@@ -17,6 +17,7 @@ pub fn named(trade: &Trade, mut record: Record) -> Record {
             rename(&mut record, former, &row.id);
         }
     }
+    relayout::set_apart(trade, &mut record);
     record
 }
 

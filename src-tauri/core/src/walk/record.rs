@@ -7,6 +7,7 @@ use crate::model::answer::{AnswerValue, Beside, Temperature};
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::gates::LiftKind;
+use crate::model::ids;
 use crate::model::mark::{self, Mark};
 use crate::model::milder::MilderStand;
 use crate::model::outcome::{OpinionStand, Outcome};
@@ -22,6 +23,8 @@ use super::locks;
 pub struct Record {
     /// Latest intake.
     pub intake: Intake,
+    /// Hash of the entry that wrote it.
+    pub intake_entry: String,
     /// Who opened the visit.
     pub opened_by: String,
     /// The version of the rules then; 0 before the visit is opened.
@@ -48,6 +51,10 @@ pub struct Record {
     pub warmth: Option<Temperature>,
     /// Answers that stand, by step; more than one where devices disagree.
     pub answers: BTreeMap<String, Vec<StandingAnswer>>,
+    /// Answers that stand and count for nothing: given by another layout, which asks the step otherwise.
+    pub elsewhere: Vec<(String, StandingAnswer)>,
+    /// The tube of a tube layout was looked into.
+    pub tube_opened: bool,
     /// Photos kept, by what they show, oldest first.
     pub photos: BTreeMap<PhotoOf, Vec<(PhotoRef, Moment)>>,
     /// Marks over photos, by what a photo shows and its SHA-256.
@@ -81,6 +88,10 @@ pub struct StandingAnswer {
     pub value: AnswerValue,
     /// What was recorded beside it.
     pub beside: Beside,
+    /// The layout by which it was asked, if that was written down.
+    pub layout: Option<String>,
+    /// The tube of a tube layout had been looked into by then.
+    pub tube_opened: bool,
     /// Why a DANGER answer was made milder.
     pub reason: Option<String>,
     /// Who.
@@ -94,13 +105,13 @@ pub fn read(entries: &[Entry]) -> Record {
     read_all(entries.iter())
 }
 
-/// Reads entries as they would stand with one more, of the same device and moment as the last of them.
-pub fn read_with(entries: &[Entry], body: EntryBody) -> Record {
-    let Some(last) = entries.last() else { return Record::default() };
-    let Entry { visit, device, prev, seq, at, .. } = last;
-    let (visit, device, prev) = (visit.clone(), device.clone(), prev.clone());
-    let next = Entry { visit, device, seq: *seq, at: *at, prev, hash: String::new(), signature: None, body };
-    read_all(entries.iter().chain([&next]))
+/// Entries with one more, of the same device and moment as the last of them.
+pub fn with(entries: &[Entry], body: EntryBody) -> Vec<Entry> {
+    let mut all = entries.to_vec();
+    if let Some(last) = all.last().cloned() {
+        all.push(Entry { hash: String::new(), signature: None, body, ..last });
+    }
+    all
 }
 
 fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
@@ -131,17 +142,55 @@ fn milder<'e>(
     entries: impl Iterator<Item = &'e Entry> + Clone,
     withdrawn: &BTreeSet<String>,
 ) -> Vec<MilderStand> {
-    let answers: HashMap<&str, (&String, &AnswerValue)> = entries.clone().filter_map(answer_of).collect();
-    let live = entries.filter(|entry| !withdrawn.contains(&entry.hash));
-    live.flat_map(|entry| made_milder(entry, &answers)).collect()
+    let answers: HashMap<&str, Given<'_>> = entries.clone().filter_map(answer_of).collect();
+    let live = entries.clone().filter(|entry| !withdrawn.contains(&entry.hash));
+    let mut gauged: HashMap<&str, &Entry> = HashMap::new();
+    let mut milder = Vec::new();
+    for entry in live {
+        if let EntryBody::Bench { bench: BenchBody::Gauged { step, reason, .. }, by } = &entry.body {
+            let stand = |reason: &String| {
+                let (step, was, reason, by) = (step.clone(), by_gauge(), reason.clone(), by.clone());
+                MilderStand { step, now: Some(was.clone()), was, reason, by, at: entry.at }
+            };
+            let before = gauged.insert(step, entry);
+            milder.extend(before.and_then(|_| reason.as_ref().map(stand)));
+        }
+        milder.extend(made_milder(entry, &answers));
+        if let EntryBody::Withdrawn { entry: gone, reason: Some(reason), by } = &entry.body {
+            let gauge = entries.clone().find(|earlier| earlier.hash == *gone).and_then(gauged_at);
+            milder.extend(gauge.map(|step| MilderStand {
+                step: step.clone(),
+                was: by_gauge(),
+                now: None,
+                reason: reason.clone(),
+                by: by.clone(),
+                at: entry.at,
+            }));
+        }
+    }
+    milder
 }
 
-fn answer_of(entry: &Entry) -> Option<(&str, (&String, &AnswerValue))> {
+/// A step and what it was answered.
+type Given<'e> = (&'e String, &'e AnswerValue);
+
+/// The step that a gauge was read at.
+fn gauged_at(entry: &Entry) -> Option<&String> {
+    let EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, .. } = &entry.body else { return None };
+    Some(step)
+}
+
+/// A movement that a gauge proved, among answers.
+fn by_gauge() -> AnswerValue {
+    AnswerValue::One(ids::answer::BY_GAUGE.to_owned())
+}
+
+fn answer_of(entry: &Entry) -> Option<(&str, Given<'_>)> {
     let EntryBody::Answered { step, value, .. } = &entry.body else { return None };
     Some((entry.hash.as_str(), (step, value)))
 }
 
-fn made_milder(entry: &Entry, answers: &HashMap<&str, (&String, &AnswerValue)>) -> Vec<MilderStand> {
+fn made_milder(entry: &Entry, answers: &HashMap<&str, Given<'_>>) -> Vec<MilderStand> {
     let (before, now, reason, by) = match &entry.body {
         EntryBody::Answered { value, reason: Some(reason), supersedes, by, .. } => {
             (supersedes.last().into_iter().collect(), Some(value), reason, by)
@@ -161,10 +210,7 @@ fn made_milder(entry: &Entry, answers: &HashMap<&str, (&String, &AnswerValue)>) 
 }
 
 /// Of answers taken back together, the latest to each step.
-fn latest_of_each<'e>(
-    taken_back: &'e [String],
-    answers: &HashMap<&str, (&String, &AnswerValue)>,
-) -> Vec<&'e String> {
+fn latest_of_each<'e>(taken_back: &'e [String], answers: &HashMap<&str, Given<'_>>) -> Vec<&'e String> {
     let step = |hash: &String| answers.get(hash.as_str()).map(|(step, _)| *step);
     let latest: BTreeMap<_, &String> = taken_back.iter().map(|hash| (step(hash), hash)).collect();
     taken_back.iter().filter(|hash| latest.get(&step(hash)) == Some(hash)).collect()
@@ -211,14 +257,18 @@ impl Record {
         match &entry.body {
             EntryBody::Opened { intake, by, rules, .. } => {
                 self.intake = intake.clone();
+                self.intake_entry.clone_from(&entry.hash);
                 self.opened_under = *rules;
                 self.opened_by.clone_from(by);
                 self.opened_at = Some(entry.at);
             }
-            EntryBody::Amended { intake, .. } => self.intake = intake.clone(),
+            EntryBody::Amended { intake, .. } => {
+                self.intake = intake.clone();
+                self.intake_entry.clone_from(&entry.hash);
+            }
             EntryBody::OrderChosen { order, .. } => self.order = Some(*order),
-            EntryBody::GateConfirmed { set, gate, lift, by } => {
-                self.confirm((set, *lift), gate, by, entry.at);
+            EntryBody::GateConfirmed { set, gate, lift, clock, by } => {
+                self.confirm((set, *lift), gate, by, clock.unwrap_or(entry.at));
                 self.confirmed_on.insert(entry.device.clone());
             }
             EntryBody::PartLeft { .. } => self.leave(),
@@ -294,12 +344,14 @@ impl Record {
 
     /// Somebody answered in the entered part, whatever became of the answer since.
     fn worked(&mut self, entry: &Entry) {
-        if self.entered.is_none() {
-            return;
+        let EntryBody::Answered { step, value, temperature, clock, by, .. } = &entry.body else { return };
+        if step == ids::step::TUBE_OPEN_CHECK && !value.has(ids::answer::NOT_DONE) {
+            self.tube_opened = true;
         }
-        self.active_at = Some(entry.at);
-        if let EntryBody::Answered { temperature: Some(felt), .. } = &entry.body {
-            self.warmth = Some(*felt);
+        let held = self.held().any(|(_, confirmed)| confirmed.by == *by);
+        if held && self.confirmed_on.contains(&entry.device) {
+            self.active_at = Some(clock.unwrap_or(entry.at));
+            self.warmth = temperature.or(self.warmth);
         }
     }
 
@@ -316,13 +368,17 @@ impl Record {
     }
 
     fn answer(&mut self, step: &str, entry: &Entry) {
-        let EntryBody::Answered { value, temperature, free, engine, reason, by, .. } = &entry.body else {
+        let EntryBody::Answered { value, temperature, free, engine, heard_at, layout, reason, by, .. } =
+            &entry.body
+        else {
             return;
         };
         self.answers.entry(step.to_owned()).or_default().push(StandingAnswer {
             entry: entry.hash.clone(),
             value: value.clone(),
-            beside: Beside { temperature: *temperature, free: *free, engine: *engine },
+            beside: Beside { temperature: *temperature, free: *free, engine: *engine, heard_at: *heard_at },
+            layout: layout.clone(),
+            tube_opened: self.tube_opened,
             reason: reason.clone(),
             by: by.clone(),
             at: entry.at,

@@ -9,16 +9,29 @@ use super::record::Record;
 
 /// The offer, without `needs_reason`, which takes a rating to know.
 ///
-/// Leaving a part, signing and intake end the reach of undo: taking back a gate that was confirmed
-/// before the part was left would say somebody is still there.
+/// Leaving a part, going on to the next without leaving, signing and intake end the reach of undo: taking back a gate
+/// that was confirmed before would say somebody is still there, or that the car has not moved since.
 pub fn offer(entries: &[Entry], record: &Record, device: &str) -> Option<UndoOffer> {
     for entry in entries.iter().rev().filter(|entry| entry.device == device) {
         if record.withdrawn.contains(&entry.hash) || matches!(entry.body, EntryBody::Withdrawn { .. }) {
             continue;
         }
-        return offered(entry);
+        return if goes_on(entries, record, entry) { None } else { offered(entry) };
     }
     None
+}
+
+/// Whether an entry went on from one part to another without leaving: the first gate of the other part.
+fn goes_on(entries: &[Entry], record: &Record, entry: &Entry) -> bool {
+    let EntryBody::GateConfirmed { set, .. } = &entry.body else { return false };
+    let stands = |earlier: &&Entry| !record.withdrawn.contains(&earlier.hash);
+    let place = entries.iter().position(|earlier| earlier.hash == entry.hash).unwrap_or(0);
+    let last = entries[..place].iter().rev().filter(stands).find_map(|earlier| match &earlier.body {
+        EntryBody::GateConfirmed { set, .. } => Some(Some(set)),
+        EntryBody::PartLeft { .. } => Some(None),
+        _ => None,
+    });
+    last.flatten().is_some_and(|last| last != set)
 }
 
 fn offered(entry: &Entry) -> Option<UndoOffer> {

@@ -48,11 +48,11 @@ ui-driver-done = Fertig
 ui-clock-behind = Die Uhr dieses Geräts geht hinter dem letzten Eintrag dieses Vorgangs her ({ $when }). Nichts ist verloren, die Reihenfolge bleibt; stellen Sie die Uhr, bevor Sie weitermachen.
 
 ## Another layout chosen after steps were answered: what it takes back.
-ui-relayout = Was eine andere Bauart zurücknimmt
-ui-relayout-why = Diese Antworten wurden für die zuerst gewählte Bauart gegeben und gelten für diese nicht. Sie bleiben als zurückgenommen im Protokoll, ihre Fotos bleiben auch:
+ui-relayout = Was die Änderung zurücknimmt
+ui-relayout-why = Diese Antworten gelten für das Auto, wie es zuerst eingetragen war, und nicht, wie es jetzt ist. Sie bleiben als zurückgenommen im Protokoll, ihre Fotos bleiben dort auch:
 ui-relayout-reason = Eine davon verlangte GEFAHR oder WARNUNG: Sagen Sie, warum sie zurückgenommen wird.
-ui-relayout-do = Bauart ändern
-ui-relayout-keep = Bauart behalten
+ui-relayout-do = Ändern
+ui-relayout-keep = So lassen, wie es war
 
 ## What a found DANGER closes.
 ui-next-closed = Gesperrt, weil GEFAHR gefunden wurde und der Motor nicht noch einmal läuft:

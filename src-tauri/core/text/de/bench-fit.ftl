@@ -92,4 +92,4 @@ error-bore-not-measured-help = Messen Sie zuerst die Bohrung, oder geben Sie das
 error-unknown-group = Diese Luftgruppe gibt es nicht
 error-unknown-group-help = In der Tabelle stehen C2, CN (normal, meist nicht aufgedruckt), C3 und C4. Sie steht hinter der Nummer des Lagers.
 error-temperature-refused = Die Temperaturen können nicht stimmen
-error-temperature-refused-help = Geben Sie die niedrigere zuerst an, in Celsius von -60 bis 200, etwa --temp 20..100.
+error-temperature-refused-help = Die niedrigere zuerst, in Celsius von -60 bis 200, etwa 20..100.

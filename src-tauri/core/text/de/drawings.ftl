@@ -5,6 +5,7 @@ drawing-idle-speed = Ein Drehzahlmesser vom Fahrersitz aus, der Zeiger im Leerla
 drawing-idle-noise = Der Fahrersitz mit einem Ohr; Schallwellen kommen von der Welle unter dem Boden.
 drawing-idle-raise-effect = Ein Drehzahlmesser, dessen Zeiger vom Leerlauf aus etwas steigt, daneben ein Ohr.
 drawing-misfire-evidence = Ein Diagnosegerät mit einem Balken je Zylinder; ein Balken ist höher als die anderen.
+drawing-air-leak-by-ear = Ein langer Schlauch von einem Ohr zu einem Ansaugschlauch, an dessen Riss es zischt.
 drawing-air-leak-test = Ein Ansaugschlauch, aus dessen Riss Rauch tritt, und eine durchgestrichene Sprühdose.
 drawing-engagement-setting = Eine Drehzahlskala mit zwei Marken: Standard des Herstellers und eingestellter Punkt der Kupplung.
 drawing-neutral-2500-buzz = Ein Drehzahlmesser, vom Leerlauf auf 2.500 gehoben, ein Schalthebel im Leerlauf, Wellen unter den Füßen des Fahrers.

@@ -50,7 +50,7 @@ answer-play-far-end-unsure = Unsicher
 
 ## Bauarten.
 layout-rigid-output-speed = Starres Lager, dreht mit dem Getriebeausgang
-layout-rigid-output-speed-about = Zweiteilige Welle hinter dem Getriebe, das Mittellager starr gehalten. Sie steht im Leerlauf still. Von Hand ist keine Bewegung erlaubt.
+layout-rigid-output-speed-about = Zweiteilige Welle hinter dem Getriebe, das Mittellager starr gehalten. Sie steht im Leerlauf still. Von Hand gedrückt und gezogen darf sie sich gar nicht bewegen.
 layout-two-centres = Zwei Mittellager in Gummi
 layout-two-centres-about = Dreiteilige Welle hinter dem Getriebe mit zwei Mittellagern in Gummiringen. Jedes wird für sich geprüft; das erste ist das beim Getriebe.
 layout-one-piece = Einteilig, ohne Mittellager
@@ -58,7 +58,7 @@ layout-one-piece-about = Eine Welle vom Getriebe zur Hinterachse, an jedem Ende 
 layout-front-shaft = Vordere Welle, Allrad
 layout-front-shaft-about = Welle vom Verteilergetriebe zur Vorderachse, an jedem Ende ein Gelenk. Es entscheidet das Spiel an den Enden.
 layout-half-shaft = Achswelle mit Zwischenlager
-layout-half-shaft-about = Achswelle zu einem Vorderrad, ihr Lager in einem Halter neben dem Getriebe. Sie steht im Leerlauf still. Von Hand ist keine Bewegung erlaubt.
+layout-half-shaft-about = Achswelle zu einem Vorderrad, ihr Lager in einem Halter neben dem Getriebe. Sie steht im Leerlauf still. Von Hand gedrückt und gezogen darf sie sich gar nicht bewegen.
 drawing-none = Eine Welle mit einem Gelenk an jedem Ende und keinem Lager dazwischen.
 
 ## Ursachen.
@@ -91,7 +91,7 @@ rule-far-end-unsure-owner = Wir haben am fernen Ende der Welle nach Bewegung gef
 rule-drag-unchecked = Ein Zischen oder Surren, und die Welle wurde nicht für sich gedreht: Ob das Lager schleift, ist nicht bekannt. Abgekuppelt drehen.
 rule-drag-unchecked-owner = Es zischt oder surrt, und wir haben die Welle noch nicht für sich gedreht.
 rule-bearing-likely-suspected = Nach dem, was zu hören war, ist ein Lagerschaden zu mindestens 50 % wahrscheinlich: Verdacht, nicht von Hand bestätigt. Bestätigen würden ihn Spiel bei warmem Gehäuse, eine freie Drehung oder eine Messuhr.
-rule-bearing-likely-suspected-owner = Was wir gehört haben, kann vom Lager kommen. Von Hand haben wir dort nichts gefunden.
+rule-bearing-likely-suspected-owner = Was wir gehört haben, kann vom Lager kommen. Von Hand haben wir dort nichts Falsches gefühlt.
 
 rule-no-bearing-action-play = Kein Spiel gefühlt, und sonst nichts gefunden.
 rule-no-bearing-action-play-owner = Wir haben das Lager von Hand geprüft. Es bewegt sich nicht mehr als es soll, und wir haben keinen Fehler gefunden.
@@ -120,11 +120,11 @@ note-could-drag-unchecked = Schleift das Lager, kann es heiß werden und brechen
 
 ## Worauf eine Einstufung beschränkt ist.
 limit-turn-by-hand = Beschränkt auf Spiel; ob das Lager schleift, wurde nicht geprüft.
-limit-turn-by-hand-owner = Wir haben nur auf Bewegung geprüft. Ob das Lager schleift, haben wir nicht geprüft.
+limit-turn-by-hand-owner = Ob das Lager schleift, haben wir nicht geprüft.
 limit-housing-look = Das Gehäuse wurde nicht oder nicht ganz angesehen.
-limit-housing-look-owner = Das Teil, das das Lager hält, konnten wir nicht ganz sehen.
+limit-housing-look-owner = Das Teil, das das Lager hält, haben wir nicht ganz gesehen.
 limit-support-look = Das Gummilager wurde nicht oder nicht ganz angesehen.
-limit-support-look-owner = Das Gummiteil, das das Lager hält, konnten wir nicht ganz sehen.
+limit-support-look-owner = Das Gummiteil, das das Lager hält, haben wir nicht ganz gesehen.
 limit-no-figure = Kein Maß bekannt, nach Gefühl beurteilt.
 limit-no-figure-owner = Die Grenze des Herstellers kennen wir nicht. Wie weit der Gummi nachgibt, haben wir nach Gefühl beurteilt.
 limit-tube-closed = Von außen eingestuft: Das Rohr ist zu, die Lager darin wurden nicht gefühlt.
@@ -136,6 +136,10 @@ unknown-limit = { $step }: { $lack }
 detail-degrees = Gefühlt bei { $degrees } °C
 detail-engine-warm = Bei warmem Motor abgelesen
 detail-engine-cold = Bei kaltem Motor abgelesen: zählt bei den Ursachen nicht mit
+detail-heard-front = Am lautesten vorn
+detail-heard-middle = Am lautesten in der Mitte
+detail-heard-rear = Am lautesten hinten
+detail-heard-all-along = Im ganzen Auto gleich laut
 
 next-free-turn = Für sich gedreht, abgekuppelt, verrät die Welle, ob ihr Lager schleift.
 next-far-end = Das ferne Ende blieb unsicher: das Gelenk dort ansehen.
@@ -153,6 +157,12 @@ ui-free-yes = Frei
 ui-engine = Motor warm oder kalt?
 ui-engine-warm = Motor warm
 ui-engine-cold = Motor kalt
+ui-feel-anew = Noch einmal drehen und eingeben, was Sie jetzt fühlen.
+ui-heard-at = Wo am lautesten oder stärksten?
+ui-heard-front = Vorn
+ui-heard-middle = Mitte
+ui-heard-rear = Hinten
+ui-heard-all-along = Überall gleich
 ui-temperature-degrees = Temperatur des Gehäuses, Grad Celsius
 ui-degrees = { $degrees } °C
 ui-limits = Nicht in dieser Einstufung

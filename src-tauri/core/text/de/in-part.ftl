@@ -30,7 +30,7 @@ rule-stiff-with-wheels = Die Welle geht schwer, aber Räder, Bremsen und Achsant
 rule-stiff-with-wheels-owner = Die Welle ließ sich schwer drehen, aber die Räder drehten mit. Für sich haben wir sie noch nicht gedreht.
 note-could-stiff-with-wheels = Was schleift, kann heiß werden und versagen. Es kann ein Lager, ein Gelenk oder eine Bremse sein.
 limit-turn-by-hand-none = Beschränkt auf Spiel; die Gelenke wurden nicht für sich gedreht.
-limit-turn-by-hand-none-owner = Wir haben nur auf Bewegung geprüft. Für sich gedreht haben wir die Welle nicht.
+limit-turn-by-hand-none-owner = Für sich gedreht haben wir die Welle nicht.
 
 ## Beide Enden einer Welle, die dazwischen nichts hält.
 step-play-far-end-ends = Spiel an beiden Enden

@@ -8,7 +8,7 @@ lift-pit = Grube
 lift-ramps = Auffahrrampen
 lift-stands = Böcke
 
-order-hands-on = Prüfung von Hand
+order-hands-on = Nur die Prüfung von Hand
 ui-order-hands-on-about = Unter dem Auto: Halterung ansehen, Spiel in beiden Richtungen fühlen, dann gibt es eine Bewertung. Der Rest kann folgen.
 ui-find-out-why = Herausfinden, woher das Geräusch kommt
 ui-find-out-why-about = Die Prüfung von Hand ist fertig. Woher das Geräusch kommt, sagen die übrigen Schritte.

@@ -25,13 +25,13 @@ rule-bearing-likely = Am Lager wurde etwas gefühlt, gesehen oder blieb unsicher
 rule-bearing-likely-owner = Was bisher gefunden wurde, deutet auf das Lager.
 
 rule-cause-likely = Zu mindestens 50 % wahrscheinlich: { $cause }.
-rule-cause-likely-owner = Das kann dahinter stecken: { $about }
+rule-cause-likely-owner = Das kann dahinterstecken: { $about }
 rule-cause-likely-misfire = Zu mindestens 50 % wahrscheinlich: { $cause }. Unverbrannter Kraftstoff kann den Katalysator überhitzen und zerstören.
-rule-cause-likely-misfire-owner = Das kann dahinter stecken: { $about } Das kann ein teures Teil im Auspuff zerstören.
+rule-cause-likely-misfire-owner = Das kann dahinterstecken: { $about } Das kann ein teures Teil im Auspuff zerstören.
 rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
 rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
-rule-cold-check-buzz = Es gibt ein Brummen, Klopfen, Rasseln, Heulen oder Vibrieren, und es wurde kein Spiel gefühlt, aber bei kaltem Gehäuse oder ohne Angabe der Wärme. Kalt entlastet nichts: Ein Lagersitz kann heiß lose werden. Warm noch einmal fühlen.
-rule-cold-check-buzz-owner = Es macht ein Geräusch oder rüttelt. Wir haben am kalten Teil nach Bewegung gefühlt, es kann aber heiß lose werden.
+rule-cold-check-buzz = Es wurde kein Spiel gefühlt, aber bei kaltem Gehäuse oder ohne Angabe der Wärme. Kalt entlastet nichts: Ein Lagersitz kann heiß lose werden. Warm noch einmal fühlen.
+rule-cold-check-buzz-owner = Wir haben am kalten Teil nach Bewegung gefühlt, es kann aber heiß lose werden.
 
 rule-no-bearing-action = Beide Spielprüfungen sind gut, die Welle läuft glatt, und sonst wurde nichts gefunden.
 rule-no-bearing-action-owner = Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.

@@ -24,7 +24,8 @@ ui-technician-change = Geprüft von: { $name }. Ändern
 
 ## Die Liste der Vorgänge.
 ui-new-visit = Neuer Vorgang
-ui-search = Kennzeichen, FIN, Kunde oder Datum
+ui-search = Kennzeichen, FIN, Kunde, Datum, Einstufung
+ui-search-only = Nur Autos, die mit { $word } eingestuft sind
 ui-found = { $total ->
     [0] Keine Vorgänge
     [one] 1 Vorgang
@@ -104,16 +105,20 @@ ui-step-where = { $station }, { $at } von { $of }
 ui-step-before = Schritt davor: { $title }
 ui-step-after = Schritt danach: { $title }
 ui-this-step = Dieser Schritt
+ui-step-unrated = Eingetragen
 ui-show-how = Wie es geht
 ui-hide-how = Anleitung zu
 ui-more-behind = Mehr
 ui-drawing = Zeichnung: { $words } Drücken, um sie groß zu sehen.
 ui-disputed = Zwei Geräte gaben hier verschiedene Antworten. Die schlimmere zählt.
+ui-elsewhere = Zählt nicht: { $answer } ({ $by }, { $at }). Dieses Auto war damals mit einer anderen Bauart eingetragen. Neu prüfen.
+ui-elsewhere-drop = Zurücknehmen, was nicht zählt
 ui-milder = Gemildert, weil: { $reason }
 ui-temperature = Gehäuse kalt oder warm?
 ui-temperature-cold = Kalt
 ui-temperature-warm = Warm
 ui-reading = Messwert in { $unit }, { $min } bis { $max }
+ui-reading-usual = z. B. { $usual }
 ui-erase = Letzte Ziffer löschen
 ui-undo = Rückgängig
 ui-undo-what = { $about ->
@@ -129,9 +134,9 @@ ui-leave-as-is = So lassen
 
 ## Das Foto eines Schritts.
 ui-photo-take = Foto
-ui-photo-again = Neues Foto
+ui-photo-again = Noch ein Foto
 ui-photo-sending = Wird gespeichert …
-ui-photo-none = Kein Foto
+ui-photo-none = Kein Foto: warum?
 ui-photo-waived = Kein Foto, warum?
 ui-photo-why = Warum gibt es kein Foto?
 ui-photo-own-words = In eigenen Worten
@@ -238,14 +243,14 @@ ui-next-gain = Im Mittel erspart das etwa { $minutes } Minuten unnötiger Repara
 ui-next-none = Keine weitere Prüfung
 ui-turn = Käme bei „{ $step }“ „{ $answer }“ heraus, läge vorn: { $cause } ({ $share }).
 ui-judgements = Was eine falsche Entscheidung kosten würde
-ui-judgements-about = Die Verluste sind Werkstatterfahrung, in Minuten gezählt. Die Einstufung oben folgt ihren Regeln und nicht dieser Tabelle.
+ui-judgements-about = Die Verluste sind Einschätzung der Werkstatt, in Minuten gezählt. Die Einstufung oben folgt ihren Regeln und nicht dieser Tabelle.
 ui-judgement-acts = Jetzt { $now }. Unterhalb von { $at } würde die Entscheidung kippen.
 ui-judgement-waits = Jetzt { $now }. Ab { $at } würde die Entscheidung kippen.
 ui-judgement-loss = { $course }: im Mittel { $minutes ->
     [one] eine Minute verloren
    *[other] { $minutes } Minuten verloren
 }, falls { $loss }.
-ui-judgement-alone = Diese Zahlen sind allein Werkstatterfahrung: Es gibt noch zu wenige bestätigte Ergebnisse.
+ui-judgement-alone = Diese Zahlen sind allein Einschätzung der Werkstatt: Es gibt noch zu wenige bestätigte Ergebnisse.
 ui-taught = Diese Zahlen wurden aus { $outcomes } bestätigten Ergebnissen dieser Bauart gelernt.
 ui-opinion = Ich meine, es ist …
 ui-opinion-open = Ich meine, es ist etwas anderes
@@ -267,7 +272,7 @@ ui-outcomes-count = { $outcomes ->
     [one] Ein bestätigtes Ergebnis
    *[other] { $outcomes } bestätigte Ergebnisse
 }
-ui-judgement-alone-page = Die Zahlen beruhen noch allein auf Erfahrung. Die Zahlen einer Bauart lernen ab { $enough } Ergebnissen.
+ui-judgement-alone-page = Die Zahlen beruhen noch allein auf Einschätzung. Die Zahlen einer Bauart lernen ab { $enough } Ergebnissen.
 ui-layout-taught = { $layout }: { $outcomes } Ergebnisse; daraus sind ihre Zahlen gelernt.
 ui-layout-not-taught = { $layout }: { $outcomes } von { $enough } Ergebnissen.
 ui-reliability = Vorhersage und Ergebnis

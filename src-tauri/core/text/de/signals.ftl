@@ -29,7 +29,7 @@ station-around = Um die Welle
 station-account = Bericht des Kunden
 
 layout-rigid-engine-speed = Starre Lagerung, Motordrehzahl
-layout-rigid-engine-speed-about = Eine Welle vom Motor zu einem Getriebe an der Hinterachse. Sie dreht mit dem Motor, auch wenn das Auto steht. Von Hand ist keine Bewegung erlaubt.
+layout-rigid-engine-speed-about = Eine Welle vom Motor zu einem Getriebe an der Hinterachse. Sie dreht mit dem Motor, auch wenn das Auto steht. Von Hand gedrückt und gezogen darf sie sich gar nicht bewegen.
 layout-rubber-centre = Mittellager in Gummi
 layout-rubber-centre-about = Zweiteilige Welle hinter dem Getriebe, ihr Mittellager in einem Gummiring. Etwas Nachgeben ist normal; die Grenze ist die Angabe des Herstellers.
 layout-torque-tube = Zentralrohr
@@ -58,7 +58,7 @@ waiver-not-in-case = Die Falldatei nennt kein Foto
 
 decision-repair = Bitte reparieren
 decision-decide-later = Ich überlege es mir
-decision-decline = So lassen, das Risiko wurde mir erklärt
+decision-decline = So lassen, das Risiko wurde mir genannt
 
 entry-opened = Auto angenommen
 entry-amended = Annahme geändert
@@ -79,6 +79,7 @@ lock-gates-open = Gesperrt: Bestätigen Sie zuerst die Freigaben.
 lock-other-part = Gesperrt: Verlassen Sie zuerst den Teil, in dem Sie sind.
 lock-gates-of-another = Gesperrt: Jemand anderes hat die Freigaben dieses Teils bestätigt. Verlassen Sie ihn, und bestätigen Sie sie selbst.
 lock-gates-too-old = Gesperrt: Die Freigaben dieses Teils wurden vor zu langer Zeit bestätigt. Verlassen Sie ihn, sehen Sie neu nach, und bestätigen Sie sie noch einmal.
+lock-not-driven = Gesperrt: Dieses Auto darf mit dieser Einstufung nicht gefahren werden.
 lock-danger-found = Gesperrt: GEFAHR wurde gefunden, der Motor läuft nicht noch einmal.
 
 next-hands-on = Nur die Prüfung von Hand entscheidet.
@@ -87,5 +88,5 @@ part-leave-running = Motor aus, Sitz verlassen
 part-leave-creep = Auto steht, Bremse fest
 part-leave-lift = Unter dem Auto hervor
 
-order-under-car-first = Zuerst unter das Auto
-order-running-first = Zuerst der Motor
+order-under-car-first = Alles, zuerst unter dem Auto
+order-running-first = Alles, zuerst der Motor

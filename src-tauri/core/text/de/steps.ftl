@@ -21,8 +21,11 @@ step-misfire-evidence = Anzeichen für Aussetzer
 step-misfire-evidence-do = Aussetzerzähler jedes Zylinders auslesen. Fehlercodes auslesen.
 step-misfire-evidence-watch = Kabel weg von Pedalen und Riemen führen. Für das Diagnosegerät gilt die Herstellervorschrift.
 
+step-air-leak-by-ear = Nebenluft, mit dem Ohr
+step-air-leak-by-ear-do = Motor an. Neben dem Auto stehen, außerhalb des Motorraums. Ende eines langen Schlauchs an den Ansaugschläuchen entlangführen; am anderen Ende horchen.
+step-air-leak-by-ear-watch = Niemand beugt sich über den Motor. Hände, Haare, Schlauch weg von Lüfter, Riemen, heißen Teilen. Nach Herstellervorschrift vorgehen.
 step-air-leak-test = Prüfung auf Nebenluft
-step-air-leak-test-do = Mit Rauch: Motor aus. Mit dem Ohr: Motor an, neben dem Auto, durch einen Schlauch. Ergebnis eingeben.
+step-air-leak-test-do = Motor aus. Ansaugung mit Rauch füllen. Nachsehen, wo er austritt, dann Ergebnis eingeben.
 step-air-leak-test-watch = Nie brennbares Spray. Hände und Haare weg von Lüfter, Riemen und heißen Teilen. Nach Herstellervorschrift vorgehen.
 
 step-engagement-setting = Einstellung des Kupplungspunkts
@@ -33,8 +36,8 @@ step-neutral-2500-buzz = Brummen nahe 2.500 U/min
 step-neutral-2500-buzz-do = Im Leerlauf den Motor langsam auf etwa 2.500 U/min bringen. Unter zehn Sekunden halten. Den Boden unter den Füßen fühlen.
 step-neutral-2500-buzz-watch = Die Welle dreht mit dem Motor, obwohl das Auto steht. Bei Klopfen oder starker Vibration jetzt Motor aus. Die Vorschrift des Herstellers geht vor.
 
-step-running-stop = Motorlauf abgebrochen
-step-running-stop-do = Angeben, ob Sie den Motor abstellen mussten. Wenn ja, warum.
+step-running-stop = Mussten Sie den Motor abstellen?
+step-running-stop-do = Motor jetzt aus. Dann angeben, warum Sie ihn abgestellt haben.
 step-running-stop-watch = Nach hartem Klopfen oder starker Vibration den Motor nicht mehr laufen lassen. Zur Prüfung von Hand gehen. Die Vorschrift des Herstellers geht vor.
 
 step-creep-noise = Geräusch beim Kriechen

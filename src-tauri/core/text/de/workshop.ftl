@@ -8,7 +8,7 @@ odometer-converted = { $converted } (abgelesen: { $read })
 
 letterhead-phone = Telefon { $phone }
 note-ask-named = Fragen Sie { $workshop }.
-note-ask-named-technician = Fragen Sie { $workshop }. Name auf der Prüfung: { $technician }.
+note-ask-named-technician = Fragen Sie { $workshop }. Bei der Prüfung eingetragen: { $technician }.
 note-ask-phone = Telefon: { $phone }.
 note-receipt-from = Kundeninfo von: { $workshop }
 

@@ -48,11 +48,11 @@ ui-driver-done = Done
 ui-clock-behind = This device's clock is behind the last entry of this visit ({ $when }). Nothing is lost and the order stays; set the clock before you go on.
 
 ## Another layout chosen after steps were answered: what it takes back.
-ui-relayout = What another layout takes back
-ui-relayout-why = These answers were given for the layout that was chosen first, and do not hold of this one. They stay in the record as taken back, and their photos stay:
+ui-relayout = What the change takes back
+ui-relayout-why = These answers were given for the car as it was written down first, and do not hold of it as it is now. They stay in the record as taken back, and their photos stay there:
 ui-relayout-reason = One of them asked for DANGER or WARNING: say why it is taken back.
-ui-relayout-do = Change the layout
-ui-relayout-keep = Keep the layout
+ui-relayout-do = Change it
+ui-relayout-keep = Keep it as it was
 
 ## What a found DANGER closes.
 ui-next-closed = Closed, because DANGER was found and the engine is not run again:

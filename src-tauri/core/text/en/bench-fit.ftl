@@ -92,4 +92,4 @@ error-bore-not-measured-help = Read the bore first, or give the size of the seat
 error-unknown-group = There is no such clearance group
 error-unknown-group-help = C2, CN (normal, usually not marked), C3 and C4 are tabled. It stands behind the bearing's number.
 error-temperature-refused = The temperatures cannot be right
-error-temperature-refused-help = Give the lower one first, in Celsius from -60 to 200, such as --temp 20..100.
+error-temperature-refused-help = The lower one first, in Celsius from -60 to 200, such as 20..100.

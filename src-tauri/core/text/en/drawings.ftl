@@ -5,6 +5,7 @@ drawing-idle-speed = A rev counter seen from the driver's seat, its needle at id
 drawing-idle-noise = The driver's seat with an ear, and sound waves coming from the shaft under the floor.
 drawing-idle-raise-effect = A rev counter whose needle moves up a little from idle, and an ear beside it.
 drawing-misfire-evidence = A scan tool with one bar for each cylinder; one bar is taller than the others.
+drawing-air-leak-by-ear = A long tube from an ear to a hose whose crack hisses.
 drawing-air-leak-test = An intake hose with smoke leaving at a crack, and a crossed-out spray can.
 drawing-engagement-setting = A scale of engine speed with two marks: the maker's standard, and the mark where the clutch is set.
 drawing-neutral-2500-buzz = A rev counter raised from idle to 2,500, a gear lever in neutral, and waves under the driver's feet.

@@ -50,7 +50,7 @@ answer-play-far-end-unsure = Unsure
 
 ## Layouts.
 layout-rigid-output-speed = Rigid support, output speed
-layout-rigid-output-speed-about = Two-piece shaft behind the gearbox, its centre bearing held rigidly. It stands still in neutral. No movement by hand is allowed.
+layout-rigid-output-speed-about = Two-piece shaft behind the gearbox, its centre bearing held rigidly. It stands still in neutral. Pushed and pulled by hand it must not move at all.
 layout-two-centres = Two rubber centre supports
 layout-two-centres-about = Three-piece shaft behind the gearbox with two centre bearings in rubber rings. Each is checked by itself; the first is the one nearer the gearbox.
 layout-one-piece = One piece, no centre bearing
@@ -58,7 +58,7 @@ layout-one-piece-about = One shaft from the gearbox to the rear axle with a join
 layout-front-shaft = Front shaft, all-wheel drive
 layout-front-shaft-about = Shaft from the transfer case to the front axle with a joint at each end. What decides is play at its ends.
 layout-half-shaft = Half-shaft with a support
-layout-half-shaft-about = Half-shaft to a front wheel, its bearing in a bracket beside the gearbox. It stands still in neutral. No movement by hand is allowed.
+layout-half-shaft-about = Half-shaft to a front wheel, its bearing in a bracket beside the gearbox. It stands still in neutral. Pushed and pulled by hand it must not move at all.
 drawing-none = A shaft with a joint at each end and no bearing between.
 
 ## Causes.
@@ -120,11 +120,11 @@ note-could-drag-unchecked = If the bearing drags, it can get hot and break.
 
 ## What a rating is limited to.
 limit-turn-by-hand = Limited to play; drag of the bearing was not checked.
-limit-turn-by-hand-owner = We checked for movement only. We did not check if the bearing drags.
+limit-turn-by-hand-owner = We did not check if the bearing drags.
 limit-housing-look = The housing was not looked at, or not all of it.
-limit-housing-look-owner = We could not see all of the part that holds the bearing.
+limit-housing-look-owner = We have not seen all of the part that holds the bearing.
 limit-support-look = The rubber support was not looked at, or not all of it.
-limit-support-look-owner = We could not see all of the rubber part that holds the bearing.
+limit-support-look-owner = We have not seen all of the rubber part that holds the bearing.
 limit-no-figure = No figure known, judged by feel.
 limit-no-figure-owner = The maker's limit is not known to us. We judged the give of the rubber by feel.
 limit-tube-closed = Rated from outside: the tube is closed, and the bearings in it were not felt.
@@ -136,6 +136,10 @@ unknown-limit = { $step }: { $lack }
 detail-degrees = Felt at { $degrees } °C
 detail-engine-warm = Read with the engine warm
 detail-engine-cold = Read with the engine cold: not counted towards the causes
+detail-heard-front = Loudest at the front
+detail-heard-middle = Loudest in the middle
+detail-heard-rear = Loudest at the rear
+detail-heard-all-along = The same all along the car
 
 next-free-turn = Turned by itself, uncoupled, the shaft tells whether its bearing drags.
 next-far-end = The far end was left unsure: look at its joint.
@@ -153,6 +157,12 @@ ui-free-yes = Free
 ui-engine = Engine warm or cold?
 ui-engine-warm = Engine warm
 ui-engine-cold = Engine cold
+ui-feel-anew = Turn it again, and enter what you feel now.
+ui-heard-at = Loudest or strongest where?
+ui-heard-front = Front
+ui-heard-middle = Middle
+ui-heard-rear = Rear
+ui-heard-all-along = All along
 ui-temperature-degrees = Housing temperature, degrees Celsius
 ui-degrees = { $degrees } °C
 ui-limits = Not in this rating

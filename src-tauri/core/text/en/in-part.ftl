@@ -30,7 +30,7 @@ rule-stiff-with-wheels = The shaft resists, but wheels, brakes and final drive t
 rule-stiff-with-wheels-owner = The shaft was hard to turn, but the wheels turned with it. We have not yet turned it by itself.
 note-could-stiff-with-wheels = What drags can get hot and fail. It may be a bearing, a joint or a brake.
 limit-turn-by-hand-none = Limited to play; the joints were not turned by themselves.
-limit-turn-by-hand-none-owner = We checked for movement only. We did not turn the shaft by itself.
+limit-turn-by-hand-none-owner = We did not turn the shaft by itself.
 
 ## Both ends of a shaft that nothing holds between them.
 step-play-far-end-ends = Play at both ends

@@ -230,7 +230,7 @@ note-ask-workshop = Ask the workshop that gave you this note.
 note-ask-second = You may ask another workshop to look too. The maker's rules and your local law come first.
 
 note-receipt-heading = Your receipt
-note-receipt-text = You sign only that you got this note. You can choose any of these, and you can change your mind.
+note-receipt-text = You sign only that you got this note. You can choose any one of these, and change your mind.
 note-foot = Note for the owner. It covers what was checked, as it was on that day.
 
 short-head = { $vehicle }, { $date }: { $label }. { $headline }.

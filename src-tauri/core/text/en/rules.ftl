@@ -30,8 +30,8 @@ rule-cause-likely-misfire = At least 50% likely: { $cause }. Unburnt fuel from a
 rule-cause-likely-misfire-owner = What may be behind it: { $about } A misfire can ruin a costly part of the exhaust.
 rule-finding-unexplained = Something was heard, felt or seen that no other reason explains. Look closer before you hand the car back.
 rule-finding-unexplained-owner = There is something, told to us or found by us, that needs a closer look.
-rule-cold-check-buzz = There is a buzz, knock, rattle, whine or vibration, and no movement was felt, but with the housing cold or its warmth not recorded. Cold clears nothing: a bearing seat can loosen when hot. Feel again warm.
-rule-cold-check-buzz-owner = There is a noise or a shake. We felt for movement with the part cold, but it can work loose when hot.
+rule-cold-check-buzz = No movement was felt, but with the housing cold or its warmth not recorded. Cold clears nothing: a bearing seat can loosen when hot. Feel again warm.
+rule-cold-check-buzz-owner = We felt for movement with the part cold, but it can work loose when hot.
 
 rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and nothing else was found.
 rule-no-bearing-action-owner = We felt the bearing by hand and found no fault there.

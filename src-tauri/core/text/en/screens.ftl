@@ -24,7 +24,8 @@ ui-technician-change = Technician: { $name }. Change
 
 ## The list of visits.
 ui-new-visit = New visit
-ui-search = Plate, VIN, owner or date
+ui-search = Plate, VIN, owner, date, rating
+ui-search-only = Only cars rated { $word }
 ui-found = { $total ->
     [0] No visits
     [one] 1 visit
@@ -104,16 +105,20 @@ ui-step-where = { $station }, { $at } of { $of }
 ui-step-before = Step before: { $title }
 ui-step-after = Step after: { $title }
 ui-this-step = This step
+ui-step-unrated = Recorded
 ui-show-how = Show how
 ui-hide-how = Hide how
 ui-more-behind = More
 ui-drawing = Drawing: { $words } Press to see it large.
 ui-disputed = Two devices gave different answers here. The worse one counts.
+ui-elsewhere = Not counted: { $answer } ({ $by }, { $at }). This car was written down with another layout then. Check it anew.
+ui-elsewhere-drop = Take back what is not counted
 ui-milder = Made milder because: { $reason }
 ui-temperature = Housing cold or warm?
 ui-temperature-cold = Cold
 ui-temperature-warm = Warm
 ui-reading = Reading in { $unit }, { $min } to { $max }
+ui-reading-usual = e.g. { $usual }
 ui-erase = Erase the last digit
 ui-undo = Undo
 ui-undo-what = { $about ->
@@ -129,9 +134,9 @@ ui-leave-as-is = Leave it as it is
 
 ## The photo of a step.
 ui-photo-take = Photo
-ui-photo-again = New photo
+ui-photo-again = One more photo
 ui-photo-sending = Keeping it …
-ui-photo-none = No photo
+ui-photo-none = No photo: say why
 ui-photo-waived = No photo, why?
 ui-photo-why = Why is there no photo?
 ui-photo-own-words = In your own words

@@ -28,7 +28,7 @@ station-around = Around the shaft
 station-account = Owner's account
 
 layout-rigid-engine-speed = Rigid support, engine speed
-layout-rigid-engine-speed-about = One shaft from the engine to a gearbox at the rear axle. It turns with the engine even while the car stands. No movement by hand is allowed.
+layout-rigid-engine-speed-about = One shaft from the engine to a gearbox at the rear axle. It turns with the engine even while the car stands. Pushed and pulled by hand it must not move at all.
 layout-rubber-centre = Rubber centre support
 layout-rubber-centre-about = Two-piece shaft behind the gearbox, its centre bearing in a rubber ring. Some give is normal; the maker's figure is the limit.
 layout-torque-tube = Torque tube
@@ -78,6 +78,7 @@ lock-gates-open = Locked: confirm the safety checks first.
 lock-other-part = Locked: leave the part you are in first.
 lock-gates-of-another = Locked: somebody else confirmed the safety checks of this part. Leave it and confirm them yourself.
 lock-gates-too-old = Locked: the safety checks of this part were confirmed too long ago. Leave it, look again, and confirm them anew.
+lock-not-driven = Locked: this car may not be driven, as it is rated now.
 lock-danger-found = Locked: DANGER was found, so the engine is not run again.
 
 next-hands-on = Only the hands-on check decides.
@@ -86,5 +87,5 @@ part-leave-running = Engine off, leave the seat
 part-leave-creep = Car stopped, brake set
 part-leave-lift = Out from under the car
 
-order-under-car-first = Under the car first
-order-running-first = Engine first
+order-under-car-first = Everything, under the car first
+order-running-first = Everything, engine first

@@ -21,8 +21,11 @@ step-misfire-evidence = Misfire evidence
 step-misfire-evidence-do = Read the misfire counts of each cylinder. Read the fault codes.
 step-misfire-evidence-watch = Lead the cable clear of pedals and belts. Follow the maker's procedure for the scan tool.
 
+step-air-leak-by-ear = Air leak, by ear
+step-air-leak-by-ear-do = Engine on. Stand beside the car, outside the engine bay. Move the end of a long tube along the intake hoses; listen at the other.
+step-air-leak-by-ear-watch = Nobody leans over the engine. Hands, hair and tube off the fan, belts and hot parts. Follow the maker's procedure.
 step-air-leak-test = Air leak test
-step-air-leak-test-do = Smoke: engine off. By ear: engine on, beside the car, through a tube. Enter what you found.
+step-air-leak-test-do = Engine off. Fill the intake with smoke. Look where it leaves, then enter what you found.
 step-air-leak-test-watch = Never use flammable spray. Keep hands and hair off the fan, belts and hot parts. Follow the maker's procedure.
 
 step-engagement-setting = Clutch engagement setting
@@ -33,8 +36,8 @@ step-neutral-2500-buzz = Buzz near 2,500 rpm
 step-neutral-2500-buzz-do = In neutral, raise the engine slowly to about 2,500 rpm. Hold it under ten seconds. Feel the floor under the driver's feet.
 step-neutral-2500-buzz-watch = The shaft turns at engine speed though the car stands. Knock or strong vibration: stop the engine now. The maker's procedure comes first.
 
-step-running-stop = Engine run broken off
-step-running-stop-do = Say whether you had to stop the engine. If so, say why.
+step-running-stop = Did you stop the engine?
+step-running-stop-do = Engine off now. Then say why you stopped it.
 step-running-stop-watch = After a heavy knock or strong vibration do not run the engine again. Go to the hands-on check. The maker's procedure comes first.
 
 step-creep-noise = Noise while creeping

@@ -82,7 +82,7 @@ ui-restore-damaged = { $visits ->
     [one] 1 visita está dañada en la copia y se dejó allí. Pruebe con una copia anterior.
    *[other] { $visits } visitas están dañadas en la copia y se dejaron allí. Pruebe con una copia anterior.
 }
-ui-restore-of-another = No es de este aparato: en quién confía y lo que allí se borró no vino con ella, y ningún aparato sin confirmar aquí hizo más leve una valoración.
+ui-restore-of-another = No es de este aparato: en quién confía y lo que allí se borró no vino con ella, y ningún aparato sin confirmar aquí hizo más leve una calificación.
 ui-restore-unproven = { $visits ->
     [one] 1 visita llegó con una firma dañada. Se puede leer y no se puede entregar.
    *[other] { $visits } visitas llegaron con una firma dañada. Se pueden leer y no se pueden entregar.

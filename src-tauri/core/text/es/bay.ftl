@@ -48,11 +48,11 @@ ui-driver-done = Hecho
 ui-clock-behind = El reloj de este dispositivo va por detrás de la última anotación de esta visita ({ $when }). No se ha perdido nada y el orden se mantiene; ponga el reloj en hora antes de seguir.
 
 ## Another layout chosen after steps were answered: what it takes back.
-ui-relayout = Lo que retira otra disposición
-ui-relayout-why = Estas respuestas se dieron para la disposición elegida primero y no valen para esta. Quedan en el registro como retiradas, y sus fotos también quedan:
+ui-relayout = Lo que retira el cambio
+ui-relayout-why = Estas respuestas valen para el coche como se anotó primero, y no como es ahora. Quedan en el registro como retiradas, y sus fotos también quedan allí:
 ui-relayout-reason = Una de ellas pedía PELIGRO o ADVERTENCIA: diga por qué se retira.
-ui-relayout-do = Cambiar la disposición
-ui-relayout-keep = Dejar la disposición
+ui-relayout-do = Cambiar
+ui-relayout-keep = Dejarlo como estaba
 
 ## What a found DANGER closes.
 ui-next-closed = Cerrado, porque se encontró PELIGRO y el motor no se pone más en marcha:

@@ -92,4 +92,4 @@ error-bore-not-measured-help = Mida primero el alojamiento, o dé la medida del 
 error-unknown-group = Ese grupo de juego no existe
 error-unknown-group-help = En la tabla están C2, CN (normal, casi nunca marcado), C3 y C4. Va detrás de la referencia del rodamiento.
 error-temperature-refused = Las temperaturas no pueden ser correctas
-error-temperature-refused-help = Dé primero la menor, en grados Celsius de -60 a 200, por ejemplo --temp 20..100.
+error-temperature-refused-help = Primero la menor, en grados Celsius de -60 a 200, por ejemplo 20..100.

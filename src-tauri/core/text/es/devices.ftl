@@ -19,8 +19,8 @@ error-handover-opened-twice = Una visita del archivo de entrega es otra aquí
 error-handover-opened-twice-help = Dos aparatos dicen que la abrieron, y eso no puede ser. Si la de aquí llegó con una incorporación de la que no se fía, deshágala primero. No se incorporó nada de la visita.
 error-handover-held-back = Una parte de la visita se dejó fuera
 error-handover-held-back-help = Sus últimas entradas son de un aparato retirado aquí, o llevan una fecha muy adelantada. Todo lo demás de la visita se incorporó, y cuenta.
-error-handover-milder = La valoración de una visita se volvería más leve por un aparato que aquí nadie ha confirmado
-error-handover-milder-help = Mire su código en Ajustes, Aparatos en el aparato que la escribió y compárelo primero aquí; después incorpore el archivo otra vez. Hasta entonces la valoración sigue como está. No se incorporó nada de la visita.
+error-handover-milder = La calificación, la reparación, el recibo o la disposición de una visita cambiaría por un aparato que aquí nadie ha confirmado
+error-handover-milder-help = Mire su código en Ajustes, Aparatos en el aparato que la escribió y compárelo primero aquí; después incorpore el archivo otra vez. Hasta entonces la calificación sigue como está. No se incorporó nada de la visita.
 error-handover-writers = En el archivo de entrega escribieron más aparatos de los que tiene taller alguno
 error-handover-writers-help = No se fíe de él, salvo que alguien a quien conoce sepa decir cómo se hizo. No se incorporó nada de la visita.
 error-unknown-device = Ese aparato no se conoce aquí
@@ -65,7 +65,7 @@ unknown-unsigned = { $entries ->
    *[other] { $entries } anotaciones son de antes de las firmas. Nada prueba quién las escribió.
 }
 note-device = Una parte de este registro vino de un aparato que aún no hemos confirmado como nuestro.
-note-unsigned = Una parte de este registro es anterior a las firmas. No podemos probar quién la escribió.
+note-unsigned = Una parte de este registro es demasiado antigua para llevar firma. No podemos probar quién la escribió.
 
 ## En las pantallas.
 ui-devices = Aparatos

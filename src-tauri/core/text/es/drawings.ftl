@@ -5,6 +5,7 @@ drawing-idle-speed = Un cuentarrevoluciones visto desde el asiento, con la aguja
 drawing-idle-noise = El asiento del conductor con un oído; ondas de sonido llegan del árbol bajo el piso.
 drawing-idle-raise-effect = Un cuentarrevoluciones cuya aguja sube un poco desde el ralentí, y un oído al lado.
 drawing-misfire-evidence = Un equipo de diagnóstico con una barra por cilindro; una barra es más alta que las otras.
+drawing-air-leak-by-ear = Un tubo largo que va de un oído a un manguito con una grieta que silba.
 drawing-air-leak-test = Un manguito de admisión con humo que sale por una grieta, y un bote de spray tachado.
 drawing-engagement-setting = Una escala de régimen con dos marcas: el estándar del fabricante y el punto donde está el embrague.
 drawing-neutral-2500-buzz = Un cuentarrevoluciones subido del ralentí a 2500, una palanca en punto muerto y ondas bajo los pies del conductor.

@@ -27,14 +27,14 @@ detail-free-wheels = Girado libre de ruedas y diferencial
 detail-not-free-engine = Girado junto con el motor
 detail-not-free-wheels = Girado junto con las ruedas
 rule-stiff-with-wheels = El árbol va duro, pero giraban con él ruedas, frenos y diferencial: no se sabe qué frena. Gírelo desacoplado.
-rule-stiff-with-wheels-owner = El árbol costaba de girar, pero las ruedas giraban con él. Aún no lo hemos girado solo.
-note-could-stiff-with-wheels = Lo que frena puede calentarse y fallar. Puede ser un rodamiento, una articulación o un freno.
+rule-stiff-with-wheels-owner = Costaba girar el árbol, pero las ruedas giraban con él. Aún no lo hemos girado solo.
+note-could-stiff-with-wheels = La pieza que no gira libre puede calentarse y fallar. Puede ser un rodamiento, una articulación o un freno.
 limit-turn-by-hand-none = Limitado al juego; las articulaciones no se giraron por sí solas.
-limit-turn-by-hand-none-owner = Solo buscamos movimiento. No giramos el árbol por sí solo.
+limit-turn-by-hand-none-owner = No giramos el árbol por sí solo.
 
 ## Los dos extremos de un árbol que nada sujeta en medio.
 step-play-far-end-ends = Juego en ambos extremos
-rule-far-end-play-ends = En uno de los extremos del árbol, o en ambos, se notó movimiento a través o un golpe. Anote en cuál antes de empezar.
+rule-far-end-play-ends = En uno de los extremos del árbol, o en ambos, se notó movimiento transversal o un golpe. Anote en cuál antes de empezar.
 rule-far-end-play-ends-owner = El árbol está flojo en uno de sus extremos, o en los dos.
 rule-far-end-unsure-ends = Se probaron ambos extremos del árbol y no se pudo descartar movimiento. Pruebe ambos otra vez con otra persona que mire la articulación.
 rule-far-end-unsure-ends-owner = Buscamos movimiento en los dos extremos del árbol y no estamos seguros.

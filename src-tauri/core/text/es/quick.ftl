@@ -8,8 +8,8 @@ lift-pit = Foso
 lift-ramps = Rampas
 lift-stands = Borriquetas
 
-order-hands-on = Comprobación a mano
-ui-order-hands-on-about = Debajo del coche: mirar el soporte, sentir el juego en las dos direcciones, y hay una valoración. El resto puede seguir.
+order-hands-on = Solo la comprobación a mano
+ui-order-hands-on-about = Debajo del coche: mirar el soporte, sentir el juego en las dos direcciones, y hay una calificación. El resto puede seguir.
 ui-find-out-why = Averiguar por qué hace ruido
 ui-find-out-why-about = La comprobación a mano está hecha. De dónde viene el ruido lo dicen los demás pasos.
 ui-leave-part = Salir de esta parte

@@ -1,7 +1,7 @@
 ### La prueba en carretera: se ofrece cuando todo lo palpado y visto está en orden, y la hacen dos personas. Práctica común, sin fuente.
 
 gates-road = Antes de salir a la carretera
-gates-road-why = Solo si no se palpó ni se vio nada malo, con el alojamiento caliente. Solo personas formadas y con permiso; la ley, el consentimiento del dueño y sus reglas locales van primero.
+gates-road-why = Solo si no se palpó ni se vio nada malo, con el soporte caliente. Solo personas formadas y con permiso; la ley, el consentimiento del dueño y sus reglas locales van primero.
 gate-road-law-allows = La ley, el seguro y el dueño permiten esta salida, y quien conduce tiene permiso para ello.
 gate-road-second-person = Dos personas: una conduce, la otra escucha y lleva el teléfono.
 gate-road-car-fit = Frenos, dirección, luces y neumáticos están mirados. Las ruedas están apretadas según el fabricante.

@@ -24,7 +24,8 @@ ui-technician-change = Técnico: { $name }. Cambiar
 
 ## La lista de visitas.
 ui-new-visit = Nueva visita
-ui-search = Matrícula, bastidor, cliente o fecha
+ui-search = Matrícula, bastidor, cliente, fecha, calificación
+ui-search-only = Solo coches calificados con { $word }
 ui-found = { $total ->
     [0] Ninguna visita
     [one] 1 visita
@@ -104,16 +105,20 @@ ui-step-where = { $station }, { $at } de { $of }
 ui-step-before = Paso anterior: { $title }
 ui-step-after = Paso siguiente: { $title }
 ui-this-step = Este paso
+ui-step-unrated = Anotado
 ui-show-how = Ver cómo
 ui-hide-how = Ocultar cómo
 ui-more-behind = Más
 ui-drawing = Dibujo: { $words } Pulse para verlo grande.
 ui-disputed = Dos aparatos dieron aquí respuestas distintas. Cuenta la peor.
+ui-elsewhere = No cuenta: { $answer } ({ $by }, { $at }). Este coche estaba anotado entonces con otra disposición. Compruébelo de nuevo.
+ui-elsewhere-drop = Retirar lo que no cuenta
 ui-milder = Suavizado porque: { $reason }
 ui-temperature = ¿Soporte frío o caliente?
 ui-temperature-cold = Frío
 ui-temperature-warm = Caliente
 ui-reading = Lectura en { $unit }, de { $min } a { $max }
+ui-reading-usual = p. ej. { $usual }
 ui-erase = Borrar la última cifra
 ui-undo = Deshacer
 ui-undo-what = { $about ->
@@ -129,9 +134,9 @@ ui-leave-as-is = Dejarlo como está
 
 ## La foto de un paso.
 ui-photo-take = Foto
-ui-photo-again = Nueva foto
+ui-photo-again = Otra foto
 ui-photo-sending = Guardando …
-ui-photo-none = Sin foto
+ui-photo-none = Sin foto: ¿por qué?
 ui-photo-waived = Sin foto, ¿por qué?
 ui-photo-why = ¿Por qué no hay foto?
 ui-photo-own-words = Con sus palabras

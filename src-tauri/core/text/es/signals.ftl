@@ -29,7 +29,7 @@ station-around = Alrededor del árbol
 station-account = Relato del cliente
 
 layout-rigid-engine-speed = Soporte rígido, régimen del motor
-layout-rigid-engine-speed-about = Un árbol del motor a un cambio situado atrás. Gira con el motor aunque el coche esté parado. A mano no se permite ningún movimiento.
+layout-rigid-engine-speed-about = Un árbol del motor a un cambio situado atrás. Gira con el motor aunque el coche esté parado. Empujado y tirado a mano no debe moverse nada.
 layout-rubber-centre = Soporte central de goma
 layout-rubber-centre-about = Árbol de dos piezas tras el cambio, con su rodamiento central en un anillo de goma. Que ceda algo es normal; el límite es el valor del fabricante.
 layout-torque-tube = Tubo de empuje
@@ -79,6 +79,7 @@ lock-gates-open = Bloqueado: confirme primero las condiciones.
 lock-other-part = Bloqueado: salga primero de la parte en la que está.
 lock-gates-of-another = Bloqueado: otra persona confirmó las condiciones de esta parte. Salga de ella y confírmelas usted.
 lock-gates-too-old = Bloqueado: las condiciones de esta parte se confirmaron hace demasiado tiempo. Salga de ella, vuelva a mirar y confírmelas de nuevo.
+lock-not-driven = Bloqueado: este coche no puede circular con esta calificación.
 lock-danger-found = Bloqueado: se encontró PELIGRO, así que el motor no se pone más en marcha.
 
 next-hands-on = Solo la prueba a mano decide.
@@ -87,5 +88,5 @@ part-leave-running = Pare el motor y salga del asiento
 part-leave-creep = Coche parado, freno puesto
 part-leave-lift = Salga de debajo del coche
 
-order-under-car-first = Primero bajo el coche
-order-running-first = Primero el motor
+order-under-car-first = Todo, primero bajo el coche
+order-running-first = Todo, primero el motor

@@ -1,7 +1,7 @@
 ### La clasificación: por qué toca una prueba o ninguna, sorpresas, decisiones y qué cuesta equivocarse.
 
 next-informs = Esta prueba es la que más diría.
-next-rating = Esta prueba aún podría subir la calificación.
+next-rating = Esta prueba aún podría agravar la calificación.
 stop-nothing-changes = Ninguna prueba aún abierta cambiaría lo que hay que hacer.
 stop-not-worth = Lo que sigue abierto diría demasiado poco para el riesgo que tiene.
 stop-all-done = Todas las pruebas que se pueden hacer están hechas.
@@ -32,4 +32,4 @@ layout-file-refused = Un archivo de disposición de este taller no sirve. Corrí
 knowledge-row-refused = Una fila del saber propio de este taller no sirve. Corríjala o sáquela de la carpeta knowledge; las demás filas funcionan.
 
 finding-opinion = { $by } cree: { $cause }. { $reason }
-finding-outcome = Hallado de verdad: { $causes }, según { $by } ({ $at }).
+finding-outcome = Se comprobó que era: { $causes }, según { $by } ({ $at }).

@@ -21,8 +21,11 @@ step-misfire-evidence = Indicios de fallo de encendido
 step-misfire-evidence-do = Lea los contadores de fallos de cada cilindro. Lea los códigos de avería.
 step-misfire-evidence-watch = Lleve el cable lejos de pedales y correas. Con el equipo de diagnóstico, siga el procedimiento del fabricante.
 
+step-air-leak-by-ear = Toma de aire, de oído
+step-air-leak-by-ear-do = Motor en marcha. De pie junto al coche, fuera del vano motor. Pase el extremo de un tubo largo por los manguitos de admisión; escuche por el otro.
+step-air-leak-by-ear-watch = Nadie se inclina sobre el motor. Manos, pelo y tubo lejos de ventilador, correas y piezas calientes. Siga el procedimiento del fabricante.
 step-air-leak-test = Prueba de tomas de aire
-step-air-leak-test-do = Con humo: motor parado. De oído: motor en marcha, junto al coche, con un tubo. Anote lo que encuentre.
+step-air-leak-test-do = Motor parado. Llene la admisión de humo. Mire por dónde sale y anote lo que encuentre.
 step-air-leak-test-watch = Nunca use spray inflamable. Manos y pelo lejos de ventilador, correas y piezas calientes. Siga el procedimiento del fabricante.
 
 step-engagement-setting = Ajuste del acoplamiento del embrague
@@ -33,8 +36,8 @@ step-neutral-2500-buzz = Zumbido hacia 2500 rpm
 step-neutral-2500-buzz-do = En punto muerto, suba el motor despacio hasta unas 2500 rpm. Manténgalo menos de diez segundos. Note el piso bajo los pies.
 step-neutral-2500-buzz-watch = El árbol gira con el motor aunque el coche esté parado. Si hay golpeteo o vibración fuerte, pare el motor ya. El procedimiento del fabricante va primero.
 
-step-running-stop = Prueba en marcha interrumpida
-step-running-stop-do = Diga si tuvo que parar el motor. Si fue así, diga por qué.
+step-running-stop = ¿Tuvo que parar el motor?
+step-running-stop-do = Motor parado ya. Después diga por qué lo paró.
 step-running-stop-watch = Tras un golpeteo o una vibración fuerte, no vuelva a poner el motor en marcha. Pase a la prueba a mano. El procedimiento del fabricante va primero.
 
 step-creep-noise = Ruido al avanzar despacio
@@ -78,5 +81,5 @@ step-shaft-look-do = Recorra con la vista el árbol hasta donde se vea. Busque g
 step-shaft-look-watch = La fibra rota corta y pincha: guantes puestos, no pase la mano. El motor no debe girar el árbol. El procedimiento del fabricante va primero.
 
 step-shield-and-mounts = Chapas y soportes
-step-shield-and-mounts-do = Apriete cada chapa térmica cerca del árbol. Mire los soportes de motor y cambio. Busque marcas de roce.
+step-shield-and-mounts-do = Presione cada chapa térmica cerca del árbol. Mire los soportes de motor y cambio. Busque marcas de roce.
 step-shield-and-mounts-watch = Los bordes de las chapas cortan y pueden quemar. No haga palanca en un soporte con carga. El procedimiento del fabricante va primero.

@@ -32,7 +32,7 @@ looked-coupling-look-for = Grietas, goma, fuelles, tornillos
 looked-shaft-look = Árbol
 looked-shaft-look-for = Golpes, dobleces, fibra, pesos
 looked-shield-and-mounts = Chapas y soportes del motor
-looked-shield-and-mounts-for = Apriete las chapas. Soportes, roces
+looked-shield-and-mounts-for = Presione las chapas. Soportes, roces
 
 error-looks-changed = Ahora están abiertas otras piezas que las de la lista
 error-looks-changed-help = No se ha anotado nada. Lea otra vez la lista y diga después que están bien.

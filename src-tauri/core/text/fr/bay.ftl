@@ -48,11 +48,11 @@ ui-driver-done = Terminé
 ui-clock-behind = L’horloge de cet appareil retarde sur la dernière entrée de cette visite ({ $when }). Rien n’est perdu et l’ordre reste ; réglez l’horloge avant de continuer.
 
 ## Another layout chosen after steps were answered: what it takes back.
-ui-relayout = Ce qu’une autre disposition retire
-ui-relayout-why = Ces réponses ont été données pour la disposition choisie d’abord et ne valent pas pour celle-ci. Elles restent dans le registre comme retirées, et leurs photos restent aussi :
+ui-relayout = Ce que le changement retire
+ui-relayout-why = Ces réponses valent pour la voiture telle qu’inscrite d’abord, et non telle qu’elle est. Elles restent dans le registre comme retirées, et leurs photos y restent aussi :
 ui-relayout-reason = L’une d’elles demandait DANGER ou AVERTISSEMENT : dites pourquoi elle est retirée.
-ui-relayout-do = Changer la disposition
-ui-relayout-keep = Garder la disposition
+ui-relayout-do = Changer
+ui-relayout-keep = Laisser comme avant
 
 ## What a found DANGER closes.
 ui-next-closed = Verrouillé, parce que DANGER a été trouvé et que le moteur ne tourne plus :

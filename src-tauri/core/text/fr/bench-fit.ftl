@@ -92,4 +92,4 @@ error-bore-not-measured-help = Mesurez d’abord l’alésage, ou donnez la cote
 error-unknown-group = Ce groupe de jeu n’existe pas
 error-unknown-group-help = C2, CN (normal, le plus souvent non marqué), C3 et C4 sont au tableau. Il se lit après le numéro du roulement.
 error-temperature-refused = Les températures ne peuvent pas être justes
-error-temperature-refused-help = Donnez la plus basse d’abord, en degrés Celsius de -60 à 200, comme --temp 20..100.
+error-temperature-refused-help = La plus basse d’abord, en degrés Celsius de -60 à 200, comme 20..100.

@@ -33,7 +33,7 @@ verdict-gates-machining = la coupe
 verdict-gates-heat = chauffer et refroidir
 verdict-gates-refit = le remontage
 
-closing-turns-freely = Après le remontage, vérifiez que le roulement tourne librement à la main, sans point dur. Prenez une photo, notez-le. Sinon, démontez de nouveau.
+closing-turns-freely = Après le remontage, vérifiez que le roulement tourne librement à la main, sans point dur. Prenez une photo, notez-le. S’il ne tourne pas librement, démontez de nouveau.
 
 ## Conditions. gates-GROUPE nomme le groupe, gates-GROUPE-why dit pourquoi cela vaut une demi-minute.
 gates-teardown = Avant de déposer quoi que ce soit de lourd

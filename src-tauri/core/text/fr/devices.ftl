@@ -19,8 +19,8 @@ error-handover-opened-twice = Une visite du fichier de passation en est une autr
 error-handover-opened-twice-help = Deux appareils disent l’avoir ouverte, ce qui ne peut pas être. Si celle d’ici est venue d’une reprise à laquelle vous ne vous fiez pas, annulez d’abord cette reprise. Rien de la visite n’a été repris.
 error-handover-held-back = Une partie de la visite a été laissée de côté
 error-handover-held-back-help = Ses dernières entrées viennent d’un appareil retiré ici, ou portent une date bien en avance. Tout le reste de la visite a été repris, et compte.
-error-handover-milder = La note d’une visite deviendrait moins grave par un appareil que personne n’a confirmé ici
-error-handover-milder-help = Regardez son code sous Réglages, Appareils sur l’appareil qui l’a écrite et comparez-le d’abord ici ; reprenez ensuite le fichier. D’ici là, la note reste ce qu’elle est. Rien de la visite n’a été repris.
+error-handover-milder = Le classement, la réparation, le reçu ou la disposition d’une visite changerait par un appareil que personne n’a confirmé ici
+error-handover-milder-help = Regardez son code sous Réglages, Appareils sur l’appareil qui l’a écrite et comparez-le d’abord ici ; reprenez ensuite le fichier. D’ici là, la visite reste ce qu’elle est. Rien de la visite n’a été repris.
 error-handover-writers = Plus d’appareils ont écrit dans le fichier de passation qu’aucun atelier n’en a
 error-handover-writers-help = Ne vous y fiez pas, sauf si quelqu’un que vous connaissez peut dire comment il a été fait. Rien de la visite n’a été repris.
 error-unknown-device = Cet appareil n’est pas connu ici
@@ -64,8 +64,8 @@ unknown-unsigned = { $entries ->
     [one] 1 ligne date d’avant les signatures. Rien ne prouve qui l’a écrite.
    *[other] { $entries } lignes datent d’avant les signatures. Rien ne prouve qui les a écrites.
 }
-note-device = Une partie de ce relevé vient d’un appareil que nous n’avons pas encore confirmé comme le nôtre.
-note-unsigned = Une partie de ce relevé est plus ancienne que nos signatures. Nous ne pouvons pas prouver qui l’a écrite.
+note-device = Une partie de ce registre vient d’un appareil que nous n’avons pas encore confirmé comme le nôtre.
+note-unsigned = Une partie de ce registre est plus ancienne que nos signatures. Nous ne pouvons pas prouver qui l’a écrite.
 
 ## Sur les écrans.
 ui-devices = Appareils

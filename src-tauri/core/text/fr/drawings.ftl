@@ -5,6 +5,7 @@ drawing-idle-speed = Un compte-tours vu du siège du conducteur, l’aiguille au
 drawing-idle-noise = Le siège du conducteur avec une oreille ; des ondes sonores viennent de l’arbre sous le plancher.
 drawing-idle-raise-effect = Un compte-tours dont l’aiguille monte un peu depuis le ralenti, et une oreille à côté.
 drawing-misfire-evidence = Un outil de diagnostic avec une barre par cylindre ; une barre est plus haute que les autres.
+drawing-air-leak-by-ear = Un long tube d’une oreille à une durite dont la fissure siffle.
 drawing-air-leak-test = Une durite d’admission d’où sort de la fumée par une fissure, et une bombe aérosol barrée.
 drawing-engagement-setting = Une échelle de régime avec deux repères : le standard du constructeur et le point où l’embrayage est réglé.
 drawing-neutral-2500-buzz = Un compte-tours monté du ralenti à 2 500, un levier au point mort, et des ondes sous les pieds du conducteur.

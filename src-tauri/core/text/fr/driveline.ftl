@@ -50,7 +50,7 @@ answer-play-far-end-unsure = Incertain
 
 ## Montages.
 layout-rigid-output-speed = Palier rigide, vitesse de sortie
-layout-rigid-output-speed-about = Arbre en deux parties derrière la boîte, son roulement central tenu rigidement. Il est immobile au point mort. À la main, aucun mouvement n’est permis.
+layout-rigid-output-speed-about = Arbre en deux parties derrière la boîte, son roulement central tenu rigidement. Il est immobile au point mort. Poussé et tiré à la main, il ne doit pas bouger du tout.
 layout-two-centres = Deux paliers centraux en caoutchouc
 layout-two-centres-about = Arbre en trois parties derrière la boîte, avec deux roulements centraux dans des anneaux de caoutchouc. Chacun se contrôle à part ; le premier est le plus près de la boîte.
 layout-one-piece = Une pièce, sans palier central
@@ -58,7 +58,7 @@ layout-one-piece-about = Un arbre de la boîte au pont arrière, un cardan à ch
 layout-front-shaft = Arbre avant, quatre roues motrices
 layout-front-shaft-about = Arbre de la boîte de transfert au pont avant, un cardan à chaque bout. C’est le jeu aux bouts qui décide.
 layout-half-shaft = Arbre de roue avec palier
-layout-half-shaft-about = Arbre vers une roue avant, son roulement dans une patte à côté de la boîte. Il est immobile au point mort. À la main, aucun mouvement n’est permis.
+layout-half-shaft-about = Arbre vers une roue avant, son roulement dans une patte à côté de la boîte. Il est immobile au point mort. Poussé et tiré à la main, il ne doit pas bouger du tout.
 drawing-none = Un arbre avec un cardan à chaque bout et aucun roulement entre les deux.
 
 ## Causes.
@@ -75,7 +75,7 @@ cause-joint-angle-or-balance-next = Mesurez les angles des cardans à hauteur de
 
 ## Raisons.
 rule-support-broken = Le palier en caoutchouc est déchiré de part en part, sa patte fissurée ou une fixation desserrée.
-rule-support-broken-owner = La pièce qui tient le roulement est déchirée, fissurée ou desserrée.
+rule-support-broken-owner = La pièce qui tient le roulement est déchirée de part en part, fissurée ou desserrée.
 rule-support-torn = Le caoutchouc du palier est déchiré.
 rule-support-torn-owner = L’anneau de caoutchouc qui tient le roulement est déchiré.
 rule-support-ageing = Le palier en caoutchouc est décentré, imbibé d’huile ou craquelé.
@@ -106,25 +106,25 @@ rule-no-bearing-action-ends-not-reproduced = Non reproduit : rien entendu. Aucu
 rule-no-bearing-action-ends-not-reproduced-owner = Le bruit n’a pas été reproduit : il n’est pas venu pendant que nous avions la voiture. Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
 rule-no-bearing-action-ends-not-listened = Non reproduit : aucun contrôle moteur tournant. Aucun jeu senti aux bouts de l’arbre, et rien d’autre trouvé.
 rule-no-bearing-action-ends-not-listened-owner = Le bruit n’a pas été reproduit : nous n’avons pas lancé le moteur pour écouter. Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
-note-means-shaft-ends = L’arbre porte la force du moteur aux roues. Un cardan à chaque bout le tient.
+note-means-shaft-ends = L’arbre de transmission porte la force du moteur aux roues. Un cardan à chaque bout le tient.
 note-open-play-far-end = Nous n’avons pas cherché de jeu aux bouts de l’arbre.
 
-note-could-support-broken = Le roulement peut tomber en roulant. L’arbre peut alors frapper la voiture ou la route. Vous pourriez perdre le contrôle.
+note-could-support-broken = Le roulement peut tomber en route. L’arbre peut alors frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-support-torn = Le caoutchouc peut se déchirer de part en part. Alors l’arbre peut battre, frapper la voiture et abîmer d’autres pièces.
 note-could-support-ageing = Le caoutchouc peut s’abîmer et laisser l’arbre osciller.
-note-could-coupling-bolts = Le cardan peut se défaire en roulant. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
+note-could-coupling-bolts = Le cardan peut se défaire en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-mount-broken = Le moteur peut trop bouger. Cela peut casser les cardans de l’arbre.
-note-could-touches-fibre = La fibre peut être coupée là où ça frotte. L’arbre peut alors casser en roulant.
+note-could-touches-fibre = La fibre peut être coupée là où ça frotte. L’arbre peut alors casser en route.
 note-could-far-end-unsure = Si le cardan a du jeu, il peut s’user jusqu’à ce que l’arbre se détache.
 note-could-drag-unchecked = Si le roulement freine, il peut chauffer et casser.
 
 ## Ce à quoi une évaluation se limite.
 limit-turn-by-hand = Limité au jeu ; le frottement du roulement n’a pas été contrôlé.
-limit-turn-by-hand-owner = Nous n’avons contrôlé que le jeu. Nous n’avons pas contrôlé si le roulement freine.
+limit-turn-by-hand-owner = Nous n’avons pas contrôlé si le roulement freine.
 limit-housing-look = Le palier n’a pas été regardé, ou pas en entier.
-limit-housing-look-owner = Nous n’avons pas pu voir toute la pièce qui tient le roulement.
+limit-housing-look-owner = Nous n’avons pas vu toute la pièce qui tient le roulement.
 limit-support-look = Le palier en caoutchouc n’a pas été regardé, ou pas en entier.
-limit-support-look-owner = Nous n’avons pas pu voir tout le caoutchouc qui tient le roulement.
+limit-support-look-owner = Nous n’avons pas vu tout le caoutchouc qui tient le roulement.
 limit-no-figure = Aucune cote connue, jugé au toucher.
 limit-no-figure-owner = Nous ne connaissons pas la limite du constructeur. Nous avons jugé au toucher de combien le caoutchouc cède.
 limit-tube-closed = Classé de l’extérieur : le tube est fermé, ses roulements n’ont pas été contrôlés.
@@ -136,6 +136,10 @@ unknown-limit = { $step } : { $lack }
 detail-degrees = Senti à { $degrees } °C
 detail-engine-warm = Lu moteur chaud
 detail-engine-cold = Lu moteur froid : ne compte pas pour les causes
+detail-heard-front = Le plus fort à l’avant
+detail-heard-middle = Le plus fort au milieu
+detail-heard-rear = Le plus fort à l’arrière
+detail-heard-all-along = Aussi fort dans toute la voiture
 
 next-free-turn = Tourné seul, désaccouplé, l’arbre dit si son roulement freine.
 next-far-end = Le bout est resté incertain : regardez son cardan.
@@ -153,6 +157,12 @@ ui-free-yes = Libre
 ui-engine = Moteur chaud ou froid ?
 ui-engine-warm = Moteur chaud
 ui-engine-cold = Moteur froid
+ui-feel-anew = Tournez-le de nouveau et entrez ce que vous sentez maintenant.
+ui-heard-at = Le plus fort où ?
+ui-heard-front = Avant
+ui-heard-middle = Milieu
+ui-heard-rear = Arrière
+ui-heard-all-along = Partout pareil
 ui-temperature-degrees = Température du palier, degrés Celsius
 ui-degrees = { $degrees } °C
 ui-limits = Hors de ce classement

@@ -30,7 +30,7 @@ rule-stiff-with-wheels = L’arbre résiste, mais roues, freins et pont tournaie
 rule-stiff-with-wheels-owner = L’arbre était dur à tourner, mais les roues tournaient avec lui. Nous ne l’avons pas encore tourné seul.
 note-could-stiff-with-wheels = Ce qui freine peut chauffer et lâcher. Ce peut être un roulement, un cardan ou un frein.
 limit-turn-by-hand-none = Limité au jeu ; les cardans n’ont pas été tournés seuls.
-limit-turn-by-hand-none-owner = Nous n’avons contrôlé que le jeu. Nous n’avons pas tourné l’arbre seul.
+limit-turn-by-hand-none-owner = Nous n’avons pas tourné l’arbre seul.
 
 ## Les deux bouts d’un arbre que rien ne tient entre eux.
 step-play-far-end-ends = Jeu aux deux bouts

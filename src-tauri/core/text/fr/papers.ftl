@@ -48,19 +48,19 @@ finding-heading-signed = Reçu de la note du client
 finding-sum-danger = DANGER : ne roulez pas avec cette voiture.
 finding-sum-warning = AVERTISSEMENT : ne pas rouler. À faire transporter sur une dépanneuse pour réparation.
 finding-sum-repaired = Réparé depuis : après le remontage, le roulement tournait librement à la main. Le classement dit ce qui avait été trouvé avant.
-finding-sum-caution = ATTENTION : prenez rendez-vous pour réparer.
+finding-sum-caution = ATTENTION : prenez rendez-vous pour la réparation.
 finding-sum-notice = AVIS : rien à faire au roulement.
-finding-sum-unrated = PAS ENCORE CONTRÔLÉ : le contrôle à la main reste à finir, il n’y a donc pas de classement.
+finding-sum-unrated = PAS ENCORE CONTRÔLÉ : le contrôle à la main reste à faire, il n’y a donc pas de classement.
 finding-sum-suspicion = Simple soupçon : { $reason }
 finding-sum-still = Le contrôle à la main n’est pas fini.
 finding-sum-likely = Le plus probable : { $causes }.
-finding-sum-no-cause = Aucune cause ne se détache.
+finding-sum-no-cause = Aucune cause ne se détache à elle seule.
 finding-sum-bearing = Au moins une cause au roulement : { $bearing }.
 finding-sum-nothing-yet = Rien n’a encore été noté, les causes ne sont donc pas triées.
 finding-cause-share = { $cause } ({ $percent })
 
 finding-next-danger = Ne pas rouler, pas d’essai sur route, ne plus démarrer le moteur. La charger sur une dépanneuse moteur coupé ; ne pas la remorquer sur ses roues motrices.
-finding-next-danger-owner = Dites-le au client aujourd’hui, et faites-lui signer qu’il a reçu la note.
+finding-next-danger-owner = Dites-le au client aujourd’hui, et faites-lui signer le reçu de la note.
 finding-next-warning = Ne la rendez pas pour rouler. Faites-la transporter sur une dépanneuse pour réparation, moteur coupé, sans la remorquer sur ses roues motrices.
 finding-next-repaired = Avant de rendre la voiture, cherchez de nouveau du jeu à la main, à froid et à chaud. Jusque-là, le classement ci-dessus reste.
 finding-next-warning-owner = Donnez la note au client, et chiffrez la réparation.
@@ -163,7 +163,7 @@ note-heading-do-now = Que faire maintenant
 note-heading-not-known = Ce que nous ne savons pas encore
 note-heading-ask = À qui demander
 
-note-found-unrated = Nous n’avons pas encore fini le contrôle à la main.
+note-found-unrated = Nous n’avons pas encore fait tout le contrôle à la main.
 note-found-suspicion = Des signes font naître un soupçon. Seul le contrôle à la main peut le dire.
 note-found-rest-open = Le reste du contrôle est encore à faire.
 note-found-repaired = Cette note dit ce que nous avons trouvé avant la réparation. Le roulement a été réparé ensuite.
@@ -172,23 +172,23 @@ note-found-more = { $count ->
    *[other] Il y a { $count } points de plus. L’atelier peut vous les montrer.
 }
 
-note-means-shaft = L’arbre porte la force du moteur aux roues. Un roulement le tient bien en place.
-note-means-danger = C’est notre plus haut degré. Il ne faut pas rouler avec la voiture.
-note-means-warning = C’est notre deuxième plus haut degré. Il ne faut pas rouler avec la voiture.
+note-means-shaft = L’arbre de transmission porte la force du moteur aux roues. Un roulement le tient bien en place.
+note-means-danger = C’est notre classement le plus grave. La voiture ne doit pas rouler.
+note-means-warning = Un seul de nos classements est plus grave. La voiture ne doit pas rouler.
 note-means-caution = Il y a quelque chose à réparer ou à voir de plus près. N’attendez pas.
 note-means-notice = Nous n’avons trouvé aucune raison de toucher au roulement maintenant.
-note-means-unrated = Il n’y a pas encore de degré. Un bruit peut faire penser à un défaut, mais seul un contrôle à la main peut le dire.
+note-means-unrated = Il n’y a pas encore de classement. Un bruit peut faire penser à un défaut, mais seul un contrôle à la main décide.
 note-likely = La cause la plus probable : { $about }
 
 note-could-movement-at-support = L’arbre peut se détacher en route. Il peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-housing-broken = Le roulement peut se détacher en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
-note-could-coupling-failing = L’accouplement peut casser en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
+note-could-coupling-failing = Le cardan peut casser en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-shaft-fibre-damaged = L’arbre peut casser en route. Des bouts peuvent frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-running-stopped = Une pièce est peut-être près de casser. Si elle casse en route, vous pourriez perdre le contrôle.
-note-could-rubber-play = Le caoutchouc peut se déchirer plus. Alors l’arbre peut battre, frapper la voiture et abîmer d’autres pièces.
+note-could-rubber-play = Le caoutchouc peut se déchirer davantage. Alors l’arbre peut battre, frapper la voiture et abîmer d’autres pièces.
 note-could-turns-badly = Le roulement peut chauffer, puis se bloquer ou casser. Alors l’arbre peut se détacher.
 note-could-shaft-damaged = L’arbre peut trembler de plus en plus. Cela peut casser son roulement et ses cardans.
-note-could-far-end-play = Le cardan peut s’user plus, et l’arbre peut se détacher.
+note-could-far-end-play = Le cardan peut s’user encore, jusqu’à ce que l’arbre se détache.
 note-could-play-unsure = Si le roulement a du jeu, l’arbre peut se détacher en route.
 note-could-bearing-likely = Si le roulement lâche, l’arbre peut se détacher en route.
 note-could-cause-likely = Le défaut peut s’aggraver et abîmer d’autres pièces.
@@ -198,22 +198,22 @@ note-could-cold-check-buzz = Si le roulement prend du jeu à chaud, l’arbre pe
 note-could-no-bearing-action = Le bruit peut revenir. Toute pièce peut s’user avec le temps.
 note-could-unrated = Nous ne le savons pas encore. Si le roulement a du jeu, l’arbre peut se détacher en route.
 
-note-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse. Demandez-nous le prix pour réparer.
-note-now-warning = Ne roulez pas avec la voiture. Faites-la transporter sur une dépanneuse, moteur coupé. Elle ne doit pas être remorquée sur ses roues motrices.
-note-now-caution = Prenez rendez-vous pour réparer. Si le bruit ou la secousse augmente, arrêtez-vous et appelez-nous.
+note-now-danger = Ne roulez pas avec la voiture, même pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse. Demandez-nous le prix de la réparation.
+note-now-warning = Ne roulez pas avec la voiture. Faites-la transporter sur une dépanneuse pour réparation, moteur coupé. Elle ne doit pas être remorquée sur ses roues motrices.
+note-now-caution = Prenez rendez-vous pour la réparation. Si le bruit ou les secousses augmentent, arrêtez-vous et appelez-nous.
 note-now-notice = Il n’y a rien à faire au roulement maintenant. Revenez si le bruit revient ou change.
-note-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler. Si elle cogne ou tremble plus qu’avant, arrêtez-vous et appelez-nous.
-note-now-repaired = Demandez-nous si vous pouvez de nouveau rouler. Ne roulez pas avant notre accord. Si elle cogne ou tremble plus qu’avant, arrêtez-vous et appelez-nous.
+note-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler. Si la voiture cogne ou tremble plus qu’avant, arrêtez-vous et appelez-nous.
+note-now-repaired = Demandez-nous si vous pouvez de nouveau rouler. Ne roulez pas avant notre accord. Si la voiture cogne ou tremble plus qu’avant, arrêtez-vous et appelez-nous.
 
 note-open-none = Nous avons fini tout ce contrôle. Nous n’avons regardé que les pièces que nomme le constat.
-note-open-play-vertical = Nous n’avons pas senti si l’arbre bouge de haut en bas.
-note-open-play-lateral = Nous n’avons pas senti si l’arbre bouge de gauche à droite.
-note-open-tube-open-check = Nous n’avons pas ouvert le tube pour sentir les roulements.
+note-open-play-vertical = Nous n’avons pas contrôlé à la main si l’arbre bouge de haut en bas.
+note-open-play-lateral = Nous n’avons pas contrôlé à la main si l’arbre bouge de gauche à droite.
+note-open-tube-open-check = Nous n’avons pas ouvert le tube pour contrôler ses roulements à la main.
 note-open-turn-by-hand = Nous n’avons pas tourné l’arbre à la main.
 note-unsure-play-vertical = Nous avons cherché du jeu de haut en bas, mais nous ne sommes pas sûrs.
 note-unsure-play-lateral = Nous avons cherché du jeu de gauche à droite, mais nous ne sommes pas sûrs.
 note-unsure-play-far-end = Nous avons cherché du jeu au bout, mais nous ne sommes pas sûrs.
-note-unsure-tube-open-check = Nous avons senti les roulements du tube, mais nous ne sommes pas sûrs.
+note-unsure-tube-open-check = Nous avons contrôlé à la main les roulements du tube, mais nous ne sommes pas sûrs.
 note-disputed = Deux de nos inscriptions ne disent pas la même chose. La pire compte.
 note-open-others = { $count ->
     [one] Il reste { $count } contrôle à faire.
@@ -223,21 +223,21 @@ note-cold = Nous avons cherché du jeu à froid. À chaud, il peut y en avoir.
 note-not-reproduced = Nous avons fait tourner le moteur et nous n’avons pas entendu le bruit.
 note-not-listened = Nous n’avons pas lancé le moteur pour écouter, donc le bruit n’a pas été reproduit.
 note-figure = Le constructeur dit quel mouvement est permis. Nous n’avons pas noté ce chiffre.
-note-ledger = Notre registre de ce contrôle est peut-être incomplet, ou il a été changé. Demandez à l’atelier.
+note-ledger = Notre registre de ce contrôle est peut-être incomplet, ou a peut-être été changé. Demandez à l’atelier.
 
-note-ask-technician = Demandez à l’atelier qui vous a remis cette note. Contrôle fait par : { $technician }.
+note-ask-technician = Demandez à l’atelier qui vous a remis cette note. Nom noté au contrôle : { $technician }.
 note-ask-workshop = Demandez à l’atelier qui vous a remis cette note.
 note-ask-second = Vous pouvez aussi voir un autre atelier. Les règles du constructeur et la loi locale passent avant.
 
 note-receipt-heading = Votre reçu
-note-receipt-text = Vous signez seulement que vous avez reçu cette note. Vous avez le choix, et vous pouvez changer d’avis.
+note-receipt-text = Votre signature dit seulement que vous avez reçu cette note. Vous avez le choix, et vous pouvez changer d’avis.
 note-foot = Note pour le client. Elle porte sur ce qui a été contrôlé, tel que c’était ce jour-là.
 
 short-head = { $vehicle }, { $date } : { $label }. { $headline }.
 short-head-nameless = Votre voiture, { $date } : { $label }. { $headline }.
-short-now-danger = Même pas pour rentrer. Ne démarrez pas le moteur. Laissez-la ici, ou faites-la transporter sur une dépanneuse.
-short-now-warning = Faites-la transporter pour réparation, moteur coupé. Elle ne doit pas être remorquée sur ses roues motrices.
-short-now-caution = Si le bruit ou la secousse augmente, arrêtez-vous et appelez-nous.
+short-now-danger = Même pas pour rentrer. Ne démarrez pas le moteur. Laissez la voiture ici, ou faites-la transporter sur une dépanneuse.
+short-now-warning = Faites transporter la voiture pour réparation, moteur coupé. Elle ne doit pas être remorquée sur ses roues motrices.
+short-now-caution = Si le bruit ou les secousses augmentent, arrêtez-vous et appelez-nous.
 short-now-notice = Revenez si le bruit revient ou change.
 short-now-unrated = Laissez-nous finir le contrôle à la main. D’ici là, nous ne pouvons pas vous dire si vous pouvez rouler.
 short-more = La note entière en dit plus : demandez-la-nous.

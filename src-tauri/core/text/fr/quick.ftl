@@ -8,7 +8,7 @@ lift-pit = Fosse
 lift-ramps = Rampes
 lift-stands = Chandelles
 
-order-hands-on = Contrôle à la main
+order-hands-on = Le contrôle à la main seul
 ui-order-hands-on-about = Sous la voiture : regarder le support, sentir le jeu dans les deux sens, et il y a une évaluation. Le reste peut suivre.
 ui-find-out-why = Chercher d’où vient le bruit
 ui-find-out-why-about = Le contrôle à la main est fait. Les autres étapes disent d’où vient le bruit.

@@ -24,7 +24,8 @@ ui-technician-change = Technicien : { $name }. Changer
 
 ## La liste des visites.
 ui-new-visit = Nouvelle visite
-ui-search = Plaque, VIN, client ou date
+ui-search = Plaque, VIN, client, date, classement
+ui-search-only = Seulement les voitures classées { $word }
 ui-found = { $total ->
     [0] Aucune visite
     [one] 1 visite
@@ -104,16 +105,20 @@ ui-step-where = { $station }, { $at } sur { $of }
 ui-step-before = Étape précédente : { $title }
 ui-step-after = Étape suivante : { $title }
 ui-this-step = Cette étape
+ui-step-unrated = Inscrit
 ui-show-how = Voir comment
 ui-hide-how = Cacher comment
 ui-more-behind = Suite
 ui-drawing = Dessin : { $words } Appuyez pour le voir en grand.
 ui-disputed = Deux appareils ont donné ici des réponses différentes. La pire compte.
+ui-elsewhere = Ne compte pas : { $answer } ({ $by }, { $at }). Cette voiture était alors inscrite avec une autre disposition. À contrôler de nouveau.
+ui-elsewhere-drop = Retirer ce qui ne compte pas
 ui-milder = Adouci parce que : { $reason }
 ui-temperature = Palier froid ou chaud ?
 ui-temperature-cold = Froid
 ui-temperature-warm = Chaud
 ui-reading = Mesure en { $unit }, de { $min } à { $max }
+ui-reading-usual = p. ex. { $usual }
 ui-erase = Effacer le dernier chiffre
 ui-undo = Annuler
 ui-undo-what = { $about ->
@@ -129,9 +134,9 @@ ui-leave-as-is = Laisser tel quel
 
 ## La photo d'une étape.
 ui-photo-take = Photo
-ui-photo-again = Nouvelle photo
+ui-photo-again = Autre photo
 ui-photo-sending = On la garde …
-ui-photo-none = Pas de photo
+ui-photo-none = Pas de photo : pourquoi ?
 ui-photo-waived = Pas de photo, pourquoi ?
 ui-photo-why = Pourquoi n’y a-t-il pas de photo ?
 ui-photo-own-words = Avec vos mots
@@ -204,8 +209,8 @@ ui-sign-here = Signez ici du doigt
 ui-pad-empty = Champ de signature, vide
 ui-pad-signed = Champ de signature, signé
 ui-pad-clear = Effacer la signature
-ui-sign = Signer que j’ai reçu cette note
-ui-sign-needs = Choisissez une des trois et signez au-dessus.
+ui-sign = Signer : j’ai reçu cette note
+ui-sign-needs = Choisissez une des trois réponses et signez au-dessus.
 ui-sign-again = Signer de nouveau
 ui-receipt-outdated = Quelque chose a été noté après cette signature. La note peut en dire plus que celle qui a été vue.
 ui-note-hash = Cette note : SHA-256 { $hash }

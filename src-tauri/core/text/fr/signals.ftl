@@ -8,9 +8,9 @@ word-notice = AVIS
 word-unrated = PAS ENCORE CONTRÔLÉ
 headline-danger = NE PAS ROULER
 headline-warning = Ne roulez pas : dépanneuse seulement
-headline-caution = Prendre rendez-vous pour réparer
+headline-caution = Prendre rendez-vous pour la réparation
 headline-notice = Rien à faire au roulement
-headline-unrated = Le contrôle à la main reste à finir
+headline-unrated = Le contrôle à la main reste à faire
 
 ## L'échelle de probabilité du GIEC dans sa version française.
 likelihood-virtually-certain = Quasiment certain
@@ -29,7 +29,7 @@ station-around = Autour de l’arbre
 station-account = Récit du client
 
 layout-rigid-engine-speed = Palier rigide, régime moteur
-layout-rigid-engine-speed-about = Un seul arbre du moteur à une boîte placée au pont arrière. Il tourne avec le moteur même à l’arrêt. Aucun mouvement à la main n’est permis.
+layout-rigid-engine-speed-about = Un seul arbre du moteur à une boîte placée au pont arrière. Il tourne avec le moteur même à l’arrêt. Poussé et tiré à la main, il ne doit pas bouger du tout.
 layout-rubber-centre = Palier central en caoutchouc
 layout-rubber-centre-about = Arbre en deux parties derrière la boîte, son roulement central dans un anneau de caoutchouc. Un peu de souplesse est normal ; la valeur du constructeur est la limite.
 layout-torque-tube = Tube de poussée
@@ -56,9 +56,9 @@ waiver-nothing-to-see = Rien à voir sur une photo
 waiver-owner-declined = Le client ne veut pas de photos
 waiver-not-in-case = Le fichier de cas ne nomme pas de photo
 
-decision-repair = Faites réparer
+decision-repair = Je veux faire réparer
 decision-decide-later = Je vais y réfléchir
-decision-decline = Laisser tel quel, on m’a dit le risque
+decision-decline = Laisser tel quel, le risque m’a été signalé
 
 entry-opened = Voiture arrivée
 entry-amended = Réception modifiée
@@ -79,6 +79,7 @@ lock-gates-open = Verrouillé : confirmez d’abord les conditions.
 lock-other-part = Verrouillé : quittez d’abord la partie où vous êtes.
 lock-gates-of-another = Verrouillé : quelqu’un d’autre a confirmé les conditions de cette partie. Quittez-la et confirmez-les vous-même.
 lock-gates-too-old = Verrouillé : les conditions de cette partie ont été confirmées il y a trop longtemps. Quittez-la, regardez de nouveau et confirmez-les encore une fois.
+lock-not-driven = Verrouillé : avec ce classement, cette voiture ne doit pas rouler.
 lock-danger-found = Verrouillé : DANGER a été trouvé, le moteur ne tourne donc plus.
 
 next-hands-on = Seul le contrôle à la main décide.
@@ -87,5 +88,5 @@ part-leave-running = Moteur arrêté, quittez le siège
 part-leave-creep = Voiture arrêtée, frein serré
 part-leave-lift = Sortez de sous la voiture
 
-order-under-car-first = D’abord sous la voiture
-order-running-first = D’abord le moteur
+order-under-car-first = Tout, d’abord sous la voiture
+order-running-first = Tout, d’abord le moteur

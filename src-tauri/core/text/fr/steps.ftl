@@ -21,8 +21,11 @@ step-misfire-evidence = Signes de ratés
 step-misfire-evidence-do = Lisez les compteurs de ratés de chaque cylindre. Lisez les codes défaut.
 step-misfire-evidence-watch = Passez le câble loin des pédales et des courroies. Pour l’outil, suivez la procédure du constructeur.
 
+step-air-leak-by-ear = Prise d’air, à l’oreille
+step-air-leak-by-ear-do = Moteur tournant. Debout à côté de la voiture, hors du compartiment moteur. Promenez le bout d’un long tube sur les durites d’admission ; écoutez à l’autre bout.
+step-air-leak-by-ear-watch = Personne ne se penche sur le moteur. Mains, cheveux, tube loin du ventilateur, des courroies, des pièces chaudes. Suivez la procédure du constructeur.
 step-air-leak-test = Recherche de prise d’air
-step-air-leak-test-do = À la fumée : moteur arrêté. À l’oreille : moteur tournant, à côté de la voiture, par un tube. Entrez ce que vous trouvez.
+step-air-leak-test-do = Moteur arrêté. Remplissez l’admission de fumée. Regardez où elle sort, puis entrez ce que vous trouvez.
 step-air-leak-test-watch = Jamais d’aérosol inflammable. Mains et cheveux loin du ventilateur, des courroies et des pièces chaudes. Suivez la procédure du constructeur.
 
 step-engagement-setting = Réglage de la prise d’embrayage
@@ -33,8 +36,8 @@ step-neutral-2500-buzz = Bourdonnement vers 2 500 tr/min
 step-neutral-2500-buzz-do = Au point mort, montez lentement à environ 2 500 tr/min. Tenez moins de dix secondes. Sentez le plancher sous les pieds.
 step-neutral-2500-buzz-watch = L’arbre tourne avec le moteur même à l’arrêt. Cognement ou forte vibration : coupez le moteur. La procédure du constructeur passe avant.
 
-step-running-stop = Essai moteur interrompu
-step-running-stop-do = Dites si vous avez dû couper le moteur. Si oui, dites pourquoi.
+step-running-stop = Avez-vous dû couper le moteur ?
+step-running-stop-do = Moteur coupé maintenant. Dites ensuite pourquoi vous l’avez coupé.
 step-running-stop-watch = Après un fort cognement ou une forte vibration, ne faites plus tourner le moteur. Passez au contrôle à la main. La procédure du constructeur passe avant.
 
 step-creep-noise = Bruit en avançant lentement

@@ -8,7 +8,7 @@ odometer-converted = { $converted } (lu : { $read })
 
 letterhead-phone = Téléphone { $phone }
 note-ask-named = Demandez à { $workshop }.
-note-ask-named-technician = Demandez à { $workshop }. Nom sur le contrôle : { $technician }.
+note-ask-named-technician = Demandez à { $workshop }. Nom noté au contrôle : { $technician }.
 note-ask-phone = Téléphone : { $phone }.
 note-receipt-from = Note de : { $workshop }
 

@@ -48,11 +48,11 @@ ui-driver-done = סיימתי
 ui-clock-behind = שעון המכשיר מפגר אחרי הרשומה האחרונה של הביקור ({ $when }). דבר לא אבד והסדר נשמר; כוונו את השעון לפני שממשיכים.
 
 ## Another layout chosen after steps were answered: what it takes back.
-ui-relayout = מה מבנה אחר מבטל
-ui-relayout-why = התשובות האלה ניתנו עבור המבנה שנבחר קודם ואינן נכונות לגבי המבנה הזה. הן נשארות ברישום כמבוטלות, וגם התמונות שלהן נשארות:
+ui-relayout = מה השינוי מבטל
+ui-relayout-why = התשובות האלה ניתנו לגבי הרכב כפי שנרשם תחילה, ואינן נכונות לגביו כפי שהוא עכשיו. הן נשארות ברישום כמבוטלות, וגם התמונות שלהן נשארות שם:
 ui-relayout-reason = אחת מהן דרשה סכנה או אזהרה: כתבו למה היא מבוטלת.
-ui-relayout-do = לשנות את המבנה
-ui-relayout-keep = להשאיר את המבנה
+ui-relayout-do = לשנות
+ui-relayout-keep = להשאיר כפי שהיה
 
 ## What a found DANGER closes.
 ui-next-closed = סגור, כי נמצאה סכנה ולא מפעילים שוב את המנוע:

@@ -92,4 +92,4 @@ error-bore-not-measured-help = מדדו קודם את הקדח, או תנו את
 error-unknown-group = אין קבוצת מרווח כזאת
 error-unknown-group-help = בטבלה: C2, ‏CN (רגיל, לרוב לא מסומן), C3 ו־C4. זה כתוב אחרי מספר המיסב.
 error-temperature-refused = הטמפרטורות לא יכולות להיות נכונות
-error-temperature-refused-help = תנו קודם את הנמוכה, במעלות צלזיוס ממינוס 60 עד 200, כמו { "\u2066--temp 20..100\u2069" }.
+error-temperature-refused-help = קודם הנמוכה, במעלות צלזיוס ממינוס 60 עד 200, כמו { "\u206620..100\u2069" }.

@@ -50,7 +50,7 @@ answer-play-far-end-unsure = לא בטוח
 
 ## מבנים.
 layout-rigid-output-speed = תמיכה קשיחה, סל״ד יציאה
-layout-rigid-output-speed-about = גל דו־חלקי אחרי תיבת ההילוכים, והמיסב המרכזי שלו מוחזק קשיח. הוא עומד בניוטרל. שום תנועה ביד אינה מותרת.
+layout-rigid-output-speed-about = גל דו־חלקי אחרי תיבת ההילוכים, והמיסב המרכזי שלו מוחזק קשיח. הוא עומד בניוטרל. בדחיפה ובמשיכה ביד אסור לו לזוז כלל.
 layout-two-centres = שתי תמיכות מרכזיות בגומי
 layout-two-centres-about = גל תלת־חלקי אחרי תיבת ההילוכים עם שני מיסבים מרכזיים בטבעות גומי. כל אחד נבדק לחוד; הראשון הוא הקרוב לתיבת ההילוכים.
 layout-one-piece = חלק אחד, בלי מיסב מרכזי
@@ -58,12 +58,12 @@ layout-one-piece-about = גל אחד מתיבת ההילוכים לסרן האח
 layout-front-shaft = גל קדמי, הנעה כפולה
 layout-front-shaft-about = גל מתיבת ההעברה לסרן הקדמי, מפרק בכל קצה. מה שקובע הוא החופש בקצוות.
 layout-half-shaft = חצי גל עם תמיכה
-layout-half-shaft-about = חצי גל אל גלגל קדמי, והמיסב שלו בתושבת ליד תיבת ההילוכים. הוא עומד בניוטרל. שום תנועה ביד אינה מותרת.
+layout-half-shaft-about = חצי גל אל גלגל קדמי, והמיסב שלו בתושבת ליד תיבת ההילוכים. הוא עומד בניוטרל. בדחיפה ובמשיכה ביד אסור לו לזוז כלל.
 drawing-none = גל עם מפרק בכל קצה ובלי מיסב ביניהם.
 
 ## סיבות.
-cause-torsional-rattle = קרקוש בסרק של גלגל תנופה, מצמד או הילוכים
-cause-torsional-rattle-about = הילוכים או חלקי מצמד מקרקשים כשהמנוע בסרק. הם לא שייכים למיסב.
+cause-torsional-rattle = קרקוש בסרק של גלגל תנופה, מצמד או גלגלי שיניים
+cause-torsional-rattle-about = גלגלי שיניים או חלקי מצמד מקרקשים כשהמנוע בסרק. המיסב לא קשור לזה.
 cause-wheel-or-tyre = גלגל או צמיג
 cause-wheel-or-tyre-about = גלגל או צמיג לא מאוזן או לא עגול ומרעיד את הרכב.
 cause-joint-angle-or-balance = זווית מפרק או איזון הגל
@@ -94,11 +94,11 @@ rule-bearing-likely-suspected = תקלה במיסב סבירה לפחות 50% ל
 rule-bearing-likely-suspected-owner = מה ששמענו יכול לבוא מהמיסב. לא הרגשנו שם ביד שום דבר פגום.
 
 rule-no-bearing-action-play = לא הורגש חופש, ולא נמצא דבר נוסף.
-rule-no-bearing-action-play-owner = בדקנו את המיסב ביד. הוא לא זז יותר מהמותר, ולא מצאנו תקלה.
+rule-no-bearing-action-play-owner = בדקנו את המיסב ביד. הוא לא זז יותר מכפי שהוא אמור, ולא מצאנו תקלה.
 rule-no-bearing-action-play-not-reproduced = לא שוחזר: לא נשמע דבר. לא הורגש חופש, ולא נמצא דבר נוסף.
-rule-no-bearing-action-play-not-reproduced-owner = הרעש לא שוחזר: הוא לא הופיע כשהרכב היה אצלנו. בדקנו חופש ביד ולא מצאנו תקלה.
+rule-no-bearing-action-play-not-reproduced-owner = הרעש לא שוחזר: הוא לא הופיע כשהרכב היה אצלנו. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
 rule-no-bearing-action-play-not-listened = לא שוחזר: לא נעשתה בדיקה במנוע עובד. לא הורגש חופש, ולא נמצא דבר נוסף.
-rule-no-bearing-action-play-not-listened-owner = הרעש לא שוחזר: לא הפעלנו את המנוע כדי להקשיב. בדקנו חופש ביד ולא מצאנו תקלה.
+rule-no-bearing-action-play-not-listened-owner = הרעש לא שוחזר: לא הפעלנו את המנוע כדי להקשיב. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
 
 rule-no-bearing-action-ends = לא הורגש חופש בקצות הגל, ולא נמצא דבר נוסף.
 rule-no-bearing-action-ends-owner = בדקנו ביד את שני קצות הגל ולא מצאנו בהם תקלה.
@@ -107,11 +107,11 @@ rule-no-bearing-action-ends-not-reproduced-owner = הרעש לא שוחזר: ה�
 rule-no-bearing-action-ends-not-listened = לא שוחזר: לא נעשתה בדיקה במנוע עובד. לא הורגש חופש בקצות הגל, ולא נמצא דבר נוסף.
 rule-no-bearing-action-ends-not-listened-owner = הרעש לא שוחזר: לא הפעלנו את המנוע כדי להקשיב. בדקנו ביד את שני קצות הגל ולא מצאנו בהם תקלה.
 note-means-shaft-ends = גל ההינע מעביר את כוח המנוע לגלגלים. מפרק בכל קצה מחזיק אותו.
-note-open-play-far-end = לא בדקנו ביד חופש בקצות הגל.
+note-open-play-far-end = לא בדקנו ביד תנועה בקצות הגל.
 
 note-could-support-broken = המיסב עלול ליפול בזמן נסיעה. אז הגל עלול להכות ברכב או בכביש. אתם עלולים לאבד שליטה.
 note-could-support-torn = הגומי עלול להיקרע לגמרי. אז הגל עלול להתנדנד, להכות ברכב ולפגוע בחלקים אחרים.
-note-could-support-ageing = מצב הגומי עלול להחמיר ואז הגל יתנדנד.
+note-could-support-ageing = מצב הגומי עלול להחמיר, ואז הגל עלול להתנדנד.
 note-could-coupling-bolts = המפרק עלול להתפרק בזמן נסיעה. אז הגל עלול להכות ברכב או בכביש. אתם עלולים לאבד שליטה.
 note-could-mount-broken = המנוע עלול לזוז יותר מדי. זה עלול לשבור את מפרקי הגל.
 note-could-touches-fibre = הסיבים עלולים להיחתך במקום החיכוך. אז הגל עלול להישבר בזמן נסיעה.
@@ -120,11 +120,11 @@ note-could-drag-unchecked = אם המיסב מסתובב בכבדות, הוא ע
 
 ## מה דירוג לא מכסה.
 limit-turn-by-hand = חופש בלבד; לא נבדק אם המיסב מסתובב בכבדות.
-limit-turn-by-hand-owner = בדקנו חופש בלבד. לא בדקנו אם המיסב מסתובב בכבדות.
+limit-turn-by-hand-owner = לא בדקנו אם המיסב מסתובב בכבדות.
 limit-housing-look = בית המיסב לא נבדק במבט, או לא כולו.
-limit-housing-look-owner = לא יכולנו לראות את כל החלק שמחזיק את המיסב.
+limit-housing-look-owner = לא ראינו את כל החלק שמחזיק את המיסב.
 limit-support-look = תמיכת הגומי לא נבדקה במבט, או לא כולה.
-limit-support-look-owner = לא יכולנו לראות את כל חלק הגומי שמחזיק את המיסב.
+limit-support-look-owner = לא ראינו את כל חלק הגומי שמחזיק את המיסב.
 limit-no-figure = אין נתון ידוע, נשפט לפי תחושה.
 limit-no-figure-owner = הגבול של היצרן לא ידוע לנו. שפטנו את גמישות הגומי לפי תחושה.
 limit-tube-closed = דורג מבחוץ: הצינור סגור, והמיסבים שבו לא נבדקו ביד.
@@ -136,6 +136,10 @@ unknown-limit = { $step }: { $lack }
 detail-degrees = נבדק ביד ב־{ $degrees } מעלות צלזיוס
 detail-engine-warm = נקרא כשהמנוע חם
 detail-engine-cold = נקרא כשהמנוע קר: לא נספר לסיבות
+detail-heard-front = הכי חזק מלפנים
+detail-heard-middle = הכי חזק באמצע
+detail-heard-rear = הכי חזק מאחור
+detail-heard-all-along = חזק באותה מידה לכל אורך הרכב
 
 next-free-turn = סיבוב הגל לבדו, כשהוא מנותק, מגלה אם המיסב מסתובב בכבדות.
 next-far-end = הקצה הרחוק נשאר לא בטוח: הביטו במפרק שלו.
@@ -153,7 +157,13 @@ ui-free-yes = מנותק
 ui-engine = מנוע חם או קר?
 ui-engine-warm = מנוע חם
 ui-engine-cold = מנוע קר
-ui-temperature-degrees = חום הבית, מעלות צלזיוס
+ui-feel-anew = סובבו שוב והזינו מה אתם מרגישים עכשיו.
+ui-heard-at = היכן הכי חזק?
+ui-heard-front = קדימה
+ui-heard-middle = באמצע
+ui-heard-rear = מאחור
+ui-heard-all-along = שווה לכל האורך
+ui-temperature-degrees = חום בית המיסב, מעלות צלזיוס
 ui-degrees = { $degrees } מעלות צלזיוס
 ui-limits = לא בדירוג הזה
 ui-support-none = אין מיסב בין הקצוות
@@ -167,4 +177,4 @@ ui-cause-next = הבא: { $what }
 step-play-vertical-do-rubber = אחזו בגל קרוב למיסב. דחפו למעלה, הניחו לרדת. הביטו במיסב מול התושבת שלו. נע וחוזר: קפיצי. מגיע לעצר: נוקש.
 step-play-lateral-do-rubber = אחזו בגל קרוב למיסב. דחפו שמאלה, משכו ימינה. הביטו במיסב מול התושבת שלו. נע וחוזר: קפיצי. מגיע לעצר: נוקש.
 step-play-far-end-do-none = אחזו בגל בקצה אחד, ואז בשני. דחפו למעלה ולמטה, אחר כך לצדדים. הביטו בכל מפרק. החלקה לאורך הגל רגילה במפרק החלקה או במזלג החלקה.
-next-warm = נבדק קר, עם רעש שהקור מסתיר: בדקו שוב ביד כשהבית חם.
+next-warm = נבדק קר, עם רעש שהקור מסתיר: בדקו שוב ביד כשבית המיסב חם.

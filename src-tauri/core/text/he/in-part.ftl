@@ -6,7 +6,7 @@ finding-next-unlooked = לפני שמחזירים את הרכב, בדקו את �
 
 ## מה שאיש לא הביט בו במערכת ההינע.
 limit-unlooked = לא נבדק, או לא כולו: { $parts }. הדירוג הזה לא אומר עליהם דבר.
-limit-unlooked-owner = לא בדקנו, או לא מכל הצדדים: { $parts }. איננו יכולים לומר עליהם דבר.
+limit-unlooked-owner = לא בדקנו, או לא עד הסוף: { $parts }. איננו יכולים לומר עליהם דבר.
 unlooked-play-far-end = חופש בקצה הרחוק של הגל
 unlooked-play-far-end-owner = הקצה הרחוק של הגל
 unlooked-coupling-look = המחברים והברגים שלהם
@@ -17,7 +17,7 @@ unlooked-shield-and-mounts = מגינים ותומכים
 unlooked-shield-and-mounts-owner = החלקים שמחזיקים את המנוע
 ui-unlooked = לא נבדק במבט
 limit-turn-by-hand-none = חופש בלבד; המפרקים לא סובבו לבדם.
-limit-turn-by-hand-none-owner = בדקנו חופש בלבד. לא סובבנו את הגל לבדו.
+limit-turn-by-hand-none-owner = לא סובבנו את הגל לבדו.
 
 ## סובב יחד עם הגלגלים.
 ui-free-engine = האם הגל מנותק מהמנוע?

@@ -8,7 +8,7 @@ lift-pit = בור
 lift-ramps = רמפות
 lift-stands = מעמדי ביטחון
 
-order-hands-on = בדיקה ביד
+order-hands-on = רק הבדיקה ביד
 ui-order-hands-on-about = מתחת לרכב: מסתכלים על התמיכה, מרגישים את החופש בשני הכיוונים, ויש דירוג. השאר יכול לבוא אחר כך.
 ui-find-out-why = לברר מה עושה את הרעש
 ui-find-out-why-about = הבדיקה ביד נעשתה. מה עושה את הרעש אומרים שאר השלבים.

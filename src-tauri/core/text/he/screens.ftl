@@ -24,7 +24,8 @@ ui-technician-change = הטכנאי: { $name }. החלפה
 
 ## רשימת הביקורים.
 ui-new-visit = ביקור חדש
-ui-search = לוחית, שלדה, בעלים, תאריך
+ui-search = לוחית, שלדה, בעלים, תאריך, דירוג
+ui-search-only = רק רכבים בדירוג { $word }
 ui-found = { $total ->
     [0] אין ביקורים
     [one] ביקור אחד
@@ -107,16 +108,20 @@ ui-step-where = { $station }, { $at } מתוך { $of }
 ui-step-before = השלב הקודם: { $title }
 ui-step-after = השלב הבא: { $title }
 ui-this-step = השלב הזה
+ui-step-unrated = נרשם
 ui-show-how = איך עושים
 ui-hide-how = הסתרת ההסבר
 ui-more-behind = עוד
 ui-drawing = ציור: { $words } לחצו כדי לראות אותו גדול.
 ui-disputed = שני מכשירים נתנו כאן תשובות שונות. הגרועה מביניהן נחשבת.
+ui-elsewhere = לא נספר: { $answer } ({ $by }, { $at }). הרכב נרשם אז במבנה אחר. בדקו מחדש.
+ui-elsewhere-drop = לבטל את מה שלא נספר
 ui-milder = הוקל כי: { $reason }
-ui-temperature = הבית קר או חם?
+ui-temperature = בית המיסב קר או חם?
 ui-temperature-cold = קר
 ui-temperature-warm = חם
 ui-reading = קריאה ב{ $unit }, { $min } עד { $max }
+ui-reading-usual = למשל { $usual }
 ui-erase = מחיקת הספרה האחרונה
 ui-undo = ביטול
 ui-undo-what = { $about ->
@@ -132,9 +137,9 @@ ui-leave-as-is = להשאיר כפי שהוא
 
 ## התמונה של שלב.
 ui-photo-take = תמונה
-ui-photo-again = תמונה חדשה
+ui-photo-again = עוד תמונה
 ui-photo-sending = שומר…
-ui-photo-none = אין תמונה
+ui-photo-none = אין תמונה: למה?
 ui-photo-waived = אין תמונה, למה?
 ui-photo-why = למה אין תמונה?
 ui-photo-own-words = במילים שלכם

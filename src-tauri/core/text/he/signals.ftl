@@ -28,7 +28,7 @@ station-around = סביב הגל
 station-account = דברי הבעלים
 
 layout-rigid-engine-speed = תמיכה קשיחה, סל״ד מנוע
-layout-rigid-engine-speed-about = גל אחד מהמנוע לתיבת הילוכים בסרן האחורי. הוא מסתובב עם המנוע גם כשהרכב עומד. שום תנועה ביד אינה מותרת.
+layout-rigid-engine-speed-about = גל אחד מהמנוע לתיבת הילוכים בסרן האחורי. הוא מסתובב עם המנוע גם כשהרכב עומד. בדחיפה ובמשיכה ביד אסור לו לזוז כלל.
 layout-rubber-centre = תמיכה מרכזית בגומי
 layout-rubber-centre-about = גל דו־חלקי אחרי תיבת ההילוכים, והמיסב המרכזי שלו בטבעת גומי. מעט גמישות היא רגילה; נתון היצרן הוא הגבול.
 layout-torque-tube = צינור מומנט
@@ -57,7 +57,7 @@ waiver-not-in-case = קובץ המקרה לא מציין תמונה
 
 decision-repair = לתקן את הרכב
 decision-decide-later = אחשוב על זה
-decision-decline = להשאיר כמו שזה, הסבירו לי את הסיכון
+decision-decline = להשאיר כמו שזה. הסיכון הוסבר לי
 
 entry-opened = הרכב נכנס
 entry-amended = הקליטה שונתה
@@ -78,6 +78,7 @@ lock-gates-open = נעול: אשרו קודם את התנאים.
 lock-other-part = נעול: צאו קודם מהחלק שאתם בו.
 lock-gates-of-another = נעול: מישהו אחר אישר את תנאי החלק הזה. צאו ממנו ואשרו אותם בעצמכם.
 lock-gates-too-old = נעול: תנאי החלק הזה אושרו לפני זמן רב מדי. צאו ממנו, הסתכלו שוב ואשרו אותם מחדש.
+lock-not-driven = נעול: הרכב הזה אסור בנסיעה לפי הדירוג שלו עכשיו.
 lock-danger-found = נעול: נמצאה סכנה, ולכן לא מפעילים שוב את המנוע.
 
 next-hands-on = רק הבדיקה בידיים קובעת.
@@ -86,5 +87,5 @@ part-leave-running = מנוע כבוי, יוצאים מהמושב
 part-leave-creep = הרכב עומד, הבלם משוך
 part-leave-lift = יצאנו מתחת לרכב
 
-order-under-car-first = קודם מתחת לרכב
-order-running-first = קודם המנוע
+order-under-car-first = הכול, קודם מתחת לרכב
+order-running-first = הכול, קודם המנוע

@@ -21,7 +21,7 @@ course-watch = לעקוב
 loss-held-back-in-vain = הרכב הושבת ללא צורך
 loss-driven-on-a-bad-bearing = נסעו בו עם מיסב פגום
 loss-bearing-repair-in-vain = המיסב תוקן לשווא
-loss-bearing-fault-left = התקלה במיסב נמשכה, ופגעה בבית ובגל
+loss-bearing-fault-left = התקלה במיסב נמשכה, ופגעה בבית המיסב ובגל
 loss-repair-in-vain = התיקון היה לשווא
 loss-fault-left = התקלה נמשכה
 

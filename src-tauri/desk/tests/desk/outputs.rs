@@ -5,7 +5,7 @@ use std::path::Path;
 
 use serde_json::Value;
 
-use super::support::{answered, refused};
+use super::support::{STEADY, answered, refused};
 
 const CASE: &str = r#"{"vehicle":{"layout":"torque-tube"},"answers":[]}"#;
 
@@ -146,4 +146,32 @@ fn data_folder_that_a_refused_command_began_goes_again() {
     assert!(!Path::new(&new).exists());
     refused(&["salvage", &folders.path("case.json"), "--data", &new, "--new"], "salvage-no-database");
     assert!(!Path::new(&new).exists());
+}
+
+/// What is on a disk without room comes off it all the same, and reading leaves nothing there.
+#[cfg(target_os = "linux")]
+#[test]
+fn data_on_a_full_disk_is_exported_and_backed_up_to_another() {
+    let folders = Folders::new();
+    for folder in ["full", "copy"] {
+        fs::create_dir(folders.path(folder)).expect("a folder");
+    }
+    // A disk of its own, which only this shell and what it starts can see.
+    let script = r#"set -e
+        mount -t tmpfs -o size=4m none "$1/full"
+        cp -a "$1/data/." "$1/full/"
+        dd if=/dev/zero of="$1/full/fill" bs=4k status=none 2>/dev/null || true
+        ls -A "$1/full" > "$1/before"
+        "$2" export --out "$1/out/all.steady" --data "$1/full"
+        "$2" backup "$1/copy" --data "$1/full"
+        ls -A "$1/full" > "$1/after""#;
+    let folder = folders.path("");
+    let words = ["--user", "--map-root-user", "--mount", "sh", "-c", script, "sh", &folder, STEADY];
+    let done = std::process::Command::new("unshare").args(words).output().expect("unshare of util-linux");
+    assert!(done.status.success(), "{}", String::from_utf8_lossy(&done.stderr));
+    let names = |name: &str| fs::read_to_string(folders.path(name)).expect("a list of names");
+    assert!(names("before").contains("fill") && names("after") == names("before"), "{}", names("after"));
+    let told: Value = serde_json::from_str(&answered(&["verify", &folders.path("out/all.steady"), "--json"]))
+        .expect("JSON");
+    assert_eq!(told["visits"].as_array().map_or(0, Vec::len), 1);
 }

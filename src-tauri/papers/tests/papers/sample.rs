@@ -249,6 +249,7 @@ fn steps(photos: usize) -> Vec<StepLine> {
         details: owned(&["25 November 2026, 08:40 UTC, by Sam Example"]),
         photo: None,
         before: None,
+        further: Vec::new(),
         waiver: Some("No photo: gloves on, hands in use".into()),
     };
     let felt = StepLine {
@@ -264,6 +265,7 @@ fn steps(photos: usize) -> Vec<StepLine> {
         ]),
         photo: None,
         before: None,
+        further: Vec::new(),
         waiver: None,
     };
     let smooth = StepLine {

@@ -17,12 +17,13 @@ use crate::handover::fault::HandoverFault;
 use crate::handover::manifest::{PartKind, photo_names};
 use crate::handover::read::Reader;
 use crate::model::device::Devices;
+use crate::model::entry::Entry;
 use crate::model::limits::{self, Beyond};
 use crate::model::line::Line;
 use crate::model::rating::Word;
-use crate::model::standing::Standing;
+use crate::model::standing::{Standing, StepStand};
 use crate::model::time::Moment;
-use crate::store::ledger::{LineFault, check_lines};
+use crate::store::ledger::{Chain, LineFault, check_lines};
 use crate::store::merge::{Import, MergeFault, Merging, Origin, Plan};
 use crate::store::photo_files::PhotoSize;
 use crate::store::staging::{Placed, Staging};
@@ -366,7 +367,27 @@ pub fn is_milder_by_stranger(
         before.as_ref().and_then(|before| before.as_deref()).and_then(Word::from_id) >= Some(Word::Warning);
     let moved =
         merging.car(&standing.visit)?.is_some_and(|car| car != [vehicle.plate.clone(), vehicle.vin.clone()]);
-    Ok(is_milder(before.as_ref(), standing) || grave && moved)
+    Ok(is_milder(before.as_ref(), standing) || grave && moved || takes_a_step_back(place, plan, standing)?)
+}
+
+/// Whether a step that asked for DANGER or WARNING would ask for less, though the visit reads the same by another; or
+/// whether a visit that somebody known wrote would be cleared, repaired or received by nobody known.
+fn takes_a_step_back(place: Place<'_>, plan: &Plan, after: &Standing) -> Result<bool, Fault> {
+    let Some(chain) = plan.before() else { return Ok(false) };
+    let before = standing_of_chain(place, &after.visit, &chain)?;
+    let doubtful = |entry: &Entry| devices::stand(&entry.device, place.device, place.devices).is_doubtful();
+    let known = !chain.entries.iter().all(doubtful);
+    let cleared =
+        before.urgency.word.is_none() && after.urgency.word.is_some_and(|word| word < Word::Warning);
+    let told = before.repair != after.repair
+        || before.receipt != after.receipt
+        || before.intake.vehicle.layout != after.intake.vehicle.layout;
+    if known && (cleared || told) {
+        return Ok(true);
+    }
+    let word = |id: &str| after.steps.iter().find(|step| step.id == id).and_then(|step| step.word);
+    let grave = |step: &&StepStand| step.word >= Some(Word::Warning);
+    Ok(before.steps.iter().filter(grave).any(|step| word(&step.id) < step.word))
 }
 
 /// Whether a visit's rating would read milder than it does.
@@ -376,8 +397,12 @@ pub fn is_milder(before: Option<&Option<String>>, standing: &Standing) -> bool {
 
 /// Where a visit would stand.
 pub fn standing_of(place: Place<'_>, visit: &str, plan: &Plan) -> Result<Standing, Fault> {
+    standing_of_chain(place, visit, &plan.chain)
+}
+
+fn standing_of_chain(place: Place<'_>, visit: &str, chain: &Chain) -> Result<Standing, Fault> {
     let Place { trade, drawn, device, devices } = place;
-    let (entries, broken_at) = (&plan.chain.entries, plan.chain.broken_at);
+    let (entries, broken_at) = (&chain.entries, chain.broken_at);
     let record = &former::named(trade, record::read(entries));
     let visit = derive::Visit { id: visit, entries, record, broken_at, device, devices };
     Ok(derive::standing(trade, visit, drawn)?)

@@ -9,7 +9,8 @@ use super::check::{Checked, count, ensure, id, maybe_number, maybe_text, number,
 
 pub(super) fn check(body: &BenchBody) -> Checked {
     match body {
-        BenchBody::Gauged { step, gauge: input } => {
+        BenchBody::Gauged { step, gauge: input, reason } => {
+            maybe_text("reason", reason.as_ref(), super::REASON)?;
             id("step", step)?;
             gauge(input)
         }

@@ -6,6 +6,7 @@ use super::super::mark;
 use super::super::occasion::{Conditions, Speed};
 use super::super::outcome::Outcome;
 use super::super::rating::Word;
+use super::super::time::Moment;
 use super::super::visit::{Intake, Odometer, Owner, Vehicle};
 use super::check::{Checked, count, ensure, hash, id, maybe_number, maybe_text, number, text};
 use super::{bench, check};
@@ -30,8 +31,9 @@ pub fn check(body: &EntryBody) -> Checked {
             name(by)
         }
         EntryBody::OrderChosen { order: _, by } => name(by),
-        EntryBody::GateConfirmed { set, gate, lift: _, by } => {
+        EntryBody::GateConfirmed { set, gate, lift: _, clock, by } => {
             id("set", set)?;
+            dated("clock", *clock)?;
             id("gate", gate)?;
             name(by)
         }
@@ -39,15 +41,7 @@ pub fn check(body: &EntryBody) -> Checked {
             id("set", set)?;
             name(by)
         }
-        EntryBody::Answered { step, value, temperature, free: _, engine: _, reason, supersedes, by } => {
-            id("step", step)?;
-            ensure("temperature", temperature.is_none_or(Temperature::is_plausible))?;
-            answer(value)?;
-            maybe_text("reason", reason.as_ref(), super::REASON)?;
-            count("supersedes", supersedes, super::SUPERSEDED)?;
-            supersedes.iter().try_for_each(|answer| hash("supersedes", answer))?;
-            name(by)
-        }
+        EntryBody::Answered { .. } => answered(body),
         EntryBody::PhotoKept { of, photo: kept, by } => {
             of.step().map_or(Ok(()), |step| id("step", step))?;
             photo(kept)?;
@@ -97,6 +91,38 @@ pub fn check(body: &EntryBody) -> Checked {
 }
 
 /// Who wrote an entry.
+fn answered(body: &EntryBody) -> Checked {
+    let EntryBody::Answered {
+        step,
+        value,
+        temperature,
+        free: _,
+        engine: _,
+        heard_at: _,
+        layout,
+        clock,
+        reason,
+        supersedes,
+        by,
+    } = body
+    else {
+        return Ok(());
+    };
+    id("step", step)?;
+    layout.as_ref().map_or(Ok(()), |layout| id("layout", layout))?;
+    dated("clock", *clock)?;
+    ensure("temperature", temperature.is_none_or(Temperature::is_plausible))?;
+    answer(value)?;
+    maybe_text("reason", reason.as_ref(), super::REASON)?;
+    count("supersedes", supersedes, super::SUPERSEDED)?;
+    supersedes.iter().try_for_each(|answer| hash("supersedes", answer))?;
+    name(by)
+}
+
+fn dated(field: &'static str, at: Option<Moment>) -> Checked {
+    ensure(field, at.is_none_or(|at| at == at.datable()))
+}
+
 fn name(by: &str) -> Checked {
     text("by", by, super::LINE)
 }

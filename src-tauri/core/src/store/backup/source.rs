@@ -46,12 +46,34 @@ pub fn open_copy(path: &Path) -> Result<Connection, StoreFault> {
         connection.query_row("SELECT count(*) FROM sqlite_schema", [], |_| Ok(()))?;
         Ok(connection)
     };
-    let opened = open(path, flags).map_err(StoreFault::sql("open for reading"));
-    if matches!(opened, Err(StoreFault::Unwritable(_))) && is_still(path) {
+    let as_it_is = || {
         let uri = flags | OpenFlags::SQLITE_OPEN_URI;
-        return open(&unchanging(path), uri).map_err(StoreFault::sql("open for reading"));
+        open(&unchanging(path), uri).map_err(StoreFault::sql("open for reading"))
+    };
+    // Tried without room for it, the index of the log would be left behind in part.
+    if !beside(path, "-wal").exists() && path.parent().is_some_and(has_no_room) {
+        return as_it_is();
     }
-    opened
+    let opened = open(path, flags).map_err(StoreFault::sql("open for reading"));
+    if matches!(opened, Err(StoreFault::Unwritable(_))) && is_still(path) { as_it_is() } else { opened }
+}
+
+/// What SQLite writes beside a database that is read: the first piece of the index of its log, bytes.
+/// Source: the WAL-index file format of sqlite.org.
+#[cfg(unix)]
+const LOG_INDEX: u64 = 32 * 1024;
+
+/// Whether a folder's disk has no room for what SQLite writes to read a database in it. Asked of the disk, not tried:
+/// what is tried may be left there.
+#[cfg(unix)]
+fn has_no_room(folder: &Path) -> bool {
+    rustix::fs::statvfs(folder).is_ok_and(|disk| disk.f_bavail.saturating_mul(disk.f_frsize) < LOG_INDEX)
+}
+
+/// Elsewhere SQLite is asked, and says so itself.
+#[cfg(not(unix))]
+fn has_no_room(_: &Path) -> bool {
+    false
 }
 
 /// Whether nobody can be writing to a database: no log is beside it, on a disk that takes nothing, where SQLite makes
