@@ -76,11 +76,11 @@ async function visit(plate, layout, order, answers, gearbox) {
 }
 
 for (const [what, plate, layout, order, answers, word, [most, views, below], gearbox = "manual"] of [
-  ["the hands-on check of a clean car", "TP 1", "rigid-engine-speed", "order-hands-on", CLEAN, "notice", [23, 16, 12]],
-  ["a clean car, whole", "TP 2", "rigid-engine-speed", "order-running-first", CLEAN, "notice", [56, 40, 20]],
-  ["a clean car with an automated clutch, whole", "TP 5", "rigid-engine-speed", "order-running-first", CLEAN, "notice", [70, 50, 24], "automated-clutch"],
-  ["a DANGER", "TP 3", "rigid-engine-speed", "order-running-first", { ...FULL, "clutch-pedal-effect": "same" }, "danger", [62, 50, 24]],
-  ["a rubber support, whole", "TP 4", "rubber-centre", "order-running-first", RUBBER, "notice", [54, 40, 20]],
+  ["the hands-on check of a clean car", "TP 1", "rigid-engine-speed", "order-hands-on", CLEAN, "notice", [23, 9, 8]],
+  ["a clean car, whole", "TP 2", "rigid-engine-speed", "order-running-first", CLEAN, "notice", [54, 20, 10]],
+  ["a clean car with an automated clutch, whole", "TP 5", "rigid-engine-speed", "order-running-first", CLEAN, "notice", [67, 23, 11], "automated-clutch"],
+  ["a DANGER", "TP 3", "rigid-engine-speed", "order-running-first", { ...FULL, "clutch-pedal-effect": "same" }, "danger", [59, 22, 11]],
+  ["a rubber support, whole", "TP 4", "rubber-centre", "order-running-first", RUBBER, "notice", [52, 19, 10]],
 ]) {
   test(`${what} takes at most ${most} taps and ${views} screens`, async (t) => {
     const taken = await visit(plate, layout, order, answers, gearbox);

@@ -65,7 +65,6 @@ fn gauge_that_proves_none_settles_what_hands_left_unsure() {
     let readings = json!({ "unit": "mm", "readings": ["0.012", "0.014", "0.012", "0.012", "0.014", "0.013"],
         "instrument": { "resolution": "0.002", "mpe": "0.004" }, "place": { "at": "bearing" },
         "bearing": { "bore_mm": 35.0, "group": "C3" } });
-    ask(&steady, json!({ "ask": "leave-part", "visit": visit }));
     let lift = before.gate_sets.iter().find(|set| set.id == "lift").unwrap();
     for gate in &lift.gates {
         ask(&steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate.id }));

@@ -119,6 +119,7 @@ fn devices_that_disagree_both_stand_and_the_worse_counts() {
         engine: None,
         heard_at: None,
         layout: None,
+        figure_mm: None,
         clock: None,
         reason: None,
         supersedes: Vec::new(),

@@ -81,6 +81,7 @@ fn gauge(place: Place, reading: Typed) -> BenchBody {
         step: "play-vertical".to_owned(),
         gauge: Box::new(gauge),
         reason: Some("read again".to_owned()),
+        supersedes: vec![hash()],
     }
 }
 
@@ -132,6 +133,7 @@ fn examples() -> Vec<EntryBody> {
         engine: Some(EngineWarmth::Warm),
         heard_at: Some(HeardAt::AllAlong),
         layout: Some("torque-tube".to_owned()),
+        figure_mm: Some(1.5),
         clock: Some(Moment(1)),
         reason: Some("looked again".to_owned()),
         supersedes: vec![hash()],
@@ -163,6 +165,7 @@ fn examples() -> Vec<EntryBody> {
         note_sha256: hash(),
         locale: "en".to_owned(),
         rating: Some("danger".to_owned()),
+        lines: Some(7),
         strokes: vec![vec![[0.25, 0.25], [0.75, 0.5]]],
     };
     let shaft = Place::Shaft {

@@ -71,6 +71,7 @@ fn rated(trade: &Trade, layout: &str, answers: &[(String, AnswerValue)]) -> (Urg
             value: value.clone(),
             beside: Beside::default(),
             layout: None,
+            figure_mm: None,
             tube_opened: true,
             reason: None,
             by: String::new(),

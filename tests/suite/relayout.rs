@@ -96,19 +96,6 @@ fn danger_is_not_taken_back_by_a_layout_without_a_word() {
     assert!(now.undo.is_none_or(|offer| offer.what != "answered"), "undo does not reach behind it");
 }
 
-#[test]
-fn layout_stays_once_a_gauge_measured_at_its_shaft() {
-    let (_folder, steady) = scratch();
-    let standing = walked(&steady, &[("play-vertical", json!("unsure"))]);
-    let gauge = json!({ "unit": "mm", "readings": ["0.012", "0.014", "0.012", "0.012", "0.014", "0.013"],
-        "instrument": { "resolution": "0.002", "mpe": "0.004" }, "place": { "at": "bearing" },
-        "bearing": { "bore_mm": 35.0, "group": "C3" } });
-    let read =
-        json!({ "ask": "record-gauge", "visit": standing.visit, "step": "play-vertical", "gauge": gauge });
-    assert_eq!(code(&steady, read), "ok");
-    assert_eq!(code(&steady, amend(&standing.visit, &["play-vertical"], None)), "layout-fixed");
-}
-
 /// Whoever wrote it: a change of intake that names a photo or a signature as taken back takes back neither.
 #[test]
 fn change_of_intake_takes_back_answers_and_nothing_else() {

@@ -66,6 +66,7 @@ fn rated(trade: &Trade, layout: &str, sounds: &[&str], given: &[(String, Given)]
             value: value.clone(),
             beside: Beside { free: *free, ..Beside::default() },
             layout: None,
+            figure_mm: None,
             tube_opened: true,
             reason: None,
             by: String::new(),

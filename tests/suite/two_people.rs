@@ -88,13 +88,15 @@ fn what_another_layout_asked_counts_for_nothing_and_is_named() {
     assert_eq!(amended.intake.vehicle.layout, "one-piece");
     assert_eq!(taken_in(&one, &other, &visit), "ok");
     let standing = look(&one, &visit);
-    assert_eq!((standing.urgency.word, standing.urgency.do_not_drive), (None, None));
+    assert_eq!((standing.urgency.word, standing.urgency.do_not_drive), (Some(Word::Warning), Some(true)));
     assert_eq!(standing.elsewhere.len(), 1);
     assert_eq!(standing.elsewhere[0].step, "play-vertical");
     let said = finding(&one, &visit).answer.join(" ");
     assert!(said.contains("Not counted") && said.contains("Movement felt"), "{said}");
-    let drop =
-        |reason: Option<&str>| json!({ "ask": "take-back-elsewhere", "visit": visit, "reason": reason });
+    let entries: Vec<String> = standing.elsewhere.iter().map(|each| each.entry.clone()).collect();
+    let drop = |reason: Option<&str>| json!({ "ask": "take-back-elsewhere", "visit": visit, "entries": entries, "reason": reason });
+    let unseen = json!({ "ask": "take-back-elsewhere", "visit": visit, "entries": [], "reason": "unseen" });
+    assert_eq!(code(&one, unseen), "layout-takes-back");
     assert_eq!(code(&one, drop(None)), "reason-needed");
     let after = ask(&one, drop(Some("this car has no centre bearing")));
     assert!(after.elsewhere.is_empty());
@@ -114,7 +116,11 @@ fn answers_given_at_one_end_clear_no_shaft_that_hangs_on_both() {
     ask(&one, json!({ "ask": "amend", "visit": visit, "intake": intake }));
     assert_eq!(taken_in(&one, &other, &visit), "ok");
     let standing = look(&one, &visit);
-    assert_eq!(standing.urgency.word, None, "{:?}", standing.urgency);
+    assert!(
+        standing.urgency.word > Some(Word::Notice) || standing.urgency.word.is_none(),
+        "{:?}",
+        standing.urgency
+    );
     assert!(standing.urgency.missing.contains(&"play-far-end".to_owned()));
     assert!(standing.elsewhere.iter().any(|each| each.step == "play-far-end"));
 }
@@ -326,10 +332,20 @@ fn a_line_that_others_name_and_nobody_has_is_missed() {
     let Response::Devices(list) = other.handle(Request::Devices).unwrap() else { panic!("no list") };
     other.handle(Request::TakeBackImport { import: list.imports[0].import }).unwrap();
     assert_eq!(taken_in(&third, &other, &visit), "ok");
+    let (_d, unknown) = scratch();
+    assert_eq!(taken_in(&unknown, &other, &visit), "ok");
+    let told = look(&unknown, &visit);
+    assert!(told.ledger.broken_at.is_some(), "of a visit from elsewhere every line counts");
     for steady in [&other, &third] {
         let standing = look(steady, &visit);
         assert!(standing.ledger.broken_at.is_some());
-        assert_eq!((standing.urgency.word, standing.urgency.do_not_drive), (None, None));
+        let made = standing.milder.last().unwrap();
+        assert_eq!(
+            (made.step.as_str(), made.reason.as_str()),
+            ("play-vertical", "felt again, it was the mount")
+        );
+        let said = finding(steady, &visit).answer.join(" ");
+        assert!(said.contains("not in this record any more"), "{said}");
     }
 }
 
@@ -400,4 +416,170 @@ fn a_note_signed_for_another_rating_is_out_of_date() {
     assert!(card().is_some());
     answered(&steady, &visit, "play-vertical", json!("felt"), json!({ "temperature": "warm" }));
     assert_eq!(card(), None, "nobody signed for DANGER");
+}
+
+#[test]
+fn what_another_layout_found_is_not_answered_away_without_a_word() {
+    let ((_a, one), (_b, other)) = (scratch(), scratch());
+    acquainted(&one, &other);
+    let visit = under(&one, "TP 20", RIGID, "complaint");
+    assert_eq!(taken_in(&other, &one, &visit), "ok");
+    answered(&one, &visit, "play-vertical", json!("felt"), json!({ "temperature": "warm" }));
+    let intake = laid(&look(&other, &visit), "rubber-centre");
+    ask(&other, json!({ "ask": "amend", "visit": visit, "intake": intake }));
+    assert_eq!(taken_in(&one, &other, &visit), "ok");
+    let undo = look(&one, &visit).undo.unwrap();
+    assert!(undo.needs_reason, "{undo:?}");
+    let springy = |reason: Value| {
+        json!({ "ask": "answer", "visit": visit, "step": "play-vertical", "value": "springy", "temperature": "warm",
+            "reason": reason })
+    };
+    assert_eq!(code(&one, springy(Value::Null)), "reason-needed");
+    let after = ask(&one, springy(json!("it hangs in rubber, and gives")));
+    assert!(after.elsewhere.is_empty());
+    assert_eq!(after.milder.last().map(|made| made.step.as_str()), Some("play-vertical"));
+}
+
+#[test]
+fn readings_that_nobody_saw_stay_whatever_reason_is_given() {
+    let ((_a, one), (_b, other)) = (scratch(), scratch());
+    acquainted(&one, &other);
+    let visit = under(&one, "TP 21", RIGID, "complaint");
+    all_sound(&one, &visit);
+    assert_eq!(taken_in(&other, &one, &visit), "ok");
+    ask(&one, gauge(&visit, true, None));
+    lift_anew(&other, &visit);
+    ask(&other, gauge(&visit, false, Some("the gauge was set to zero anew")));
+    assert_eq!(taken_in(&one, &other, &visit), "ok");
+    assert_eq!(look(&one, &visit).urgency.word, Some(Word::Danger));
+    // Nor does it matter whose line came last.
+    lift_anew(&one, &visit);
+    assert_eq!(code(&one, gauge(&visit, false, None)), "reason-needed");
+    let after = ask(&one, gauge(&visit, false, Some("the stand had moved")));
+    assert_eq!(after.urgency.word, Some(Word::Notice));
+}
+
+#[test]
+fn a_gauge_at_another_kind_of_support_counts_for_nothing_and_is_named() {
+    for layout in ["rubber-centre", "one-piece"] {
+        let ((_a, one), (_b, other)) = (scratch(), scratch());
+        acquainted(&one, &other);
+        let visit = under(&one, "TP 22", RIGID, "complaint");
+        assert_eq!(taken_in(&other, &one, &visit), "ok");
+        ask(&one, gauge(&visit, true, None));
+        let intake = laid(&look(&other, &visit), layout);
+        ask(&other, json!({ "ask": "amend", "visit": visit, "intake": intake }));
+        assert_eq!(taken_in(&one, &other, &visit), "ok");
+        let standing = look(&one, &visit);
+        assert_eq!((standing.urgency.word, standing.gauges.len()), (Some(Word::Warning), 0), "{layout}");
+        assert_eq!(standing.elsewhere.len(), 1, "{layout}");
+        let entries = [&standing.elsewhere[0].entry];
+        let drop = json!({ "ask": "take-back-elsewhere", "visit": visit, "entries": entries,
+            "reason": "another car's layout" });
+        let after = ask(&one, drop);
+        assert!(after.elsewhere.is_empty() && after.milder.len() == 1, "{layout}");
+        // And the layout can be put right.
+        let intake = laid(&after, RIGID);
+        assert_eq!(code(&one, json!({ "ask": "amend", "visit": visit, "intake": intake })), "ok");
+    }
+}
+
+#[test]
+fn a_figure_that_somebody_else_wrote_down_judges_nothing_felt_before() {
+    let ((_a, one), (_b, other)) = (scratch(), scratch());
+    acquainted(&one, &other);
+    let visit = under(&one, "TP 23", "rubber-centre", "complaint");
+    let mut intake = serde_json::to_value(look(&one, &visit).intake).unwrap();
+    intake["vehicle"]["maker_play_mm"] = json!(3.0);
+    ask(&one, json!({ "ask": "amend", "visit": visit, "intake": intake }));
+    assert_eq!(taken_in(&other, &one, &visit), "ok");
+    answered(&one, &visit, "play-vertical", json!("within-figure"), json!({ "temperature": "warm" }));
+    intake["vehicle"]["maker_play_mm"] = json!(0.5);
+    ask(&other, json!({ "ask": "amend", "visit": visit, "intake": intake }));
+    assert_eq!(taken_in(&one, &other, &visit), "ok");
+    let standing = look(&one, &visit);
+    assert!(standing.urgency.missing.contains(&"play-vertical".to_owned()));
+    assert_eq!(standing.elsewhere.len(), 1);
+}
+
+#[test]
+fn one_line_of_nobody_known_keeps_no_honest_lines_out() {
+    let ((_a, here), (_b, other), (_c, stranger)) = (scratch(), scratch(), scratch());
+    acquainted(&here, &other);
+    let visit = under(&here, "TP 24", RIGID, "complaint");
+    assert_eq!(taken_in(&stranger, &here, &visit), "ok");
+    ask(&stranger, json!({ "ask": "choose-order", "visit": visit, "order": "running-first" }));
+    assert_eq!(taken_in(&other, &stranger, &visit), "ok");
+    lift_anew(&other, &visit);
+    all_sound(&other, &visit);
+    let file = exported(&other, &[&visit]);
+    let taken = here.import(&mut &file[..]).unwrap();
+    assert_eq!(taken.taken, [visit.clone()]);
+    assert_eq!(taken.set_apart.len(), 1, "and what stayed outside is told");
+    assert_eq!(look(&here, &visit).urgency.word, Some(Word::Notice));
+}
+
+#[test]
+fn an_earlier_danger_keeps_the_engine_off_until_hands_have_felt() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "TP 25", RIGID, "complaint");
+    answered(&steady, &visit, "play-vertical", json!("felt"), json!({ "temperature": "warm" }));
+    let intake = json!({ "vehicle": { "layout": RIGID, "plate": "TP 25" }, "complaint": "it rattles" });
+    let again = ask(&steady, json!({ "ask": "open", "intake": intake })).visit;
+    ask(&steady, json!({ "ask": "choose-order", "visit": again, "order": "running-first" }));
+    let running =
+        |standing: &Standing| standing.gate_sets.iter().find(|set| set.id == "running").unwrap().clone();
+    let standing = look(&steady, &again);
+    let gate = running(&standing).gates[0].id.clone();
+    let confirm = json!({ "ask": "confirm-gate", "visit": again, "set": "running", "gate": gate });
+    assert_eq!(code(&steady, confirm.clone()), "earlier-danger");
+    enter_lift(&steady, &again);
+    all_sound(&steady, &again);
+    ask(&steady, json!({ "ask": "leave-part", "visit": again }));
+    assert_eq!(running(&look(&steady, &again)).lock, None);
+    assert_eq!(code(&steady, confirm), "ok");
+}
+
+#[test]
+fn a_layout_that_was_wrong_takes_its_gauge_back_with_a_reason() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "TP 26", RIGID, "complaint");
+    ask(&steady, gauge(&visit, true, None));
+    let intake = laid(&look(&steady, &visit), "rubber-centre");
+    let amend = |seen: &[&str], reason: Value| json!({ "ask": "amend", "visit": visit, "intake": intake, "takes_back": seen, "reason": reason });
+    assert_eq!(code(&steady, amend(&[], Value::Null)), "layout-takes-back");
+    assert_eq!(code(&steady, amend(&["play-vertical"], Value::Null)), "reason-needed");
+    let after = ask(&steady, amend(&["play-vertical"], json!("it hangs in rubber")));
+    assert_eq!((after.gauges.len(), after.milder.len()), (0, 1));
+}
+
+#[test]
+fn a_receipt_for_less_than_the_record_holds_is_out_of_date() {
+    let ((_a, one), (_b, other)) = (scratch(), scratch());
+    acquainted(&one, &other);
+    let visit = under(&one, "TP 27", RIGID, "complaint");
+    assert_eq!(taken_in(&other, &one, &visit), "ok");
+    answered(&one, &visit, "play-vertical", json!("felt"), json!({ "temperature": "warm" }));
+    lift_anew(&other, &visit);
+    answered(&other, &visit, "coupling-look", json!(["bolt-loose"]), json!({}));
+    let note = crate::support::note(&other, &visit);
+    let sign = json!({ "ask": "sign", "visit": visit, "decision": "repair", "name": "Robin Demo",
+        "note_sha256": note.sha256, "locale": "en", "strokes": [[[0.1, 0.1], [0.4, 0.5], [0.8, 0.2]]] });
+    assert_eq!(code(&other, sign), "ok");
+    assert!(!look(&other, &visit).receipt.unwrap().outdated);
+    assert_eq!(taken_in(&one, &other, &visit), "ok");
+    let standing = look(&one, &visit);
+    assert_eq!(standing.urgency.word, Some(Word::Danger));
+    assert!(standing.receipt.unwrap().outdated, "nobody who signed had seen what the first had felt");
+}
+
+#[test]
+fn nobody_unknown_writes_a_known_car_down_anew() {
+    let ((_a, here), (_b, stranger)) = (scratch(), scratch());
+    let visit = under(&here, "TP 28", RIGID, "complaint");
+    assert_eq!(taken_in(&stranger, &here, &visit), "ok");
+    let mut intake = serde_json::to_value(look(&stranger, &visit).intake).unwrap();
+    intake["vehicle"]["plate"] = json!("XX 1");
+    ask(&stranger, json!({ "ask": "amend", "visit": visit, "intake": intake }));
+    assert_eq!(taken_in(&here, &stranger, &visit), "handover-milder");
 }

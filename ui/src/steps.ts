@@ -43,3 +43,8 @@ export function valueOf(step: string, value: AnswerValue): string {
 export function answerOf(step: string, choice: string): string {
   return tFirst([`answer-${baseOf(step)}-${choice}`, `answer-${choice}`]);
 }
+
+/** Whether what was felt cold is now said of a warm housing. */
+export function warmsUp(before: Temperature | null, now: Temperature | null): boolean {
+  return before === 'cold' && now !== null && now !== 'cold';
+}

@@ -7,6 +7,10 @@ import type { Moment } from "./Moment";
  */
 export type Elsewhere = { 
 /**
+ * Hash of its entry.
+ */
+entry: string, 
+/**
  * The step.
  */
 step: string, 

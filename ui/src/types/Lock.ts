@@ -19,7 +19,7 @@ set: string, } | { "why": "gates-too-old",
 /**
  * The set that is entered.
  */
-set: string, } | { "why": "not-driven" } | { "why": "danger-found", 
+set: string, } | { "why": "not-driven" } | { "why": "set-apart" } | { "why": "earlier-danger" } | { "why": "danger-found", 
 /**
  * The step that found it.
  */

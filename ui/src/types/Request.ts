@@ -99,6 +99,10 @@ reason: string | null, } | { "ask": "take-back-elsewhere",
  */
 visit: string, 
 /**
+ * Hashes of their entries, as they were shown.
+ */
+entries: Array<string>, 
+/**
  * Why, where one of them found something.
  */
 reason: string | null, } | { "ask": "look", 

@@ -6,12 +6,14 @@ use std::sync::Arc;
 use crate::model::device::Devices;
 use crate::model::entry::EntryBody;
 use crate::model::fresh_id::fresh_id;
+use crate::model::gates::Lock;
+use crate::model::rating::Word;
 use crate::model::standing::Standing;
 use crate::model::visit::Intake;
 use crate::store::ledger::{Chain, next_entry};
 use crate::trade::Trade;
-use crate::walk::former;
 use crate::walk::record::{self, Record};
+use crate::walk::{former, locks};
 
 use super::decide::{self, Scene};
 use super::derive;
@@ -110,6 +112,10 @@ impl Inner {
         standing.headline = asks::headline(&standing.urgency, &standing.asks, open.as_ref());
         if open.is_some() {
             derive::close_road(standing);
+        }
+        // Whoever was told not to start the engine has it felt by hand first.
+        if open.as_ref().is_some_and(|open| open.word == Word::Danger) && !standing.urgency.complete {
+            derive::close(standing, &locks::ENGINE_SETS, &Lock::EarlierDanger);
         }
         standing.still_open = open;
         Ok(earlier)

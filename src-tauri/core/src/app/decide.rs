@@ -17,11 +17,11 @@ use crate::model::visit::Intake;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, Reads, StepRow};
 use crate::walk::record::{Record, StandingAnswer};
-use crate::walk::{applies, case, former, locks, relayout};
+use crate::walk::{applies, bench, case, former, locks, relayout};
 
 use super::derive::{grave_steps, step_words_with};
 use super::fault::Refusal;
-use super::stale;
+use super::{devices, stale};
 
 /// What a decision may look at.
 #[derive(Clone, Copy)]
@@ -76,9 +76,17 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
         return Err(Refusal::TemperatureOutOfRange);
     }
     let heard = case::reads(row, &value, &scene.record.intake) == Reads::Found;
-    let supersedes = scene.record.answers.get(&row.id);
-    let supersedes = supersedes.into_iter().flatten().map(|answer| answer.entry.clone()).collect();
+    let apart: Vec<&StandingAnswer> =
+        scene.record.elsewhere.iter().filter(|(step, _)| *step == row.id).map(|(_, answer)| answer).collect();
+    let standing = scene.record.answers.get(&row.id).into_iter().flatten();
+    let supersedes = standing.chain(apart.iter().copied()).map(|answer| answer.entry.clone()).collect();
     let reason = reason_given(given.reason)?;
+    // What was found under another layout is not answered away without a word.
+    let was_found = apart.iter().any(|answer| relayout::found(scene.trade, &row.id, &answer.value));
+    if was_found && !heard && !reason.as_deref().is_some_and(says_why) {
+        return Err(lacking(reason.as_deref()));
+    }
+    let figure_mm = scene.record.intake.vehicle.maker_play_mm.filter(|_| by_figure(&value));
     let body = EntryBody::Answered {
         step: row.id.clone(),
         value,
@@ -87,6 +95,7 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
         engine: engine.filter(|_| row.asks_engine),
         heard_at: heard_at.filter(|_| row.asks_heard_at && heard),
         layout: Some(scene.record.intake.vehicle.layout.clone()),
+        figure_mm,
         clock: clock(scene),
         reason,
         supersedes,
@@ -96,11 +105,15 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
     Ok(body)
 }
 
+/// Whether an answer says how a movement compares with the maker's figure.
+fn by_figure(value: &AnswerValue) -> bool {
+    value.has(answer::WITHIN_FIGURE) || value.has(answer::BEYOND_FIGURE)
+}
+
 /// Refuses "within" and "beyond the maker's figure" where no figure is written down.
 fn figure_known(record: &Record, value: &AnswerValue) -> Result<(), Refusal> {
-    let figure = value.has(answer::WITHIN_FIGURE) || value.has(answer::BEYOND_FIGURE);
-    let by_figure = figure && record.intake.vehicle.maker_play_mm.is_none();
-    if by_figure { Err(Refusal::FigureMissing) } else { Ok(()) }
+    let missing = by_figure(value) && record.intake.vehicle.maker_play_mm.is_none();
+    if missing { Err(Refusal::FigureMissing) } else { Ok(()) }
 }
 
 /// Refuses an answer behind gates that somebody else confirmed, or that were confirmed too long ago: whoever goes under
@@ -115,7 +128,10 @@ fn own_gates(scene: Scene<'_>, row: &StepRow) -> Result<(), Refusal> {
 }
 
 /// A reason as it is written down; none where only blanks were given.
-fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
+///
+/// # Errors
+/// [`Refusal::ReasonTooLong`].
+pub fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
     let reason = reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
     if reason.as_ref().is_some_and(|reason| !reason_fits(reason)) {
         return Err(Refusal::ReasonTooLong);
@@ -124,12 +140,12 @@ fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
 }
 
 /// Whether a reason says in a few words why an answer is milder now.
-fn says_why(reason: &str) -> bool {
+pub fn says_why(reason: &str) -> bool {
     reason.chars().filter(|sign| sign.is_alphanumeric()).count() >= limits::REASON_LETTERS
 }
 
 /// What is wrong with a reason that does not do.
-fn lacking(reason: Option<&str>) -> Refusal {
+pub fn lacking(reason: Option<&str>) -> Refusal {
     if reason.is_some() { Refusal::ReasonTooShort } else { Refusal::ReasonNeeded }
 }
 
@@ -153,7 +169,8 @@ fn is_no_milder(
 ) -> Result<(), Refusal> {
     let grave = grave_steps(scene.trade, scene.entries, scene.record);
     let Some(now) = grave.get(step) else { return Ok(()) };
-    let milder = step_words_with(scene.trade, scene.entries, body.clone()).get(step) < Some(now);
+    let milder =
+        step_words_with(scene.trade, (scene.entries, scene.device), body.clone()).get(step) < Some(now);
     if milder { Err(lacking(reason)) } else { Ok(()) }
 }
 
@@ -168,7 +185,10 @@ pub fn gauged(
 ) -> Result<EntryBody, Refusal> {
     check_unlocked(scene, step)?;
     let reason = reason_given(reason)?;
-    let bench = BenchBody::Gauged { step: step.to_owned(), gauge, reason: reason.clone() };
+    let read = bench::read(scene.entries, scene.record);
+    let stand = read.gauges.get(step).into_iter().flatten();
+    let supersedes: Vec<String> = stand.map(|gauged| gauged.entry.clone()).collect();
+    let bench = BenchBody::Gauged { step: step.to_owned(), gauge, reason: reason.clone(), supersedes };
     let body = EntryBody::Bench { bench, by: scene.by.to_owned() };
     if !reason.as_deref().is_some_and(says_why) {
         is_no_milder(scene, step, (&body, reason.as_deref()))?;
@@ -203,6 +223,8 @@ fn lock_refusal(lock: &Lock) -> Refusal {
         Lock::GatesOfAnother { .. } => Refusal::GatesOfAnother,
         Lock::GatesTooOld { .. } => Refusal::GatesTooOld,
         Lock::NotDriven => Refusal::NotDriven,
+        Lock::SetApart => Refusal::SetApart,
+        Lock::EarlierDanger => Refusal::EarlierDanger,
     }
 }
 
@@ -343,12 +365,17 @@ pub struct GivenReceipt {
     pub strokes: Vec<Vec<[f32; 2]>>,
 }
 
-/// The note received; `current` is the hash of the note as it reads now, `rating` what it rates.
+/// The note received; `current` is the hash of the note as it reads now, `rating` what it rates, `lines` how many the
+/// record has.
 ///
 /// # Errors
 /// [`Refusal::NoteChanged`], [`Refusal::SignatureEmpty`], [`Refusal::SignatureRefused`] or
 /// [`Refusal::NameTooLong`].
-pub fn sign(given: GivenReceipt, current: &str, rating: &str) -> Result<EntryBody, Refusal> {
+pub fn sign(
+    given: GivenReceipt,
+    (current, rating): (&str, &str),
+    lines: usize,
+) -> Result<EntryBody, Refusal> {
     if given.note_sha256 != current {
         return Err(Refusal::NoteChanged);
     }
@@ -363,7 +390,8 @@ pub fn sign(given: GivenReceipt, current: &str, rating: &str) -> Result<EntryBod
     }
     let GivenReceipt { decision, name, note_sha256, locale, strokes } = given;
     let (name, rating) = (name.trim().to_owned(), Some(rating.to_owned()));
-    let receipt = Receipt { decision, name, note_sha256, locale, rating, strokes };
+    let lines = Some(lines as u64);
+    let receipt = Receipt { decision, name, note_sha256, locale, rating, lines, strokes };
     Ok(EntryBody::Received { receipt })
 }
 
@@ -420,14 +448,22 @@ pub struct Relaid {
 /// otherwise, or judges by another figure.
 ///
 /// # Errors
-/// [`Refusal::UnknownLayout`]; [`Refusal::LayoutFixed`] once gauge or bench measured at the shaft of this one;
+/// [`Refusal::UnknownLayout`]; [`Refusal::LayoutFixed`] once the bench worked at the shaft of this one;
 /// [`Refusal::PartStillEntered`] where somebody is in a part that the car would no longer have.
 pub fn relaid(scene: Scene<'_>, intake: &Intake) -> Result<Relaid, Refusal> {
     let (was, is) = (&scene.record.intake.vehicle, &intake.vehicle);
     let to = scene.trade.layout(&is.layout).ok_or(Refusal::UnknownLayout)?;
-    let stands = |entry: &&Entry| !scene.record.withdrawn.contains(&entry.hash);
-    let measured =
-        || scene.entries.iter().filter(stands).any(|entry| matches!(entry.body, EntryBody::Bench { .. }));
+    // What a device that nobody confirmed measured fixes nothing.
+    let stands = |entry: &&Entry| {
+        !scene.record.withdrawn.contains(&entry.hash)
+            && !devices::stand(&entry.device, scene.device, scene.devices).is_doubtful()
+    };
+    let gauged: BTreeSet<String> = bench::read(scene.entries, scene.record).gauges.into_keys().collect();
+    let at_the_bench = |entry: &Entry| match &entry.body {
+        EntryBody::Bench { bench, .. } => !matches!(bench, BenchBody::Gauged { .. }),
+        _ => false,
+    };
+    let measured = || scene.entries.iter().filter(stands).any(at_the_bench);
     if was.layout != is.layout && measured() {
         return Err(Refusal::LayoutFixed);
     }
@@ -438,8 +474,11 @@ pub fn relaid(scene: Scene<'_>, intake: &Intake) -> Result<Relaid, Refusal> {
         return Err(Refusal::PartStillEntered);
     }
     let same_car = was.layout == is.layout && was.gearbox == is.gearbox;
-    let mut steps =
-        if same_car { Vec::new() } else { relayout::lost(scene.trade, scene.record, (to, is.gearbox)) };
+    let mut steps = if same_car {
+        Vec::new()
+    } else {
+        relayout::lost(scene.trade, (scene.record, &gauged), (to, is.gearbox))
+    };
     if was.maker_play_mm != is.maker_play_mm {
         let by_figure = by_another_figure(scene.record);
         let all = scene.standing.steps.iter().map(|step| &step.id);
@@ -470,7 +509,7 @@ fn makes_milder(scene: Scene<'_>, body: EntryBody) -> bool {
     if grave.is_empty() {
         return false;
     }
-    let then = step_words_with(scene.trade, scene.entries, body);
+    let then = step_words_with(scene.trade, (scene.entries, scene.device), body);
     grave.iter().any(|(step, word)| then.get(step) < Some(word))
 }
 
@@ -508,28 +547,6 @@ pub fn amend(scene: Scene<'_>, given: GivenIntake) -> Result<EntryBody, Refusal>
     }
     let takes_back = relayout::answers_to(scene.trade, scene.entries, &steps);
     Ok(EntryBody::Amended { intake, takes_back, reason, by: scene.by.to_owned() })
-}
-
-/// Takes back every answer that counts for nothing because another layout asked for it, each by an entry of its own.
-///
-/// # Errors
-/// [`Refusal::NothingToUndo`] where there is none, and the refusals of a reason where one of them found something.
-pub fn take_back_elsewhere(scene: Scene<'_>, reason: Option<String>) -> Result<Vec<EntryBody>, Refusal> {
-    let all = &scene.record.elsewhere;
-    if all.is_empty() {
-        return Err(Refusal::NothingToUndo);
-    }
-    let reason = reason_given(reason)?;
-    let found = all.iter().any(|(step, answer)| relayout::found(scene.trade, step, answer));
-    if found && !reason.as_deref().is_some_and(says_why) {
-        return Err(lacking(reason.as_deref()));
-    }
-    let withdrawn = |(_, answer): &(String, StandingAnswer)| EntryBody::Withdrawn {
-        entry: answer.entry.clone(),
-        reason: reason.clone(),
-        by: scene.by.to_owned(),
-    };
-    Ok(all.iter().map(withdrawn).collect())
 }
 
 /// The gate set of a gate, among those this car needs.

@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, HashSet};
 
 use crate::content::{urgency_id, word_reasons};
-use crate::model::bench::GaugeStand;
+use crate::model::bench::{BenchBody, GaugeStand};
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::device::{Devices, WriterStand};
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
@@ -13,8 +13,8 @@ use crate::model::ids::{self, step};
 use crate::model::photo_of::PhotoOf;
 use crate::model::rating::{Urgency, Word};
 use crate::model::standing::{
-    AnswerForm, Answered, Choice, Elsewhere, LedgerStand, PhotoStand, ReceiptStand, RepairStage, RoadRow,
-    Standing, StationStand, StepStand, Support, TurnsWith, UndoOffer,
+    AnswerForm, Answered, Choice, Elsewhere, LedgerStand, PhotoStand, Position, ReceiptStand, RepairStage,
+    RoadRow, Standing, StationStand, StepStand, Support, TurnsWith, UndoOffer,
 };
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
@@ -58,15 +58,18 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         return Err(Refusal::UnknownVisit);
     }
     let record = visit.record;
-    let visit = Visit { broken_at: visit.broken_at.or_else(|| names_what_is_gone(visit.entries)), ..visit };
+    let visit = Visit { broken_at: visit.broken_at.or_else(|| names_what_is_gone(visit)), ..visit };
     let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
     let mut case = case::case(trade, layout, record);
-    let bench = bench::read(visit.entries, record);
+    let mut bench = bench::read(visit.entries, record);
+    let apart = play_gauge::set_apart(trade, layout, record, &mut bench);
     let gauges = gauged_of(&bench, record)?;
     let hands = case.clone();
     play_gauge::count_in(&mut case, &gauges);
     let danger = rating::danger_step(&case);
     let rows = shown_steps(trade, layout, record);
+    let apart: Vec<Elsewhere> = record.elsewhere.iter().map(elsewhere).chain(apart).collect();
+    case.apart = apart.iter().any(|each| relayout::found(trade, &each.step, &each.value));
     let (steps, mut urgency) = rated(trade, layout, (visit, danger.as_deref()), &rows, (&case, &hands));
     let off_the_road = urgency.do_not_drive == Some(true);
     // A car that is not to be driven is not run to find out more.
@@ -84,10 +87,10 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
     let sets = position::sets_in_order(order, &steps);
-    let receipt = receipt(record, urgency.word);
-    let on_the_road = record.entered.as_deref() == Some(locks::ROAD);
-    let stops = danger.is_some() || off_the_road && on_the_road;
-    let looks = together::looks(&rows, &steps, order, |row| is_behind_closed_tube(&case, row));
+    let receipt = receipt(visit, urgency.word);
+    let stops = danger.is_some() || off_the_road && record.entered.as_deref() == Some(locks::ROAD);
+    let not_at_once = |row: &StepRow| is_behind_closed_tube(&case, row) || is_apart(trade, &apart, row);
+    let looks = together::looks(&rows, &steps, order, not_at_once);
     let mut standing = Standing {
         visit: visit.id.to_owned(),
         opened_at: record.opened_at.unwrap_or(Moment(0)),
@@ -111,7 +114,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         repair: repair(&bench),
         found,
         milder: record.milder.clone(),
-        elsewhere: record.elsewhere.iter().map(elsewhere).collect(),
+        elsewhere: apart,
         still_open: None,
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, visit),
@@ -127,9 +130,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         looks,
         steps,
     };
-    if off_the_road {
-        close_road(&mut standing);
-    }
+    shut(&mut standing, case.apart);
     word_reasons(&mut standing);
     Ok(standing)
 }
@@ -145,14 +146,11 @@ fn rated(
     let record = visit.record;
     let mut steps = steps(trade, layout, record, (case, hands), rows, danger);
     let mut urgency = rating::rate(case, &sort_as_judged(trade, case));
-    let not_here = |(step, answer): &(String, StandingAnswer)| {
-        !record.answers.contains_key(step) && relayout::found(trade, step, answer)
-    };
-    if visit.broken_at.is_some() || record.elsewhere.iter().any(not_here) {
-        withhold(&mut urgency);
+    if case.apart {
+        close_steps(&mut steps, &locks::ENGINE_SETS, &Lock::SetApart);
     }
     if urgency.do_not_drive == Some(true) {
-        close_road_steps(&mut steps);
+        close_steps(&mut steps, &[locks::ROAD], &Lock::NotDriven);
     }
     for reason in &mut urgency.reasons {
         reason.basis = trade.basis_of_rule(&reason.rule);
@@ -160,43 +158,81 @@ fn rated(
     (steps, urgency)
 }
 
-/// What nothing forbids is not said of a visit part of which is missing, or was found where this car is asked otherwise.
-fn withhold(urgency: &mut Urgency) {
-    if urgency.word < Some(Word::Warning) {
-        (urgency.word, urgency.do_not_drive, urgency.in_part) = (None, None, false);
+/// Closes what a rating keeps shut.
+fn shut(standing: &mut Standing, apart: bool) {
+    if standing.urgency.do_not_drive == Some(true) {
+        close_road(standing);
     }
+    if apart {
+        close(standing, &locks::ENGINE_SETS, &Lock::SetApart);
+    }
+}
+
+/// Whether something was found at a step that counts for nothing now: it is answered by itself, with a reason.
+fn is_apart(trade: &Trade, apart: &[Elsewhere], row: &StepRow) -> bool {
+    apart.iter().any(|each| each.step == row.id && relayout::found(trade, &each.step, &each.value))
 }
 
 /// Closes the road test of a car that may not be driven, whatever was felt before.
 pub fn close_road(standing: &mut Standing) {
-    close_road_steps(&mut standing.steps);
-    for set in standing.gate_sets.iter_mut().filter(|set| set.id == locks::ROAD) {
+    close(standing, &[locks::ROAD], &Lock::NotDriven);
+}
+
+/// Closes gate sets and what is behind them.
+pub fn close(standing: &mut Standing, sets: &[&str], why: &Lock) {
+    close_steps(&mut standing.steps, sets, why);
+    for set in standing.gate_sets.iter_mut().filter(|set| sets.contains(&set.id.as_str())) {
         set.open = false;
-        set.lock.get_or_insert(Lock::NotDriven);
+        set.lock.get_or_insert_with(|| why.clone());
+    }
+    // Where the walk would go on into them, what is under the car comes first.
+    let inside = |set: &str| sets.contains(&set);
+    let goes_in = match &standing.position {
+        Position::Gates { set } => inside(set),
+        Position::Step { step } => {
+            let found = standing.steps.iter().find(|other| other.id == *step);
+            found.and_then(|step| step.set.as_deref()).is_some_and(inside)
+        }
+        _ => false,
+    };
+    if goes_in {
+        standing.position = match &standing.entered {
+            Some(set) => Position::Leave { set: set.clone() },
+            None => Position::Gates { set: locks::LIFT.to_owned() },
+        };
     }
 }
 
-fn close_road_steps(steps: &mut [StepStand]) {
+fn close_steps(steps: &mut [StepStand], sets: &[&str], why: &Lock) {
     let open = |lock: &Lock| matches!(lock, Lock::GatesOpen { .. });
-    for step in steps.iter_mut().filter(|step| step.set.as_deref() == Some(locks::ROAD)) {
+    let behind = |step: &&mut StepStand| step.set.as_deref().is_some_and(|set| sets.contains(&set));
+    for step in steps.iter_mut().filter(behind) {
         if step.lock.as_ref().is_none_or(open) {
-            step.lock = Some(Lock::NotDriven);
+            step.lock = Some(why.clone());
         }
     }
 }
 
 /// The place of the first entry that names one which is nowhere in the visit: a line that was there when it was written
 /// is gone.
-fn names_what_is_gone(entries: &[Entry]) -> Option<u64> {
+fn names_what_is_gone(visit: Visit<'_>) -> Option<u64> {
+    let entries = visit.entries;
+    // Whoever nobody knows can name what never was in a visit of this workshop.
+    let doubtful = |entry: &Entry| devices::stand(&entry.device, visit.device, visit.devices).is_doubtful();
+    let foreign = entries.iter().all(doubtful);
+    let known = |entry: &&Entry| foreign || !doubtful(entry);
     let here: HashSet<&str> = entries.iter().map(|entry| entry.hash.as_str()).collect();
     let is_gone = |named: &String| !here.contains(named.as_str());
     let lacks = |entry: &&Entry| match &entry.body {
         EntryBody::Answered { supersedes, .. } => supersedes.iter().any(is_gone),
         EntryBody::Withdrawn { entry, .. } => is_gone(entry),
+        EntryBody::Bench { bench: BenchBody::Gauged { supersedes, .. }, .. } => {
+            supersedes.iter().any(is_gone)
+        }
         EntryBody::Amended { takes_back, .. } => takes_back.iter().any(is_gone),
         _ => false,
     };
-    entries.iter().find(lacks).map(|entry| entry.seq)
+    entries.iter().filter(known).find(lacks).map(|entry| entry.seq)
 }
 
 fn gauged_of(bench: &BenchRecord, record: &Record) -> Result<Vec<GaugeStand>, Refusal> {
@@ -233,8 +269,12 @@ pub fn step_words(trade: &Trade, entries: &[Entry], record: &Record) -> BTreeMap
 }
 
 /// The same, were one more entry written.
-pub fn step_words_with(trade: &Trade, entries: &[Entry], body: EntryBody) -> BTreeMap<String, Word> {
-    let entries = record::with(entries, body);
+pub fn step_words_with(
+    trade: &Trade,
+    (entries, device): (&[Entry], &str),
+    body: EntryBody,
+) -> BTreeMap<String, Word> {
+    let entries = record::with(entries, device, body);
     step_words(trade, &entries, &former::named(trade, record::read(&entries)))
 }
 
@@ -250,7 +290,9 @@ pub fn grave_steps(trade: &Trade, entries: &[Entry], record: &Record) -> BTreeMa
 /// What counts: what hands and eyes found, and gauges.
 fn counted(trade: &Trade, layout: &Layout, entries: &[Entry], record: &Record) -> Case {
     let mut case = case::case(trade, layout, record);
-    let gauges = gauged_of(&bench::read(entries, record), record).unwrap_or_default();
+    let mut bench = bench::read(entries, record);
+    play_gauge::set_apart(trade, layout, record, &mut bench);
+    let gauges = gauged_of(&bench, record).unwrap_or_default();
     play_gauge::count_in(&mut case, &gauges);
     case
 }
@@ -319,8 +361,8 @@ fn steps(
 }
 
 fn elsewhere((step, answer): &(String, StandingAnswer)) -> Elsewhere {
-    let StandingAnswer { value, by, at, .. } = answer.clone();
-    Elsewhere { step: step.clone(), value, by, at }
+    let StandingAnswer { entry, value, by, at, .. } = answer.clone();
+    Elsewhere { entry, step: step.clone(), value, by, at }
 }
 
 /// Whether an answer leaves something for a photo to show: what was found or is in doubt, and what holds the shaft.
@@ -464,6 +506,11 @@ fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {
 
 fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOffer> {
     let mut offer = undo::offer(visit.entries, visit.record, visit.device)?;
+    // What counts for nothing now was found all the same.
+    let apart = |(step, answer): &(String, StandingAnswer)| {
+        answer.entry == offer.entry && relayout::found(trade, step, &answer.value)
+    };
+    offer.needs_reason = visit.record.elsewhere.iter().any(apart);
     let now_called = |step: &String| former::step(trade, layout, step).map(|row| row.id.clone());
     if let Some(now) = offer.step.as_ref().and_then(now_called) {
         offer.step = Some(now);
@@ -474,16 +521,22 @@ fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOf
         if is_grave(&case, step, now) {
             let withdrawn =
                 EntryBody::Withdrawn { entry: offer.entry.clone(), reason: None, by: String::new() };
-            let then = step_words_with(trade, visit.entries, withdrawn).get(step).copied();
-            offer.needs_reason = then < now;
+            let then = step_words_with(trade, (visit.entries, visit.device), withdrawn).get(step).copied();
+            offer.needs_reason |= then < now;
         }
     }
     Some(offer)
 }
 
 /// One that was signed for another rating than the visit has is out of date, whatever became of the lines between.
-fn receipt(record: &Record, word: Option<Word>) -> Option<ReceiptStand> {
+fn receipt(visit: Visit<'_>, word: Option<Word>) -> Option<ReceiptStand> {
+    let record = visit.record;
     let (receipt, at) = record.receipt.as_ref()?;
+    // What another device had written before, and nobody who signed had seen.
+    let is_it = |entry: &Entry| matches!(&entry.body, EntryBody::Received { receipt: its } if its == receipt);
+    let before = visit.entries.iter().position(is_it).map(|place| place as u64);
+    let unseen = receipt.lines.is_some() && receipt.lines != before;
+    let rated_otherwise = receipt.rating.as_deref().is_some_and(|rating| rating != urgency_id(word));
     Some(ReceiptStand {
         decision: receipt.decision,
         name: receipt.name.clone(),
@@ -492,8 +545,7 @@ fn receipt(record: &Record, word: Option<Word>) -> Option<ReceiptStand> {
         rating: receipt.rating.clone(),
         at: *at,
         strokes: receipt.strokes.clone(),
-        outdated: record.after_receipt
-            || receipt.rating.as_deref().is_some_and(|rating| rating != urgency_id(word)),
+        outdated: record.after_receipt || unseen || rated_otherwise,
     })
 }
 

@@ -10,8 +10,8 @@ use super::request::Request;
 use super::response::Response;
 use super::steady::Inner;
 use super::{
-    backup, bench, devices, handover, history, intake, knowledge, known_car, learning, list, looks, marks,
-    opinion, outcome, papers, qr, set_aside, vin, wishes, workshop,
+    backup, bench, devices, elsewhere, handover, history, intake, knowledge, known_car, learning, list,
+    looks, marks, opinion, outcome, papers, qr, set_aside, vin, wishes, workshop,
 };
 
 type Answer = Result<Response, Fault>;
@@ -138,8 +138,8 @@ impl Inner {
                 let given = GivenIntake { intake, from, seen, reason };
                 self.change(&visit, by, |scene| decide::amend(scene, given).map(Some))
             }
-            Request::TakeBackElsewhere { visit, reason } => {
-                self.change_several(&visit, by, |scene| decide::take_back_elsewhere(scene, reason))
+            Request::TakeBackElsewhere { visit, entries, reason } => {
+                self.change_several(&visit, by, |scene| elsewhere::take_back(scene, &entries, reason))
             }
             Request::History { visit } => history::history(self, &visit),
             Request::GiveOpinion { visit, cause, reason } => {
@@ -215,7 +215,7 @@ impl Inner {
                 let given = GivenReceipt { decision, name, note_sha256, locale, strokes };
                 self.change(&visit, Some("owner"), |scene| {
                     let rating = scene.standing.urgency.word.map_or("unrated", Word::id);
-                    decide::sign(given, &current, rating).map(Some)
+                    decide::sign(given, (&current, rating), scene.entries.len()).map(Some)
                 })
             }
             _ => misplaced(),

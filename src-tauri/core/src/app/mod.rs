@@ -20,6 +20,7 @@ pub mod devices;
 mod dispatch;
 mod drawn;
 mod earlier;
+mod elsewhere;
 mod explained;
 pub mod failure;
 pub mod fault;

@@ -8,10 +8,14 @@ use crate::model::bench::{GaugeGiven, GaugeStand};
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::gauge::{Direction, GaugeInput, GaugeMeaning};
 use crate::model::ids::{self, answer, step};
-use crate::model::standing::Support;
+use crate::model::standing::{Elsewhere, Support};
 use crate::model::typed::{LengthUnit, Typed};
+use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
+use crate::trade::rows::Layout;
+use crate::walk::applies;
 use crate::walk::bench::{BenchRecord, Gauged, Recorded};
+use crate::walk::record::Record;
 
 use super::fault::{Fault, Refusal};
 use super::gauge;
@@ -64,6 +68,41 @@ fn severity(meaning: GaugeMeaning) -> u8 {
 /// The maker's figure in the unit of the readings.
 fn limit(unit: LengthUnit, maker_mm: Option<f64>) -> Option<Typed> {
     maker_mm.map(|mm| Typed::Number(LengthUnit::of_mm(unit, mm)))
+}
+
+/// Takes out of the bench what was read at another kind of support, or at a step that the car as it is now written down
+/// has not got; gives it back as what counts for nothing, where it said more than that nothing moved.
+pub(super) fn set_apart(
+    trade: &Trade,
+    layout: &Layout,
+    record: &Record,
+    bench: &mut BenchRecord,
+) -> Vec<Elsewhere> {
+    if bench.gauges.is_empty() {
+        return Vec::new();
+    }
+    let rows = applies::steps(trade, layout, record.intake.vehicle.gearbox);
+    let mut apart = Vec::new();
+    for (step, all) in &mut bench.gauges {
+        let here = rows.iter().any(|row| row.id == *step);
+        let fits = |gauged: &mut Gauged| here && gauged.read.what.support == layout.support;
+        apart.extend(all.extract_if(.., |gauged| !fits(gauged)).map(|gauged| (step.clone(), gauged)));
+    }
+    bench.gauges.retain(|_, all| !all.is_empty());
+    let Ok(tables) = BenchTables::shipped() else { return Vec::new() };
+    let said = |(step, gauged): (String, Gauged)| {
+        let meaning = evaluate(&gauged.read.what, tables).ok()?.meaning;
+        let value = AnswerValue::One(answer::BY_GAUGE.to_owned());
+        let Recorded { by, at, .. } = gauged.read;
+        (severity(meaning) >= severity(GaugeMeaning::Unsure)).then_some(Elsewhere {
+            step,
+            value,
+            by,
+            at,
+            entry: gauged.entry,
+        })
+    };
+    apart.into_iter().filter_map(said).collect()
 }
 
 /// Lets the gauges settle what hands left unsure, and raise what they missed. Where a gauge made the answer, or

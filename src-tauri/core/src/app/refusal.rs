@@ -41,6 +41,10 @@ refusals! {
     GatesTooOld = "gates-too-old",
     /// A road test of a car that may not be driven.
     NotDriven = "not-driven",
+    /// Running the engine before what another layout found is settled.
+    SetApart = "set-apart",
+    /// Running the engine before the hands-on check, where an earlier DANGER stands.
+    EarlierDanger = "earlier-danger",
     UnknownGate = "unknown-gate",
     PartEntered = "part-entered",
     PartNotEntered = "part-not-entered",

@@ -184,6 +184,8 @@ fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Fail
         }
     } else {
         stage.arranged(&opened, &given)?;
+        // Nobody is under the car by what a file says.
+        stage.leave(&visit)?;
     }
     let rows = bench::rows(&case.bench)?;
     let benched = !rows.is_empty();
@@ -308,6 +310,15 @@ impl Stage<'_> {
             self.confirm(visit, &set, &gate.id)?;
         }
         Ok(true)
+    }
+
+    /// Leaves the part that is entered.
+    fn leave(&self, visit: &str) -> Result<(), Failure> {
+        let standing = self.ask(Request::Look { visit: visit.to_owned() })?;
+        if standing.entered.is_some() {
+            self.ask(Request::LeavePart { visit: visit.to_owned() })?;
+        }
+        Ok(())
     }
 
     fn leave_unless(&self, standing: &Standing, set: &str) -> Result<(), Failure> {

@@ -103,6 +103,8 @@ pub enum Request {
     TakeBackElsewhere {
         /// The visit.
         visit: String,
+        /// Hashes of their entries, as they were shown.
+        entries: Vec<String>,
         /// Why, where one of them found something.
         #[serde(default)]
         reason: Option<String>,

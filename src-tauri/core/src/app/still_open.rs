@@ -31,19 +31,28 @@ pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing
     let mut earlier: Vec<Standing> =
         known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
     let before = inner.store.written_before(&now.visit)?;
-    earlier.retain_mut(|visit| {
-        let dated_before = (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit);
-        // Written here before, it is earlier, whatever a clock that ran ahead says of it.
-        let is_earlier = dated_before || before.contains(&visit.visit);
-        if is_earlier && !dated_before {
-            visit.opened_at = Moment(now.opened_at.0 - 1);
-        }
-        is_earlier
-    });
+    put_in_order(&mut earlier, &before, now);
     if !earlier.iter().any(|visit| visit.urgency.word >= Some(Word::Warning)) {
         earlier.clear();
     }
     Ok(earlier.into())
+}
+
+/// Leaves the visits that came before this one. One that was written here before is an earlier one whatever a clock that
+/// ran ahead says of it, and stands before those that came after it.
+fn put_in_order(visits: &mut Vec<Standing>, came: &[String], now: &Standing) {
+    let place = |visit: &Standing| came.iter().position(|id| *id == visit.visit);
+    let dated_before = |visit: &Standing| (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit);
+    visits.retain(|visit| dated_before(visit) || place(visit).is_some());
+    // The latest first: none that came before it is dated after it, where its own date is believed.
+    visits.sort_by_key(|visit| std::cmp::Reverse(place(visit)));
+    let mut bound = now.opened_at;
+    for visit in visits.iter_mut().filter(|visit| place(visit).is_some()) {
+        if visit.opened_at >= now.opened_at {
+            visit.opened_at = Moment(bound.0 - 1);
+        }
+        bound = bound.min(visit.opened_at);
+    }
 }
 
 /// What they left open to the visit that asks.

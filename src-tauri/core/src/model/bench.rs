@@ -29,6 +29,9 @@ pub enum BenchBody {
         /// Why it is milder than the readings before it, where those asked for DANGER or WARNING.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         reason: Option<String>,
+        /// Hashes of the readings at this step that it supersedes; those not named still stand.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        supersedes: Vec<String>,
     },
     /// A gate of the teardown was confirmed.
     GateConfirmed {

@@ -42,6 +42,8 @@ pub struct Case {
     pub driveline: Vec<String>,
     /// The answers, by step.
     pub answers: BTreeMap<String, CaseAnswer>,
+    /// Something was found while the car was written down otherwise, and is neither felt again nor taken back.
+    pub apart: bool,
 }
 
 /// One answer that counts.
@@ -92,6 +94,7 @@ impl Case {
             limits: Vec::new(),
             driveline: Vec::new(),
             answers: BTreeMap::new(),
+            apart: false,
         }
     }
 

@@ -114,6 +114,9 @@ pub enum EntryBody {
         /// The layout by which the step was asked; none from before that was written down.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         layout: Option<String>,
+        /// The maker's figure for the movement by which it was judged, mm, where the answer compares with it.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        figure_mm: Option<f64>,
         /// What the clock said, where the entry had to be dated after one that lies ahead of it.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         clock: Option<Moment>,
@@ -282,6 +285,9 @@ pub struct Receipt {
     /// Rating on the note they saw, `danger` to `notice` or `unrated`: what their decision read like.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rating: Option<String>,
+    /// Lines of the record that were known where it was signed; none from before that was written down.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lines: Option<u64>,
     /// The signature: strokes of points, each coordinate 0 to 1 of the pad's width and height.
     pub strokes: Vec<Vec<[f32; 2]>>,
 }

@@ -71,6 +71,10 @@ pub enum Lock {
     },
     /// The car may not be driven: no road test.
     NotDriven,
+    /// What was found by another layout is neither answered anew nor taken back: the engine is not run.
+    SetApart,
+    /// A DANGER of an earlier visit stands: the hands-on check comes before the engine.
+    EarlierDanger,
     /// DANGER was found: the engine is not run again.
     DangerFound {
         /// The step that found it.

@@ -82,6 +82,8 @@ pub mod answer {
     pub const SPRINGY: &str = "springy";
     /// Rubber support: moves until it reaches a stop.
     pub const KNOCKS: &str = "knocks";
+    /// An answer that others name and nobody has: told of what was taken back, and no answer of a step.
+    pub const NOT_HERE: &str = "not-here";
     /// A movement that a gauge proved: told of what was taken back, and no answer of a step.
     pub const BY_GAUGE: &str = "by-gauge";
     /// Rubber support: beyond the maker's figure.

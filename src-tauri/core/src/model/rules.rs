@@ -10,6 +10,8 @@ use super::rating::Word;
 /// 1: the first. 2, of 2026-11-29: play alone can clear, noise alone stops at CAUTION, words of their own for
 /// rubber, what was not looked at is named. 3, of the same day: a shaft turned with the wheels says nothing of drag,
 /// nor does an idle read cold of the idle; WARNING is not to be driven; what of the driveline was not looked at is named.
+/// 4, of 2026-11-30: a cold check clears no complaint that nobody named, nor a tube; a support that sags, and dust beside
+/// rub marks at a seat in metal, confirm a suspicion; what was found while the car was written down otherwise is a WARNING.
 pub const VERSION: u32 = 4;
 
 /// From this probability on a cause is called likely: as likely as not. Held to `data/rules.toml` by a test.
@@ -51,6 +53,8 @@ const fn plain(id: &'static str, word: Word, on_bearing: bool) -> Facts {
     Facts { id, word, on_bearing, tells: Tells::Plain }
 }
 
+/// Something was found while the car was written down otherwise, and nobody has settled it.
+pub const SET_APART: Facts = plain("set-apart", Word::Warning, false);
 /// Movement felt at a rigidly held bearing or in an opened tube: the shaft can flail.
 pub const MOVEMENT_AT_SUPPORT: Facts =
     Facts { id: "movement-at-support", word: Word::Danger, on_bearing: true, tells: Tells::Moved };
@@ -114,7 +118,7 @@ pub const NO_BEARING_ACTION: Facts =
     Facts { id: "no-bearing-action", word: Word::Notice, on_bearing: false, tells: Tells::NoAction };
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const ALL: [&Facts; 27] = [
+pub const ALL: [&Facts; 28] = [
     &MOVEMENT_AT_SUPPORT,
     &HOUSING_BROKEN,
     &SUPPORT_BROKEN,
@@ -122,6 +126,7 @@ pub const ALL: [&Facts; 27] = [
     &COUPLING_BOLTS,
     &SHAFT_FIBRE_DAMAGED,
     &RUNNING_STOPPED,
+    &SET_APART,
     &PLAY_UNSURE,
     &RUBBER_PLAY,
     &SUPPORT_TORN,

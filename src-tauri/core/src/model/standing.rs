@@ -383,6 +383,8 @@ pub struct Answered {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Elsewhere {
+    /// Hash of its entry.
+    pub entry: String,
     /// The step.
     pub step: String,
     /// The answer.

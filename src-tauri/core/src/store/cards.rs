@@ -191,15 +191,16 @@ impl Store {
         Ok(found.into_iter().enumerate().filter(is_shown).map(|(_, (visit, _))| visit).collect())
     }
 
-    /// The visits whose first line was here before this one's.
+    /// The visits whose first line was here before this one's, in the order they came.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn written_before(&self, visit: &str) -> Result<BTreeSet<String>, StoreFault> {
+    pub fn written_before(&self, visit: &str) -> Result<Vec<String>, StoreFault> {
         // One that is only about to be written comes after them all.
         let sql = "SELECT visit FROM entry GROUP BY visit \
-                   HAVING min(id) < ifnull((SELECT min(id) FROM entry WHERE visit = ?1), max(id) + 1)";
-        let read = || -> Result<BTreeSet<String>, rusqlite::Error> {
+                   HAVING min(id) < ifnull((SELECT min(id) FROM entry WHERE visit = ?1), max(id) + 1) \
+                   ORDER BY min(id)";
+        let read = || -> Result<Vec<String>, rusqlite::Error> {
             let mut statement = self.connection.prepare_cached(sql)?;
             statement.query_map([visit], |row| row.get(0))?.collect()
         };

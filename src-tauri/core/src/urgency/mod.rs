@@ -25,6 +25,7 @@ pub mod rule;
 mod running_stopped;
 mod sagging_touches;
 mod second;
+mod set_apart;
 mod shaft_damaged;
 mod shaft_fibre_damaged;
 mod stiff_with_wheels;
@@ -37,7 +38,7 @@ mod turns_badly;
 use rule::Rule;
 
 /// Every rule, strongest word first; reasons are shown in this order.
-pub const RULES: [&Rule; 27] = [
+pub const RULES: [&Rule; 28] = [
     &movement_at_support::RULE,
     &housing_broken::RULE,
     &support_broken::RULE,
@@ -45,6 +46,7 @@ pub const RULES: [&Rule; 27] = [
     &coupling_bolts::RULE,
     &shaft_fibre_damaged::RULE,
     &running_stopped::RULE,
+    &set_apart::RULE,
     &play_unsure::RULE,
     &rubber_play::RULE,
     &support_torn::RULE,

@@ -31,6 +31,8 @@ pub struct Gauged {
     pub read: Recorded<GaugeInput>,
     /// The device.
     pub device: String,
+    /// Hash of its entry.
+    pub entry: String,
 }
 
 /// What the bench's entries add up to.
@@ -68,7 +70,7 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
     for entry in entries.iter().filter(|entry| !record.withdrawn.contains(&entry.hash)) {
         match &entry.body {
             EntryBody::Bench { bench: body, by } => {
-                bench.take(body, (by, &entry.device), entry.at);
+                bench.take(body, (by, entry), entry.at);
                 // A gauge at a step is of the walk, and the walk's undo asks why.
                 if matches!(body, BenchBody::Gauged { .. }) {
                     continue;
@@ -97,7 +99,7 @@ impl BenchRecord {
         tables.gates.iter().filter(|row| row.set == set).all(|row| self.gates.contains_key(&row.id))
     }
 
-    fn take(&mut self, body: &BenchBody, (by, device): (&str, &str), at: Moment) {
+    fn take(&mut self, body: &BenchBody, (by, entry): (&str, &Entry), at: Moment) {
         let by = by.to_owned();
         self.turned_free = body.leaves_turned_free(self.turned_free);
         self.checked_again = match body {
@@ -106,12 +108,13 @@ impl BenchRecord {
             _ => self.checked_again && self.turned_free,
         };
         match body.clone() {
-            BenchBody::Gauged { step, gauge, reason } => {
+            BenchBody::Gauged { step, gauge, supersedes, .. } => {
                 let all = self.gauges.entry(step).or_default();
-                // A reason is given by whoever saw what was read before; a device knows its own.
-                all.retain(|earlier| reason.is_none() && earlier.device != device);
+                // Before it named them, readings took the place of those of their own device.
+                all.retain(|earlier| !supersedes.contains(&earlier.entry) && earlier.device != entry.device);
                 let read = Recorded { what: *gauge, by, at };
-                all.push(Gauged { read, device: device.to_owned() });
+                let (device, entry) = (entry.device.clone(), entry.hash.clone());
+                all.push(Gauged { read, device, entry });
             }
             BenchBody::GateConfirmed { gate } => {
                 self.gates.insert(gate, Confirmed { by, at });

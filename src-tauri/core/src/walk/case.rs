@@ -47,6 +47,7 @@ pub fn case(trade: &Trade, layout: &Layout, record: &Record) -> Case {
         limits: ids_of(|step| step.limits),
         driveline: ids_of(|step| step.driveline && !step.hands_on),
         answers,
+        apart: false,
     }
 }
 

@@ -90,6 +90,8 @@ pub struct StandingAnswer {
     pub beside: Beside,
     /// The layout by which it was asked, if that was written down.
     pub layout: Option<String>,
+    /// The maker's figure that it was judged by, mm, where the answer says so.
+    pub figure_mm: Option<f64>,
     /// The tube of a tube layout had been looked into by then.
     pub tube_opened: bool,
     /// Why a DANGER answer was made milder.
@@ -105,11 +107,12 @@ pub fn read(entries: &[Entry]) -> Record {
     read_all(entries.iter())
 }
 
-/// Entries with one more, of the same device and moment as the last of them.
-pub fn with(entries: &[Entry], body: EntryBody) -> Vec<Entry> {
+/// Entries with one more of a device, of the same moment as the last of them.
+pub fn with(entries: &[Entry], device: &str, body: EntryBody) -> Vec<Entry> {
     let mut all = entries.to_vec();
     if let Some(last) = all.last().cloned() {
-        all.push(Entry { hash: String::new(), signature: None, body, ..last });
+        let device = device.to_owned();
+        all.push(Entry { hash: String::new(), signature: None, device, body, ..last });
     }
     all
 }
@@ -156,19 +159,32 @@ fn milder<'e>(
             milder.extend(before.and_then(|_| reason.as_ref().map(stand)));
         }
         milder.extend(made_milder(entry, &answers));
-        if let EntryBody::Withdrawn { entry: gone, reason: Some(reason), by } = &entry.body {
-            let gauge = entries.clone().find(|earlier| earlier.hash == *gone).and_then(gauged_at);
-            milder.extend(gauge.map(|step| MilderStand {
-                step: step.clone(),
-                was: by_gauge(),
-                now: None,
-                reason: reason.clone(),
-                by: by.clone(),
-                at: entry.at,
-            }));
-        }
+        milder.extend(gauges_taken_back(entry, entries.clone()));
     }
     milder
+}
+
+/// Readings of gauges that an entry took back with a reason.
+fn gauges_taken_back<'e>(
+    entry: &Entry,
+    entries: impl Iterator<Item = &'e Entry> + Clone,
+) -> Vec<MilderStand> {
+    let (gone, reason, by) = match &entry.body {
+        EntryBody::Withdrawn { entry, reason: Some(reason), by } => (std::slice::from_ref(entry), reason, by),
+        EntryBody::Amended { takes_back, reason: Some(reason), by, .. } => (&takes_back[..], reason, by),
+        _ => return Vec::new(),
+    };
+    let read = entries.filter(|earlier| gone.contains(&earlier.hash)).filter_map(gauged_at);
+    let steps: BTreeSet<&String> = read.collect();
+    let stand = |step: &&String| MilderStand {
+        step: (*step).clone(),
+        was: by_gauge(),
+        now: None,
+        reason: reason.clone(),
+        by: by.clone(),
+        at: entry.at,
+    };
+    steps.iter().map(stand).collect()
 }
 
 /// A step and what it was answered.
@@ -201,9 +217,12 @@ fn made_milder(entry: &Entry, answers: &HashMap<&str, Given<'_>>) -> Vec<MilderS
         }
         _ => return Vec::new(),
     };
+    // What a line that is not here any more was answered nobody can tell; that something was made milder stays.
+    let gone = AnswerValue::One(ids::answer::NOT_HERE.to_owned());
+    let at = if let EntryBody::Answered { step, .. } = &entry.body { Some(step) } else { None };
     let stand = |before: &String| {
-        let (step, was) = answers.get(before.as_str())?;
-        let (step, was, reason, by) = ((*step).clone(), (*was).clone(), reason.clone(), by.clone());
+        let (step, was) = answers.get(before.as_str()).copied().or(at.map(|step| (step, &gone)))?;
+        let (step, was, reason, by) = (step.clone(), was.clone(), reason.clone(), by.clone());
         Some(MilderStand { step, was, now: now.cloned(), reason, by, at: entry.at })
     };
     before.into_iter().filter_map(stand).collect()
@@ -216,12 +235,17 @@ fn latest_of_each<'e>(taken_back: &'e [String], answers: &HashMap<&str, Given<'_
     taken_back.iter().filter(|hash| latest.get(&step(hash)) == Some(hash)).collect()
 }
 
-/// Hashes of what was taken back. A change of intake takes back answers and nothing else, whatever it names.
+/// Hashes of what was taken back. A change of intake takes back answers, readings of gauges, and nothing else, whatever it
+/// names.
 fn withdrawn<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> BTreeSet<String> {
     // Asked of few visits: a layout is seldom changed.
     let answers =
         LazyCell::new(|| entries.clone().filter_map(answer_of).map(|(hash, _)| hash).collect::<HashSet<_>>());
-    let is_answer = |hash: &&String| answers.contains(hash.as_str());
+    let gauges = LazyCell::new(|| {
+        let gauged = entries.clone().filter(|entry| gauged_at(entry).is_some());
+        gauged.map(|entry| entry.hash.as_str()).collect::<HashSet<_>>()
+    });
+    let is_answer = |hash: &&String| answers.contains(hash.as_str()) || gauges.contains(hash.as_str());
     let mut gone = BTreeSet::new();
     for entry in entries.clone() {
         match &entry.body {
@@ -368,8 +392,18 @@ impl Record {
     }
 
     fn answer(&mut self, step: &str, entry: &Entry) {
-        let EntryBody::Answered { value, temperature, free, engine, heard_at, layout, reason, by, .. } =
-            &entry.body
+        let EntryBody::Answered {
+            value,
+            temperature,
+            free,
+            engine,
+            heard_at,
+            layout,
+            figure_mm,
+            reason,
+            by,
+            ..
+        } = &entry.body
         else {
             return;
         };
@@ -378,6 +412,7 @@ impl Record {
             value: value.clone(),
             beside: Beside { temperature: *temperature, free: *free, engine: *engine, heard_at: *heard_at },
             layout: layout.clone(),
+            figure_mm: *figure_mm,
             tube_opened: self.tube_opened,
             reason: reason.clone(),
             by: by.clone(),

@@ -1,6 +1,11 @@
 //! A layout that turns out to be another: which answers do not hold of the car as it is.
 
+use std::collections::BTreeSet;
+
+use crate::model::answer::AnswerValue;
+use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody};
+use crate::model::ids::answer;
 use crate::model::photo_of::PhotoOf;
 use crate::model::visit::Gearbox;
 use crate::trade::Trade;
@@ -10,9 +15,13 @@ use super::applies;
 use super::record::{Record, StandingAnswer};
 
 /// The steps, in walk order, that a car of the other layout and gearbox has not got or is asked otherwise: those that
-/// were answered, and those whose photo no screen would show any more. What was answered to the rest was about the car
+/// were answered or gauged, and those whose photo no screen would show any more. What was answered to the rest was about the car
 /// and stays.
-pub fn lost(trade: &Trade, record: &Record, to: (&Layout, Option<Gearbox>)) -> Vec<String> {
+pub fn lost(
+    trade: &Trade,
+    (record, gauged): (&Record, &BTreeSet<String>),
+    to: (&Layout, Option<Gearbox>),
+) -> Vec<String> {
     let vehicle = &record.intake.vehicle;
     let Some(layout) = trade.layout(&vehicle.layout) else { return Vec::new() };
     let from = (layout, vehicle.gearbox);
@@ -20,7 +29,8 @@ pub fn lost(trade: &Trade, record: &Record, to: (&Layout, Option<Gearbox>)) -> V
     let is_lost = |row: &&StepRow| {
         let of = PhotoOf::Step(row.id.clone());
         let pictured = record.photos.contains_key(&of) && row_of(trade, to, &row.id).is_none();
-        pictured || record.answers.contains_key(&row.id) && is_asked_otherwise(trade, &row.id, from, to)
+        let said = record.answers.contains_key(&row.id) || gauged.contains(&row.id);
+        pictured || said && is_asked_otherwise(trade, &row.id, from, to)
     };
     had.into_iter().filter(is_lost).map(|row| row.id.clone()).collect()
 }
@@ -57,9 +67,18 @@ pub fn set_apart(trade: &Trade, record: &mut Record) {
     let now = (layout, vehicle.gearbox);
     for (step, standing) in &mut record.answers {
         let counts = |answer: &mut StandingAnswer| {
-            let Some(by) = answer.layout.as_ref().filter(|by| **by != layout.id) else { return true };
+            let Some(by) = &answer.layout else { return true };
+            // By another figure, or to a step that the other gearbox has.
+            let other_figure = answer.figure_mm.is_some() && answer.figure_mm != vehicle.maker_play_mm;
+            if other_figure || *by == layout.id && row_of(trade, now, step).is_none() {
+                return false;
+            }
+            if *by == layout.id {
+                return true;
+            }
             // By a layout whose file is not here, nobody knows what was asked.
-            let then = trade.layout(by).map(|then| (then, now.1));
+            // Nor by which gearbox: the steps of every one are looked for.
+            let then = trade.layout(by).map(|then| (then, None));
             then.is_some_and(|then| !is_asked_otherwise(trade, step, then, now))
         };
         let kept = standing.extract_if(.., |answer| !counts(answer));
@@ -69,18 +88,25 @@ pub fn set_apart(trade: &Trade, record: &mut Record) {
 }
 
 /// Whether an answer that was set apart found something, or left it unsure, by any way the step is asked.
-pub fn found(trade: &Trade, step: &str, answer: &StandingAnswer) -> bool {
-    let reads = |row: &StepRow| answer.value.choices().iter().filter_map(|choice| row.reads(choice)).max();
+pub fn found(trade: &Trade, step: &str, value: &AnswerValue) -> bool {
+    if value.has(answer::BY_GAUGE) {
+        return true;
+    }
+    let reads = |row: &StepRow| value.choices().iter().filter_map(|choice| row.reads(choice)).max();
     let rows = trade.steps.iter().filter(|row| row.id == step);
     rows.filter_map(reads).any(|reads| matches!(reads, Reads::Found | Reads::Unsure))
 }
 
-/// Hashes of every answer to such steps, in the order of the ledger: one that was superseded must not come back.
+/// Hashes of every answer to such steps, and of every reading of a gauge there, in the order of the ledger: one that was superseded must not come back.
 pub fn answers_to(trade: &Trade, entries: &[Entry], lost: &[String]) -> Vec<String> {
     let former = |step: &String| {
         let mut rows = trade.steps.iter().filter(|row| lost.contains(&row.id));
         rows.any(|row| row.formerly.as_ref().is_some_and(|former| former.step == *step))
     };
-    let of = |entry: &&Entry| matches!(&entry.body, EntryBody::Answered { step, .. } if lost.contains(step) || former(step));
+    let of = |entry: &&Entry| match &entry.body {
+        EntryBody::Answered { step, .. } => lost.contains(step) || former(step),
+        EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, .. } => lost.contains(step),
+        _ => false,
+    };
     entries.iter().filter(of).map(|entry| entry.hash.clone()).collect()
 }

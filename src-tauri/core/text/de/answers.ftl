@@ -21,6 +21,7 @@ answer-code = Fehlercode für Aussetzer
 answer-leak-found = Leck gefunden
 answer-leak-heard = Leck gehört
 answer-by-gauge = Bewegung mit der Messuhr gelesen
+answer-not-here = eine Antwort, die nicht mehr in diesem Protokoll steht
 answer-standard = Standard
 answer-raised = Erhöht
 answer-not-adjustable = Nicht einstellbar

@@ -57,6 +57,7 @@ ui-notices-none = Die Liste fehlt in dieser Fassung.
 ui-intake = Annahme
 ui-layout = Wie das Auto seine Welle trägt
 ui-layout-needed = Wählen Sie eine davon. Alles andere kann warten.
+ui-layout-others = Eine andere Bauart
 ui-support-rigid = Starr gehalten: Von Hand ist keine Bewegung erlaubt.
 ui-support-rubber = In einem Gummiring gehalten: Etwas Nachgeben ist normal.
 ui-support-tube = In einem Rohr: nicht zu greifen.
@@ -111,7 +112,7 @@ ui-hide-how = Anleitung zu
 ui-more-behind = Mehr
 ui-drawing = Zeichnung: { $words } Drücken, um sie groß zu sehen.
 ui-disputed = Zwei Geräte gaben hier verschiedene Antworten. Die schlimmere zählt.
-ui-elsewhere = Zählt nicht: { $answer } ({ $by }, { $at }). Dieses Auto war damals mit einer anderen Bauart eingetragen. Neu prüfen.
+ui-elsewhere = Zählt nicht: { $answer } ({ $by }, { $at }). Dieses Auto war damals anders eingetragen. Neu prüfen.
 ui-elsewhere-drop = Zurücknehmen, was nicht zählt
 ui-milder = Gemildert, weil: { $reason }
 ui-temperature = Gehäuse kalt oder warm?
@@ -212,7 +213,7 @@ ui-pad-clear = Unterschrift löschen
 ui-sign = Ich bestätige: Kundeninfo erhalten
 ui-sign-needs = Wählen Sie oben eine der drei und unterschreiben Sie.
 ui-sign-again = Noch einmal unterschreiben
-ui-receipt-outdated = Nach dieser Unterschrift wurde etwas eingetragen. Die Kundeninfo kann jetzt mehr sagen als die gesehene.
+ui-receipt-outdated = Seit der Unterschrift hat sich geändert, was eingetragen ist oder wie es eingestuft wird. Das Blatt kann jetzt mehr sagen als das gesehene.
 ui-note-hash = Diese Kundeninfo: SHA-256 { $hash }
 
 ## Das Protokoll.

@@ -79,7 +79,9 @@ lock-gates-open = Gesperrt: Bestätigen Sie zuerst die Freigaben.
 lock-other-part = Gesperrt: Verlassen Sie zuerst den Teil, in dem Sie sind.
 lock-gates-of-another = Gesperrt: Jemand anderes hat die Freigaben dieses Teils bestätigt. Verlassen Sie ihn, und bestätigen Sie sie selbst.
 lock-gates-too-old = Gesperrt: Die Freigaben dieses Teils wurden vor zu langer Zeit bestätigt. Verlassen Sie ihn, sehen Sie neu nach, und bestätigen Sie sie noch einmal.
-lock-not-driven = Gesperrt: Dieses Auto darf mit dieser Einstufung nicht gefahren werden.
+lock-not-driven = Gesperrt: Dieses Auto darf nicht gefahren werden. Das Ergebnis sagt, warum.
+lock-set-apart = Gesperrt: Was mit einer anderen Bauart gefunden wurde, ist nicht geklärt. Neu beantworten, oder mit Begründung zurücknehmen.
+lock-earlier-danger = Gesperrt: Eine frühere GEFAHR dieses Autos ist nicht geklärt. Erst die Prüfung von Hand, Motor aus.
 lock-danger-found = Gesperrt: GEFAHR wurde gefunden, der Motor läuft nicht noch einmal.
 
 next-hands-on = Nur die Prüfung von Hand entscheidet.

@@ -21,6 +21,7 @@ answer-code = Misfire code
 answer-leak-found = Leak found
 answer-leak-heard = Leak heard
 answer-by-gauge = movement read by gauge
+answer-not-here = an answer that is not in this record any more
 answer-standard = Standard
 answer-raised = Raised
 answer-not-adjustable = Cannot be adjusted

@@ -57,6 +57,7 @@ ui-notices-none = The list is not in this build.
 ui-intake = Intake
 ui-layout = How the car carries its shaft
 ui-layout-needed = Choose one of these. Everything else can wait.
+ui-layout-others = Another layout
 ui-support-rigid = Held rigidly: no movement by hand is allowed.
 ui-support-rubber = Held in a rubber ring: some give is normal.
 ui-support-tube = Inside a tube: cannot be gripped.
@@ -111,7 +112,7 @@ ui-hide-how = Hide how
 ui-more-behind = More
 ui-drawing = Drawing: { $words } Press to see it large.
 ui-disputed = Two devices gave different answers here. The worse one counts.
-ui-elsewhere = Not counted: { $answer } ({ $by }, { $at }). This car was written down with another layout then. Check it anew.
+ui-elsewhere = Not counted: { $answer } ({ $by }, { $at }). This car was written down otherwise then. Check it anew.
 ui-elsewhere-drop = Take back what is not counted
 ui-milder = Made milder because: { $reason }
 ui-temperature = Housing cold or warm?
@@ -212,7 +213,7 @@ ui-pad-clear = Clear the signature
 ui-sign = Sign that I received this note
 ui-sign-needs = Choose one of the three and sign above.
 ui-sign-again = Sign again
-ui-receipt-outdated = Something was recorded after this was signed. The note may say more now than the one that was seen.
+ui-receipt-outdated = What is recorded, or how it is rated, has changed since this was signed. The note may say more now than the one that was seen.
 ui-note-hash = This note: SHA-256 { $hash }
 
 ## The ledger.

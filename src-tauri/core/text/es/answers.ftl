@@ -21,6 +21,7 @@ answer-code = Código de fallo de encendido
 answer-leak-found = Fuga encontrada
 answer-leak-heard = Fuga oída
 answer-by-gauge = movimiento leído con el reloj
+answer-not-here = una respuesta que ya no está en este registro
 answer-standard = Estándar
 answer-raised = Elevado
 answer-not-adjustable = No ajustable

@@ -57,6 +57,7 @@ ui-notices-none = La lista no está en esta versión.
 ui-intake = Recepción
 ui-layout = Cómo lleva el coche su árbol
 ui-layout-needed = Elija una. Todo lo demás puede esperar.
+ui-layout-others = Otra disposición
 ui-support-rigid = Sujeto rígido: a mano no se permite movimiento.
 ui-support-rubber = En un anillo de goma: que ceda algo es normal.
 ui-support-tube = Dentro de un tubo: no se puede agarrar.
@@ -111,7 +112,7 @@ ui-hide-how = Ocultar cómo
 ui-more-behind = Más
 ui-drawing = Dibujo: { $words } Pulse para verlo grande.
 ui-disputed = Dos aparatos dieron aquí respuestas distintas. Cuenta la peor.
-ui-elsewhere = No cuenta: { $answer } ({ $by }, { $at }). Este coche estaba anotado entonces con otra disposición. Compruébelo de nuevo.
+ui-elsewhere = No cuenta: { $answer } ({ $by }, { $at }). Este coche estaba anotado entonces de otra forma. Compruébelo de nuevo.
 ui-elsewhere-drop = Retirar lo que no cuenta
 ui-milder = Suavizado porque: { $reason }
 ui-temperature = ¿Soporte frío o caliente?
@@ -212,7 +213,7 @@ ui-pad-clear = Borrar la firma
 ui-sign = Firmar que recibí esta nota
 ui-sign-needs = Elija una de las tres y firme arriba.
 ui-sign-again = Firmar otra vez
-ui-receipt-outdated = Se anotó algo después de esta firma. La nota puede decir ahora más que la que se vio.
+ui-receipt-outdated = Desde la firma ha cambiado lo anotado o cómo se califica. La nota puede decir ahora más que la que se vio.
 ui-note-hash = Esta nota: SHA-256 { $hash }
 
 ## El registro.

@@ -79,7 +79,9 @@ lock-gates-open = Bloqueado: confirme primero las condiciones.
 lock-other-part = Bloqueado: salga primero de la parte en la que está.
 lock-gates-of-another = Bloqueado: otra persona confirmó las condiciones de esta parte. Salga de ella y confírmelas usted.
 lock-gates-too-old = Bloqueado: las condiciones de esta parte se confirmaron hace demasiado tiempo. Salga de ella, vuelva a mirar y confírmelas de nuevo.
-lock-not-driven = Bloqueado: este coche no puede circular con esta calificación.
+lock-not-driven = Bloqueado: este coche no puede circular. El resultado dice por qué.
+lock-set-apart = Bloqueado: lo encontrado con otra disposición no está resuelto. Responda de nuevo o retírelo con un motivo.
+lock-earlier-danger = Bloqueado: un PELIGRO anterior de este coche no está resuelto. Primero la comprobación a mano, motor parado.
 lock-danger-found = Bloqueado: se encontró PELIGRO, así que el motor no se pone más en marcha.
 
 next-hands-on = Solo la prueba a mano decide.

@@ -21,6 +21,7 @@ answer-code = Code de ratés
 answer-leak-found = Fuite trouvée
 answer-leak-heard = Fuite entendue
 answer-by-gauge = mouvement lu au comparateur
+answer-not-here = une réponse qui n’est plus dans ce registre
 answer-standard = Standard
 answer-raised = Relevé
 answer-not-adjustable = Non réglable

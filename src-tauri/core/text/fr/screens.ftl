@@ -57,6 +57,7 @@ ui-notices-none = La liste n’est pas dans cette version.
 ui-intake = Réception
 ui-layout = Comment la voiture porte son arbre
 ui-layout-needed = Choisissez-en une. Le reste peut attendre.
+ui-layout-others = Une autre disposition
 ui-support-rigid = Tenu rigidement : aucun mouvement à la main n’est permis.
 ui-support-rubber = Tenu dans un anneau de caoutchouc : un peu de souplesse est normal.
 ui-support-tube = Dans un tube : impossible à saisir.
@@ -111,7 +112,7 @@ ui-hide-how = Cacher comment
 ui-more-behind = Suite
 ui-drawing = Dessin : { $words } Appuyez pour le voir en grand.
 ui-disputed = Deux appareils ont donné ici des réponses différentes. La pire compte.
-ui-elsewhere = Ne compte pas : { $answer } ({ $by }, { $at }). Cette voiture était alors inscrite avec une autre disposition. À contrôler de nouveau.
+ui-elsewhere = Ne compte pas : { $answer } ({ $by }, { $at }). Cette voiture était alors inscrite autrement. À contrôler de nouveau.
 ui-elsewhere-drop = Retirer ce qui ne compte pas
 ui-milder = Adouci parce que : { $reason }
 ui-temperature = Palier froid ou chaud ?
@@ -212,7 +213,7 @@ ui-pad-clear = Effacer la signature
 ui-sign = Signer : j’ai reçu cette note
 ui-sign-needs = Choisissez une des trois réponses et signez au-dessus.
 ui-sign-again = Signer de nouveau
-ui-receipt-outdated = Quelque chose a été noté après cette signature. La note peut en dire plus que celle qui a été vue.
+ui-receipt-outdated = Depuis la signature, ce qui est inscrit ou son classement a changé. La note peut en dire plus que celle qui a été vue.
 ui-note-hash = Cette note : SHA-256 { $hash }
 
 ## Le registre.

@@ -79,7 +79,9 @@ lock-gates-open = Verrouillé : confirmez d’abord les conditions.
 lock-other-part = Verrouillé : quittez d’abord la partie où vous êtes.
 lock-gates-of-another = Verrouillé : quelqu’un d’autre a confirmé les conditions de cette partie. Quittez-la et confirmez-les vous-même.
 lock-gates-too-old = Verrouillé : les conditions de cette partie ont été confirmées il y a trop longtemps. Quittez-la, regardez de nouveau et confirmez-les encore une fois.
-lock-not-driven = Verrouillé : avec ce classement, cette voiture ne doit pas rouler.
+lock-not-driven = Verrouillé : cette voiture ne doit pas rouler. Le résultat dit pourquoi.
+lock-set-apart = Verrouillé : ce qui a été trouvé avec une autre disposition n’est pas réglé. Répondez de nouveau, ou retirez-le avec un motif.
+lock-earlier-danger = Verrouillé : un DANGER antérieur de cette voiture n’est pas réglé. D’abord le contrôle à la main, moteur coupé.
 lock-danger-found = Verrouillé : DANGER a été trouvé, le moteur ne tourne donc plus.
 
 next-hands-on = Seul le contrôle à la main décide.

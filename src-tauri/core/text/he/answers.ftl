@@ -21,6 +21,7 @@ answer-code = קוד החטאה
 answer-leak-found = נמצאה דליפה
 answer-leak-heard = נשמעה דליפה
 answer-by-gauge = תנועה שנקראה במד
+answer-not-here = תשובה שאינה עוד ברישום הזה
 answer-standard = לפי התקן
 answer-raised = מוגבה
 answer-not-adjustable = לא ניתן לכוונון

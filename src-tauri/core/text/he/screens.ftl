@@ -59,6 +59,7 @@ ui-notices-none = הרשימה לא נמצאת בבנייה הזאת.
 ui-intake = קליטה
 ui-layout = איך הרכב נושא את הגל שלו
 ui-layout-needed = בחרו אחד מאלה. כל השאר יכול לחכות.
+ui-layout-others = מבנה אחר
 ui-support-rigid = מוחזק קשיח: שום תנועה ביד אינה מותרת.
 ui-support-rubber = מוחזק בטבעת גומי: מעט גמישות היא רגילה.
 ui-support-tube = בתוך צינור: אי אפשר לאחוז בו.
@@ -114,7 +115,7 @@ ui-hide-how = הסתרת ההסבר
 ui-more-behind = עוד
 ui-drawing = ציור: { $words } לחצו כדי לראות אותו גדול.
 ui-disputed = שני מכשירים נתנו כאן תשובות שונות. הגרועה מביניהן נחשבת.
-ui-elsewhere = לא נספר: { $answer } ({ $by }, { $at }). הרכב נרשם אז במבנה אחר. בדקו מחדש.
+ui-elsewhere = לא נספר: { $answer } ({ $by }, { $at }). הרכב נרשם אז אחרת. בדקו מחדש.
 ui-elsewhere-drop = לבטל את מה שלא נספר
 ui-milder = הוקל כי: { $reason }
 ui-temperature = בית המיסב קר או חם?
@@ -216,7 +217,7 @@ ui-pad-clear = ניקוי החתימה
 ui-sign = חתימה שקיבלתי את הדף
 ui-sign-needs = בחרו אחת מהשלוש וחתמו למעלה.
 ui-sign-again = חתימה מחדש
-ui-receipt-outdated = משהו נרשם אחרי החתימה. ייתכן שהדף אומר עכשיו יותר ממה שנראה אז.
+ui-receipt-outdated = מאז החתימה השתנה מה שרשום או הדירוג. הדף יכול לומר עכשיו יותר ממה שנראה אז.
 ui-note-hash = הדף הזה: SHA-256 { $hash }
 
 ## היומן.

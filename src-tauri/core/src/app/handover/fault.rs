@@ -29,6 +29,7 @@ pub fn code(fault: &HandoverFault) -> &'static str {
         HandoverFault::HeldBack { .. } => "handover-held-back",
         HandoverFault::TooManyWriters { .. } => "handover-writers",
         HandoverFault::Photo { .. } => "handover-photo",
+        HandoverFault::Read(fault) if fault.kind() == std::io::ErrorKind::StorageFull => "disk-full",
         HandoverFault::Read(_) => "handover-unreadable",
         HandoverFault::Write(_) => "handover-unwritable",
     }

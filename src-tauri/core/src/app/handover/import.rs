@@ -222,9 +222,13 @@ impl<'a> Work<'a> {
             return Ok(Fate::Held);
         }
         let before = self.merging.rated(visit)?;
-        let standing = standing_of(self.place, visit, &plan)?;
+        let mut standing = standing_of(self.place, visit, &plan)?;
         if is_milder_by_stranger(self.merging, self.place, (&plan, &standing))? {
-            return Err(HandoverFault::MilderByStranger { part: part.to_owned() }.into());
+            let refused = || HandoverFault::MilderByStranger { part: part.to_owned() };
+            // What those say that are known comes in all the same.
+            plan = self.of_known(visit, lines).ok_or_else(refused)?;
+            standing = standing_of(self.place, visit, &plan)?;
+            self.apart.push((visit.to_owned(), refused().into()));
         }
         self.no_crowd(&plan, &standing, part)?;
         if let Some(keeping) = &mut self.keeping {
@@ -237,6 +241,14 @@ impl<'a> Work<'a> {
         self.imported.took(visit, &plan);
         self.changes.push(Change { standing, before, entries: plan.news });
         Ok(Fate::Taken)
+    }
+
+    /// What a visit would be with the lines of known devices alone; none where they bring nothing new.
+    fn of_known(&self, visit: &str, lines: &[Line]) -> Option<Plan> {
+        let Place { device, devices, .. } = self.place;
+        let known = |line: &&Line| !devices::stand(&line.device, device, devices).is_doubtful();
+        let lines: Vec<Line> = lines.iter().filter(known).cloned().collect();
+        self.merging.plan(visit, &lines, self.origin).ok().filter(|plan| plan.news > 0)
     }
 
     /// Notes that this file too holds what other files brought.
@@ -370,23 +382,22 @@ pub fn is_milder_by_stranger(
     Ok(is_milder(before.as_ref(), standing) || grave && moved || takes_a_step_back(place, plan, standing)?)
 }
 
-/// Whether a step that asked for DANGER or WARNING would ask for less, though the visit reads the same by another; or
-/// whether a visit that somebody known wrote would be cleared, repaired or received by nobody known.
+/// Whether a step at which something was found would ask for less, though the visit reads the same by another; or
+/// whether a visit that somebody known wrote would be cleared, repaired, received or written down anew by nobody known.
 fn takes_a_step_back(place: Place<'_>, plan: &Plan, after: &Standing) -> Result<bool, Fault> {
     let Some(chain) = plan.before() else { return Ok(false) };
     let before = standing_of_chain(place, &after.visit, &chain)?;
     let doubtful = |entry: &Entry| devices::stand(&entry.device, place.device, place.devices).is_doubtful();
     let known = !chain.entries.iter().all(doubtful);
-    let cleared =
-        before.urgency.word.is_none() && after.urgency.word.is_some_and(|word| word < Word::Warning);
-    let told = before.repair != after.repair
-        || before.receipt != after.receipt
-        || before.intake.vehicle.layout != after.intake.vehicle.layout;
+    let rated = after.urgency.word.is_some_and(|word| word < Word::Warning);
+    let cleared = before.urgency.word.is_none() && rated || before.urgency.in_part && !after.urgency.in_part;
+    let told =
+        before.repair != after.repair || before.receipt != after.receipt || before.intake != after.intake;
     if known && (cleared || told) {
         return Ok(true);
     }
     let word = |id: &str| after.steps.iter().find(|step| step.id == id).and_then(|step| step.word);
-    let grave = |step: &&StepStand| step.word >= Some(Word::Warning);
+    let grave = |step: &&StepStand| step.word > Some(Word::Notice);
     Ok(before.steps.iter().filter(grave).any(|step| word(&step.id) < step.word))
 }
 

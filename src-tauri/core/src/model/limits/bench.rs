@@ -5,11 +5,13 @@ use super::super::bore::{BoreInstrument, BoreLevel, BoreReading, BoreReadings};
 use super::super::fit::{FitInput, Measured, Sleeve};
 use super::super::gauge::{BearingMark, Earlier, GaugeInput, Instrument, Lever, Place};
 use super::super::typed::Typed;
-use super::check::{Checked, count, ensure, id, maybe_number, maybe_text, number, text};
+use super::check::{Checked, count, ensure, hash, id, maybe_number, maybe_text, number, text};
 
 pub(super) fn check(body: &BenchBody) -> Checked {
     match body {
-        BenchBody::Gauged { step, gauge: input, reason } => {
+        BenchBody::Gauged { step, gauge: input, reason, supersedes } => {
+            count("supersedes", supersedes, super::SUPERSEDED)?;
+            supersedes.iter().try_for_each(|read| hash("supersedes", read))?;
             maybe_text("reason", reason.as_ref(), super::REASON)?;
             id("step", step)?;
             gauge(input)

@@ -100,6 +100,7 @@ fn answered(body: &EntryBody) -> Checked {
         engine: _,
         heard_at: _,
         layout,
+        figure_mm,
         clock,
         reason,
         supersedes,
@@ -110,6 +111,7 @@ fn answered(body: &EntryBody) -> Checked {
     };
     id("step", step)?;
     layout.as_ref().map_or(Ok(()), |layout| id("layout", layout))?;
+    maybe_number("figure_mm", *figure_mm, &super::MAKER_PLAY_MM)?;
     dated("clock", *clock)?;
     ensure("temperature", temperature.is_none_or(Temperature::is_plausible))?;
     answer(value)?;
@@ -218,7 +220,8 @@ fn outcome(outcome: &Outcome) -> Checked {
 const UNRATED: &str = "unrated";
 
 fn receipt(receipt: &Receipt) -> Checked {
-    let Receipt { decision: _, name, note_sha256, locale, rating, strokes } = receipt;
+    let Receipt { decision: _, name, note_sha256, locale, rating, lines, strokes } = receipt;
+    maybe_number("lines", *lines, &(0..=super::ENTRIES as u64))?;
     text("receipt.name", name, super::LINE)?;
     hash("note_sha256", note_sha256)?;
     text("locale", locale, super::LOCALE)?;
