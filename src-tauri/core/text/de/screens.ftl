@@ -24,7 +24,7 @@ ui-technician-change = Geprüft von: { $name }. Ändern
 
 ## Die Liste der Vorgänge.
 ui-new-visit = Neuer Vorgang
-ui-search = Kennzeichen, FIN, Kunde, Datum, Einstufung
+ui-search = Kennzeichen, FIN, Kunde oder Datum
 ui-search-only = Nur Autos, die mit { $word } eingestuft sind
 ui-found = { $total ->
     [0] Keine Vorgänge

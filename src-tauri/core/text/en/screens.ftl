@@ -24,7 +24,7 @@ ui-technician-change = Technician: { $name }. Change
 
 ## The list of visits.
 ui-new-visit = New visit
-ui-search = Plate, VIN, owner, date, rating
+ui-search = Plate, VIN, owner or date
 ui-search-only = Only cars rated { $word }
 ui-found = { $total ->
     [0] No visits

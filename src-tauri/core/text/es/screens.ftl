@@ -24,7 +24,7 @@ ui-technician-change = Técnico: { $name }. Cambiar
 
 ## La lista de visitas.
 ui-new-visit = Nueva visita
-ui-search = Matrícula, bastidor, cliente, fecha, calificación
+ui-search = Matrícula, bastidor, cliente o fecha
 ui-search-only = Solo coches calificados con { $word }
 ui-found = { $total ->
     [0] Ninguna visita

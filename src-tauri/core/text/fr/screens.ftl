@@ -24,7 +24,7 @@ ui-technician-change = Technicien : { $name }. Changer
 
 ## La liste des visites.
 ui-new-visit = Nouvelle visite
-ui-search = Plaque, VIN, client, date, classement
+ui-search = Plaque, VIN, client ou date
 ui-search-only = Seulement les voitures classées { $word }
 ui-found = { $total ->
     [0] Aucune visite

@@ -24,7 +24,7 @@ ui-technician-change = הטכנאי: { $name }. החלפה
 
 ## רשימת הביקורים.
 ui-new-visit = ביקור חדש
-ui-search = לוחית, שלדה, בעלים, תאריך, דירוג
+ui-search = לוחית, שלדה, בעלים, תאריך
 ui-search-only = רק רכבים בדירוג { $word }
 ui-found = { $total ->
     [0] אין ביקורים
@@ -140,7 +140,7 @@ ui-leave-as-is = להשאיר כפי שהוא
 ui-photo-take = תמונה
 ui-photo-again = עוד תמונה
 ui-photo-sending = שומר…
-ui-photo-none = אין תמונה: למה?
+ui-photo-none = אין תמונה כי
 ui-photo-waived = אין תמונה, למה?
 ui-photo-why = למה אין תמונה?
 ui-photo-own-words = במילים שלכם
