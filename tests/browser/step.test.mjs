@@ -140,7 +140,7 @@ test("both directions are one screen by the address of either, and each keeps it
   assert.deepEqual([(await look())["play-lateral"].answered, (await look())["play-vertical"].answered.value], [null, "felt"]);
 });
 
-test("what the hand says before its answer is asked once for both directions, and said anew of both", async () => {
+test("what the hand says before its answer is asked once for both directions, and warm is felt anew", async () => {
   const visit = await underTheCar("BD 2");
   await at(visit, "step/play-vertical");
   assert.deepEqual(await phone.page.locator("[data-testid^=answer-]").evaluateAll((all) => all.map((one) => one.dataset.testid)), [
@@ -151,9 +151,18 @@ test("what the hand says before its answer is asked once for both directions, an
     await phone.id(`answer-none-${step}`).tap();
     await chosen(`answer-none-${step}`);
   }
+  // What was felt cold says nothing of a warm housing.
   await phone.id("temperature-warm").tap();
   await chosen("temperature-warm");
   await phone.quiet();
+  for (const step of ["play-vertical", "play-lateral"]) {
+    await phone.id(`feel-anew-${step}`).waitFor();
+    const now = (await ask({ ask: "look", visit })).steps.find(({ id }) => id === step);
+    assert.equal(now.answered.temperature, "cold");
+    await phone.id(`answer-none-${step}`).tap();
+    await chosen(`answer-none-${step}`);
+    await phone.id(`feel-anew-${step}`).waitFor({ state: "detached" });
+  }
   const { steps } = await ask({ ask: "look", visit });
   assert.deepEqual(steps.filter(({ asks_temperature: asks }) => asks).map(({ answered }) => answered.temperature), ["warm", "warm"]);
 });

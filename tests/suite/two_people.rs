@@ -514,7 +514,7 @@ fn one_line_of_nobody_known_keeps_no_honest_lines_out() {
     all_sound(&other, &visit);
     let file = exported(&other, &[&visit]);
     let taken = here.import(&mut &file[..]).unwrap();
-    assert_eq!(taken.taken, [visit.clone()]);
+    assert_eq!(taken.taken, std::slice::from_ref(&visit));
     assert_eq!(taken.set_apart.len(), 1, "and what stayed outside is told");
     assert_eq!(look(&here, &visit).urgency.word, Some(Word::Notice));
 }

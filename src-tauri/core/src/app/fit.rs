@@ -167,7 +167,7 @@ fn temperatures(range: &str) -> Result<[Typed; 2], FitFault> {
         // The first sign of a number is no dash between two.
         let after = range.char_indices().skip_while(|(_, sign)| !sign.is_ascii_digit());
         let (at, sign) = after.into_iter().find(|(_, sign)| dash(*sign))?;
-        Some((&range[..at], &range[at + sign.len_utf8()..]))
+        Some((range.get(..at)?, range.get(at + sign.len_utf8()..)?))
     };
     let (low, high) = range.split_once("..").or_else(between).ok_or(FitFault::TemperatureRefused)?;
     let number = |text: &str| Typed::Text(text.trim().replace('\u{2212}', "-"));

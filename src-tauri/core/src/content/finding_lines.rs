@@ -244,7 +244,7 @@ fn further(step: &StepStand, words: &Words) -> Vec<PhotoLine> {
     let others: Vec<&PhotoStand> =
         step.earlier.iter().filter(|kept| Some(&kept.photo.sha256) != paired).collect();
     let from = others.len().saturating_sub(FURTHER);
-    others[from..].iter().map(|kept| photo_line(step, kept, words)).collect()
+    others.iter().skip(from).map(|kept| photo_line(step, kept, words)).collect()
 }
 
 fn is_gauged(standing: &Standing, step: &StepStand) -> bool {

@@ -26,7 +26,7 @@ fn goes_on(entries: &[Entry], record: &Record, entry: &Entry) -> bool {
     let EntryBody::GateConfirmed { set, .. } = &entry.body else { return false };
     let stands = |earlier: &&Entry| !record.withdrawn.contains(&earlier.hash);
     let place = entries.iter().position(|earlier| earlier.hash == entry.hash).unwrap_or(0);
-    let last = entries[..place].iter().rev().filter(stands).find_map(|earlier| match &earlier.body {
+    let last = entries.iter().take(place).rev().filter(stands).find_map(|earlier| match &earlier.body {
         EntryBody::GateConfirmed { set, .. } => Some(Some(set)),
         EntryBody::PartLeft { .. } => Some(None),
         _ => None,
