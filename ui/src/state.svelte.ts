@@ -112,6 +112,16 @@ export function placeOf(standing: Standing): Place {
   }
 }
 
+/**
+ * The place where a visit is opened. Whoever opens one that is rated, and whose part somebody else entered, or too long
+ * ago, is not at the car: what it came to is shown, and not the key that says nobody is under it.
+ */
+export function openingOf(standing: Standing): Place {
+  const { visit, position, gate_sets: sets, urgency } = standing;
+  const closed = position.at === 'leave' && Boolean(sets.find((set) => set.id === position.set)?.lock);
+  return closed && urgency.word !== null ? { screen: 'result', visit } : placeOf(standing);
+}
+
 /** Behind gates that were just confirmed, or out of a part: to the step they were asked for, else on with the walk. */
 export function goBehind(standing: Standing, confirmed: string | null): void {
   const { visit } = standing;
