@@ -26,6 +26,7 @@ pub fn measure(folder: &Path) {
     let data_dir = folder.join("papers");
     let press = Arc::new(steady_papers::press().unwrap());
     let steady = Steady::open(Setup { data_dir: data_dir.clone(), press, clock: Moment::now }).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
     let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/07-nothing-found.json");
     let mut case: serde_json::Value = serde_json::from_str(&fs::read_to_string(demo).unwrap()).unwrap();
     for (place, answer) in case["answers"].as_array_mut().unwrap().iter_mut().enumerate() {
