@@ -191,20 +191,24 @@ impl Store {
         Ok(found.into_iter().enumerate().filter(is_shown).map(|(_, (visit, _))| visit).collect())
     }
 
-    /// The visits whose first line was here before this one's, in the order they came.
+    /// Those of some visits whose first line was here before this one's, in the order they came. One that is only about
+    /// to be written comes after them all.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn written_before(&self, visit: &str) -> Result<Vec<String>, StoreFault> {
-        // One that is only about to be written comes after them all.
-        let sql = "SELECT visit FROM entry GROUP BY visit \
-                   HAVING min(id) < ifnull((SELECT min(id) FROM entry WHERE visit = ?1), max(id) + 1) \
-                   ORDER BY min(id)";
-        let read = || -> Result<Vec<String>, rusqlite::Error> {
-            let mut statement = self.connection.prepare_cached(sql)?;
-            statement.query_map([visit], |row| row.get(0))?.collect()
+    pub fn written_before(&self, visit: &str, of: &[String]) -> Result<Vec<String>, StoreFault> {
+        let first = |visit: &str| -> Result<Option<i64>, StoreFault> {
+            let sql = "SELECT min(id) FROM entry WHERE visit = ?1";
+            let read = || self.connection.prepare_cached(sql)?.query_row([visit], |row| row.get(0));
+            read().map_err(StoreFault::sql("look for earlier visits"))
         };
-        read().map_err(StoreFault::sql("look for earlier visits"))
+        let now = first(visit)?.unwrap_or(i64::MAX);
+        let mut came = Vec::new();
+        for other in of {
+            came.extend(first(other)?.filter(|first| *first < now).map(|first| (first, other.clone())));
+        }
+        came.sort();
+        Ok(came.into_iter().map(|(_, other)| other).collect())
     }
 
     /// Number of visits.
