@@ -1,6 +1,7 @@
 //! From a visit's entries to its [`Standing`]: hands the walk's result to the sorting, and both to the
 //! urgency. Pure; nothing here is stored.
 
+use std::cell::LazyCell;
 use std::collections::{BTreeMap, HashSet};
 
 use crate::content::{urgency_id, word_reasons};
@@ -117,7 +118,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         elsewhere: apart,
         still_open: None,
         road_rows: road_rows(trade, &case),
-        undo: undo_offer(trade, layout, visit),
+        undo: undo_offer(trade, layout, (visit, &case)),
         receipt,
         ledger: ledger(visit),
         writers: writers(visit),
@@ -221,7 +222,8 @@ fn names_what_is_gone(visit: Visit<'_>) -> Option<u64> {
     let doubtful = |entry: &Entry| devices::stand(&entry.device, visit.device, visit.devices).is_doubtful();
     let foreign = entries.iter().all(doubtful);
     let known = |entry: &&Entry| foreign || !doubtful(entry);
-    let here: HashSet<&str> = entries.iter().map(|entry| entry.hash.as_str()).collect();
+    // Most visits name none.
+    let here = LazyCell::new(|| entries.iter().map(|entry| entry.hash.as_str()).collect::<HashSet<_>>());
     let is_gone = |named: &String| !here.contains(named.as_str());
     let lacks = |entry: &&Entry| match &entry.body {
         EntryBody::Answered { supersedes, .. } => supersedes.iter().any(is_gone),
@@ -504,7 +506,8 @@ fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {
     trade.road.iter().filter(|row| row.when.iter().any(falls)).map(|row| row.shown()).collect()
 }
 
-fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOffer> {
+/// `case` is what counts now, gauges included.
+fn undo_offer(trade: &Trade, layout: &Layout, (visit, case): (Visit<'_>, &Case)) -> Option<UndoOffer> {
     let mut offer = undo::offer(visit.entries, visit.record, visit.device)?;
     // What counts for nothing now was found all the same.
     let apart = |(step, answer): &(String, StandingAnswer)| {
@@ -516,9 +519,8 @@ fn undo_offer(trade: &Trade, layout: &Layout, visit: Visit<'_>) -> Option<UndoOf
         offer.step = Some(now);
     }
     if let Some(step) = &offer.step {
-        let case = counted(trade, layout, visit.entries, visit.record);
-        let now = rating::rate_steps(&case).get(step).copied();
-        if is_grave(&case, step, now) {
+        let now = rating::rate_steps(case).get(step).copied();
+        if is_grave(case, step, now) {
             let withdrawn =
                 EntryBody::Withdrawn { entry: offer.entry.clone(), reason: None, by: String::new() };
             let then = step_words_with(trade, (visit.entries, visit.device), withdrawn).get(step).copied();
