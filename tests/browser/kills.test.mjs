@@ -155,8 +155,11 @@ test("the bench's gates, a bore half written and a ring that was turned are ther
     await gate.click();
     await phone.quiet();
   }
-  await phone.id("look-cracked-false").click();
-  await phone.id("look-ring_turned-false").click();
+  // One at a time, as fingers do: what is answered to the first may move the second.
+  for (const look of ["look-cracked-false", "look-ring_turned-false"]) {
+    await phone.id(look).click();
+    await phone.page.locator(`[data-testid="${look}"][aria-pressed="true"]`).waitFor();
+  }
   await phone.page.locator("[data-testid=bench-next][data-part=found]").waitFor();
   await phone.page.locator("[data-testid=bench-ring] summary").click();
   await phone.id("ring-free").click();

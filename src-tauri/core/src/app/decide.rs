@@ -456,7 +456,7 @@ pub fn relaid(scene: Scene<'_>, intake: &Intake) -> Result<Relaid, Refusal> {
     // What a device that nobody confirmed measured fixes nothing.
     let stands = |entry: &&Entry| {
         !scene.record.withdrawn.contains(&entry.hash)
-            && !devices::stand(&entry.device, scene.device, scene.devices).is_doubtful()
+            && !devices::is_doubtful(&entry.device, scene.device, scene.devices)
     };
     let gauged: BTreeSet<String> = bench::read(scene.entries, scene.record).gauges.into_keys().collect();
     let at_the_bench = |entry: &Entry| match &entry.body {

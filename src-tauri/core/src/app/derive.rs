@@ -219,7 +219,7 @@ fn close_steps(steps: &mut [StepStand], sets: &[&str], why: &Lock) {
 fn names_what_is_gone(visit: Visit<'_>) -> Option<u64> {
     let entries = visit.entries;
     // Whoever nobody knows can name what never was in a visit of this workshop.
-    let doubtful = |entry: &Entry| devices::stand(&entry.device, visit.device, visit.devices).is_doubtful();
+    let doubtful = |entry: &Entry| devices::is_doubtful(&entry.device, visit.device, visit.devices);
     let foreign = entries.iter().all(doubtful);
     let known = |entry: &&Entry| foreign || !doubtful(entry);
     // Most visits name none.

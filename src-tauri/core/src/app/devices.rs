@@ -46,22 +46,31 @@ pub struct ImportStand {
     pub taken_back: Option<Moment>,
 }
 
-/// A device as it stands here.
+/// A device as it stands here, with its code: that takes the key apart, so it is for what is shown.
 pub(super) fn stand(device: &str, own: &str, devices: &Devices) -> DeviceStand {
     let known = devices.get(device);
-    let trust = match known {
-        _ if device == own => Trust::ThisDevice,
-        _ if !signs(device) => Trust::BeforeSignatures,
-        Some(known) => known.trust,
-        None => Trust::NotConfirmed,
-    };
     DeviceStand {
         device: device.to_owned(),
         code: PublicKey::from_hex(device).map(|key| key.code()).unwrap_or_default(),
         name: known.map(|known| known.name.clone()).unwrap_or_default(),
         confirmed: known.is_some_and(|known| known.confirmed),
-        trust,
+        trust: trust(device, own, devices),
         met: known.filter(|_| device != own).map(|known| known.met),
+    }
+}
+
+/// Whether nobody here said whose a device is; asked line by line.
+pub(super) fn is_doubtful(device: &str, own: &str, devices: &Devices) -> bool {
+    let confirmed = devices.get(device).is_some_and(|known| known.confirmed);
+    trust(device, own, devices).is_doubtful(confirmed)
+}
+
+fn trust(device: &str, own: &str, devices: &Devices) -> Trust {
+    match devices.get(device) {
+        _ if device == own => Trust::ThisDevice,
+        _ if !signs(device) => Trust::BeforeSignatures,
+        Some(known) => known.trust,
+        None => Trust::NotConfirmed,
     }
 }
 

@@ -1,5 +1,7 @@
 //! A visit's ledger for reading.
 
+use std::collections::HashMap;
+
 use crate::model::answer::AnswerValue;
 use crate::model::bench::{BenchBody, BoreStage};
 use crate::model::device::DeviceStand;
@@ -18,14 +20,12 @@ pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault>
     let superseded = record::superseded(chain.entries.iter(), &record.withdrawn);
     let stands =
         |entry: &Entry| !record.withdrawn.contains(&entry.hash) && !superseded.contains(entry.hash.as_str());
-    let entries = chain
-        .entries
-        .iter()
-        .map(|entry| {
-            let device = devices::stand(&entry.device, &own, &known);
-            line(entry, device, stands(entry))
-        })
-        .collect();
+    // A code is worked out once a device, not once a line.
+    let mut writers: HashMap<&str, DeviceStand> = HashMap::new();
+    let mut writer =
+        |device| writers.entry(device).or_insert_with(|| devices::stand(device, &own, &known)).clone();
+    let entries =
+        chain.entries.iter().map(|entry| line(entry, writer(&entry.device), stands(entry))).collect();
     Ok(Response::History(History { visit: visit.to_owned(), entries }))
 }
 

@@ -16,7 +16,7 @@ pub(super) fn learned(inner: &Inner) -> Result<Learned, Fault> {
 
 /// Whether outcomes that a device wrote teach: what nobody here confirmed teaches nothing.
 pub(super) fn teaches_here(inner: &Inner, device: &str) -> bool {
-    !devices::stand(device, &inner.writer.device, &inner.devices).is_doubtful()
+    !devices::is_doubtful(device, &inner.writer.device, &inner.devices)
 }
 
 /// Whether a new entry changes what the outcomes teach: a confirmation, or one taken back.

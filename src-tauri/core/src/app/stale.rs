@@ -35,7 +35,7 @@ pub fn why(trade: &Trade, record: &Record, asking: Asking<'_>) -> Option<Lock> {
     let set = record.entered.clone()?;
     let confirmed = || record.held().map(|(_, confirmed)| confirmed);
     // A name that a stranger's device wrote is nobody's look at the lift.
-    let doubtful = |device: &String| devices::stand(device, asking.device, asking.devices).is_doubtful();
+    let doubtful = |device: &String| devices::is_doubtful(device, asking.device, asking.devices);
     if confirmed().any(|confirmed| confirmed.by != asking.by) || record.confirmed_on.iter().any(doubtful) {
         return Some(Lock::GatesOfAnother { set });
     }

@@ -34,6 +34,16 @@ impl Trust {
             Self::BeforeSignatures => "before-signatures",
         }
     }
+
+    /// Whether a reader has to be told that nobody here said whose a device of this standing is; `confirmed`: somebody
+    /// did, once.
+    pub fn is_doubtful(self, confirmed: bool) -> bool {
+        match self {
+            Self::NotConfirmed => true,
+            Self::Retired => !confirmed,
+            Self::ThisDevice | Self::Confirmed | Self::BeforeSignatures => false,
+        }
+    }
 }
 
 /// A device as it is known here.
@@ -57,11 +67,7 @@ pub struct DeviceStand {
 impl DeviceStand {
     /// Whether a reader has to be told that nobody here said whose this device is.
     pub fn is_doubtful(&self) -> bool {
-        match self.trust {
-            Trust::NotConfirmed => true,
-            Trust::Retired => !self.confirmed,
-            Trust::ThisDevice | Trust::Confirmed | Trust::BeforeSignatures => false,
-        }
+        self.trust.is_doubtful(self.confirmed)
     }
 }
 

@@ -41,16 +41,20 @@ pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
 /// The exact posterior of one network or of several side by side.
 pub(super) fn solve<N: Number>(network: &Network<N>, evidence: &[Observation]) -> Posterior<N> {
     let mut odds = Odds::beforehand(network);
-    let mut rest = Vec::new();
+    let mut rest: Vec<Joint<'_, N>> = Vec::new();
     for observation in evidence {
         let Some(sign) = network.signs.get(observation.sign) else { continue };
-        let links: Vec<usize> =
-            (0..network.causes.len()).filter(|cause| sign.links(*cause) && odds.possible(*cause)).collect();
-        match links.as_slice() {
-            _ if observation.if_present == 0.0 => odds.absent(sign, &links, observation.if_absent),
-            [] => odds.scale(observation.factor(N::all(1.0) - sign.leak)),
-            [cause] => odds.alone(sign, *cause, observation),
-            _ => rest.push((*observation, sign, links)),
+        if observation.if_present == 0.0 {
+            odds.absent(sign, observation.if_absent);
+            continue;
+        }
+        // Asked some fifty times an answer, and seldom of more than one cause: no list before it is needed.
+        let links = || (0..network.causes.len()).filter(|cause| sign.links(*cause) && odds.possible(*cause));
+        let mut first = links();
+        match (first.next(), first.next()) {
+            (None, _) => odds.scale(observation.factor(N::all(1.0) - sign.leak)),
+            (Some(cause), None) => odds.alone(sign, cause, observation),
+            _ => rest.push((*observation, sign, links().collect())),
         }
     }
     let touched: Vec<usize> = (0..network.causes.len())
@@ -86,9 +90,11 @@ impl<N: Number> Odds<N> {
     }
 
     /// A sign that was not there: each cause it touches weighs its miss.
-    fn absent(&mut self, sign: &Sign<N>, links: &[usize], if_absent: f64) {
-        for cause in links {
-            self.weigh(*cause, sign.miss_of(*cause), N::all(1.0));
+    fn absent(&mut self, sign: &Sign<N>, if_absent: f64) {
+        for cause in 0..self.present.len() {
+            if sign.links(cause) && self.possible(cause) {
+                self.weigh(cause, sign.miss_of(cause), N::all(1.0));
+            }
         }
         self.scale(N::all(if_absent) * (N::all(1.0) - sign.leak));
     }
@@ -106,6 +112,10 @@ impl<N: Number> Odds<N> {
         *present *= if_present;
         *absent *= if_absent;
         let greatest = present.greater(*absent);
+        // As a rule: a cause that is more likely absent stays so by a sign that was not there.
+        if greatest == N::all(1.0) {
+            return;
+        }
         *present = *present / greatest;
         *absent = *absent / greatest;
         self.scale(greatest);

@@ -43,7 +43,9 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
         .collect();
     let decisions = decisions::decisions(trade, &network);
     let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
-    let suspicion = suspicion(&Network::as_judged(trade, case), &observed);
+    let taught = trade.learned.layouts.get(&case.layout);
+    let judged = if taught.is_some() { Network::as_judged(trade, case) } else { network.clone() };
+    let suspicion = suspicion(judged, &observed);
     Sorting {
         causes: named(trade, case, causes(&network, &all, accounts, intervals)),
         bearing_probability: all.bearing(),
@@ -53,7 +55,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
         surprise: surprise(trade, &network, &observed, &all, &left_out),
         turn: next::turn(&outlook, &network, &all),
         judgements: decisions::judgements(&decisions, &network, &all, suspicion),
-        outcomes: trade.learned.layouts.get(&case.layout).map_or(0, |taught| taught.outcomes),
+        outcomes: taught.map_or(0, |taught| taught.outcomes),
     }
 }
 
@@ -76,7 +78,7 @@ fn as_judged(trade: &Trade, case: &Case, explained: bool) -> Sorting {
     Sorting {
         causes: causes(&network, &all, accounts, None),
         bearing_probability: all.bearing(),
-        bearing_unexcused: suspicion(&network, &observed),
+        bearing_unexcused: suspicion(network, &observed),
         no_check: None,
         next_check: None,
         surprise: None,
@@ -93,8 +95,7 @@ fn as_judged(trade: &Trade, case: &Case, explained: bool) -> Sorting {
 /// sign, at least 1 where the sign was seen and at most 1 where it was not. So a sign more seen can only
 /// raise the suspicion, and since another cause brings every ratio of a seen sign nearer to 1, the
 /// suspicion is never below the bearing probability itself.
-fn suspicion(network: &Network, observed: &[Observation]) -> f64 {
-    let mut alone = network.clone();
+fn suspicion(mut alone: Network, observed: &[Observation]) -> f64 {
     for cause in alone.causes.iter_mut().filter(|cause| cause.group != CauseGroup::Bearing) {
         cause.prior = 0.0;
     }

@@ -145,7 +145,10 @@ fn milder<'e>(
     entries: impl Iterator<Item = &'e Entry> + Clone,
     withdrawn: &BTreeSet<String>,
 ) -> Vec<MilderStand> {
-    let answers: HashMap<&str, Given<'_>> = entries.clone().filter_map(answer_of).collect();
+    // Asked of few visits.
+    let answers =
+        LazyCell::new(|| entries.clone().filter_map(answer_of).collect::<HashMap<&str, Given<'_>>>());
+    let answer = |hash: &str| answers.get(hash).copied();
     let live = entries.clone().filter(|entry| !withdrawn.contains(&entry.hash));
     let mut gauged: HashMap<&str, &Entry> = HashMap::new();
     let mut milder = Vec::new();
@@ -158,7 +161,7 @@ fn milder<'e>(
             let before = gauged.insert(step, entry);
             milder.extend(before.and_then(|_| reason.as_ref().map(stand)));
         }
-        milder.extend(made_milder(entry, &answers));
+        milder.extend(made_milder(entry, &answer));
         milder.extend(gauges_taken_back(entry, entries.clone()));
     }
     milder
@@ -206,14 +209,14 @@ fn answer_of(entry: &Entry) -> Option<(&str, Given<'_>)> {
     Some((entry.hash.as_str(), (step, value)))
 }
 
-fn made_milder(entry: &Entry, answers: &HashMap<&str, Given<'_>>) -> Vec<MilderStand> {
+fn made_milder<'e>(entry: &Entry, answer: &dyn Fn(&str) -> Option<Given<'e>>) -> Vec<MilderStand> {
     let (before, now, reason, by) = match &entry.body {
         EntryBody::Answered { value, reason: Some(reason), supersedes, by, .. } => {
             (supersedes.last().into_iter().collect(), Some(value), reason, by)
         }
         EntryBody::Withdrawn { entry, reason: Some(reason), by } => (vec![entry], None, reason, by),
         EntryBody::Amended { takes_back, reason: Some(reason), by, .. } => {
-            (latest_of_each(takes_back, answers), None, reason, by)
+            (latest_of_each(takes_back, answer), None, reason, by)
         }
         _ => return Vec::new(),
     };
@@ -221,7 +224,7 @@ fn made_milder(entry: &Entry, answers: &HashMap<&str, Given<'_>>) -> Vec<MilderS
     let gone = AnswerValue::One(ids::answer::NOT_HERE.to_owned());
     let at = if let EntryBody::Answered { step, .. } = &entry.body { Some(step) } else { None };
     let stand = |before: &String| {
-        let (step, was) = answers.get(before.as_str()).copied().or(at.map(|step| (step, &gone)))?;
+        let (step, was) = answer(before).or(at.map(|step| (step, &gone)))?;
         let (step, was, reason, by) = (step.clone(), was.clone(), reason.clone(), by.clone());
         Some(MilderStand { step, was, now: now.cloned(), reason, by, at: entry.at })
     };
@@ -229,8 +232,11 @@ fn made_milder(entry: &Entry, answers: &HashMap<&str, Given<'_>>) -> Vec<MilderS
 }
 
 /// Of answers taken back together, the latest to each step.
-fn latest_of_each<'e>(taken_back: &'e [String], answers: &HashMap<&str, Given<'_>>) -> Vec<&'e String> {
-    let step = |hash: &String| answers.get(hash.as_str()).map(|(step, _)| *step);
+fn latest_of_each<'e, 'g>(
+    taken_back: &'e [String],
+    answer: &dyn Fn(&str) -> Option<Given<'g>>,
+) -> Vec<&'e String> {
+    let step = |hash: &String| answer(hash).map(|(step, _)| step);
     let latest: BTreeMap<_, &String> = taken_back.iter().map(|hash| (step(hash), hash)).collect();
     taken_back.iter().filter(|hash| latest.get(&step(hash)) == Some(hash)).collect()
 }

@@ -246,7 +246,7 @@ impl<'a> Work<'a> {
     /// What a visit would be with the lines of known devices alone; none where they bring nothing new.
     fn of_known(&self, visit: &str, lines: &[Line]) -> Option<Plan> {
         let Place { device, devices, .. } = self.place;
-        let known = |line: &&Line| !devices::stand(&line.device, device, devices).is_doubtful();
+        let known = |line: &&Line| !devices::is_doubtful(&line.device, device, devices);
         let lines: Vec<Line> = lines.iter().filter(known).cloned().collect();
         self.merging.plan(visit, &lines, self.origin).ok().filter(|plan| plan.news > 0)
     }
@@ -369,7 +369,7 @@ pub fn is_milder_by_stranger(
     place: Place<'_>,
     (plan, standing): (&Plan, &Standing),
 ) -> Result<bool, Fault> {
-    let doubtful = |device: &str| devices::stand(device, place.device, place.devices).is_doubtful();
+    let doubtful = |device: &str| devices::is_doubtful(device, place.device, place.devices);
     if !plan.writers_of_news().any(doubtful) {
         return Ok(false);
     }
@@ -387,7 +387,7 @@ pub fn is_milder_by_stranger(
 fn takes_a_step_back(place: Place<'_>, plan: &Plan, after: &Standing) -> Result<bool, Fault> {
     let Some(chain) = plan.before() else { return Ok(false) };
     let before = standing_of_chain(place, &after.visit, &chain)?;
-    let doubtful = |entry: &Entry| devices::stand(&entry.device, place.device, place.devices).is_doubtful();
+    let doubtful = |entry: &Entry| devices::is_doubtful(&entry.device, place.device, place.devices);
     let known = !chain.entries.iter().all(doubtful);
     let rated = after.urgency.word.is_some_and(|word| word < Word::Warning);
     let cleared = before.urgency.word.is_none() && rated || before.urgency.in_part && !after.urgency.in_part;
