@@ -1,5 +1,6 @@
-//! Backs up, restores, erases, imports or takes an import back, and prints `done`. The tests start it and kill it
-//! between two file operations. Arguments: `backup DATA FOLDER MILLISECONDS`, `restore DATA FOLDER`,
+//! Opens a data folder, keeps a photo, backs up, restores, salvages, erases, imports or takes an import back, and prints
+//! `done`. The tests start it and kill it between two file operations. Arguments: `open DATA`,
+//! `keep-photo DATA FOLDER VISIT`, `backup DATA FOLDER MILLISECONDS`, `restore DATA FOLDER`, `salvage DATA FOLDER`,
 //! `erase DATA VISIT WORD`, `import DATA FOLDER NAME` or `take-back DATA IMPORT`. A full disk is its exit status 3.
 
 #![expect(clippy::unwrap_used, reason = "a test tool may fail loudly")]
@@ -12,12 +13,22 @@ use std::path::Path;
 
 use steady_core::app::backup::back_up;
 use steady_core::app::failure::Failure;
-use steady_core::app::request::Request;
+use steady_core::app::request::{Piece, Request};
 use steady_core::model::time::Moment;
 
 /// Ends the program with a status of its own where the disk is full.
 fn told<T>(done: Result<T, Failure>) -> T {
     done.unwrap_or_else(|failure| std::process::exit(if failure.code.ends_with("disk-full") { 3 } else { 1 }))
+}
+
+/// Sends the folder's photo and keeps it.
+fn keep_photo(data: &Path, folder: &Path, visit: &str) {
+    let steady = told(quiet::opened(data.into()));
+    let upload = "0191d2f0-0000-7000-8000-000000000004".to_owned();
+    let piece = Piece(std::fs::read(folder.join("photo.jpg")).unwrap());
+    told(steady.handle(Request::Upload { upload: upload.clone(), index: 0, piece }));
+    let (visit, step) = (visit.to_owned(), "shield-and-mounts".to_owned());
+    told(steady.handle(Request::KeepPhoto { visit, step, upload }));
 }
 
 fn main() {
@@ -39,7 +50,12 @@ fn main() {
             let import = import.parse().unwrap();
             told(quiet::open(data.into()).handle(Request::TakeBackImport { import }));
         }
-        ["erase", data, visit, word] => quiet::open(data.into()).erase(visit, word).unwrap(),
+        ["salvage", data, folder] => {
+            told(told(quiet::opened(data.into())).salvage(&Path::new(folder).join("steady.db")));
+        }
+        ["erase", data, visit, word] => told(told(quiet::opened(data.into())).erase(visit, word)),
+        ["open", data] => drop(told(quiet::opened(data.into()))),
+        ["keep-photo", data, folder, visit] => keep_photo(Path::new(data), Path::new(folder), visit),
         _ => panic!("unknown words"),
     }
     // Where the disk is full, so is this.

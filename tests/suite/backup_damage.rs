@@ -8,6 +8,7 @@ use rusqlite::Connection;
 use serde_json::json;
 use steady_core::app::PhotoSize;
 use steady_core::app::backup::{check, generations, listed};
+use steady_core::model::limits;
 
 use crate::backup_files::{fetched, sent};
 use crate::backup_folders::mirror;
@@ -80,7 +81,7 @@ fn one_damaged_file_keeps_nobody_out_of_the_rest() {
     let layouts = data.path().join("layouts");
     std::fs::create_dir_all(&layouts).unwrap();
     std::fs::write(layouts.join("own.toml"), "not a layout").unwrap();
-    std::fs::File::create(layouts.join("vast.toml")).unwrap().set_len(17 * 1024 * 1024).unwrap();
+    std::fs::File::create(layouts.join("vast.toml")).unwrap().set_len(limits::OWN_FILE_BYTES + 1).unwrap();
     small_visit(&steady, "TR 0001");
     let backup = tempfile::tempdir().unwrap();
     assert_eq!(back_up(&steady, backup.path()).own_left_out, ["layouts/vast.toml"]);

@@ -15,7 +15,7 @@ use tempfile::TempDir;
 
 use crate::backup_files::whole;
 use crate::backup_generations::{files, on_day, photo_of, restore};
-use crate::handover_files::{hex, keep_photo, small_visit};
+use crate::handover_files::{hex, jpeg, keep_photo, small_visit};
 use crate::support::{MORNING, code, holds, open, scratch};
 
 /// System calls that change a file or make a change last.
@@ -319,6 +319,64 @@ fn erasure_killed_between_any_two_file_operations_is_finished_at_the_next_start(
     assert!(kills > 60, "{kills}");
 }
 
+/// Files on their way into a data folder.
+fn on_their_way(data: &Path) -> Vec<PathBuf> {
+    let folders = ["incoming", "outgoing"].map(|name| data.join(name));
+    folders.iter().filter(|folder| folder.is_dir()).flat_map(|folder| files(folder).into_keys()).collect()
+}
+
+#[test]
+fn photo_killed_on_its_way_leaves_nothing_that_a_start_does_not_clear() {
+    let (data, steady) = scratch();
+    let visit = small_visit(&steady, "QZX 90817");
+    drop(steady);
+    let camera = tempfile::tempdir().unwrap();
+    std::fs::write(camera.path().join("photo.jpg"), jpeg(120)).unwrap();
+    let words = |data: &Path, camera: &Path| {
+        ["keep-photo", &data.to_string_lossy(), &camera.to_string_lossy(), &visit].map(str::to_owned).to_vec()
+    };
+    let halfway = std::cell::Cell::new(0);
+    let kills = killed_everywhere([data.path(), camera.path()], words, |data, _, at| {
+        halfway.set(halfway.get() + usize::from(!on_their_way(data).is_empty()));
+        let steady = open(data).unwrap();
+        assert_eq!(on_their_way(data), [""; 0].map(PathBuf::from), "{at}");
+        steady.erase(&visit, "QZX 90817").unwrap();
+        drop(steady);
+        assert_eq!(files(&data.join("photos")).len(), 0, "{at}: the photos went with their visit");
+    });
+    assert!(kills > 30 && halfway.get() > 5, "{kills} kills, {} with a file on its way", halfway.get());
+}
+
+#[test]
+fn salvage_killed_anywhere_leaves_no_copy_of_what_it_read() {
+    let (lost, steady) = scratch();
+    let (gone, other) = (small_visit(&steady, "QZX 90817"), small_visit(&steady, "TR 4417"));
+    drop(steady);
+    let (data, steady) = scratch();
+    small_visit(&steady, "TR 0001");
+    drop(steady);
+    let words = |data: &Path, lost: &Path| {
+        ["salvage", &data.to_string_lossy(), &lost.to_string_lossy()].map(str::to_owned).to_vec()
+    };
+    let halfway = std::cell::Cell::new(0);
+    let kills = killed_everywhere([data.path(), lost.path()], words, |data, lost, at| {
+        halfway.set(halfway.get() + usize::from(!on_their_way(data).is_empty()));
+        let steady = open(data).unwrap();
+        assert_eq!(on_their_way(data), [""; 0].map(PathBuf::from), "{at}");
+        steady.salvage(&lost.join("steady.db")).unwrap();
+        for visit in [&gone, &other] {
+            assert_eq!(code(&steady, json!({ "ask": "look", "visit": visit })), "ok", "{at}");
+        }
+        steady.erase(&gone, "QZX 90817").unwrap();
+        drop(steady);
+        let left = files(data);
+        let names: Vec<&PathBuf> =
+            left.iter().filter(|(_, bytes)| holds(bytes, "QZX 90817")).map(|(path, _)| path).collect();
+        assert!(names.is_empty(), "{at}: {names:?}");
+    });
+    assert!(kills > 30 && halfway.get() > 5, "{kills} kills, {} with a file on its way", halfway.get());
+}
+
 /// A disk that fills at any write: it is told as such, what stood stands, and the same again brings it about.
 #[test]
 fn backup_on_a_disk_that_fills_at_any_write_is_told_and_loses_nothing() {
@@ -340,6 +398,48 @@ fn backup_on_a_disk_that_fills_at_any_write_is_told_and_loses_nothing() {
         assert!(end == End::Done || stood.is_subset(&stands), "{at}: an earlier generation lost a file");
         assert_eq!(on_day(data, backup, 4).unwrap().visits, 8, "{at}");
         listed_files(backup, at);
+    });
+    println!("{all} disks that filled, {told} told");
+    assert!(told > 20, "{told} of {all}");
+}
+
+#[test]
+fn restore_and_erasure_on_a_disk_that_fills_at_any_write_are_told_and_lose_nothing() {
+    let (from, backup) = kept_for_a_week();
+    on_day(from.path(), backup.path(), 3).unwrap();
+    let (data, steady) = scratch();
+    let visit = small_visit(&steady, "QZX 90817");
+    drop(steady);
+    let full = || (Harm::Full, &["write", "pwrite64", "copy_file_range", "sendfile"][..]);
+    let (mut all, mut told) = (0, 0);
+    let stands = |data: &Path, at: &str| {
+        let steady = open(data).unwrap();
+        let is = code(&steady, json!({ "ask": "look", "visit": visit }));
+        assert_eq!(on_their_way(data), [""; 0].map(PathBuf::from), "{at}");
+        (steady, is)
+    };
+    let words = |data: &Path, backup: &Path| {
+        ["restore", &data.to_string_lossy(), &backup.to_string_lossy()].map(str::to_owned).to_vec()
+    };
+    harmed_everywhere(full(), [data.path(), backup.path()], words, |data, backup, end, at| {
+        (all, told) = (all + 1, told + usize::from(end == End::ToldFull));
+        assert_ne!(end, End::Otherwise, "restore, {at}: a full disk is told as such");
+        let (steady, is) = stands(data, at);
+        assert_eq!(is, "ok", "restore, {at}");
+        restore(&steady, backup);
+    });
+    let words = |data: &Path, _: &Path| {
+        ["erase", &data.to_string_lossy(), &visit, "QZX 90817"].map(str::to_owned).to_vec()
+    };
+    harmed_everywhere(full(), [data.path(), from.path()], words, |data, _, end, at| {
+        (all, told) = (all + 1, told + usize::from(end == End::ToldFull));
+        assert_ne!(end, End::Otherwise, "erase, {at}: a full disk is told as such");
+        let (steady, is) = stands(data, at);
+        if is == "ok" {
+            steady.erase(&visit, "QZX 90817").unwrap();
+        }
+        drop(steady);
+        assert!(!files(data).values().any(|bytes| holds(bytes, "QZX 90817")), "erase, {at}");
     });
     println!("{all} disks that filled, {told} told");
     assert!(told > 20, "{told} of {all}");

@@ -163,14 +163,19 @@ pub fn small_visit(steady: &Steady, plate: &str) -> String {
     visit
 }
 
-/// A small plain JPEG of this shade, base64.
-pub fn plain_photo(shade: u8) -> String {
-    use base64::Engine;
+/// A small plain JPEG of this shade.
+pub fn jpeg(shade: u8) -> Vec<u8> {
     let mut picture = Vec::new();
     image::RgbImage::from_pixel(160, 160, image::Rgb([shade; 3]))
         .write_to(&mut std::io::Cursor::new(&mut picture), image::ImageFormat::Jpeg)
         .unwrap();
-    base64::engine::general_purpose::STANDARD.encode(picture)
+    picture
+}
+
+/// The same, base64.
+pub fn plain_photo(shade: u8) -> String {
+    use base64::Engine;
+    base64::engine::general_purpose::STANDARD.encode(jpeg(shade))
 }
 
 /// Keeps a plain photo of this shade.

@@ -6,6 +6,7 @@ use serde_json::json;
 use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
+use steady_core::model::limits;
 
 use crate::support::{ask, code, open, scratch};
 
@@ -51,6 +52,10 @@ fn own_layout_shows_by_its_name_and_a_bad_one_is_refused_alone() {
     let (missing, refused) = named(&OWN.replace("misfire", "no-such-cause"), "own-two-bearing");
     assert_eq!(missing, None);
     assert!(refused[0].contains("own.toml") && refused[0].contains("causes"), "{refused:?}");
+    let vast = format!("{OWN}#{}", " ".repeat(usize::try_from(limits::OWN_FILE_BYTES).unwrap()));
+    let (missing, refused) = named(&vast, "own-two-bearing");
+    assert_eq!(missing, None, "longer than any layout");
+    assert!(refused[0].contains("own.toml"), "{refused:?}");
     assert!(named("not a layout", "rubber-centre").0.is_some(), "the shipped layouts keep working");
 }
 

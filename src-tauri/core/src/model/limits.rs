@@ -155,6 +155,10 @@ pub const LEAST_PHOTO_SIDE: u32 = 160;
 pub const THUMB_SIDE: u32 = 480;
 /// Longest kept photo, bytes. Pure noise of 2,560 pixels a side at the kept quality stays below.
 pub const PHOTO_BYTES: u64 = 16 * MIB;
+/// Longest of a workshop's own files of layouts and knowledge that is read or backed up, bytes.
+pub const OWN_FILE_BYTES: u64 = MIB;
+/// As many of them are read of each kind.
+pub const OWN_FILES: usize = 200;
 /// Longest piece in which a screen sends or fetches a file, bytes.
 pub const PIECE_BYTES: u64 = 512 * 1024;
 

@@ -6,6 +6,8 @@ pub const ASIDE: &str = "set-aside-";
 pub const HANDOVER: &str = "steady-handover";
 /// Where a backup's database is read in the same folder.
 pub const RESTORE: &str = "steady-restore";
+/// Where a copy of a database that is salvaged lies in it.
+pub const SALVAGE: &str = "steady-salvage";
 
 /// How something of Steady's own lies in a data folder.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

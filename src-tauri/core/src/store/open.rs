@@ -17,6 +17,7 @@ use super::lock::FolderLock;
 use super::migrations;
 use super::private;
 use crate::model::aside::Why;
+use crate::model::limits;
 use crate::model::time::Moment;
 
 /// An open data folder.
@@ -95,6 +96,10 @@ fn usable(folder: &Path, now: Moment) -> Result<Connection, StoreFault> {
     }
     if aside::is_of_another(folder) {
         return Err(StoreFault::Foreign);
+    }
+    // Begun without room, SQLite would leave its empty log beside it.
+    if !beside(&folder.join(DATABASE), "-wal").exists() && source::has_no_room(folder) {
+        return Err(StoreFault::Full);
     }
     match connect(folder) {
         Err(StoreFault::Damaged) => instead(folder, now, Why::Damaged),
@@ -229,13 +234,23 @@ impl Store {
         let mut paths: Vec<PathBuf> = files.flatten().map(|file| file.path()).collect();
         paths.retain(|path| path.extension().is_some_and(|ending| ending == "toml"));
         paths.sort();
+        paths.truncate(limits::OWN_FILES);
         let named = |path: &PathBuf| {
             let name = path.file_name()?.to_string_lossy().into_owned();
-            let text = std::fs::read(path).map(|bytes| String::from_utf8_lossy(&bytes).into_owned()).ok()?;
-            Some((name, text))
+            Some((name, own_text(path)?))
         };
         paths.iter().filter_map(named).collect()
     }
+}
+
+/// What an own file says. Of one that is too long to be one of ours a sentence that is none of its rows: it is refused by
+/// name, and what is in it never held.
+fn own_text(path: &Path) -> Option<String> {
+    let long = length(path).ok()?.is_some_and(|bytes| bytes > limits::OWN_FILE_BYTES);
+    if long {
+        return Some(format!("This file is longer than {} bytes.", limits::OWN_FILE_BYTES));
+    }
+    fs::read(path).map(|bytes| String::from_utf8_lossy(&bytes).into_owned()).ok()
 }
 
 #[cfg(test)]

@@ -64,10 +64,16 @@ impl Store {
     pub fn put_out(&self, bytes: &[u8]) -> Result<String, StoreFault> {
         let (id, mut file) = self.outgoing()?;
         file.write_all(bytes).map_err(|fault| {
-            let _ = fs::remove_file(self.outgoing_path(&id));
+            self.drop_outgoing(&id);
             StoreFault::file(fault)
         })?;
         Ok(id)
+    }
+
+    /// Forgets such a file: one that came to nothing takes no room.
+    pub fn drop_outgoing(&self, id: &str) {
+        // Cleared at the next start if it cannot be now.
+        let _ = fs::remove_file(self.outgoing_path(id));
     }
 
     /// The file with this id.

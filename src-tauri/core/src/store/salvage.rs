@@ -15,7 +15,7 @@ use super::mined::Mined;
 use super::open::Store;
 use super::pages::Pages;
 use super::photo_files::PhotoSize;
-use super::{devices, foreign_schema, imports, migrations, workshop};
+use super::{devices, foreign_schema, imports, migrations, names, workshop};
 use crate::model::device::DeviceDecision;
 use crate::model::hex;
 use crate::model::limits;
@@ -52,7 +52,7 @@ impl Store {
             1..=limits::DATABASE_BYTES => {}
             _ => return Err(StoreFault::NoDatabase),
         }
-        let copies = self.folder.join("incoming").join("salvage");
+        let copies = self.folder.join("incoming").join(names::SALVAGE);
         fs::create_dir_all(&copies).map_err(StoreFault::file)?;
         let copied = copied(database, &log, &copies).and_then(|copy| read(&copy));
         let (connection, pages, mined) = copied.inspect_err(|_| {

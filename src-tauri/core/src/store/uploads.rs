@@ -88,7 +88,10 @@ impl Store {
 
     pub(super) fn clear_uploads(&self) {
         // Nothing of ours in there is named by an entry.
-        let is_ours = |name: &str| names::is_of_id(name) || [names::HANDOVER, names::RESTORE].contains(&name);
+        let is_ours = |name: &str| {
+            let passing = [names::HANDOVER, names::RESTORE, names::SALVAGE];
+            names::is_of_id(name) || names::is_of_photos(name) || passing.contains(&name)
+        };
         folders::clear(&self.folder.join(INCOMING), is_ours);
     }
 

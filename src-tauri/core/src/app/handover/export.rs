@@ -26,7 +26,8 @@ const PAPERS: [(&str, PaperKind); 2] = [("finding", PaperKind::Finding), ("note"
 /// Writes a file for a screen to fetch.
 pub fn prepare(inner: &mut Inner, wanted: Wanted<'_>) -> Result<Response, Fault> {
     let (file, going) = inner.store.outgoing()?;
-    let exported = export(inner, wanted, &mut BufWriter::new(going))?;
+    let exported = export(inner, wanted, &mut BufWriter::new(going));
+    let exported = exported.inspect_err(|_| inner.store.drop_outgoing(&file))?;
     Ok(Response::Handover(HandoverFile {
         name: file_name(wanted.visits, exported.visits),
         file,

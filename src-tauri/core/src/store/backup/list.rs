@@ -17,7 +17,7 @@ const HEAD: &str = "steady backup list 1 ";
 /// Greatest list, bytes: 200,000 photos take two thirds of it, and reading it takes ten times as much memory.
 pub const MAX_LIST_BYTES: u64 = 48 * 1024 * 1024;
 
-/// Longest photo and longest own file that is backed up and taken over, bytes.
+/// Longest photo that is backed up and taken over, bytes.
 pub const MOST_BYTES: u64 = limits::PHOTO_BYTES;
 
 /// A generation of a backup.
@@ -113,10 +113,13 @@ impl List {
         if list.is_sound() { Ok(list) } else { Err(damaged()) }
     }
 
-    /// Whether every name in it stays where it belongs.
+    /// Whether every name in it stays where it belongs, and every file can be held whole where it is read.
     fn is_sound(&self) -> bool {
-        let pieces = std::iter::once(&self.database).chain(&self.photos).chain(self.own.values());
-        pieces.into_iter().all(|piece| is_hash(&piece.sha256))
+        let within = |most: u64| move |piece: &Piece| is_hash(&piece.sha256) && piece.bytes <= most;
+        within(limits::DATABASE_BYTES)(&self.database)
+            && self.photos.iter().all(within(MOST_BYTES))
+            && self.own.values().all(within(limits::OWN_FILE_BYTES))
+            && self.own.len() <= OWN_FOLDERS.len() * limits::OWN_FILES
             && self.own.keys().all(|path| is_own_path(path))
             && uuid::Uuid::try_parse(&self.data).is_ok()
     }
@@ -161,7 +164,45 @@ pub fn is_mirror_path(path: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::{is_mirror_path, is_own_path};
+    use std::collections::BTreeMap;
+
+    use super::{List, MOST_BYTES, Piece, is_mirror_path, is_own_path};
+    use crate::model::limits;
+    use crate::model::time::Moment;
+
+    fn piece(bytes: u64) -> Piece {
+        Piece { sha256: "a1".repeat(32), bytes }
+    }
+
+    fn list() -> List {
+        List {
+            number: 1,
+            made_at: Moment(0),
+            made_by: String::new(),
+            data: "0191d2f0-0000-7000-8000-000000000001".to_owned(),
+            visits: BTreeMap::new(),
+            missing: Vec::new(),
+            database: piece(limits::DATABASE_BYTES),
+            photos: vec![piece(MOST_BYTES)],
+            own: BTreeMap::from([("layouts/own.toml".to_owned(), piece(limits::OWN_FILE_BYTES))]),
+        }
+    }
+
+    #[test]
+    fn list_of_a_file_too_long_to_hold_whole_is_not_read() {
+        let read = |list: &List| List::read("", list.text().expect("json").as_bytes());
+        assert!(read(&list()).is_ok());
+        let mut rows = [list(), list(), list(), list()];
+        rows[0].database.bytes += 1;
+        rows[1].photos[0].bytes += 1;
+        rows[2].own.values_mut().for_each(|own| own.bytes += 1);
+        for number in 0..=2 * limits::OWN_FILES {
+            rows[3].own.insert(format!("layouts/{number}.toml"), piece(1));
+        }
+        for (at, list) in rows.iter().enumerate() {
+            assert!(read(list).is_err(), "{at}");
+        }
+    }
 
     #[test]
     fn own_files_stay_in_their_folders() {

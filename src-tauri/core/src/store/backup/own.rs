@@ -3,7 +3,8 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use super::list::{MOST_BYTES, is_own_path};
+use super::list::is_own_path;
+use crate::model::limits;
 use crate::store::open::OWN_FOLDERS;
 
 /// Those that are taken and those that are not.
@@ -27,7 +28,7 @@ pub fn own_files(data: &Path) -> OwnFiles {
                 continue;
             }
             // Of two names that are no text, both would read the same.
-            if found.len() <= MOST_BYTES && name.to_str().is_some() && is_own_path(&path) {
+            if found.len() <= limits::OWN_FILE_BYTES && name.to_str().is_some() && is_own_path(&path) {
                 own.taken.push((path, file.path()));
             } else {
                 own.left_out.push(path);

@@ -11,7 +11,7 @@ use super::fault::BackupFault;
 use crate::model::fresh_id::fresh_id;
 use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
-use crate::store::folders::beside;
+use crate::store::folders::{beside, length};
 use crate::store::open::DATABASE;
 use crate::store::{erase, keys, migrations, private};
 
@@ -51,7 +51,7 @@ pub fn open_copy(path: &Path) -> Result<Connection, StoreFault> {
         open(&unchanging(path), uri).map_err(StoreFault::sql("open for reading"))
     };
     // Tried without room for it, the index of the log would be left behind in part.
-    if !beside(path, "-wal").exists() && path.parent().is_some_and(has_no_room) {
+    if !has_log(path) && path.parent().is_some_and(has_no_room) {
         return as_it_is();
     }
     let opened = open(path, flags).map_err(StoreFault::sql("open for reading"));
@@ -66,20 +66,25 @@ const LOG_INDEX: u64 = 32 * 1024;
 /// Whether a folder's disk has no room for what SQLite writes to read a database in it. Asked of the disk, not tried:
 /// what is tried may be left there.
 #[cfg(unix)]
-fn has_no_room(folder: &Path) -> bool {
+pub fn has_no_room(folder: &Path) -> bool {
     rustix::fs::statvfs(folder).is_ok_and(|disk| disk.f_bavail.saturating_mul(disk.f_frsize) < LOG_INDEX)
 }
 
 /// Elsewhere SQLite is asked, and says so itself.
 #[cfg(not(unix))]
-fn has_no_room(_: &Path) -> bool {
+pub fn has_no_room(_: &Path) -> bool {
     false
 }
 
 /// Whether nobody can be writing to a database: no log is beside it, on a disk that takes nothing, where SQLite makes
 /// no index of the log either.
 fn is_still(path: &Path) -> bool {
-    !beside(path, "-wal").exists() && path.parent().is_some_and(takes_nothing)
+    !has_log(path) && path.parent().is_some_and(takes_nothing)
+}
+
+/// Whether anything is written in a database's log: of an empty one there is nothing to read.
+fn has_log(path: &Path) -> bool {
+    length(&beside(path, "-wal")).map_or(true, |bytes| bytes.is_some_and(|bytes| bytes > 0))
 }
 
 /// Whether no file can be made in a folder.
