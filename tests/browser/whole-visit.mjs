@@ -16,7 +16,7 @@ const BESIDE = [
 ];
 
 /**
- * Walks it. `point` is the decimal point that is typed, `unread` a word that is no number, `note` what is written at the
+ * Walks it. `point` is the decimal sign that is typed wherever a number is, `unread` a word that is no number, `note` what is written at the
  * bench; `further` looks at each screen beside its words.
  */
 export function wholeVisit(tag, { point, unread, note, further = async () => {} }) {
@@ -143,8 +143,25 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await heading(say("step-road-speed-vibration"));
   });
 
+  /** A gauge at the play check that is shown, its numbers as this language's pad types them. */
+  async function gauge() {
+    await phone.page.evaluate(() => { location.hash = location.hash.replace("/step/", "/gauge/"); });
+    await heading(say("ui-gauge"));
+    await phone.id("gauge-mpe").fill(`0${point}02`);
+    for (const at of [0, 1, 2]) await phone.id(`gauge-reading-${at}`).fill(`0${point}1${at}`);
+    await phone.id("gauge-save").tap();
+    await phone.id("gauge-recorded").waitFor();
+    await readScreen("gauge");
+    await phone.page.goBack();
+    await heading(say("pair-play"));
+  }
+
   test("the walk leads through every step to the result", async () => {
-    await walkTo("result", { arrived: readScreen, dealt: readScreen });
+    const dealt = async (shown) => {
+      await readScreen(shown);
+      if (shown === `step/${PAIR[0]}`) await gauge();
+    };
+    await walkTo("result", { arrived: readScreen, dealt });
     await heading(say("ui-outcome"));
     const rating = phone.page.getByRole("region", { name: say("ui-rating") });
     await rating.getByText(say("word-danger"), { exact: true }).waitFor();
@@ -196,6 +213,38 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await button(say("ui-ring-free"), { pressed: true }).waitFor();
     await phone.page.getByLabel(say("ui-bench-note"), { exact: true }).fill(note);
     await readScreen("bench with a ring");
+  });
+
+  test("numbers are typed at the bench as this language writes them", async () => {
+    const { id } = phone;
+    const [found, skim, fit] = ["bench-found", "bench-skim", "bench-fit"].map((part) => id(part));
+    const unfold = async (part) => {
+      if (!(await id(part).evaluate((details) => details.open))) await id(part).locator("summary").first().tap();
+    };
+    await unfold("bench-ring");
+    await id("run-out").fill(`0${point}42`);
+    await id("run-out-save").tap();
+    await id("run-out-read").waitFor();
+    await found.getByTestId("bore-save").tap();
+    await found.getByTestId("polar-plot").waitFor();
+    await unfold("bench-gates-machining");
+    const gates = id("bench-gates-machining").locator("[data-testid^='bench-gate-']");
+    for (let at = 0; at < await gates.count(); at += 1) {
+      await gates.nth(at).tap();
+      await phone.quiet();
+    }
+    await unfold("bench-skim");
+    await id("pass-diameter").fill(`72${point}113`);
+    await id("contact-partly").tap();
+    await skim.getByRole("listitem").first().waitFor();
+    await unfold("bench-fit");
+    await id("fit-bearing-od").fill(`72${point}0`);
+    await id("fit-bore").fill(`72${point}013`);
+    await id("fit-bore-u").fill(`4${point}5`);
+    await id("fit-housing").selectOption("A356");
+    await id("fit-save").tap();
+    await fit.getByTestId("recorded").waitFor();
+    await readScreen("bench with its numbers");
   });
 
   test(`the outcome is confirmed, and every other screen reads ${tag} too`, async () => {

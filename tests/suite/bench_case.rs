@@ -168,8 +168,8 @@ fn bad_rows_are_refused_with_their_place() {
             "pass-diameter-refused",
         ),
         (
-            json!([gates, cut, found, { "pass": 1, "contact": "partly", "diameter": "72,1" }]),
-            "bore-decimal-comma",
+            json!([gates, cut, found, { "pass": 1, "contact": "partly", "diameter": "72,1,3" }]),
+            "decimal-comma",
         ),
         (
             json!([gates, cut, found, { "pass": 1, "contact": "partly", "photos": ["no.jpg"] }]),
@@ -191,7 +191,7 @@ fn bad_rows_are_refused_with_their_place() {
 
 #[test]
 fn bad_gauge_or_outcome_leaves_no_visit() {
-    let gauge = json!({ "unit": "mm", "readings": ["0,1"], "instrument": { "resolution": "0.01", "mpe": "0.02" },
+    let gauge = json!({ "unit": "mm", "readings": ["1,250"], "instrument": { "resolution": "0.01", "mpe": "0.02" },
         "place": { "at": "bearing" } });
     let mut read = case("rigid-engine-speed", "play-vertical=unsure");
     read["answers"][0]["gauge"] = gauge;

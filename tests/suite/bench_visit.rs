@@ -122,7 +122,7 @@ fn gauge_is_refused_where_it_cannot_be_read() {
     let visit = visit(&steady, "play-vertical=unsure");
     under_the_car(&steady, &visit);
     assert_eq!(code(&steady, gauge(&visit, "turn-by-hand", &NONE)), "gauge-not-here");
-    assert_eq!(code(&steady, gauge(&visit, "play-vertical", &["0,012"])), "decimal-comma");
+    assert_eq!(code(&steady, gauge(&visit, "play-vertical", &["1,250"])), "decimal-comma", "or 1250 thousandths");
     ask(&steady, json!({ "ask": "leave-part", "visit": visit }));
     assert_eq!(code(&steady, gauge(&visit, "play-vertical", &NONE)), "gate-closed");
     let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
@@ -156,11 +156,16 @@ fn nothing_of_the_bench_is_recorded_before_its_gates() {
     assert_eq!(code(&steady, pass), "ok");
     let look = json!({ "cracked": null, "ring_turned": null, "wall_least_mm": null });
     let wall = json!({ "ask": "bench", "visit": visit, "act": { "look": look, "wall": "4,5" } });
-    assert_eq!(code(&steady, wall), "bore-decimal-comma", "never taken for no figure at all");
-    let wall = json!({ "ask": "bench", "visit": visit, "act": { "look": look, "wall": "4.5" } });
     assert_eq!(bench(&steady, wall).look.wall_least_mm, Some(4.5));
-    let comma = json!({ "ask": "bench", "visit": visit, "act": { "pass": 2, "contact": "partly", "diameter": "72,1" } });
-    assert_ne!(code(&steady, comma), "ok");
+    let wall = json!({ "ask": "bench", "visit": visit, "act": { "look": look, "wall": "four" } });
+    assert_eq!(code(&steady, wall), "bore-not-a-number", "never taken for no figure at all");
+    for (pass, typed, read) in [(2, "72,1", 72.1), (3, "72,113", 72.113)] {
+        let act = json!({ "pass": pass, "contact": "partly", "diameter": typed });
+        let after = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": act }));
+        assert_eq!(after.passes.last().unwrap().diameter_mm, Some(read), "{typed}");
+    }
+    let two_commas = json!({ "pass": 4, "contact": "partly", "diameter": "72,113,5" });
+    assert_eq!(code(&steady, json!({ "ask": "bench", "visit": visit, "act": two_commas })), "decimal-comma");
     let bad = json!({ "ask": "bench", "visit": visit, "act": { "bore": "found", "file": "bore,kind=two-point\n" } });
     assert_eq!(code(&steady, bad), "bore-header-missing");
 }
@@ -304,12 +309,12 @@ fn run_out_is_kept_as_read_and_judges_nothing() {
     confirm(&steady, &visit, "teardown");
     let read = |run_out: &str| json!({ "ask": "bench", "visit": visit, "act": { "run_out": run_out } });
     for (typed, code_of) in
-        [("-0.1", "run-out-refused"), ("11", "run-out-refused"), ("0,4", "bore-decimal-comma")]
+        [("-0.1", "run-out-refused"), ("11", "run-out-refused"), ("0,4,2", "decimal-comma")]
     {
         assert_eq!(code(&steady, read(typed)), code_of, "{typed}");
     }
     let before = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
-    let after = bench(&steady, read("0.42"));
+    let after = bench(&steady, read("0,42"));
     assert_eq!(after.run_out.as_ref().map(|read| read.run_out_mm), Some(0.42));
     assert_eq!(after.verdict, before.verdict);
     let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));

@@ -407,7 +407,7 @@ fn bad_fits_are_refused_by_name() {
     refused("--bearing-od 72 --class Z9 --housing A356", "unknown-class");
     refused("--bearing-od 18 --class N7 --housing A356", "diameter-not-tabled");
     refused("--bearing-od 250.5 --class N7 --housing A356", "diameter-not-tabled");
-    refused("--bearing-od 72,0 --class N7 --housing A356", "decimal-comma");
+    refused("--bearing-od 72,0,1 --class N7 --housing A356", "decimal-comma");
     refused("--bearing-od 2.8346in --class N7 --housing A356", "mixed-units");
     refused("--bearing-od NaN --class N7 --housing A356", "not-a-number");
     refused("--bearing-od 72 --bore 2.83 --housing A356", "measured-size-refused");
@@ -432,4 +432,11 @@ fn bad_fits_are_refused_by_name() {
     refused(&sleeve("73.9", "73.8"), "sleeve-too-thin");
     refused(&sleeve("78", "75"), "measured-size-refused");
     assert!(asked(&sleeve("74", "73.95")).is_ok());
+}
+
+#[test]
+fn sizes_are_read_with_a_decimal_comma() {
+    let point = asked("--bearing-od 72 --bore 72.013 --bore-u 4.5 --housing A356 --temp -20.5..80").unwrap();
+    let comma = asked("--bearing-od 72,0 --bore 72,013 --bore-u 4,5 --housing A356 --temp -20,5..80").unwrap();
+    assert_eq!(comma, point, "no seat is 72013 mm wide");
 }

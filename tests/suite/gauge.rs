@@ -486,9 +486,30 @@ fn refused(change: impl Fn(&mut Value), code: &str) {
 }
 
 #[test]
+fn a_comma_reads_as_a_point_where_it_can_be_nothing_else() {
+    let mut input = sound();
+    let with_points = gauge(&input.to_string(), "en").unwrap();
+    input["readings"] = comma(&input["readings"]);
+    for field in ["resolution", "mpe"] {
+        input["instrument"][field] = comma(&input["instrument"][field]);
+    }
+    assert!(input["readings"].to_string().contains("0,"), "{input}");
+    assert_eq!(gauge(&input.to_string(), "en").unwrap(), with_points);
+}
+
+/// A number or a list of them as text with a decimal comma.
+fn comma(numbers: &Value) -> Value {
+    match numbers {
+        Value::Array(all) => all.iter().map(comma).collect(),
+        Value::String(text) => json!(text.replace('.', ",")),
+        other => json!(other.to_string().replace('.', ",")),
+    }
+}
+
+#[test]
 fn bad_readings_are_refused_by_name() {
     refused(|input| input["readings"] = json!([]), "no-readings");
-    refused(|input| input["readings"] = json!(["0,08"]), "decimal-comma");
+    refused(|input| input["readings"] = json!(["1,250"]), "decimal-comma");
     refused(|input| input["readings"] = json!([0.08, "3 thou"]), "mixed-units");
     refused(|input| input["readings"] = json!(["NaN"]), "not-a-number");
     refused(|input| input["readings"] = json!([-0.01]), "negative-reading");
@@ -497,7 +518,7 @@ fn bad_readings_are_refused_by_name() {
     refused(|input| input["colour"] = json!("red"), "gauge-file-unreadable");
     refused(|input| input["instrument"]["mpe"] = json!(0), "instrument-refused");
     refused(|input| input["instrument"]["mpe"] = json!(0.05), "gauge-too-coarse");
-    refused(|input| input["instrument"]["resolution"] = json!("0,01 mm"), "decimal-comma");
+    refused(|input| input["instrument"]["resolution"] = json!("0,0,1 mm"), "decimal-comma");
     refused(|input| input["maker_limit"] = json!(-1), "limit-refused");
     refused(|input| input["maker_limit"] = json!(0), "limit-refused");
     refused(
@@ -524,7 +545,7 @@ fn bad_readings_are_refused_by_name() {
     refused(|input| input["place"] = place(0.0, 6e60, 300.0, 5.0), "place-refused");
     refused(|input| input["place"] = place(0.0, 100.0, 20_000.0, 5.0), "place-refused");
     for (field, text, code) in [
-        ("pivot_mm", "0,5", "decimal-comma"),
+        ("pivot_mm", "1,250", "decimal-comma"),
         ("gauge_mm", "", "not-a-number"),
         ("bearing_mm", "400 thou", "mixed-units"),
     ] {
@@ -541,7 +562,7 @@ fn bad_readings_are_refused_by_name() {
     refused(
         |input| {
             no_maker(input, 35.0);
-            input["bearing"]["bore_mm"] = json!("35,0");
+            input["bearing"]["bore_mm"] = json!("35,0,0");
         },
         "decimal-comma",
     );

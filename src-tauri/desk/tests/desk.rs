@@ -191,7 +191,7 @@ mod tests {
         let fit = ["fit", "--bearing-od", "72", "--housing", "A356"];
         refused(&fit, "seat-missing");
         refused(&[&fit[..], &["--class", "n7"]].concat(), "unknown-class");
-        refused(&[&fit[..], &["--bore", "72,01"]].concat(), "decimal-comma");
+        refused(&[&fit[..], &["--bore", "72,0,1"]].concat(), "decimal-comma");
     }
 
     #[test]
@@ -276,7 +276,7 @@ mod tests {
             refused(&["skim", &file, "--pass", "1thou"], code);
         }
         let oval = demo_bore("oval-two-point.csv");
-        refused(&["skim", &oval, "--pass", "0,001in"], "bore-decimal-comma");
+        refused(&["skim", &oval, "--pass", "1,250mm"], "decimal-comma");
         refused(&["skim", &oval, "--pass", "1thou", "--axis", "datum"], "bore-no-datum");
         refused(&["skim", &oval, "--pass", "1thou", "--wall", "-2"], "bore-wall-negative");
     }

@@ -1,12 +1,13 @@
 //! The bench's requests: what is recorded after teardown, and where the bench stands.
 
 use std::collections::BTreeMap;
+use std::ops::RangeInclusive;
 
 use crate::content::{bore_lines, fit_lines, note_line, verdict_lines};
 use crate::measure;
 use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
-use crate::measure::bore::unit::{Unit, length_mm};
+use crate::measure::bore::unit::typed_mm;
 use crate::measure::verdict::verdict;
 use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, WorkPhoto,
@@ -164,7 +165,7 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
             BenchBody::BoreRead { stage, bore: Box::new(bore) }
         }
         BenchAct::Look { look, wall } => {
-            let wall_least_mm = wall.map(typed_mm).transpose()?.or(look.wall_least_mm);
+            let wall_least_mm = wall.map(|wall| mm(&wall, &limits::WALL_MM)).transpose()?.or(look.wall_least_mm);
             let look = HousingLook { wall_least_mm, ..look };
             if look.wall_least_mm.is_some_and(|wall| !limits::WALL_MM.contains(&wall)) {
                 return Err(Refusal::WallRefused.into());
@@ -178,7 +179,7 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
             if !(1..=limits::PASSES).contains(&number) {
                 return Err(Refusal::PassNumberRefused.into());
             }
-            let diameter_mm = diameter.map(typed_mm).transpose()?;
+            let diameter_mm = diameter.map(|typed| mm(&typed, &limits::DIAMETER_MM)).transpose()?;
             if diameter_mm.is_some_and(|diameter| !limits::DIAMETER_MM.contains(&diameter)) {
                 return Err(Refusal::PassDiameterRefused.into());
             }
@@ -192,7 +193,7 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
         }
         BenchAct::Ring { turns } => BenchBody::RingTurned { turns },
         BenchAct::RunOut { run_out } => {
-            let run_out_mm = typed_mm(run_out)?;
+            let run_out_mm = mm(&run_out, &limits::RUN_OUT_MM)?;
             if !limits::RUN_OUT_MM.contains(&run_out_mm) {
                 return Err(Refusal::RunOutRefused.into());
             }
@@ -215,9 +216,9 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
     })
 }
 
-/// A length as typed, mm.
-fn typed_mm(text: String) -> Result<f64, measure::bore::fault::BoreFault> {
-    Ok(length_mm(&text, Unit::Millimetre)?)
+/// A length as typed, mm, of something that lies in `range`.
+fn mm(text: &str, range: &RangeInclusive<f64>) -> Result<f64, measure::bore::fault::BoreFault> {
+    Ok(typed_mm(text, range)?)
 }
 
 /// Where the bench stands, from the ledger.

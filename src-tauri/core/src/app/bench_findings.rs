@@ -3,11 +3,11 @@
 
 use crate::measure::bore::doubt::COVERAGE;
 use crate::measure::bore::skim::{WALL_ERROR_MM, skim};
+use crate::measure::fit::sizes;
 use crate::measure::verdict::with_fit;
 use crate::model::bench::HousingLook;
 use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
 use crate::model::fit::{FitInput, FitResult, SeatId};
-use crate::model::typed::LengthUnit;
 use crate::model::verdict::{BenchFindings, WithUncertainty};
 use crate::walk::bench::Recorded;
 
@@ -16,7 +16,7 @@ const PASS_DIAMETER_MM: f64 = 0.0254;
 
 /// A bore with the width of its seat; where it was not noted with the readings the new bearing's counts.
 pub(super) fn with_width(read: &Recorded<BoreReadings>, fit: Option<&FitInput>) -> Recorded<BoreReadings> {
-    let of_bearing = || fit?.bearing_width.as_ref()?.length_mm(LengthUnit::Mm).ok();
+    let of_bearing = || sizes::mm(fit?.bearing_width.as_ref()?).ok();
     let mut read = read.clone();
     read.what.seat_width_mm = read.what.seat_width_mm.or_else(of_bearing);
     read

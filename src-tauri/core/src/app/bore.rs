@@ -5,8 +5,9 @@ use crate::measure::bore::csv::read;
 use crate::measure::bore::fault::BoreFault;
 use crate::measure::bore::shape::shape;
 use crate::measure::bore::skim::skim;
-use crate::measure::bore::unit::{Unit, length_mm};
+use crate::measure::bore::unit::typed_mm;
 use crate::model::bore::{BoreNote, BoreShape, SkimAsk, SkimPlan};
+use crate::model::limits;
 use crate::words::Words;
 
 use super::failure::Failure;
@@ -33,7 +34,7 @@ pub fn plan_of(text: &str, ask: &SkimAsk, words: &Words) -> Result<SkimPlan, Fai
 /// # Errors
 /// As [`shape_of`].
 pub fn length(text: &str, words: &Words) -> Result<f64, Failure> {
-    length_mm(text, Unit::Millimetre).map_err(|why| refused(why.into(), words))
+    typed_mm(text, &limits::LENGTH_MM).map_err(|why| refused(why.into(), words))
 }
 
 /// The sentence of a note.

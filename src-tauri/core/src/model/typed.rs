@@ -1,6 +1,10 @@
 //! A number as a person gave it: a plain number, or text that may carry a unit.
 //!
-//! Text is read strictly: what could mean two things is refused, never guessed.
+//! Text is read strictly: what could mean two things is refused, never guessed. A comma is the decimal sign of most
+//! languages and the only one on their phones' pads for numbers; it is read as one unless it could part thousands.
+
+use std::borrow::Cow;
+use std::ops::RangeInclusive;
 
 use serde::{Deserialize, Serialize};
 
@@ -29,7 +33,7 @@ pub enum LengthUnit {
 /// Why text was not taken as a number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum TypedFault {
-    /// A comma: a decimal sign in one country, a group of thousands in another.
+    /// A comma that could part thousands, `1,250`, or one too many.
     Comma,
     /// A unit other than the one that goes with the field.
     OtherUnit,
@@ -79,6 +83,20 @@ impl Typed {
         if value.is_finite() { Ok(value) } else { Err(TypedFault::NotANumber) }
     }
 
+    /// As [`Self::number`], of something that lies in `range`: a comma is decimal where thousands would lie beyond it.
+    /// No bearing is 72013 mm wide, so that `72,013` can be read one way alone.
+    ///
+    /// # Errors
+    /// What keeps it from being read.
+    pub fn number_within(&self, unit: &str, range: &RangeInclusive<f64>) -> Result<f64, TypedFault> {
+        match (self.number(unit), self) {
+            (Err(TypedFault::Comma), Self::Text(text)) => {
+                one_way(without(text.trim(), unit), |thousands| range.contains(&thousands))
+            }
+            (read, _) => read,
+        }
+    }
+
     /// The length in millimetres.
     ///
     /// # Errors
@@ -88,17 +106,59 @@ impl Typed {
     }
 }
 
-fn read(text: &str, unit: &str) -> Result<f64, TypedFault> {
-    if text.contains(',') {
-        return Err(TypedFault::Comma);
+/// A number's text with a decimal point, where its comma can be nothing but a decimal sign.
+///
+/// # Errors
+/// [`TypedFault::Comma`] where it could part thousands, or stands beside another comma or a point.
+pub fn with_point(digits: &str) -> Result<Cow<'_, str>, TypedFault> {
+    if !digits.contains(',') {
+        return Ok(Cow::Borrowed(digits));
     }
-    let digits = text.strip_suffix(unit).unwrap_or(text).trim_end();
-    if let Ok(value) = digits.parse() {
+    let one_sign = digits.matches([',', '.']).count() == 1;
+    if one_sign && !parts_thousands(digits) {
+        Ok(Cow::Owned(digits.replacen(',', ".", 1)))
+    } else {
+        Err(TypedFault::Comma)
+    }
+}
+
+/// A number whose comma parts thousands or is decimal, where `can_be` says whether so many thousands can be: the decimal
+/// reading where they cannot.
+///
+/// # Errors
+/// [`TypedFault::Comma`] where it still reads two ways.
+pub fn one_way(digits: &str, can_be: impl Fn(f64) -> bool) -> Result<f64, TypedFault> {
+    let thousands = digits.replace(',', "").parse();
+    let cannot = parts_thousands(digits) && thousands.is_ok_and(|value| !can_be(value));
+    let decimal = digits.replacen(',', ".", 1).parse().ok();
+    decimal.filter(|_| cannot).ok_or(TypedFault::Comma)
+}
+
+/// One to three figures, not 0 first, a comma and three figures.
+fn parts_thousands(digits: &str) -> bool {
+    let plain = digits.strip_prefix(['-', '+']).unwrap_or(digits);
+    let figures = |part: &str| part.bytes().all(|byte| byte.is_ascii_digit());
+    plain.split_once(',').is_some_and(|(whole, rest)| {
+        let leads = (1..=3).contains(&whole.len()) && !whole.starts_with('0');
+        leads && figures(whole) && rest.len() == 3 && figures(rest)
+    })
+}
+
+fn without<'t>(text: &'t str, unit: &str) -> &'t str {
+    text.strip_suffix(unit).unwrap_or(text).trim_end()
+}
+
+fn read(text: &str, unit: &str) -> Result<f64, TypedFault> {
+    if let Ok(value) = with_point(without(text, unit))?.parse() {
         return Ok(value);
     }
     let number_before =
-        |sign: &&str| text.strip_suffix(*sign).is_some_and(|rest| rest.trim_end().parse::<f64>().is_ok());
+        |sign: &&str| text.strip_suffix(*sign).is_some_and(|rest| is_number(rest.trim_end()));
     Err(if SIGNS.iter().any(number_before) { TypedFault::OtherUnit } else { TypedFault::NotANumber })
+}
+
+fn is_number(digits: &str) -> bool {
+    with_point(digits).is_ok_and(|plain| plain.parse::<f64>().is_ok())
 }
 
 #[cfg(test)]
@@ -120,8 +180,33 @@ mod tests {
     }
 
     #[test]
+    fn a_comma_is_decimal_where_it_can_be_nothing_else() {
+        check("0,08", LengthUnit::Mm, Ok(0.08));
+        check("0,012 mm", LengthUnit::Mm, Ok(0.012));
+        check("-80,5", LengthUnit::Mm, Ok(-80.5));
+        check("1,25", LengthUnit::Mm, Ok(1.25));
+        check("1,2500", LengthUnit::Mm, Ok(1.25));
+        check("1000,5", LengthUnit::Mm, Ok(1000.5));
+        check("0,003in", LengthUnit::Thou, Err(TypedFault::OtherUnit));
+        for two_ways in ["1,250", "-1,250", "72,013 mm", "1.234,5", "1,234,5", "1,234,567"] {
+            check(two_ways, LengthUnit::Mm, Err(TypedFault::Comma));
+        }
+    }
+
+    #[test]
+    fn thousands_that_cannot_be_leave_one_way_to_read_a_comma() {
+        let within = |text: &str| Typed::Text(text.to_owned()).number_within("mm", &(1.0..=1_000.0));
+        assert_eq!(within("72,013"), Ok(72.013));
+        assert_eq!(within("72,013 mm"), Ok(72.013));
+        assert_eq!(within("72.013"), Ok(72.013));
+        assert_eq!(within("1,234,567"), Err(TypedFault::Comma));
+        assert_eq!(within("a,bcd"), Err(TypedFault::NotANumber));
+        let lever = Typed::Text("1,250".to_owned()).number_within("mm", &(0.0..=10_000.0));
+        assert_eq!(lever, Err(TypedFault::Comma), "a shaft may be 1250 mm long");
+    }
+
+    #[test]
     fn what_could_mean_two_things_is_refused() {
-        check("0,08", LengthUnit::Mm, Err(TypedFault::Comma));
         check("3 thou", LengthUnit::Mm, Err(TypedFault::OtherUnit));
         check("0.003in", LengthUnit::Thou, Err(TypedFault::OtherUnit));
         check("8 µm", LengthUnit::Mm, Err(TypedFault::OtherUnit));

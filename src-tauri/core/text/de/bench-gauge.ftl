@@ -56,12 +56,12 @@ gauge-maker-first = Vorschrift und Angaben des Herstellers gehen allem vor, was 
 ## Absagen.
 error-gauge-file-unreadable = Die Messuhrdatei ist nicht lesbar
 error-gauge-file-unreadable-help = Prüfen Sie, ob die Datei vollständig ist und die Form der Dateien in demo-data/bench hat. Es wurde nichts beurteilt.
-error-decimal-comma = Eine Zahl ist mit Komma geschrieben
-error-decimal-comma-help = Schreiben Sie sie mit Punkt, etwa 0.08: Ein Komma heißt hier dies und dort das.
+error-decimal-comma = Eine Zahl lässt sich auf zwei Arten lesen
+error-decimal-comma-help = Ihr Komma kann Dezimalzeichen sein oder Tausender trennen. Hängen Sie eine Null an, etwa 1,2500, oder lassen Sie das Komma weg.
 error-mixed-units = Einheiten sind gemischt
 error-mixed-units-help = Geben Sie jede Länge in der einen Einheit der Messung an. 1 Zoll sind 25,4 mm, ein Tausendstel Zoll 0,0254 mm.
 error-not-a-number = Eine Zahl fehlt oder ist keine
-error-not-a-number-help = Geben Sie ein, was das Messgerät zeigt, in Ziffern mit Punkt.
+error-not-a-number-help = Geben Sie ein, was das Messgerät zeigt, in Ziffern, mit Punkt oder Komma.
 error-no-readings = Es gibt keine Messwerte
 error-no-readings-help = Messen Sie die ganze Bewegung vom Drücken bis zum Ziehen, fünfmal, wenn es geht, und geben Sie jeden Messwert ein.
 error-negative-reading = Ein Messwert liegt unter null

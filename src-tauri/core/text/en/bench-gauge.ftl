@@ -56,12 +56,12 @@ gauge-maker-first = The maker's procedure and figures go before anything said he
 ## Refusals.
 error-gauge-file-unreadable = The gauge file cannot be read
 error-gauge-file-unreadable-help = Check that the file is whole and has the form of the files in demo-data/bench. Nothing was judged.
-error-decimal-comma = A number is written with a comma
-error-decimal-comma-help = Write it with a point, such as 0.08: a comma means one thing here and another there.
+error-decimal-comma = A number can be read two ways
+error-decimal-comma-help = Its comma may be a decimal sign or part thousands. Add a zero at its end, such as 1,2500, or leave the comma out.
 error-mixed-units = Units are mixed
 error-mixed-units-help = Give every length in the one unit of the measurement. 1 inch is 25.4 mm, a thousandth of an inch 0.0254 mm.
 error-not-a-number = A number is missing or is none
-error-not-a-number-help = Enter what the instrument shows, as digits with a point.
+error-not-a-number-help = Enter what the instrument shows, as digits, with a point or a comma.
 error-no-readings = There are no readings
 error-no-readings-help = Read the total movement from push to pull, five times if you can, and enter every reading.
 error-negative-reading = A reading is below zero

@@ -56,12 +56,12 @@ gauge-maker-first = El procedimiento y los valores del fabricante van antes que 
 ## Rechazos.
 error-gauge-file-unreadable = No se puede leer el archivo del comparador
 error-gauge-file-unreadable-help = Compruebe que el archivo está entero y tiene la forma de los de demo-data/bench. No se juzgó nada.
-error-decimal-comma = Un número está escrito con coma
-error-decimal-comma-help = Escríbalo con punto, como 0.08: una coma significa una cosa aquí y otra allí.
+error-decimal-comma = Un número puede leerse de dos maneras
+error-decimal-comma-help = Su coma puede ser el signo decimal o separar los miles. Añada un cero al final, como 1,2500, o quite la coma.
 error-mixed-units = Hay unidades mezcladas
 error-mixed-units-help = Dé todas las longitudes en la única unidad de la medición. 1 pulgada son 25.4 mm; una milésima de pulgada, 0.0254 mm.
 error-not-a-number = Falta un número o no lo es
-error-not-a-number-help = Anote lo que marca el instrumento, en cifras y con punto.
+error-not-a-number-help = Anote lo que marca el instrumento, en cifras, con punto o coma.
 error-no-readings = No hay lecturas
 error-no-readings-help = Lea el movimiento total de empujar a tirar, cinco veces si puede, y anote todas las lecturas.
 error-negative-reading = Una lectura es menor que cero

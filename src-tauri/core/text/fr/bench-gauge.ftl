@@ -56,12 +56,12 @@ gauge-maker-first = La procédure et les valeurs du constructeur passent avant t
 ## Refus.
 error-gauge-file-unreadable = Le fichier du comparateur ne peut pas être lu
 error-gauge-file-unreadable-help = Vérifiez que le fichier est entier et a la forme des fichiers de demo-data/bench. Rien n’a été jugé.
-error-decimal-comma = Un nombre est écrit avec une virgule
-error-decimal-comma-help = Écrivez-le avec un point, comme 0.08 : une virgule veut dire une chose ici et une autre ailleurs.
+error-decimal-comma = Un nombre peut se lire de deux façons
+error-decimal-comma-help = Sa virgule peut être le signe décimal ou séparer les milliers. Ajoutez un zéro à la fin, comme 1,2500, ou enlevez la virgule.
 error-mixed-units = Des unités sont mélangées
 error-mixed-units-help = Donnez chaque longueur dans la seule unité de la mesure. 1 pouce fait 25.4 mm, un millième de pouce 0.0254 mm.
 error-not-a-number = Un nombre manque ou n’en est pas un
-error-not-a-number-help = Entrez ce que l’instrument montre, en chiffres avec un point.
+error-not-a-number-help = Entrez ce que l’instrument montre, en chiffres, avec un point ou une virgule.
 error-no-readings = Il n’y a pas de lectures
 error-no-readings-help = Lisez le mouvement total de poussé à tiré, cinq fois si vous pouvez, et entrez chaque lecture.
 error-negative-reading = Une lecture est en dessous de zéro

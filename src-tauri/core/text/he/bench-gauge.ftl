@@ -58,12 +58,12 @@ gauge-maker-first = הוראות היצרן ונתוניו קודמים לכל �
 ## סירובים.
 error-gauge-file-unreadable = אי אפשר לקרוא את קובץ השעון
 error-gauge-file-unreadable-help = בדקו שהקובץ שלם ובמבנה של הקבצים ב־demo-data/bench. דבר לא נשפט.
-error-decimal-comma = מספר נכתב עם פסיק
-error-decimal-comma-help = כתבו אותו עם נקודה, כמו 0.08: פסיק אומר דבר אחד כאן ודבר אחר במקום אחר.
+error-decimal-comma = אפשר לקרוא מספר אחד בשתי דרכים
+error-decimal-comma-help = הפסיק שבו יכול להיות סימן עשרוני או להפריד אלפים. הוסיפו אפס בסוף, כמו 1,2500, או השמיטו את הפסיק.
 error-mixed-units = היחידות מעורבבות
 error-mixed-units-help = תנו כל אורך ביחידה האחת של המדידה. אינץ׳ הוא 25.4 מ״מ, אלפית אינץ׳ 0.0254 מ״מ.
 error-not-a-number = מספר חסר או אינו מספר
-error-not-a-number-help = הזינו מה שהמכשיר מראה, בספרות עם נקודה.
+error-not-a-number-help = הזינו מה שהמכשיר מראה, בספרות, עם נקודה או פסיק.
 error-no-readings = אין קריאות
 error-no-readings-help = קראו את כל התנועה מדחיפה למשיכה, חמש פעמים אם אפשר, והזינו כל קריאה.
 error-negative-reading = קריאה מתחת לאפס

@@ -44,6 +44,7 @@ pub enum BoreRefusal {
     CellCount,
     NotANumber,
     DecimalComma,
+    CommaTwoWays,
     MixedUnits,
     Instrument,
     SizeImplausible,
@@ -64,7 +65,7 @@ pub enum BoreRefusal {
 
 impl BoreRefusal {
     /// Every refusal, for the test that each has its texts.
-    pub const ALL: [Self; 26] = [
+    pub const ALL: [Self; 27] = [
         Self::Empty,
         Self::NoHeader,
         Self::HeaderWord,
@@ -75,6 +76,7 @@ impl BoreRefusal {
         Self::CellCount,
         Self::NotANumber,
         Self::DecimalComma,
+        Self::CommaTwoWays,
         Self::MixedUnits,
         Self::Instrument,
         Self::SizeImplausible,
@@ -106,6 +108,7 @@ impl BoreRefusal {
             Self::CellCount => "bore-cell-count",
             Self::NotANumber => "bore-not-a-number",
             Self::DecimalComma => "bore-decimal-comma",
+            Self::CommaTwoWays => "decimal-comma",
             Self::MixedUnits => "bore-mixed-units",
             Self::Instrument => "bore-instrument",
             Self::SizeImplausible => "bore-size-implausible",

@@ -2,7 +2,10 @@
 //!
 //! Source of the factors: NIST SP 811, appendix B.8: 1 inch is 25.4 mm exactly.
 
+use std::ops::RangeInclusive;
+
 use super::fault::BoreRefusal;
+use crate::model::typed::{one_way, with_point};
 
 /// A unit a workshop writes lengths in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -66,6 +69,21 @@ pub fn length_mm(text: &str, unit: Unit) -> Result<f64, BoreRefusal> {
     }
 }
 
+/// A length as a person types it in a field or an option, outside a file's cells: as [`length_mm`] in mm, and a comma is
+/// its decimal sign unless it could part thousands that lie within `range`.
+///
+/// # Errors
+/// As [`length_mm`].
+pub fn typed_mm(text: &str, range: &RangeInclusive<f64>) -> Result<f64, BoreRefusal> {
+    let (digits, unit) = split(text.trim()).unwrap_or((text.trim(), Unit::Millimetre));
+    match with_point(digits) {
+        Ok(plain) => number(&plain).map(|value| unit.to_mm(value)),
+        Err(_) => one_way(digits, |thousands| range.contains(&unit.to_mm(thousands)))
+            .map(|value| unit.to_mm(value))
+            .map_err(|_| BoreRefusal::CommaTwoWays),
+    }
+}
+
 /// Whether a cell holds a finite number.
 pub fn is_number(text: &str) -> bool {
     text.trim().parse::<f64>().is_ok_and(f64::is_finite)
@@ -79,7 +97,7 @@ fn split(text: &str) -> Option<(&str, Unit)> {
 
 #[cfg(test)]
 mod tests {
-    use super::{BoreRefusal, Unit, length_mm, number};
+    use super::{BoreRefusal, Unit, length_mm, number, typed_mm};
 
     #[track_caller]
     fn check(text: &str, unit: Unit, expected: Result<f64, BoreRefusal>) {
@@ -95,6 +113,19 @@ mod tests {
         check("25.4 um", Unit::Inch, Ok(0.0254));
         check("72.013", Unit::Millimetre, Ok(72.013));
         check("-3", Unit::Micrometre, Ok(-0.003));
+    }
+
+    #[test]
+    fn a_typed_length_takes_a_comma_that_reads_one_way() {
+        let seat = |text: &str| typed_mm(text, &(1.0..=1_000.0));
+        assert_eq!(seat("72,1"), Ok(72.1));
+        assert_eq!(seat("72,013"), Ok(72.013), "no seat is 72013 mm wide");
+        assert_eq!(seat("2,835 in"), Ok(2.835 * 25.4));
+        assert_eq!(seat("72,013um"), Err(BoreRefusal::CommaTwoWays), "72013 um are a seat");
+        assert_eq!(typed_mm("1,250", &(-1e6..=1e6)), Err(BoreRefusal::CommaTwoWays));
+        assert_eq!(seat("1.234,5"), Err(BoreRefusal::CommaTwoWays));
+        assert_eq!(seat("NaN"), Err(BoreRefusal::NotANumber));
+        assert_eq!(seat("4,5 cm"), Err(BoreRefusal::NotANumber));
     }
 
     #[test]

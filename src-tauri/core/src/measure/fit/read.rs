@@ -3,7 +3,7 @@
 use super::fault::FitFault;
 use super::sizes;
 use crate::model::fit::{FitInput, SizeStand, Sleeve};
-use crate::model::typed::{LengthUnit, Typed};
+use crate::model::typed::Typed;
 use crate::trade::bench::BenchTables;
 use crate::trade::bench::rows::Material;
 
@@ -120,7 +120,7 @@ fn sleeve<'t>(given: &Sleeve, tables: &'t BenchTables, nominal: f64) -> Result<C
 }
 
 fn length(typed: Option<&Typed>) -> Result<Option<f64>, FitFault> {
-    Ok(typed.map(|typed| typed.length_mm(LengthUnit::Mm)).transpose()?)
+    Ok(typed.map(sizes::mm).transpose()?)
 }
 
 fn temperature(range: &[Typed; 2]) -> Result<[f64; 2], FitFault> {

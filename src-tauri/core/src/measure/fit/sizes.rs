@@ -2,8 +2,17 @@
 
 use super::fault::FitFault;
 use crate::model::fit::{Measured, SizeFrom, SizeStand, Spread};
-use crate::model::typed::LengthUnit;
+use crate::model::limits;
+use crate::model::typed::{LengthUnit, Typed, TypedFault};
 use crate::trade::bench::BenchTables;
+
+/// A size of a bearing, a seat or a sleeve as it was typed, millimetres.
+///
+/// # Errors
+/// What keeps it from being read.
+pub fn mm(typed: &Typed) -> Result<f64, TypedFault> {
+    typed.number_within(LengthUnit::Mm.sign(), &limits::DIAMETER_MM)
+}
 
 /// A hole of a class at a nominal diameter.
 ///
@@ -31,7 +40,7 @@ pub fn of_bearing(tables: &BenchTables, nominal: f64) -> Result<SizeStand, FitFa
 /// # Errors
 /// What keeps it from being read; [`FitFault::MeasuredSizeRefused`] further than `apart` from `near`.
 pub fn of_measured(measured: &Measured, near: f64, apart: f64) -> Result<SizeStand, FitFault> {
-    let size = measured.size.length_mm(LengthUnit::Mm)?;
+    let size = mm(&measured.size)?;
     let expanded = match &measured.expanded_um {
         Some(expanded) => expanded.number("um")? / 1000.0,
         None => 0.0,

@@ -3,6 +3,7 @@
 use super::budget::{Arms, AtWork};
 use super::fault::GaugeFault;
 use crate::model::gauge::{GaugeInput, Limit, LimitSource, Place};
+use crate::model::limits;
 use crate::model::standing::Support;
 use crate::trade::bench::BenchTables;
 
@@ -97,7 +98,7 @@ fn limit(input: &GaugeInput, tables: &BenchTables, ratio: f64) -> Result<Limit, 
     }
     match &input.bearing {
         Some(bearing) if input.support != Support::Rubber => {
-            let row = tables.clearance(bearing.bore_mm.number("mm")?).ok_or(GaugeFault::BoreNotTabled)?;
+            let row = tables.clearance(bearing.bore_mm.number_within("mm", &limits::DIAMETER_MM)?).ok_or(GaugeFault::BoreNotTabled)?;
             let [_, most_um] = row.of(bearing.group);
             known(LimitSource::InternalClearance, most_um / 1000.0)
         }
