@@ -43,9 +43,14 @@ it('writes pasted coordinates under a header of their own mark, and a whole file
   expect(boreFile({ ...grid, points: 'bore,kind=coordinates\nx,y\n1,2' })).toBe('bore,kind=coordinates\nx,y\n1,2');
 });
 
+it('keeps a typed comma out of a header that commas part', () => {
+  const grid = { ...emptyGrid('coordinates', 1, 1), points: '36.01,0', mpe: '0,004', wall: '6,4', seat: '1,250' };
+  expect(boreFile(grid)).toContain('mpe=0.004,wall=6.4mm,seat=1,250mm,');
+});
+
 it('writes what a calliper or a rule measured in mm, whatever the bore gauge shows', () => {
   const grid = { ...emptyGrid('dial', 1, 1), unit: 'um' as const, wall: '6.4', wall_error: '0,05', seat: '17mm' };
-  expect(boreFile(grid)).toContain('wall=6.4mm;wall-error=0,05;seat=17mm;');
+  expect(boreFile(grid)).toContain('wall=6.4mm;wall-error=0,05mm;seat=17mm;');
 });
 
 it('names zero and sign for a dial alone', () => {

@@ -1,6 +1,8 @@
 // A grid of readings as the bore file that the core reads. Nothing is converted or judged here: numbers go
 // as they were typed, and the core says what it cannot read, by line.
 
+import { decimalOf } from './written.ts';
+
 export type BoreKind = 'two-point' | 'three-point' | 'dial' | 'coordinates';
 
 /** What a bore was read with and where; every number as typed. */
@@ -69,10 +71,14 @@ export function boreFile(grid: BoreGrid): string {
   const [first] = points;
   // A whole file may be pasted too: it says everything itself.
   if (grid.kind === 'coordinates' && first?.startsWith('bore')) return grid.points;
-  const word = (name: string, value: string): string[] => (value.trim() === '' ? [] : [`${name}=${value.trim()}`]);
+  const mark = grid.kind === 'coordinates' ? ([';', '\t', ','].find((one) => first?.includes(one)) ?? ';') : ';';
+  // Between commas that part cells, a decimal comma would part its number.
+  const plain = (value: string): string =>
+    mark === ',' && decimalOf(value) !== null ? value.trim().replace(',', '.') : value.trim();
+  const word = (name: string, value: string): string[] => (value.trim() === '' ? [] : [`${name}=${plain(value)}`]);
   // Beside a bore these are taken with a calliper or a rule: in mm whatever the bore gauge shows.
   const mm = (name: string, value: string): string[] =>
-    word(name, /^[\d.]+$/.test(value.trim()) ? `${value.trim()}mm` : value);
+    word(name, value).map((said) => (/^[\d.,]+$/.test(value.trim()) ? `${said}mm` : said));
   const dial = grid.kind === 'dial';
   const header = [
     'bore',
@@ -88,7 +94,6 @@ export function boreFile(grid: BoreGrid): string {
     `turn=${grid.turn}`,
   ];
   if (grid.kind === 'coordinates') {
-    const mark = [';', '\t', ','].find((one) => first?.includes(one)) ?? ';';
     const columns = first?.split(mark).length === 3 ? ['depth_mm', 'x', 'y'] : ['x', 'y'];
     const named = /^[a-z]/i.test(first ?? '');
     return [header.join(mark), ...(named ? [] : [columns.join(mark)]), ...points, ''].join('\n');
