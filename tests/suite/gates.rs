@@ -66,6 +66,22 @@ fn steps_stay_shut_until_every_gate_is_confirmed() {
     }
 }
 
+/// Its own caution wants the parking brake on; before the car may creep it is off and the chocks are out.
+#[test]
+fn the_selector_is_moved_with_the_brake_set_and_the_chocks_in() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "automated-clutch", "");
+    enter(&steady, &standing, "running");
+    let rattles = json!({ "ask": "answer", "visit": standing.visit, "step": "idle-noise", "value": ["rattle"] });
+    let standing = ask(&steady, rattles);
+    let step = standing.steps.iter().find(|step| step.id == "selector-effect").unwrap();
+    assert_eq!((step.set.as_deref(), &step.lock), (Some("running"), &None));
+    assert!(gates(&standing, "running").iter().any(|gate| gate == "brake-and-chocks"));
+    assert_eq!(code(&steady, answer(&standing.visit, "selector-effect", "gone")), "ok");
+    enter(&steady, &standing, "creep");
+    assert_eq!(code(&steady, answer(&standing.visit, "selector-effect", "less")), "gate-closed");
+}
+
 #[test]
 fn gates_record_who_and_when() {
     let (_folder, steady) = scratch();
