@@ -99,25 +99,55 @@ test("a practice visit is thrown away with one tap", async () => {
 
 test("the screen for the driver opens only while running or creeping gates stand entered", async () => {
   const visit = await opened(ask, "DV 1", { gearbox: "automated-clutch" });
-  await goTo(`#/visit/${visit}/driver`);
-  await phone.quiet();
-  assert.equal(await phone.id("driver").count(), 0);
-  for (const set of ["running", "creep", "lift"]) {
+  const driver = (step) => goTo(`#/visit/${visit}/driver/${step}`);
+  const shut = async (step, why) => {
+    await driver(step);
+    await phone.quiet();
+    assert.equal(await phone.id("driver").count(), 0, why);
+  };
+  await shut("idle-noise", "before the gates");
+  for (const [set, step, words] of [
+    ["running", "idle-noise", /idle[^]*pedal/i],
+    ["creep", "creep-noise", /off the brake/],
+    ["lift", "play-vertical", null],
+  ]) {
     await enter(ask, visit, set);
     await phone.page.reload();
-    await goTo(`#/visit/${visit}/driver`);
     if (set === "lift") {
-      await phone.quiet();
-      assert.equal(await phone.id("driver").count(), 0, "nobody drives while somebody may be under the car");
+      for (const each of ["idle-noise", step]) await shut(each, "nobody drives while somebody may be under the car");
       break;
     }
+    await driver(step);
+    await phone.id("driver").waitFor();
     assert.equal(await phone.id("driver").getAttribute("data-set"), set);
-    assert.match(await phone.id("driver").innerText(), set === "running" ? /idle[^]*pedal/i : /off the brake/);
+    assert.match(await phone.id("driver").innerText(), words);
     assert.ok(await inView("driver-stopped"), "all of it without scrolling");
     await tap("driver-stopped");
     await phone.page.waitForFunction(() => location.hash.endsWith("step/running-stop"));
     await ask({ ask: "leave-part", visit });
   }
+});
+
+test("the driver reads of the step that the phone was handed over for, wherever the walk waits", async () => {
+  const visit = await opened(ask, "DV 3", { gearbox: "automated-clutch" });
+  await enter(ask, visit, "running");
+  const { position } = await ask({ ask: "look", visit });
+  assert.notEqual(position.step, "neutral-2500-buzz");
+  for (const [step, words] of [["neutral-2500-buzz", /2,500 rpm/], ["idle-noise", /Let the engine idle/]]) {
+    await goTo(`#/visit/${visit}/step/${step}`);
+    await tap("go-driver");
+    await phone.id("driver").waitFor();
+    assert.match(await phone.id("driver").innerText(), words);
+    await tap("driver-done");
+    await phone.page.waitForFunction((end) => location.hash.endsWith(end), `step/${step}`);
+  }
+  await answer(ask, visit, "idle-noise", ["rattle"]);
+  await phone.page.reload();
+  await goTo(`#/visit/${visit}/step/selector-effect`);
+  await phone.id("answer-gone").waitFor();
+  assert.equal(await phone.id("go-driver").count(), 0, "a foot is hard on the brake there, not off the pedal");
+  await goTo(`#/visit/${visit}/driver/selector-effect`);
+  await phone.page.waitForFunction(() => !location.hash.includes("/driver/"));
 });
 
 test("the driver's screen closes when the part is left behind its back", async () => {
@@ -128,7 +158,7 @@ test("the driver's screen closes when the part is left behind its back", async (
   await phone.id("driver").waitFor();
   await ask({ ask: "leave-part", visit });
   await phone.page.reload();
-  await phone.page.waitForFunction(() => !location.hash.endsWith("driver"));
+  await phone.page.waitForFunction(() => !location.hash.includes("/driver/"));
 });
 
 test("Back goes one screen back", async () => {

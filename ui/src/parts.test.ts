@@ -25,7 +25,7 @@ const PLACES: Place[] = [
   { screen: 'finding', visit: 'a-1' },
   { screen: 'note', visit: 'a-1' },
   { screen: 'ledger', visit: 'a-1' },
-  { screen: 'driver', visit: 'a-1' },
+  { screen: 'driver', visit: 'a-1', step: 'idle-noise' },
   { screen: 'settings' },
 ];
 

@@ -20,7 +20,7 @@ const ADDRESSES = {
   looks: 'visit/:visit/looks',
   gauge: 'visit/:visit/gauge/:step',
   photo: 'visit/:visit/photo/:step',
-  driver: 'visit/:visit/driver',
+  driver: 'visit/:visit/driver/:step',
   before: 'visit/:visit/before',
   result: 'visit/:visit/result',
   finding: 'visit/:visit/finding',

@@ -2,9 +2,29 @@
 // otherwise the same step.
 import { t, tFirst } from './text.svelte.ts';
 import type { AnswerValue } from './types/AnswerValue.ts';
+import type { Standing } from './types/Standing.ts';
 import type { StepStand } from './types/StepStand.ts';
 import type { Temperature } from './types/Temperature.ts';
 import type { TurnsWith } from './types/TurnsWith.ts';
+
+/** The gate sets behind which somebody sits in a car that stands or creeps, and may be handed the phone. */
+const AT_THE_SEAT = ['running', 'creep'];
+/** Steps whose own words say what a foot does: those of the driver's screen would say otherwise. */
+const IN_ITS_OWN_WORDS = ['clutch-pedal-effect', 'selector-effect'];
+
+/** Whether somebody in the seat can be handed the phone for this step. */
+export function isDriven(step: StepStand, entered: string | null): boolean {
+  const { set } = step;
+  const seated = set !== null && set === entered && AT_THE_SEAT.includes(set);
+  return seated && step.lock === null && !IN_ITS_OWN_WORDS.includes(step.id);
+}
+
+/** The step behind these gates that the phone is handed over for: where the walk stands, else the first. */
+export function drivenBehind(standing: Standing, set: string): StepStand | null {
+  const driven = standing.steps.filter((step) => step.set === set && isDriven(step, standing.entered));
+  const { position } = standing;
+  return driven.find(({ id }) => position.at === 'step' && position.step === id) ?? driven[0] ?? null;
+}
 
 /** The step whatever support it is done at: `play-vertical` of `play-vertical:2`. */
 export function baseOf(step: string): string {
