@@ -161,6 +161,27 @@ test("the driver's screen closes when the part is left behind its back", async (
   await phone.page.waitForFunction(() => !location.hash.includes("/driver/"));
 });
 
+test("what holds the car up stands above its safety checks and can be said anew", async () => {
+  const visit = await opened(ask, "LF 1");
+  await ask({ ask: "choose-order", visit, order: "under-car-first" });
+  await goTo(`#/visit/${visit}/gates/lift`);
+  await tap("lift-platform");
+  assert.match(await phone.id("lift-said").innerText(), /Platform lift/);
+  assert.equal(await phone.id("gate-shaken-low").count(), 0, "nobody shakes a car on a platform");
+  await tap("lift-said");
+  await tap("lift-two-post");
+  assert.match(await phone.id("lift-said").innerText(), /Two-post lift/);
+  await tap("gate-empty-and-still");
+  await chosen("gate-empty-and-still");
+  await phone.page.reload();
+  assert.match(await phone.id("lift-said").innerText(), /Two-post lift/, "it stands in the visit");
+  await tap("lift-said");
+  await phone.page.waitForFunction(() => location.hash.endsWith("leave/lift"));
+  await tap("leave");
+  await goTo(`#/visit/${visit}/gates/lift`);
+  await tap("lift-platform");
+});
+
 test("Back goes one screen back", async () => {
   const visit = await opened(ask, "BK 1");
   await goTo("#/");
