@@ -182,6 +182,24 @@ test("what holds the car up stands above its safety checks and can be said anew"
   await tap("lift-platform");
 });
 
+test("what to look for stays while several things are marked, and no answer moves out of reach", async () => {
+  const visit = await opened(ask, "RD 1");
+  await enter(ask, visit, "running");
+  await goTo(`#/visit/${visit}/step/idle-noise`);
+  for (const noise of ["rattle", "whine"]) {
+    await tap(`answer-${noise}`);
+    await chosen(`answer-${noise}`);
+    await phone.quiet();
+    for (const words of [".words .watch", ".words .do"]) assert.ok(await phone.page.locator(words).isVisible(), words);
+    for (const each of ["none", "rattle", "whine"]) assert.ok(await inView(`answer-${each}`), `${each} after ${noise}`);
+  }
+  await tap("go-result");
+  await goTo(`#/visit/${visit}/step/idle-noise`);
+  assert.equal(await phone.page.locator(".words").count(), 0, "whoever comes back asks for it");
+  await tap("how");
+  await phone.page.locator(".words .do").waitFor();
+});
+
 test("Back goes one screen back", async () => {
   const visit = await opened(ask, "BK 1");
   await goTo("#/");
