@@ -11,7 +11,7 @@ reason-at-support-3-owner = Es ist das dritte der Lager dieser Welle.
 
 ## Schritte.
 step-support-look = Gummilager ansehen
-step-support-look-do = Gummi rundum und beidseitig ausleuchten, dann Halter und Schrauben. Alles antippen, was Sie sehen.
+step-support-look-do = Gummi rundum und beidseitig ausleuchten, dann Halter und Schrauben. Ankreuzen, was Sie finden.
 step-support-look-watch = Heißer Auspuff in der Nähe. Nicht an den Halter hängen. Orange Kabel nicht berühren. Die Herstellervorschrift geht vor.
 step-clutch-pedal-effect = Kupplungspedal getreten
 step-clutch-pedal-effect-do = Getriebe im Leerlauf, Motor im Leerlauf. Kupplungspedal ganz durchtreten. Verschwindet das Rasseln? Pedal wieder kommen lassen.

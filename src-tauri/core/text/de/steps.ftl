@@ -10,7 +10,7 @@ step-idle-speed-do = Motor beruhigen lassen. Drehzahlmesser oder Diagnosegerät 
 step-idle-speed-watch = Bleiben Sie auf dem Sitz. Niemand an Welle und Räder lassen. Die Vorschrift des Herstellers geht vor.
 
 step-idle-noise = Geräusch im Leerlauf
-step-idle-noise-do = Vom Sitz aus horchen. Jedes gehörte Geräusch antippen. Was fehlt, gilt als nicht gehört.
+step-idle-noise-do = Vom Sitz aus horchen. Jedes gehörte Geräusch ankreuzen. Was fehlt, gilt als nicht gehört.
 step-idle-noise-watch = Nicht unter das Auto beugen, um besser zu hören. Bei hartem Klopfen sofort Motor aus. Die Vorschrift des Herstellers geht vor.
 
 step-idle-raise-effect = Leerlauf etwas erhöht
@@ -49,7 +49,7 @@ step-engagement-reset-effect-do = Kupplungspunkt auf den Standard des Hersteller
 step-engagement-reset-effect-watch = Nur nach Herstellervorschrift stellen, Bremse getreten. Das Auto kann beim ersten Versuch einen Satz machen.
 
 step-housing-look = Gehäuse ansehen
-step-housing-look-do = Gehäuse rundum ausleuchten. Nach Rissen, lockeren Schrauben, Spuren, Fett oder Staub suchen. Alles antippen, was Sie sehen.
+step-housing-look-do = Gehäuse rundum ausleuchten. Nach Rissen, lockeren Schrauben, Spuren, Fett oder Staub suchen. Ankreuzen, was Sie finden.
 step-housing-look-watch = Heißer Auspuff daneben. Nicht an das Gehäuse hängen. Orange Kabel nicht berühren. Die Vorschrift des Herstellers geht vor.
 
 step-play-vertical = Spiel auf und ab
@@ -73,7 +73,7 @@ step-turn-by-hand-do = Leerlauf nach Herstellerangabe. Welle langsam eine volle 
 step-turn-by-hand-watch = Abstand zu den Rädern: frei hängend können sie drehen. Auf einer Fahrbahnbühne vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach P oder Gang nach Herstellervorschrift.
 
 step-coupling-look = Gelenke und Gelenkscheiben ansehen
-step-coupling-look-do = Jede Gelenkscheibe, jedes Gelenk ausleuchten: Risse, Gummi, Manschetten, Schrauben, Verschleiß. Alles antippen, was Sie sehen.
+step-coupling-look-do = Jede Gelenkscheibe, jedes Gelenk ausleuchten: Risse, Gummi, Manschetten, Schrauben, Verschleiß. Ankreuzen, was Sie finden.
 step-coupling-look-watch = Augen schützen: Rost und Schmutz fallen. Keine Finger zwischen die Arme eines Gelenks. Die Vorschrift des Herstellers geht vor.
 
 step-shaft-look = Welle ansehen

@@ -11,7 +11,7 @@ reason-at-support-3-owner = It is the third of the shaft's bearings.
 
 ## Steps.
 step-support-look = Look at the rubber support
-step-support-look-do = Light the rubber all round, both sides, then bracket and bolts. Tap everything you see.
+step-support-look-do = Light the rubber all round, both sides, then bracket and bolts. Mark on screen all you find.
 step-support-look-watch = Hot exhaust close by. Do not hang on the bracket. Leave orange cables alone. The maker's procedure comes first.
 step-clutch-pedal-effect = Clutch pedal pressed
 step-clutch-pedal-effect-do = Gearbox in neutral, engine idling. Press the clutch pedal right down. Does the rattle go? Let it up again.

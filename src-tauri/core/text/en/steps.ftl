@@ -10,7 +10,7 @@ step-idle-speed-do = Let the engine settle. Read the rev counter or the scan too
 step-idle-speed-watch = Stay in the seat. Keep everybody away from the shaft and the wheels. The maker's procedure comes first.
 
 step-idle-noise = Noise at idle
-step-idle-noise-do = Listen from the seat. Tap every noise you hear. A noise you leave out counts as not heard.
+step-idle-noise-do = Listen from the seat. Mark every noise you hear. One you leave out counts as not heard.
 step-idle-noise-watch = Do not lean under the car to hear better. A heavy knock: stop the engine at once. The maker's procedure comes first.
 
 step-idle-raise-effect = Idle raised a little
@@ -49,7 +49,7 @@ step-engagement-reset-effect-do = Set the engagement speed to the maker's standa
 step-engagement-reset-effect-watch = Set it only by the maker's procedure, brake held. The car can lurch on the first try.
 
 step-housing-look = Look at the housing
-step-housing-look-do = Light the housing all round. Look for cracks, loose fasteners, marks, grease or dust. Tap everything you see.
+step-housing-look-do = Light the housing all round. Look for cracks, loose fasteners, marks, grease or dust. Mark on screen all you find.
 step-housing-look-watch = Hot exhaust close by. Do not hang on the housing. Leave orange cables alone. The maker's procedure comes first.
 
 step-play-vertical = Play up and down
@@ -73,7 +73,7 @@ step-turn-by-hand-do = Neutral, as the maker says. Turn the shaft slowly, one fu
 step-turn-by-hand-watch = Keep clear of the wheels: hanging free they may turn. On a platform, chock them before neutral. Fingers clear of joints. Then back to park or gear, as the maker says.
 
 step-coupling-look = Look at the couplings
-step-coupling-look-do = Light each coupling and joint. Look for cracks, torn rubber or boots, loose or missing bolts, wear. Tap everything you see.
+step-coupling-look-do = Light each coupling and joint. Look for cracks, torn rubber or boots, loose or missing bolts, wear. Mark on screen all you find.
 step-coupling-look-watch = Wear eye protection: rust and grit fall. Do not put fingers between the arms of a joint. The maker's procedure comes first.
 
 step-shaft-look = Look at the shaft

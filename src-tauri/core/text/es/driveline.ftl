@@ -11,7 +11,7 @@ reason-at-support-3-owner = Es el tercero de los rodamientos del árbol.
 
 ## Pasos.
 step-support-look = Mirar el soporte de goma
-step-support-look-do = Ilumine la goma todo alrededor, por los dos lados, y luego el soporte y sus tornillos. Toque todo lo que vea.
+step-support-look-do = Ilumine la goma todo alrededor, por los dos lados, y luego el soporte y sus tornillos. Anote lo que encuentre.
 step-support-look-watch = Escape caliente cerca. No se cuelgue del soporte. No toque los cables naranjas. Primero, el procedimiento del fabricante.
 step-clutch-pedal-effect = Pedal de embrague pisado
 step-clutch-pedal-effect-do = Caja en punto muerto, motor al ralentí. Pise el embrague a fondo. ¿Desaparece el traqueteo? Suéltelo.

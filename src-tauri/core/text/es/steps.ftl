@@ -10,7 +10,7 @@ step-idle-speed-do = Deje que el motor se estabilice. Lea el cuentarrevoluciones
 step-idle-speed-watch = Quédese en el asiento. Que nadie se acerque al árbol ni a las ruedas. El procedimiento del fabricante va primero.
 
 step-idle-noise = Ruido al ralentí
-step-idle-noise-do = Escuche desde el asiento. Toque cada ruido que oiga. Lo que no toque cuenta como no oído.
+step-idle-noise-do = Escuche desde el asiento. Marque cada ruido que oiga. Lo que no marque cuenta como no oído.
 step-idle-noise-watch = No se asome bajo el coche para oír mejor. Si hay golpeteo fuerte, pare el motor al momento. El procedimiento del fabricante va primero.
 
 step-idle-raise-effect = Ralentí algo más alto
@@ -49,7 +49,7 @@ step-engagement-reset-effect-do = Ponga el régimen de acoplamiento en el están
 step-engagement-reset-effect-watch = Ajústelo solo según el fabricante, con el freno pisado. El coche puede dar un tirón al primer intento.
 
 step-housing-look = Mirar el soporte
-step-housing-look-do = Ilumine el soporte todo alrededor. Busque grietas, tornillos flojos, marcas, grasa o polvo. Toque todo lo que vea.
+step-housing-look-do = Ilumine el soporte todo alrededor. Busque grietas, tornillos flojos, marcas, grasa o polvo. Anote lo que encuentre.
 step-housing-look-watch = El escape caliente está cerca. No se cuelgue del soporte. No toque los cables naranjas. El procedimiento del fabricante va primero.
 
 step-play-vertical = Juego arriba y abajo
@@ -73,7 +73,7 @@ step-turn-by-hand-do = Punto muerto, como dice el fabricante. Gire el árbol des
 step-turn-by-hand-watch = Lejos de las ruedas: colgadas pueden girar. En plataforma, cálcelas antes del punto muerto. Dedos lejos de las articulaciones. Después, P o una marcha, como diga el fabricante.
 
 step-coupling-look = Mirar los acoplamientos
-step-coupling-look-do = Ilumine cada acoplamiento y articulación: grietas, goma, fuelles, tornillos, desgaste. Toque todo lo que vea.
+step-coupling-look-do = Ilumine cada acoplamiento y articulación: grietas, goma, fuelles, tornillos, desgaste. Anote lo que encuentre.
 step-coupling-look-watch = Ojos protegidos: cae óxido y suciedad. No meta los dedos entre los brazos de una articulación. El procedimiento del fabricante va primero.
 
 step-shaft-look = Mirar el árbol

@@ -11,7 +11,7 @@ reason-at-support-3-owner = C’est le troisième des roulements de l’arbre.
 
 ## Étapes.
 step-support-look = Regarder le palier en caoutchouc
-step-support-look-do = Éclairez le caoutchouc tout autour, des deux côtés, puis la patte et ses vis. Touchez tout ce que vous voyez.
+step-support-look-do = Éclairez le caoutchouc tout autour, des deux côtés, puis la patte et ses vis. Cochez ce que vous trouvez.
 step-support-look-watch = Échappement chaud à côté. Ne vous pendez pas à la patte. Ne touchez pas aux câbles orange. La procédure du constructeur passe avant.
 step-clutch-pedal-effect = Pédale d’embrayage enfoncée
 step-clutch-pedal-effect-do = Boîte au point mort, moteur au ralenti. Enfoncez la pédale d’embrayage à fond. Le cliquetis disparaît-il ? Relâchez.

@@ -10,7 +10,7 @@ step-idle-speed-do = Laissez le moteur se stabiliser. Lisez le compte-tours ou l
 step-idle-speed-watch = Restez sur le siège. Tenez tout le monde loin de l’arbre et des roues. La procédure du constructeur passe avant.
 
 step-idle-noise = Bruit au ralenti
-step-idle-noise-do = Écoutez depuis le siège. Touchez chaque bruit entendu. Un bruit non touché compte comme non entendu.
+step-idle-noise-do = Écoutez depuis le siège. Cochez chaque bruit entendu. Un bruit non coché compte comme non entendu.
 step-idle-noise-watch = Ne vous penchez pas sous la voiture pour mieux entendre. Fort cognement : arrêtez aussitôt le moteur. La procédure du constructeur passe avant.
 
 step-idle-raise-effect = Ralenti un peu relevé
@@ -49,7 +49,7 @@ step-engagement-reset-effect-do = Réglez le régime de prise au standard du con
 step-engagement-reset-effect-watch = Réglez seulement selon le constructeur, frein tenu. La voiture peut bondir au premier essai.
 
 step-housing-look = Regarder le palier
-step-housing-look-do = Éclairez le palier tout autour. Cherchez fissures, vis desserrées, traces, graisse ou poussière. Touchez tout ce que vous voyez.
+step-housing-look-do = Éclairez le palier tout autour. Cherchez fissures, vis desserrées, traces, graisse ou poussière. Cochez ce que vous trouvez.
 step-housing-look-watch = Échappement chaud tout près. Ne vous suspendez pas au palier. Ne touchez pas les câbles orange. La procédure du constructeur passe avant.
 
 step-play-vertical = Jeu de haut en bas
@@ -73,7 +73,7 @@ step-turn-by-hand-do = Point mort, comme le dit le constructeur. Tournez l’arb
 step-turn-by-hand-watch = Loin des roues : suspendues, elles peuvent tourner. Sur un pont à plateaux, calez-les avant le point mort. Doigts loin des cardans. Ensuite, P ou en prise, comme le dit le constructeur.
 
 step-coupling-look = Regarder cardans et flectors
-step-coupling-look-do = Éclairez chaque accouplement et chaque cardan. Cherchez fissures, caoutchouc ou soufflets déchirés, vis desserrées ou absentes, usure. Touchez tout ce que vous voyez.
+step-coupling-look-do = Éclairez chaque accouplement et chaque cardan. Cherchez fissures, caoutchouc ou soufflets déchirés, vis desserrées ou absentes, usure. Cochez ce que vous trouvez.
 step-coupling-look-watch = Yeux protégés : rouille et saleté tombent. Pas de doigts entre les bras d’un cardan. La procédure du constructeur passe avant.
 
 step-shaft-look = Regarder l’arbre
