@@ -69,8 +69,8 @@ step-play-far-end-do = Welle an ihrem Ende greifen. Auf und ab drücken, dann hi
 step-play-far-end-watch = Nur mit den Händen. Finger aus dem Gelenk: Es klemmt. Die Vorschrift des Herstellers geht vor.
 
 step-turn-by-hand = Welle von Hand drehen
-step-turn-by-hand-do = Leerlauf nach Herstellerangabe. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Gleichmäßige Stufen sind die Kompression: sie zählen nicht.
-step-turn-by-hand-watch = Abstand zu den Rädern: frei hängend können sie drehen. Auf einer Fahrbahnbühne vor dem Leerlauf verkeilen. Finger weg von Gelenken. Danach P oder Gang nach Herstellervorschrift.
+step-turn-by-hand-do = Nur wenn der Leerlauf schon eingelegt ist, sonst „Nicht gemacht“. Welle langsam eine volle Umdrehung drehen. Auf rauen oder schweren Lauf achten. Gleichmäßige Stufen sind die Kompression: sie zählen nicht.
+step-turn-by-hand-watch = Abstand zu den Rädern: frei hängend können sie drehen. Finger weg von Gelenken. Niemand steigt dafür ins Auto. Die Herstellervorschrift geht vor.
 
 step-coupling-look = Gelenke und Gelenkscheiben ansehen
 step-coupling-look-do = Jede Gelenkscheibe, jedes Gelenk ausleuchten: Risse, Gummi, Manschetten, Schrauben, Verschleiß. Ankreuzen, was Sie finden.

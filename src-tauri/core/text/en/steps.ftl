@@ -69,8 +69,8 @@ step-play-far-end-do = Grip the shaft at its far end. Push up and down, then sid
 step-play-far-end-watch = Hands only. Keep fingers out of the joint: it pinches. The maker's procedure comes first.
 
 step-turn-by-hand = Turn the shaft by hand
-step-turn-by-hand-do = Neutral, as the maker says. Turn the shaft slowly, one full turn. Feel for roughness or drag. Regular bumps are engine compression: do not count them.
-step-turn-by-hand-watch = Keep clear of the wheels: hanging free they may turn. On a platform, chock them before neutral. Fingers clear of joints. Then back to park or gear, as the maker says.
+step-turn-by-hand-do = Only if neutral is in already; else answer Not done. Turn the shaft slowly, one full turn. Feel for roughness or drag. Regular bumps are engine compression: do not count them.
+step-turn-by-hand-watch = Keep clear of the wheels: hanging free they may turn. Fingers clear of joints. Nobody gets into the car for it. The maker's procedure comes first.
 
 step-coupling-look = Look at the couplings
 step-coupling-look-do = Light each coupling and joint. Look for cracks, torn rubber or boots, loose or missing bolts, wear. Mark on screen all you find.

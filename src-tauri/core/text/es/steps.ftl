@@ -69,8 +69,8 @@ step-play-far-end-do = Agarre el árbol por su extremo. Empuje arriba y abajo, l
 step-play-far-end-watch = Solo las manos. Dedos fuera de la articulación: pellizca. El procedimiento del fabricante va primero.
 
 step-turn-by-hand = Girar el árbol a mano
-step-turn-by-hand-do = Punto muerto, como dice el fabricante. Gire el árbol despacio, una vuelta entera. Note si va áspero o frenado. Los topes regulares son la compresión: no cuentan.
-step-turn-by-hand-watch = Lejos de las ruedas: colgadas pueden girar. En plataforma, cálcelas antes del punto muerto. Dedos lejos de las articulaciones. Después, P o una marcha, como diga el fabricante.
+step-turn-by-hand-do = Solo si el punto muerto ya está puesto; si no, «No hecho». Gire el árbol despacio, una vuelta entera. Note si va áspero o frenado. Los topes regulares son la compresión: no cuentan.
+step-turn-by-hand-watch = Lejos de las ruedas: colgadas pueden girar. Dedos lejos de las articulaciones. Nadie sube al coche para esto. Primero, el procedimiento del fabricante.
 
 step-coupling-look = Mirar los acoplamientos
 step-coupling-look-do = Ilumine cada acoplamiento y articulación: grietas, goma, fuelles, tornillos, desgaste. Anote lo que encuentre.

@@ -69,8 +69,8 @@ step-play-far-end-do = Saisissez l’arbre par son extrémité. Poussez de haut 
 step-play-far-end-watch = Les mains seules. Doigts hors du cardan : il pince. La procédure du constructeur passe avant.
 
 step-turn-by-hand = Tourner l’arbre à la main
-step-turn-by-hand-do = Point mort, comme le dit le constructeur. Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Des bosses régulières sont la compression : elles ne comptent pas.
-step-turn-by-hand-watch = Loin des roues : suspendues, elles peuvent tourner. Sur un pont à plateaux, calez-les avant le point mort. Doigts loin des cardans. Ensuite, P ou en prise, comme le dit le constructeur.
+step-turn-by-hand-do = Seulement si le point mort est déjà mis ; sinon « Pas fait ». Tournez l’arbre lentement, un tour entier. Sentez s’il accroche ou freine. Des bosses régulières sont la compression : elles ne comptent pas.
+step-turn-by-hand-watch = Loin des roues : suspendues, elles peuvent tourner. Doigts loin des cardans. Personne ne monte dans la voiture pour cela. La procédure du constructeur passe avant.
 
 step-coupling-look = Regarder cardans et flectors
 step-coupling-look-do = Éclairez chaque accouplement et chaque cardan. Cherchez fissures, caoutchouc ou soufflets déchirés, vis desserrées ou absentes, usure. Cochez ce que vous trouvez.
