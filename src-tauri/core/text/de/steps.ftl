@@ -26,7 +26,7 @@ step-air-leak-by-ear-do = Motor an. Neben dem Auto stehen, außerhalb des Motorr
 step-air-leak-by-ear-watch = Niemand beugt sich über den Motor. Hände, Haare, Schlauch weg von Lüfter, Riemen, heißen Teilen. Nach Herstellervorschrift vorgehen.
 step-air-leak-test = Prüfung auf Nebenluft
 step-air-leak-test-do = Motor aus. Ansaugung mit Rauch füllen. Nachsehen, wo er austritt, dann Ergebnis eingeben.
-step-air-leak-test-watch = Nie brennbares Spray. Hände und Haare weg von Lüfter, Riemen und heißen Teilen. Nach Herstellervorschrift vorgehen.
+step-air-leak-test-watch = Nie brennbares Spray. Hände und Haare weg von Lüfter, Riemen und heißen Teilen. Nach Herstellervorschrift vorgehen. Erst wieder starten, wenn alle zurückgetreten sind.
 
 step-engagement-setting = Einstellung des Kupplungspunkts
 step-engagement-setting-do = Ablesen, bei welcher Drehzahl die Kupplung greifen soll. Mit dem Standard des Herstellers vergleichen.

@@ -26,7 +26,7 @@ step-air-leak-by-ear-do = Engine on. Stand beside the car, outside the engine ba
 step-air-leak-by-ear-watch = Nobody leans over the engine. Hands, hair and tube off the fan, belts and hot parts. Follow the maker's procedure.
 step-air-leak-test = Air leak test
 step-air-leak-test-do = Engine off. Fill the intake with smoke. Look where it leaves, then enter what you found.
-step-air-leak-test-watch = Never use flammable spray. Keep hands and hair off the fan, belts and hot parts. Follow the maker's procedure.
+step-air-leak-test-watch = Never use flammable spray. Keep hands and hair off the fan, belts and hot parts. Follow the maker's procedure. Start again only when everybody has stepped back.
 
 step-engagement-setting = Clutch engagement setting
 step-engagement-setting-do = Read the engagement speed the clutch is set to. Compare it with the maker's standard.

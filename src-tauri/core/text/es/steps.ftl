@@ -26,7 +26,7 @@ step-air-leak-by-ear-do = Motor en marcha. De pie junto al coche, fuera del vano
 step-air-leak-by-ear-watch = Nadie se inclina sobre el motor. Manos, pelo y tubo lejos de ventilador, correas y piezas calientes. Siga el procedimiento del fabricante.
 step-air-leak-test = Prueba de tomas de aire
 step-air-leak-test-do = Motor parado. Llene la admisión de humo. Mire por dónde sale y anote lo que encuentre.
-step-air-leak-test-watch = Nunca use spray inflamable. Manos y pelo lejos de ventilador, correas y piezas calientes. Siga el procedimiento del fabricante.
+step-air-leak-test-watch = Nunca use spray inflamable. Manos y pelo lejos de ventilador, correas y piezas calientes. Siga el procedimiento del fabricante. Arranque de nuevo solo cuando todos se hayan apartado.
 
 step-engagement-setting = Ajuste del acoplamiento del embrague
 step-engagement-setting-do = Lea a qué régimen está ajustado el embrague. Compárelo con el estándar del fabricante.

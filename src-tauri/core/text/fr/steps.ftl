@@ -26,7 +26,7 @@ step-air-leak-by-ear-do = Moteur tournant. Debout à côté de la voiture, hors 
 step-air-leak-by-ear-watch = Personne ne se penche sur le moteur. Mains, cheveux, tube loin du ventilateur, des courroies, des pièces chaudes. Suivez la procédure du constructeur.
 step-air-leak-test = Recherche de prise d’air
 step-air-leak-test-do = Moteur arrêté. Remplissez l’admission de fumée. Regardez où elle sort, puis entrez ce que vous trouvez.
-step-air-leak-test-watch = Jamais d’aérosol inflammable. Mains et cheveux loin du ventilateur, des courroies et des pièces chaudes. Suivez la procédure du constructeur.
+step-air-leak-test-watch = Jamais d’aérosol inflammable. Mains et cheveux loin du ventilateur, des courroies et des pièces chaudes. Suivez la procédure du constructeur. Redémarrez seulement quand tous se sont écartés.
 
 step-engagement-setting = Réglage de la prise d’embrayage
 step-engagement-setting-do = Lisez le régime où l’embrayage doit prendre. Comparez-le au standard du constructeur.
