@@ -99,6 +99,22 @@ test("an answer does not move the answers, and brings the photo into view", asyn
   await phone.page.setViewportSize({ width: 360, height: 740 });
 });
 
+test("a car that was let down or moved: the part is left from its safety checks and from the list of steps", async () => {
+  const visit = await underTheCar("LD 1");
+  for (const [inside, list] of [["gates/lift", false], ["step/play-vertical", true]]) {
+    await at(visit, inside);
+    if (list) await phone.id("places").tap();
+    await phone.id("leave-lift").tap();
+    await phone.id("leave").waitFor();
+  }
+  await phone.id("leave").tap();
+  await phone.page.waitForFunction(() => !location.hash.includes("/leave/"));
+  assert.equal((await ask({ ask: "look", visit })).entered, null);
+  await at(visit, "gates/lift");
+  await phone.id("lift-two-post").waitFor();
+  assert.equal(await phone.id("leave-lift").count(), 0);
+});
+
 test("how warm the housing is, is asked once in a part", async () => {
   const visit = await underTheCar("WM 1");
   await at(visit, "step/play-vertical");

@@ -13,6 +13,7 @@ ui-order-hands-on-about = Unter dem Auto: Halterung ansehen, Spiel in beiden Ric
 ui-find-out-why = Herausfinden, woher das Geräusch kommt
 ui-find-out-why-about = Die Prüfung von Hand ist fertig. Woher das Geräusch kommt, sagen die übrigen Schritte.
 ui-leave-part = Diesen Teil verlassen
+ui-lift-changed = Auto abgesenkt oder bewegt, oder jemand eingestiegen? Zuerst diesen Teil verlassen.
 
 ## Den letzten Eintrag zurücknehmen: was es ist, bevor er geht.
 ui-undo-by = Von { $by }, { $when }

@@ -13,6 +13,7 @@ ui-order-hands-on-about = Under the car: look at the support, feel the play both
 ui-find-out-why = Find out why it makes a noise
 ui-find-out-why-about = The hands-on check is done. What makes the noise takes the other steps.
 ui-leave-part = Leave this part
+ui-lift-changed = Car lowered or moved, or somebody in it? Leave this part first.
 
 ## Taking the latest entry back: what it is, before it goes.
 ui-undo-by = By { $by }, { $when }

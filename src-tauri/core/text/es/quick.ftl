@@ -13,6 +13,7 @@ ui-order-hands-on-about = Debajo del coche: mirar el soporte, sentir el juego en
 ui-find-out-why = Averiguar por qué hace ruido
 ui-find-out-why-about = La comprobación a mano está hecha. De dónde viene el ruido lo dicen los demás pasos.
 ui-leave-part = Salir de esta parte
+ui-lift-changed = ¿Se bajó o se movió el coche, o alguien subió a él? Salga antes de esta parte.
 
 ## Deshacer la última entrada: cuál es, antes de que se vaya.
 ui-undo-by = De { $by }, { $when }

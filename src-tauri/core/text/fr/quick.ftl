@@ -13,6 +13,7 @@ ui-order-hands-on-about = Sous la voiture : regarder le support, sentir le jeu 
 ui-find-out-why = Chercher d’où vient le bruit
 ui-find-out-why-about = Le contrôle à la main est fait. Les autres étapes disent d’où vient le bruit.
 ui-leave-part = Quitter cette partie
+ui-lift-changed = Voiture descendue ou déplacée, ou quelqu’un dedans ? Quittez d’abord cette partie.
 
 ## Annuler la dernière entrée : laquelle, avant qu’elle parte.
 ui-undo-by = De { $by }, { $when }
