@@ -9,6 +9,9 @@ use crate::trade::rows::SoundRow;
 
 use super::record::Record;
 
+/// What Hebrew writes onto the front of a word: and, the, in, to, that, as, from.
+const ONTO_THE_FRONT: &str = "והבלשכמ";
+
 /// The order that holds: the one chosen, else the one the complaint asks for.
 pub fn order(trade: &Trade, record: &Record) -> Order {
     record.order.unwrap_or_else(|| by_complaint(trade, &record.intake))
@@ -25,8 +28,16 @@ pub fn by_complaint(trade: &Trade, intake: &Intake) -> Order {
 pub fn complaint_sounds(trade: &Trade, intake: &Intake) -> Vec<String> {
     let text = intake.complaint.to_lowercase();
     let words: Vec<&str> = text.split(|letter: char| !letter.is_alphabetic()).collect();
-    let said =
-        |row: &SoundRow| row.words.iter().any(|start| words.iter().any(|word| word.starts_with(start)));
+    let said = |row: &SoundRow| {
+        let begins = |word: &str| row.words.iter().any(|start| word.starts_with(start));
+        words.iter().any(|word| bare(word).any(begins))
+    };
     let named = |row: &&SoundRow| intake.complaint_sounds.contains(&row.id) || said(row);
     trade.sounds.iter().filter(named).map(|row| row.id.clone()).collect()
+}
+
+/// A word as it stands, then without one, two and three such letters.
+fn bare(word: &str) -> impl Iterator<Item = &str> {
+    let without = |letter: char| ONTO_THE_FRONT.contains(letter);
+    std::iter::successors(Some(word), move |word| word.strip_prefix(without)).take(4)
 }
