@@ -173,8 +173,8 @@ note-found-more = { $count ->
 }
 
 note-means-shaft = Die Kardanwelle bringt die Kraft vom Motor zu den Rädern. Ein Lager hält die Welle ruhig.
-note-means-danger = Das ist unsere höchste Stufe. Das Auto darf nicht gefahren werden.
-note-means-warning = Das ist unsere zweite Stufe von oben. Das Auto darf nicht gefahren werden.
+note-means-danger = Das ist unsere schwerste Einstufung. Das Auto darf nicht gefahren werden.
+note-means-warning = Nur eine unserer Einstufungen wiegt schwerer. Das Auto darf nicht gefahren werden.
 note-means-caution = Etwas muss repariert oder genau angesehen werden. Schieben Sie es nicht auf.
 note-means-notice = Wir haben keinen Grund gefunden, jetzt am Lager zu arbeiten.
 note-means-unrated = Es gibt noch keine Stufe. Ein Geräusch kann auf einen Fehler deuten, doch nur die Prüfung von Hand klärt es.

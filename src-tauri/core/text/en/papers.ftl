@@ -173,8 +173,8 @@ note-found-more = { $count ->
 }
 
 note-means-shaft = The prop shaft brings the engine's power to the wheels. A bearing holds the shaft steady.
-note-means-danger = This is our highest rating. The car must not be driven.
-note-means-warning = This is our second highest rating. The car must not be driven.
+note-means-danger = This is our most serious rating. The car must not be driven.
+note-means-warning = Only one of our ratings is more serious. The car must not be driven.
 note-means-caution = Something needs a repair or a closer look. Do not put it off.
 note-means-notice = We found no reason to work on the bearing now.
 note-means-unrated = There is no rating yet. A sound can hint at a fault, but only a check by hand can decide.

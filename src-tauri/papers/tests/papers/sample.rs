@@ -338,7 +338,7 @@ pub fn note(word: &str, drawing: &str) -> Note {
             section("found", "What we found", &["The shaft moves up and down in its bearing. It must not move at all."]),
             section("means", "What it means", &[
                 "The prop shaft brings the engine's power to the wheels. A bearing holds the shaft steady.",
-                "This is our highest rating. The car must not be driven.",
+                "This is our most serious rating. The car must not be driven.",
             ]),
             section("could-happen", "What could happen", &["The shaft can break loose while you drive. It can hit the floor of the car or the road. You could lose control."]),
             section("do-now", "What to do now", &["Do not drive the car, not even home. Leave it here, or have it carried on a truck. Ask us for a price to fix it."]),
