@@ -65,12 +65,12 @@ gates-refit-why = Was gelöst wurde, lockert sich am ehesten wieder. Nur unterwi
 gate-refit-new-fasteners = Schrauben und Muttern, die der Hersteller neu verlangt, sind neu.
 gate-refit-maker-torque = Jede ist mit dem Drehmoment des Herstellers angezogen, in der Reihenfolge des Herstellers.
 gate-refit-turns-freely = Die Welle dreht sich von Hand frei.
-gate-refit-running-gates = Vor dem ersten Start werden die Bedingungen für den laufenden Motor neu bestätigt.
+gate-refit-running-gates = Vor dem ersten Start werden die Freigaben für den laufenden Motor neu bestätigt.
 
 gates-press = Bevor gepresst wird
 gates-press-why = Ein Teil, das unter der Presse nachgibt, fliegt wie ein Geschoss. Nur unterwiesene, befugte Personen; Ihre örtlichen Regeln gehen vor.
 gate-press-ring-fitted = Die Presse drückt nur auf den Ring, der eingepresst wird.
-gate-press-housing-supported = Das Gehäuse liegt gerade auf, direkt unter dem Sitz.
+gate-press-housing-supported = Das Gehäuse liegt gerade auf, direkt unter dem Lagersitz.
 gate-press-guarded = Die Presse ist abgeschirmt, niemand steht in ihrer Richtung, und es wird kein Hammer benutzt.
 gate-press-force = Das Pressen endet, sobald die Kraft über die berechnete steigt.
 verdict-gates-press = das Einpressen

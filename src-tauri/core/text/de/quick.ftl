@@ -9,9 +9,9 @@ lift-ramps = Auffahrrampen
 lift-stands = Böcke
 
 order-hands-on = Nur die Prüfung von Hand
-ui-order-hands-on-about = Unter dem Auto: Halterung ansehen, Spiel in beiden Richtungen fühlen, dann gibt es eine Bewertung. Der Rest kann folgen.
+ui-order-hands-on-about = Unter dem Auto: ansehen, was das Lager hält, Spiel in beiden Richtungen fühlen, dann steht die Einstufung. Der Rest kann folgen.
 ui-find-out-why = Herausfinden, woher das Geräusch kommt
-ui-find-out-why-about = Die Prüfung von Hand ist fertig. Woher das Geräusch kommt, sagen die übrigen Schritte.
+ui-find-out-why-about = Die Prüfung von Hand ist fertig. Die übrigen Schritte suchen die Ursache.
 ui-leave-part = Diesen Teil verlassen
 ui-lift-changed = Auto abgesenkt oder bewegt, oder jemand eingestiegen? Zuerst diesen Teil verlassen.
 

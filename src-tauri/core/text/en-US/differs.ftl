@@ -44,6 +44,7 @@ rule-touches-fibre-owner = The shaft is made of fiber, and something rubs on it.
 note-means-shaft-ends = The driveshaft brings the engine's power to the wheels. A joint at each end holds it.
 note-could-touches-fibre = The fiber can be cut where it rubs. Then the shaft can break while you drive.
 error-step-does-not-apply-help = Check layout and transmission at intake; if they are right, leave the step out.
+error-part-still-entered = Somebody is still in a part that this transmission does not have
 error-part-still-entered-help = Leave that part first, then change the transmission. Nothing was changed.
 drawing-rigid-output-speed = Where the bearing sits: the shaft runs under the floor in two parts, from the transmission to the rear axle. Between them its bearing sits in a solid metal housing.
 drawing-half-shaft = Where the bearing sits: the shaft runs across the car from the transmission to a front wheel. Beside the engine its bearing sits in a solid metal bracket.

@@ -65,12 +65,12 @@ gates-refit-why = Fasteners that were undone are the ones that come loose. Train
 gate-refit-new-fasteners = Fasteners that the maker wants new are new.
 gate-refit-maker-torque = Every one is at the maker's torque, in the maker's order.
 gate-refit-turns-freely = The shaft turns freely by hand.
-gate-refit-running-gates = Before the first start the conditions for a running engine are confirmed again.
+gate-refit-running-gates = Before the first start the safety checks for a running engine are confirmed again.
 
 gates-press = Before anything is pressed
 gates-press-why = A part that lets go under the press flies like a shot. Trained and authorised people only; your local rules come first.
 gate-press-ring-fitted = The press bears only on the ring that is being fitted.
-gate-press-housing-supported = The housing is supported square, right under the seat.
+gate-press-housing-supported = The housing is supported square, right under the bearing seat.
 gate-press-guarded = The press is guarded, nobody stands in line with it, and no hammer is used.
 gate-press-force = Pressing stops when the force goes above what was worked out.
 verdict-gates-press = pressing in

@@ -95,10 +95,10 @@ step-turn-by-hand-do-tube = Only with the tube open and the shaft free in the ha
 ## What stays open, in a headline, and joints that decide.
 headline-caution-open = Fault found; the hands-on check is still open
 finding-sum-caution-open = CAUTION: something was found, and the check that decides is still open.
-headline-still-open-danger = An earlier DANGER is not settled
-headline-still-open-warning = An earlier WARNING is not settled
-finding-sum-still-open-danger = An earlier DANGER is not settled: until it is, nothing below clears this car.
-finding-sum-still-open-warning = An earlier WARNING is not settled: until it is, nothing below clears this car.
+headline-still-open-danger = An earlier DANGER is still open
+headline-still-open-warning = An earlier WARNING is still open
+finding-sum-still-open-danger = An earlier DANGER is still open: while it is, nothing below clears this car.
+finding-sum-still-open-warning = An earlier WARNING is still open: while it is, nothing below clears this car.
 note-open-coupling-look = We have not looked at the joints of the shaft.
 limit-coupling-look = The joints and their bolts were not looked at, or not all of them.
 limit-coupling-look-owner = We have not seen all of the joints of the shaft.

@@ -11,7 +11,7 @@ lift-stands = Axle stands
 order-hands-on = Hands-on check only
 ui-order-hands-on-about = Under the car: look at the support, feel the play both ways, and there is a rating. The rest can follow.
 ui-find-out-why = Find out why it makes a noise
-ui-find-out-why-about = The hands-on check is done. What makes the noise takes the other steps.
+ui-find-out-why-about = The hands-on check is done. The remaining steps find the cause.
 ui-leave-part = Leave this part
 ui-lift-changed = Car lowered or moved, or somebody in it? Leave this part first.
 

@@ -79,8 +79,8 @@ lock-other-part = Locked: leave the part you are in first.
 lock-gates-of-another = Locked: somebody else confirmed the safety checks of this part. Leave it and confirm them yourself.
 lock-gates-too-old = Locked: the safety checks of this part were confirmed too long ago. Leave it, look again, and confirm them anew.
 lock-not-driven = Locked: this car may not be driven. The result says why.
-lock-set-apart = Locked: what was found with another layout is not settled. Answer it anew, or take it back with a reason.
-lock-earlier-danger = Locked: an earlier DANGER of this car is not settled. The hands-on check comes first, engine off.
+lock-set-apart = Locked: what was found with another layout is still open. Answer it anew, or take it back with a reason.
+lock-earlier-danger = Locked: an earlier DANGER of this car is still open. The hands-on check comes first, engine off.
 lock-danger-found = Locked: DANGER was found, so the engine is not run again.
 
 next-hands-on = Only the hands-on check decides.

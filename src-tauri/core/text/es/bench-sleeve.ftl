@@ -6,4 +6,4 @@ fit-sleeve-outside-unknown = No se sabe cuánto puede medir el casquillo por fue
 fit-sleeve-none-holds = NINGÚN CASQUILLO de este material aguanta en este alojamiento el día más caliente y se soporta el más frío. Tome otro material, o cambie el soporte.
 fit-sleeve-closes = Al entrar a presión su interior se cierra de { $least } a { $most }, { $mean } de media.
 fit-sleeve-bored = Tornéelo a { $least } hasta { $most } antes de meterlo a presión, o a la medida final después.
-fit-sleeve-bored-after = El cierre varía más de lo que el asiento permite: tornee el casquillo después de meterlo.
+fit-sleeve-bored-after = El cierre varía más de lo que el alojamiento permite: tornee el casquillo después de meterlo.

@@ -8,10 +8,10 @@ lift-pit = Foso
 lift-ramps = Rampas
 lift-stands = Borriquetas
 
-order-hands-on = Solo la comprobación a mano
+order-hands-on = Solo la prueba a mano
 ui-order-hands-on-about = Debajo del coche: mirar el soporte, sentir el juego en las dos direcciones, y hay una calificación. El resto puede seguir.
 ui-find-out-why = Averiguar por qué hace ruido
-ui-find-out-why-about = La comprobación a mano está hecha. De dónde viene el ruido lo dicen los demás pasos.
+ui-find-out-why-about = La prueba a mano está hecha. Los demás pasos buscan la causa.
 ui-leave-part = Salir de esta parte
 ui-lift-changed = ¿Se bajó o se movió el coche, o alguien subió a él? Salga antes de esta parte.
 

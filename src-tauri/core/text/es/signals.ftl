@@ -81,7 +81,7 @@ lock-gates-of-another = Bloqueado: otra persona confirmó las condiciones de est
 lock-gates-too-old = Bloqueado: las condiciones de esta parte se confirmaron hace demasiado tiempo. Salga de ella, vuelva a mirar y confírmelas de nuevo.
 lock-not-driven = Bloqueado: este coche no puede circular. El resultado dice por qué.
 lock-set-apart = Bloqueado: lo encontrado con otra disposición no está resuelto. Responda de nuevo o retírelo con un motivo.
-lock-earlier-danger = Bloqueado: un PELIGRO anterior de este coche no está resuelto. Primero la comprobación a mano, motor parado.
+lock-earlier-danger = Bloqueado: un PELIGRO anterior de este coche no está resuelto. Primero la prueba a mano, motor parado.
 lock-danger-found = Bloqueado: se encontró PELIGRO, así que el motor no se pone más en marcha.
 
 next-hands-on = Solo la prueba a mano decide.

@@ -82,7 +82,7 @@ ui-restore-damaged = { $visits ->
     [one] 1 visite est endommagée dans la sauvegarde et y est restée. Essayez une sauvegarde antérieure.
    *[other] { $visits } visites sont endommagées dans la sauvegarde et y sont restées. Essayez une sauvegarde antérieure.
 }
-ui-restore-of-another = Elle n’est pas de cet appareil : à qui elle se fie et ce qui y a été effacé n’est pas venu avec, et aucun appareil non confirmé ici n’a rendu une évaluation plus clémente.
+ui-restore-of-another = Elle n’est pas de cet appareil : à qui elle se fie et ce qui y a été effacé n’est pas venu avec, et aucun appareil non confirmé ici n’a rendu un classement plus clément.
 ui-restore-unproven = { $visits ->
     [one] 1 visite est venue avec une signature endommagée. Elle peut être lue et ne peut pas être transmise.
    *[other] { $visits } visites sont venues avec une signature endommagée. Elles peuvent être lues et ne peuvent pas être transmises.

@@ -42,7 +42,7 @@ gate-teardown-lift-gates-hold = Tout ce qui a été confirmé avant de passer de
 gate-teardown-stands-and-straps = Les chandelles sont en place et la voiture est sanglée au pont élévateur.
 gate-teardown-engine-and-gearbox-held = Moteur et boîte sont tenus par dessous avant de desserrer leurs supports.
 gate-teardown-shaft-marked = La position de l’arbre est repérée aux deux extrémités.
-gate-teardown-maker-procedure = La procédure du constructeur pour la dépose est sous la main et suivi.
+gate-teardown-maker-procedure = La procédure du constructeur pour la dépose est sous la main et suivie.
 gate-teardown-high-voltage = La haute tension, s’il y en a, a été isolée par des personnes habilitées avant de sortir un tube ou un arbre.
 
 gates-heat = Avant de chauffer ou de refroidir quoi que ce soit
@@ -70,7 +70,7 @@ gate-refit-running-gates = Avant le premier démarrage, les conditions pour le m
 gates-press = Avant de presser quoi que ce soit
 gates-press-why = Une pièce qui lâche sous la presse part comme un projectile. Personnes formées et autorisées seulement ; vos règles locales passent avant.
 gate-press-ring-fitted = La presse n’appuie que sur la bague que l’on monte.
-gate-press-housing-supported = Le logement est appuyé d’équerre, juste sous la portée.
+gate-press-housing-supported = Le palier est appuyé d’équerre, juste sous le logement.
 gate-press-guarded = La presse est protégée, personne n’est dans son axe, et aucun marteau n’est utilisé.
 gate-press-force = On arrête de presser dès que la force dépasse celle calculée.
 verdict-gates-press = l’emmanchement

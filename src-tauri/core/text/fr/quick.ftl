@@ -9,9 +9,9 @@ lift-ramps = Rampes
 lift-stands = Chandelles
 
 order-hands-on = Le contrôle à la main seul
-ui-order-hands-on-about = Sous la voiture : regarder le support, sentir le jeu dans les deux sens, et il y a une évaluation. Le reste peut suivre.
+ui-order-hands-on-about = Sous la voiture : regarder le support, sentir le jeu dans les deux sens, et le classement est là. Le reste peut suivre.
 ui-find-out-why = Chercher d’où vient le bruit
-ui-find-out-why-about = Le contrôle à la main est fait. Les autres étapes disent d’où vient le bruit.
+ui-find-out-why-about = Le contrôle à la main est fait. Les autres étapes cherchent la cause.
 ui-leave-part = Quitter cette partie
 ui-lift-changed = Voiture descendue ou déplacée, ou quelqu’un dedans ? Quittez d’abord cette partie.
 
