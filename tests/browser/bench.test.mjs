@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import { journey } from "./journey.mjs";
 import { hand, madeBy } from "./stage.mjs";
 
-const SEAT = fileURLToPath(new URL("../../demo-data/photos/seat.jpg", import.meta.url));
+const BORE = fileURLToPath(new URL("../../demo-data/photos/bore.jpg", import.meta.url));
 
 let desk;
 let phone;
@@ -150,7 +150,7 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await id("contact-partly").click();
   await phone.quiet();
   for (const count of [1, 2]) {
-    await id("photo-input-bench-pass-1").setInputFiles(SEAT);
+    await id("photo-input-bench-pass-1").setInputFiles(BORE);
     await page.waitForFunction((wanted) => document.querySelectorAll("[data-testid=photos-bench-pass-1] img").length === wanted, count);
   }
   await id("contact-all-round").click();
