@@ -1,6 +1,11 @@
 ### What American English says otherwise. Made of the English texts and of words.toml, which says how.
 
 answer-fibre-damage = Fiber damaged
+ui-backup-about = Everything in one file: visits, photos, the shop’s own settings. Keep it away from this device. It holds owners’ names.
+ui-backup-own-left-out = { $files ->
+    [one] 1 file of the shop’s own is too large, or has a name that not every system takes, and was left out.
+   *[other] { $files } files of the shop’s own are too large, or have names that not every system takes, and were left out.
+}
 ui-welcome-what = Steady takes you step by step to the bearing of a driveshaft: what to listen for from the seat, what to move by hand under the car, what to write down.
 skim-caution = Guard the chips, wear eye protection, clamp without bending the housing, and measure cold. The maker's procedure comes before this plan.
 error-bearing-outside-missing-help = Give the nominal outside diameter in millimeters, such as --bearing-od 72.
@@ -18,9 +23,11 @@ gates-machining-why = Light-alloy chips fly and cut, magnesium chips burn, and a
 gate-machining-swarf-guarded = Guards are closed, and bearings and oil passages are covered. Magnesium: sharp tools, no water, a class D extinguisher at hand.
 gates-refit-why = Fasteners that were undone are the ones that come loose. Trained and authorized people only; your local rules come first.
 gates-press-why = A part that lets go under the press flies like a shot. Trained and authorized people only; your local rules come first.
+cause-coupling-or-joint-about = A joint that links the shaft to its neighbor is worn or stiff.
+error-handover-writers = More devices wrote in the handover file than any shop has
 drawing-idle-speed = A tachometer seen from the driver's seat, its needle at idle.
 drawing-idle-raise-effect = A tachometer whose needle moves up a little from idle, and an ear beside it.
-drawing-neutral-2500-buzz = A tachometer raised from idle to 2,500, a gear lever in neutral, and waves under the driver's feet.
+drawing-neutral-2500-buzz = A tachometer raised from idle to 2,500, a shifter in neutral, and waves under the driver's feet.
 drawing-shaft-look = The whole shaft from the side; a dent, frayed fiber and the spot of a lost weight are ringed.
 reason-at-support-1 = At the first support, nearest the transmission.
 step-clutch-pedal-effect-do = Transmission in neutral, engine idling. Press the clutch pedal right down. Does the rattle go? Let it up again.
@@ -46,13 +53,14 @@ note-could-touches-fibre = The fiber can be cut where it rubs. Then the shaft ca
 error-step-does-not-apply-help = Check layout and transmission at intake; if they are right, leave the step out.
 error-part-still-entered = Somebody is still in a part that this transmission does not have
 error-part-still-entered-help = Leave that part first, then change the transmission. Nothing was changed.
+error-unknown-layout-help = Choose one of the layouts offered at intake, or add the shop's own layout file.
 drawing-rigid-output-speed = Where the bearing sits: the shaft runs under the floor in two parts, from the transmission to the rear axle. Between them its bearing sits in a solid metal housing.
 drawing-half-shaft = Where the bearing sits: the shaft runs across the car from the transmission to a front wheel. Beside the engine its bearing sits in a solid metal bracket.
 drawing-one-piece = One shaft runs under the floor from the transmission to the rear axle, with a joint at each end and no bearing between.
 gates-running-why = A turning shaft catches cloth and pulls a person in. It has killed mechanics. Trained and authorized people only; your local rules come first.
 gate-neutral-or-park = The transmission is in neutral or park.
 gates-creep-why = A creeping car will not stop for a person. Trained and authorized people only; your local rules come first.
-gate-creep-distance = Ten meters ahead and five behind are clear and stay clear.
+gate-creep-distance = Thirty feet ahead and fifteen behind are clear and stay clear.
 gates-lift-why = A car that slips, or a shaft that turns, gives no warning. Trained and authorized people only; your local rules come first.
 gate-lift-inspected = The lift's inspection is current, and nothing on it is damaged.
 error-wall-refused-help = Give it in millimeters from 0.1 to 100, or leave it out if it is not known.
@@ -61,14 +69,24 @@ repair-sheet-title = Machinist's sheet: bearing seat of the driveshaft
 date-day = { $month } { $day }, { $year }
 finding-title = Finding: driveshaft and its support bearing
 finding-sum-warning = WARNING: not to be driven. Have it taken for repair on a flatbed truck.
-finding-next-danger = Do not drive it, do not road-test it, do not start the engine again. Load it on a flatbed truck with the engine off; do not tow it on its driven wheels.
-finding-next-warning = Do not hand it back to be driven. Have it taken for repair on a flatbed truck, engine off, not towed on its driven wheels.
+finding-next-danger = Do not drive it, do not road-test it, do not start the engine again. Load it on a flatbed truck with the engine off; do not tow it on its drive wheels.
+finding-next-warning = Do not hand it back to be driven. Have it taken for repair on a flatbed truck, engine off, not towed on its drive wheels.
 field-gearbox = Transmission
-caution-sorting = Probabilities rest on workshop judgment and are not measured. Only the hands-on check decides about the bearing.
+caution-sorting = Probabilities rest on shop judgment and are not measured. Only the hands-on check decides about the bearing.
+note-found-more = { $count ->
+    [one] There is one more point. The shop can show it to you.
+   *[other] There are { $count } more points. The shop can show them to you.
+}
 note-means-shaft = The driveshaft brings the engine's power to the wheels. A bearing holds the shaft steady.
 note-now-danger = Do not drive the car, not even home. Do not start the engine. Leave it here, or have it taken on a flatbed truck. Ask us for a price to fix it.
-note-now-warning = Do not drive the car. Have it taken for repair on a flatbed truck, engine off. It must not be towed on its driven wheels.
+note-now-warning = Do not drive the car. Have it taken for repair on a flatbed truck, engine off. It must not be towed on its drive wheels.
+note-ledger = Our record of this check may be incomplete or have been changed. Ask the shop about it.
+note-ask-technician = Ask the shop that gave you this note. Name on the check: { $technician }.
+note-ask-workshop = Ask the shop that gave you this note.
+note-ask-second = You may ask another shop to look too. The maker's rules and your local law come first.
 short-now-danger = Not even home. Do not start the engine. Leave it here, or have it taken on a flatbed truck.
+short-now-warning = Have it taken for repair, engine off. It must not be towed on its drive wheels.
+lift-stands = Jack stands
 material-A356 = A356 cast aluminum
 material-A383 = A383 die-cast aluminum
 material-6061-T6 = 6061-T6 wrought aluminum
@@ -78,27 +96,35 @@ repair-bore-caption = Depth { $depth }, the least round. Deviation drawn { $time
     [clockwise] Angles count clockwise from 0°.
    *[counter] Angles count counterclockwise from 0°.
     }
-gate-road-car-fit = Brakes, steering, lights and tires were looked at. The wheel bolts are tight by the maker's figure.
+repair-caution-torque = New fasteners, at the maker's torque. A torque written here is what the shop says it used.
+gate-road-car-fit = Brakes, steering, lights and tires were looked at. The lug nuts or bolts are tight by the maker's figure.
 gate-road-stop-agreed = Agreed: at a heavy knock or a strong vibration, slow down gently, stop, engine off, have it brought back on a flatbed truck.
+ui-leave-road = Stop at a safe place. Set the brake, engine off. Put the chocks back at the shop.
 step-road-neutral-do = Same speed again, neutral for a few seconds where maker and law allow it. Then back in gear. What stays turns with the wheels: tires, wheel bearings, axle, and on most cars the shaft too.
 rule-shaft-fibre-damaged = The fiber of the shaft is damaged.
 rule-shaft-fibre-damaged-owner = The fiber shaft is damaged. It can break without warning.
+rule-cause-likely-misfire = At least 50% likely: { $cause }. Unburnt fuel from a misfire can overheat and ruin the catalytic converter.
 ui-notices = What others made, and its licenses
 ui-notices-about = Lists every part of Steady that others made, then their licenses, in English.
 ui-gearbox = Transmission
 ui-leave-lift = Tools out. Come out from under the car, everybody. Then, from outside, transmission back in park or gear.
-ui-judgements-about = Losses are workshop judgment, counted in minutes. The rating above follows its rules and not this table.
-ui-judgement-alone = These numbers are workshop judgment alone: too few confirmed outcomes yet.
+ui-judgements-about = Losses are shop judgment, counted in minutes. The rating above follows its rules and not this table.
+ui-judgement-alone = These numbers are shop judgment alone: too few confirmed outcomes yet.
 ui-judgement-alone-page = The numbers still rest on judgment alone. A layout’s numbers learn from { $enough } outcomes on.
+ui-better-than-base = The sorting says more than the shop’s base rates would.
+ui-no-better-than-base = So far the sorting says no more than the shop’s base rates would.
 ui-gauge-about = Hands only, no pry bar: push, read, pull, read. Enter the whole movement each time. Clamp or bolt the gauge’s base to the housing itself: aluminum holds no magnet. A gauge settles “unsure”; it never clears what a hand felt.
 ui-gauge-plot-about = Circles: readings. Disc and bar: mean and 95% interval. Upright line: limit; within the gray band nothing is proven.
 ui-bore-turn-counter = counterclockwise
 ui-polar-counter = Angles count counterclockwise.
+ui-polar-flagged = Ringed: does not fit its neighbors; read it again.
 headline-warning = Do not drive: flatbed truck only
 layout-rigid-engine-speed-about = One shaft from the engine to a transmission at the rear axle. It turns with the engine even while the car stands. Pushed and pulled by hand it must not move at all.
 layout-rubber-centre = Rubber center support
 layout-rubber-centre-about = Two-piece shaft behind the transmission, its center bearing in a rubber ring. Some give is normal; the maker's figure is the limit.
 seat-bare = Bare aluminum seat
+layout-file-refused = A layout file of this shop cannot be used. Correct it, or take it out of the layouts folder; the other layouts work.
+knowledge-row-refused = A row of this shop's own knowledge cannot be used. Correct it, or take it out of the knowledge folder; the other rows work.
 step-idle-speed-do = Let the engine settle. Read the tachometer or the scan tool. Enter the rpm.
 step-misfire-evidence-do = Read the misfire counts of each cylinder. Read the trouble codes.
 step-creep-noise-watch = The car moves. Brake at once if anybody comes near. Follow the maker's procedure for the transmission.
@@ -106,5 +132,10 @@ step-shaft-look-do = Look along the shaft as far as it can be seen. Look for den
 step-shaft-look-watch = Broken fiber cuts and stings: gloves on, do not run your hand along it. The shaft must not be turned by the engine. The maker's procedure comes first.
 step-shield-and-mounts-do = Press every heat shield near the shaft. Look at the engine and transmission mounts. Look for rub marks.
 looked-shaft-look-for = Dents, bends, fiber, lost weights
+scope-hours-are = The hours are what this shop usually needs; a car can need more or less.
+scope-rate = Rate: { $rate } an hour, as the shop entered it.
+ui-workshop = The shop
 ui-workshop-length-mm = Millimeters
 ui-workshop-distance-km = Kilometers
+error-workshop-too-long = The shop's particulars do not fit a paper
+error-workshop-unreadable = The shop file cannot be read
