@@ -418,14 +418,30 @@ fn where_no_bearing_holds_the_shaft_none_drags() {
     assert!(!has(&report["urgency"]["reasons"], "drag-unchecked"), "{report:#}");
 }
 
-/// What papers, bench and screens know of rules is known of those that look, and of no other.
+/// What papers, bench and screens know of rules is known of those that look, and of no other, in the same order.
 #[test]
 fn every_rule_that_looks_has_its_facts() {
-    let ids = |rules: Vec<&'static str>| rules.into_iter().collect::<std::collections::BTreeSet<_>>();
-    let looked = ids(steady_core::urgency::RULES.iter().map(|rule| rule.facts.id).collect());
-    let known = ids(steady_core::model::rules::ALL.iter().map(|facts| facts.id).collect());
+    let looked: Vec<&str> = steady_core::urgency::RULES.iter().map(|rule| rule.facts.id).collect();
+    let known: Vec<&str> = steady_core::model::rules::ALL.iter().map(|facts| facts.id).collect();
     assert_eq!(looked, known);
-    assert_eq!(known.len(), steady_core::model::rules::ALL.len(), "each once");
+    let once: std::collections::BTreeSet<&str> = known.iter().copied().collect();
+    assert_eq!(once.len(), known.len(), "each once");
+}
+
+/// A reason without its basis would be shown as if it needed none.
+#[test]
+fn every_rule_says_where_it_comes_from() {
+    let (trade, _) = steady_core::trade::load(&[]).unwrap();
+    for facts in steady_core::model::rules::ALL {
+        let basis = trade.basis_of_rule(facts.id);
+        assert!(basis.first().is_some_and(|first| !first.trim().is_empty()), "no basis of {}", facts.id);
+    }
+    for row in &trade.rules.rules {
+        let known = steady_core::model::rules::of(&row.id);
+        assert!(known.is_some(), "a basis of {}, which is no rule", row.id);
+        let number = |id: &String| trade.rules.numbers.iter().any(|number| &number.id == id);
+        assert!(row.numbers.iter().all(number), "{} turns on a number that is not there", row.id);
+    }
 }
 
 /// Whatever language it is told in, and whether or not the words are known.

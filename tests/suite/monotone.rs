@@ -15,19 +15,13 @@ use steady_core::walk::applies;
 use steady_core::walk::case::case;
 use steady_core::walk::record::{Record, StandingAnswer};
 
-const LAYOUTS: [&str; 8] = [
-    "rigid-engine-speed",
-    "rigid-output-speed",
-    "half-shaft",
-    "rubber-centre",
-    "two-centres",
-    "torque-tube",
-    "one-piece",
-    "front-shaft",
-];
-
 fn trade() -> Trade {
     load(&[]).unwrap().0
+}
+
+/// One of the layouts that are shipped, whichever these are.
+fn picked(trade: &Trade, pick: usize) -> &str {
+    &trade.layouts[pick % trade.layouts.len()].id
 }
 
 /// What is answered, as one number a step: which of the step's answers, or none.
@@ -147,9 +141,9 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 4_000, ..ProptestConfig::default() })]
 
     #[test]
-    fn worse_answers_never_lower_urgency(picks in picks(), layout in 0_usize..8, clear in any::<bool>()) {
+    fn worse_answers_never_lower_urgency(picks in picks(), layout in any::<usize>(), clear in any::<bool>()) {
         let trade = trade();
-        let layout = LAYOUTS[layout];
+        let layout = picked(&trade, layout);
         let steps = steps(&trade, layout);
         let picks = with_clear_plays(&steps, picks, clear);
         let before = answered(&steps, &picks);
@@ -181,9 +175,9 @@ proptest! {
     }
 
     #[test]
-    fn rated_byout_excuses_is_never_the_milder(picks in picks(), layout in 0_usize..8) {
+    fn suspicion_without_excuses_is_never_the_milder(picks in picks(), layout in any::<usize>()) {
         let trade = trade();
-        let layout = LAYOUTS[layout];
+        let layout = picked(&trade, layout);
         let steps = steps(&trade, layout);
         let answers = answered(&steps, &picks);
         let (_, sorting) = rated(&trade, layout, &answers);
