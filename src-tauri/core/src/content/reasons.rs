@@ -191,43 +191,53 @@ fn limits(standing: &Standing, reader: Reader) -> Vec<Sentence> {
 
 /// The id of a rule's sentence, by what was listened for, without its reader and support.
 fn rule_text(standing: &Standing, reason: &Reason) -> String {
-    let rule = &reason.rule;
+    let variant = variant(standing, reason);
+    if variant.is_empty() {
+        return reason.rule.clone();
+    }
+    let known = |facts: &rules::Facts| facts.tells.variants().contains(&variant.as_str());
+    debug_assert!(reason.facts().is_some_and(known), "{} {variant} is asked of no language", reason.rule);
+    format!("{}-{variant}", reason.rule)
+}
+
+/// One of [`Tells::variants`]; empty where the rule's own sentence says it.
+fn variant(standing: &Standing, reason: &Reason) -> String {
     if names_misfire(reason) {
-        return format!("{rule}-{MISFIRE}");
+        return MISFIRE.to_owned();
     }
     if suspects(reason) {
         let closed = standing.support == Support::Tube && !standing.urgency.complete;
-        return format!("{rule}-suspected{}", if closed { "-closed" } else { "" });
+        return if closed { "suspected-closed" } else { "suspected" }.to_owned();
     }
-    let at_far_end = [&rules::FAR_END_PLAY, &rules::FAR_END_UNSURE].iter().any(|facts| facts.id == rule);
-    if at_far_end && standing.support == Support::Absent {
-        return format!("{rule}-ends");
+    if reason.tells(Tells::FarEnd) && standing.support == Support::Absent {
+        return "ends".to_owned();
     }
     let repaired = standing.intake.occasion != Occasion::Complaint;
     if reason.tells(Tells::Cold) && repaired && standing.intake.complaint_sounds.is_empty() {
-        return format!("{rule}-repaired");
+        return "repaired".to_owned();
     }
     if !reason.tells(Tells::NoAction) {
-        return rule.clone();
+        return String::new();
+    }
+    if standing.intake.occasion == Occasion::AfterRepair {
+        return "after-repair".to_owned();
     }
     // The first rules asked for the turn by hand before they called anything good.
     let played = match standing.support {
         _ if standing.urgency.rules <= 1 => "",
-        Support::Absent => "-ends",
-        Support::Rigid | Support::Rubber | Support::Tube => "-play",
+        Support::Absent => "ends",
+        Support::Rigid | Support::Rubber | Support::Tube => "play",
     };
-    let listened = listening(standing);
-    if standing.intake.occasion == Occasion::AfterRepair {
-        return format!("{rule}-after-repair");
-    }
-    match listened {
+    let listened = match listening(standing) {
         // Neither a noise nor a vibration was complained of: there is nothing to reproduce.
-        _ if !complains(standing) => format!("{rule}{played}"),
-        Listening::NotDriven if standing.urgency.rules > 1 => format!("{rule}{played}-not-driven"),
-        Listening::Silent | Listening::NotDriven => format!("{rule}{played}-not-reproduced"),
-        Listening::NotDone => format!("{rule}{played}-not-listened"),
-        Listening::Heard => format!("{rule}{played}"),
-    }
+        _ if !complains(standing) => "",
+        Listening::NotDriven if standing.urgency.rules > 1 => "not-driven",
+        Listening::Silent | Listening::NotDriven => "not-reproduced",
+        Listening::NotDone => "not-listened",
+        Listening::Heard => "",
+    };
+    let parts: Vec<&str> = [played, listened].into_iter().filter(|part| !part.is_empty()).collect();
+    parts.join("-")
 }
 
 fn names_misfire(reason: &Reason) -> bool {

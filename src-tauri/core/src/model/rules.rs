@@ -43,10 +43,39 @@ pub enum Tells {
     Cause,
     /// The sorting suspects the bearing; without a hand's finding its sentence is another.
     Suspicion,
+    /// It is about the far end; where no support holds the shaft it speaks of its ends.
+    FarEnd,
     /// Felt cold, where only warm would clear.
     Cold,
     /// Nothing found; its sentence hangs on what was listened for and what was not looked at.
     NoAction,
+}
+
+impl Tells {
+    /// What its sentence is also worded as: each is a text `rule-ID-VARIANT`, and one for the owner. `content/reasons.rs`
+    /// chooses among them and makes no other.
+    pub const fn variants(self) -> &'static [&'static str] {
+        match self {
+            Self::Plain | Self::Moved | Self::Unsure => &[],
+            Self::Cause => &["misfire"],
+            Self::Suspicion => &["suspected", "suspected-closed"],
+            Self::FarEnd => &["ends"],
+            Self::Cold => &["repaired"],
+            Self::NoAction => &[
+                "after-repair",
+                "not-reproduced",
+                "not-listened",
+                "play",
+                "play-not-driven",
+                "play-not-reproduced",
+                "play-not-listened",
+                "ends",
+                "ends-not-driven",
+                "ends-not-reproduced",
+                "ends-not-listened",
+            ],
+        }
+    }
 }
 
 const fn plain(id: &'static str, word: Word, on_bearing: bool) -> Facts {
@@ -84,7 +113,8 @@ pub const TURNS_BADLY: Facts = plain("turns-badly", Word::Warning, true);
 /// The shaft is dented or has lost a balance weight.
 pub const SHAFT_DAMAGED: Facts = plain("shaft-damaged", Word::Warning, false);
 /// Movement across, or a clunk, at the far end.
-pub const FAR_END_PLAY: Facts = plain("far-end-play", Word::Warning, false);
+pub const FAR_END_PLAY: Facts =
+    Facts { id: "far-end-play", word: Word::Warning, on_bearing: false, tells: Tells::FarEnd };
 /// A mount of engine or gearbox is broken.
 pub const MOUNT_BROKEN: Facts = plain("mount-broken", Word::Warning, false);
 /// Something touches a fibre shaft.
@@ -102,7 +132,8 @@ pub const BOOT_TORN: Facts = plain("boot-torn", Word::Caution, false);
 /// A rubber support sits off centre, is soaked in oil or crazed.
 pub const SUPPORT_AGEING: Facts = plain("support-ageing", Word::Caution, true);
 /// Movement at the far end could not be decided.
-pub const FAR_END_UNSURE: Facts = plain("far-end-unsure", Word::Caution, false);
+pub const FAR_END_UNSURE: Facts =
+    Facts { id: "far-end-unsure", word: Word::Caution, on_bearing: false, tells: Tells::FarEnd };
 /// A hiss or whirr, and the shaft was not turned free.
 pub const DRAG_UNCHECKED: Facts = plain("drag-unchecked", Word::Caution, false);
 /// The shaft resists, turned together with wheels and final drive.

@@ -7,6 +7,7 @@ use fluent_bundle::FluentValue;
 
 use super::files::LOCALES;
 use super::{Words, WordsError};
+use crate::model::rules;
 use crate::model::time::Moment;
 
 fn english() -> &'static Words {
@@ -177,22 +178,13 @@ fn every_road_row_names_its_rows_of_law() {
 
 #[test]
 fn every_rule_has_its_texts() {
-    let rules: Vec<String> = crate::model::rules::ALL.iter().map(|facts| facts.id.to_owned()).collect();
+    let rules: Vec<String> = rules::ALL.iter().map(|facts| facts.id.to_owned()).collect();
     check_texts(&rules, &["rule-ID", "rule-ID-owner", "note-could-ID"]);
-    let variants = [
-        "cause-likely-misfire",
-        "bearing-likely-suspected",
-        "bearing-likely-suspected-closed",
-        "far-end-play-ends",
-        "far-end-unsure-ends",
-        "no-bearing-action-play",
-        "no-bearing-action-play-not-reproduced",
-        "no-bearing-action-play-not-listened",
-        "no-bearing-action-ends",
-        "no-bearing-action-ends-not-reproduced",
-        "no-bearing-action-ends-not-listened",
-    ];
-    check_texts(&owned(&variants), &["rule-ID", "rule-ID-owner"]);
+    let variants = |facts: &'static rules::Facts| {
+        facts.tells.variants().iter().map(|variant| format!("{}-{variant}", facts.id))
+    };
+    let variants: Vec<String> = rules::ALL.into_iter().flat_map(variants).collect();
+    check_texts(&variants, &["rule-ID", "rule-ID-owner"]);
 }
 
 #[test]
