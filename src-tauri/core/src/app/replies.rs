@@ -1,5 +1,7 @@
 //! Which kind of answer each request gets, by the names that cross the boundary. The screens' types are made of it;
-//! the suite holds it to the requests and responses there are.
+//! the suite holds it to the requests and responses there are, and a debug build to each answer that it gives.
+
+use serde::Deserialize;
 
 /// Name of the request, name of the response.
 pub const REPLIES: &[(&str, &str)] = &[
@@ -7,7 +9,7 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("set-technician", "home"),
     ("set-preference", "home"),
     ("start-practice", "visit"),
-    // Of what is practised, the answer is that of the request inside.
+    // Of what is practised, the answer is that of the request inside; the screens practise a visit.
     ("practise", "visit"),
     ("end-practice", "home"),
     ("workshop", "workshop"),
@@ -70,3 +72,25 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("take-back", "salvaged"),
     ("dismiss-set-aside", "home"),
 ];
+
+#[derive(Deserialize)]
+struct Asked {
+    ask: String,
+    /// What is practised.
+    #[serde(default)]
+    request: Option<Box<Asked>>,
+}
+
+#[derive(Deserialize)]
+struct Answered {
+    is: String,
+}
+
+/// Whether an answer is of the kind that is listed for its request, both as JSON; a request spelled as no screen
+/// spells it is not looked at.
+pub(super) fn is_listed(request: &str, response: &str) -> bool {
+    let asked = serde_json::from_str::<Asked>(request);
+    let (Ok(asked), Ok(Answered { is })) = (asked, serde_json::from_str(response)) else { return true };
+    let asked = asked.request.map_or(asked.ask, |inside| inside.ask);
+    REPLIES.iter().any(|(ask, answer)| *ask == asked && *answer == is)
+}

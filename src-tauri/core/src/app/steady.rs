@@ -28,6 +28,7 @@ use super::fault::{Fault, Refusal};
 use super::handover::Wanted;
 use super::practice::Practised;
 use super::press::Press;
+use super::replies::is_listed;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
 use super::{knowledge, learning, photo, set_aside};
@@ -164,9 +165,12 @@ impl Steady {
             Err(_) => Err(Self::unreadable()),
         };
         let json = |value: serde_json::Result<String>| value.unwrap_or_else(|_| "{}".to_owned());
-        answer
-            .map(|response| json(serde_json::to_string(&response)))
-            .map_err(|failure| json(serde_json::to_string(&failure)))
+        let answer = answer.map(|response| json(serde_json::to_string(&response)));
+        debug_assert!(
+            answer.as_ref().ok().is_none_or(|answer| is_listed(request, answer)),
+            "no reply to {request:.80}"
+        );
+        answer.map_err(|failure| json(serde_json::to_string(&failure)))
     }
 
     /// A file that was made for a shell to fetch or to share, by the id in the answer, for as long as it is kept:
