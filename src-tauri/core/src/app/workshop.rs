@@ -1,5 +1,7 @@
 //! The workshop's particulars: what is typed is read here, strictly, and kept.
 
+use std::ops::RangeInclusive;
+
 use crate::model::limits;
 use crate::model::verdict::Verdict;
 use crate::model::workshop::{HoursGiven, TierHours, Workshop, WorkshopGiven};
@@ -8,11 +10,6 @@ use super::failure::Failure;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::{Inner, Steady, shown};
-
-/// More hours than any of these jobs takes.
-const MOST_HOURS: f64 = 200.0;
-/// A rate beyond this is a slip of the finger.
-const HIGHEST_RATE: f64 = 1_000_000.0;
 
 /// The particulars as they stand.
 pub(super) fn workshop(inner: &Inner) -> Response {
@@ -67,7 +64,7 @@ fn checked(given: &WorkshopGiven) -> Result<Workshop, Refusal> {
         phone: line(&given.phone, limits::WORKSHOP_PHONE)?,
         units: given.units,
         hours,
-        rate: amount(&given.rate, HIGHEST_RATE)?,
+        rate: amount(&given.rate, &limits::WORKSHOP_RATE)?,
         currency: line(&given.currency, limits::WORKSHOP_CURRENCY)?,
     })
 }
@@ -80,7 +77,8 @@ fn line(text: &str, longest: usize) -> Result<String, Refusal> {
 }
 
 fn hours_of(typed: &HoursGiven) -> Result<Option<TierHours>, Refusal> {
-    let (from, to) = (amount(&typed.from, MOST_HOURS)?, amount(&typed.to, MOST_HOURS)?);
+    let (from, to) =
+        (amount(&typed.from, &limits::WORKSHOP_HOURS)?, amount(&typed.to, &limits::WORKSHOP_HOURS)?);
     let Some((from, to)) = from.or(to).zip(to.or(from)) else { return Ok(None) };
     if from > to {
         return Err(Refusal::WorkshopNumber);
@@ -90,7 +88,7 @@ fn hours_of(typed: &HoursGiven) -> Result<Option<TierHours>, Refusal> {
 
 /// A number above zero with at most two decimals, in any of our languages: a point or a comma sets decimals
 /// off. Three digits behind it could be either and are refused, as is everything else.
-fn amount(text: &str, most: f64) -> Result<Option<f64>, Refusal> {
+fn amount(text: &str, bound: &RangeInclusive<f64>) -> Result<Option<f64>, Refusal> {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);
@@ -101,7 +99,7 @@ fn amount(text: &str, most: f64) -> Result<Option<f64>, Refusal> {
         return Err(Refusal::WorkshopNumber);
     }
     let value: f64 = format!("{whole}.{decimals}0").parse().map_err(|_| Refusal::WorkshopNumber)?;
-    if value > 0.0 && value <= most { Ok(Some(value)) } else { Err(Refusal::WorkshopNumber) }
+    if value > 0.0 && bound.contains(&value) { Ok(Some(value)) } else { Err(Refusal::WorkshopNumber) }
 }
 
 #[cfg(test)]
@@ -113,7 +111,7 @@ mod tests {
 
     #[track_caller]
     fn check_amount(text: &str, expected: Result<Option<f64>, Refusal>) {
-        assert_eq!(amount(text, 1_000.0), expected, "{text}");
+        assert_eq!(amount(text, &(0.0..=1_000.0)), expected, "{text}");
     }
 
     #[test]

@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::limits;
+
 /// The value of an answer: one choice, several, or a reading.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -71,7 +73,7 @@ impl Temperature {
     pub fn is_plausible(self) -> bool {
         match self {
             Self::Judged(_) => true,
-            Self::Celsius(degrees) => (-40.0..=150.0).contains(&degrees),
+            Self::Celsius(degrees) => limits::HOUSING_C.contains(&degrees),
         }
     }
 }

@@ -108,6 +108,21 @@ pub const WARM_FROM_C: RangeInclusive<f64> = 0.0..=120.0;
 pub const WARM_FROM_LEAST_C: f64 = 30.0;
 /// A maker's figure for the movement that is allowed, millimetres; above zero.
 pub const MAKER_PLAY_MM: RangeInclusive<f64> = 0.0..=50.0;
+/// Sizes of a seat as read, and its width, millimetres: smaller or larger ones are a wrong unit.
+pub const SEAT_MM: RangeInclusive<f64> = DIAMETER_MM;
+/// Places along a shaft, millimetres from one another: common practice, no source. Beyond it a movement at the gauge would
+/// be none at the bearing.
+pub const ALONG_SHAFT_MM: RangeInclusive<f64> = 0.0..=10_000.0;
+/// Days since an earlier movement that a trend takes: a hundred years, above zero.
+pub const EARLIER_DAYS: RangeInclusive<f64> = 0.0..=36_525.0;
+/// An earlier movement, millimetres: more is none of a support.
+pub const EARLIER_MM: RangeInclusive<f64> = 0.0..=100.0;
+/// Its standard uncertainty, millimetres: less, and the line through it would leave the range of numbers.
+pub const EARLIER_STANDARD_MM: RangeInclusive<f64> = 1e-9..=100.0;
+/// Temperatures that a housing under a car can take in use, degrees Celsius: outside them a number was mistyped.
+pub const IN_USE_C: RangeInclusive<f64> = -60.0..=200.0;
+/// Temperatures of a housing that is read in a workshop, degrees Celsius.
+pub const HOUSING_C: RangeInclusive<f64> = -40.0..=150.0;
 /// A reading at a step, rpm. What a step itself allows is in `data/steps.toml`.
 pub const READING: RangeInclusive<f64> = 0.0..=20_000.0;
 /// An idle speed, rpm.
@@ -129,6 +144,12 @@ pub const WORKSHOP_PHONE: usize = 60;
 pub const WORKSHOP_CURRENCY: usize = 12;
 /// Most lines of the workshop's address: as many as a letter's head holds.
 pub const WORKSHOP_ADDRESS: usize = 4;
+/// Hours of a job, above zero: more than any of these takes.
+pub const WORKSHOP_HOURS: RangeInclusive<f64> = 0.0..=200.0;
+/// The rate of an hour, above zero, in any currency: beyond it is a slip of the finger.
+pub const WORKSHOP_RATE: RangeInclusive<f64> = 0.0..=1_000_000.0;
+/// Longest name of a workshop's own cause, characters: one line of a phone's list.
+pub const CAUSE_NAME: usize = 60;
 
 const MIB: u64 = 1024 * 1024;
 /// Longest case file, bytes; the longest of the demo has 6,000.
@@ -169,6 +190,11 @@ pub const HANDOVER_BYTES: u64 = 0xffff_fffe;
 pub const DATABASE_BYTES: u64 = 16 * 1024 * MIB;
 /// Greatest backup as one file, bytes: 200,000 photos of 300 kB, more than a phone has room for.
 pub const BACKUP_BYTES: u64 = 64 * 1024 * MIB;
+/// Greatest list of a backup's generation, bytes: 200,000 photos take two thirds of it, and reading it takes ten times as
+/// much memory.
+pub const BACKUP_LIST_BYTES: u64 = 48 * MIB;
+/// Longest record of a damaged database that is read, bytes. No entry comes near it.
+pub const SALVAGED_BYTES: u64 = 16 * MIB;
 /// Most parts of a handover file: its directory counts them in 16 bits.
 pub const HANDOVER_PARTS: usize = 60_000;
 /// Longest manifest of a handover file, bytes: [`HANDOVER_PARTS`] of the longest names.

@@ -97,10 +97,13 @@ impl Own<'_> {
         if self.trade.causes.iter().any(|cause| cause.id == row.id) || row.id == NORMAL {
             return Err(format!("id {}: this cause exists already; choose another id", row.id));
         }
-        let named =
-            row.name.as_deref().is_some_and(|name| (1..=MAX_NAME).contains(&name.trim().chars().count()));
+        let named = row
+            .name
+            .as_deref()
+            .is_some_and(|name| (1..=limits::CAUSE_NAME).contains(&name.trim().chars().count()));
         if !named {
-            return Err(format!("cause {}: a name of at most {MAX_NAME} characters is needed", row.id));
+            let most = limits::CAUSE_NAME;
+            return Err(format!("cause {}: a name of at most {most} characters is needed", row.id));
         }
         self.places.insert(row.id.clone(), place.clone());
         self.trade.causes.push(row);
@@ -198,8 +201,6 @@ impl Own<'_> {
 
 /// The id of "none of the causes".
 const NORMAL: &str = "normal-character";
-/// Longest name of a cause, characters.
-const MAX_NAME: usize = 60;
 
 fn too_many(layout: &str) -> String {
     format!("layout {layout}: more than {MAX_CAUSES} causes could not be sorted on a phone")

@@ -11,8 +11,6 @@ use super::profile;
 /// Where in the readings something is wrong: level and reading, counted from 0.
 pub type Place = (usize, usize);
 
-/// A bearing seat is between these diameters, in mm; anything else is a wrong unit.
-const PLAUSIBLE_MM: std::ops::RangeInclusive<f64> = 1.0..=1000.0;
 /// An inch is 25.4 mm, so a reading five times its neighbours, or a fifth, is one in another unit.
 const OTHER_UNIT: f64 = 5.0;
 /// Angles nearer than this are the same angle, in degrees.
@@ -67,12 +65,12 @@ fn instrument(readings: &BoreReadings) -> Result<(), BoreRefusal> {
     if walls.into_iter().flatten().any(|wall| !wall.is_finite() || wall < 0.0) {
         return Err(BoreRefusal::WallNegative);
     }
-    if readings.seat_width_mm.is_some_and(|width| !PLAUSIBLE_MM.contains(&width)) {
+    if readings.seat_width_mm.is_some_and(|width| !limits::SEAT_MM.contains(&width)) {
         return Err(BoreRefusal::SizeImplausible);
     }
     match (readings.kind, readings.zero_diameter_mm) {
         (BoreKind::Dial, None) => Err(BoreRefusal::HeaderMissing),
-        (BoreKind::Dial, Some(zero)) if !PLAUSIBLE_MM.contains(&zero) => Err(BoreRefusal::SizeImplausible),
+        (BoreKind::Dial, Some(zero)) if !limits::SEAT_MM.contains(&zero) => Err(BoreRefusal::SizeImplausible),
         _ => Ok(()),
     }
 }
@@ -126,7 +124,7 @@ fn same_unit(readings: &BoreReadings, level: &BoreLevel) -> AtReading {
 }
 
 fn plausible(size: f64) -> AtReading {
-    if PLAUSIBLE_MM.contains(&size) { Ok(()) } else { Err((BoreRefusal::SizeImplausible, 0)) }
+    if limits::SEAT_MM.contains(&size) { Ok(()) } else { Err((BoreRefusal::SizeImplausible, 0)) }
 }
 
 /// A point in a larger unit lies far outside; one in a smaller unit lies near the origin. The latter is only

@@ -3,13 +3,10 @@
 use super::fault::FitFault;
 use super::sizes;
 use crate::model::fit::{FitInput, SizeStand, Sleeve};
+use crate::model::limits;
 use crate::model::typed::Typed;
 use crate::trade::bench::BenchTables;
 use crate::trade::bench::rows::Material;
-
-/// Temperatures a housing under a car can take, Celsius: outside them a number was mistyped.
-const COLDEST_C: f64 = -60.0;
-const HOTTEST_C: f64 = 200.0;
 
 /// Checked numbers of one input; lengths in millimetres.
 #[derive(Debug, Clone, PartialEq)]
@@ -126,7 +123,7 @@ fn length(typed: Option<&Typed>) -> Result<Option<f64>, FitFault> {
 fn temperature(range: &[Typed; 2]) -> Result<[f64; 2], FitFault> {
     let [low, high] = range;
     let (low, high) = (low.number("C")?, high.number("C")?);
-    if COLDEST_C <= low && low <= high && high <= HOTTEST_C {
+    if low <= high && [low, high].iter().all(|end| limits::IN_USE_C.contains(end)) {
         Ok([low, high])
     } else {
         Err(FitFault::TemperatureRefused)

@@ -9,6 +9,7 @@ use crate::model::gauge::{
     Bands, Earlier, GaugeBudgetLine, GaugeDecision, GaugeInput, GaugeResult, Likelihood, OtherLever, Place,
     ReadingStand, Remedy, Trend, TrendPoint, Uncertainty,
 };
+use crate::model::limits;
 use crate::trade::bench::BenchTables;
 
 /// Judges readings. Where either of two levers may be the right one, both are worked out, the graver is shown, and
@@ -169,11 +170,6 @@ fn largest_first(mut budget: Vec<GaugeBudgetLine>) -> Vec<GaugeBudgetLine> {
     budget
 }
 
-/// An earlier movement beyond these is none of a support, and its line would leave the range of numbers.
-const OLDEST_DAYS: f64 = 36_525.0;
-const LARGEST_MM: f64 = 100.0;
-const SMALLEST_STANDARD_MM: f64 = 1e-9;
-
 fn history(
     input: &GaugeInput,
     mean: f64,
@@ -181,9 +177,9 @@ fn history(
 ) -> Result<Option<Trend>, GaugeFault> {
     let sound = |past: &Earlier| {
         past.days_ago > 0.0
-            && past.days_ago <= OLDEST_DAYS
-            && (0.0..=LARGEST_MM).contains(&past.movement_mm)
-            && (SMALLEST_STANDARD_MM..=LARGEST_MM).contains(&past.standard_mm)
+            && limits::EARLIER_DAYS.contains(&past.days_ago)
+            && limits::EARLIER_MM.contains(&past.movement_mm)
+            && limits::EARLIER_STANDARD_MM.contains(&past.standard_mm)
     };
     if !input.earlier.iter().all(sound) {
         return Err(GaugeFault::EarlierRefused);

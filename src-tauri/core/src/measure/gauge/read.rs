@@ -61,18 +61,13 @@ fn readings(input: &GaugeInput, tables: &BenchTables) -> Result<Vec<f64>, GaugeF
     Ok(found)
 }
 
-/// No place along a shaft is further from another, millimetres: common practice, no source. Beyond it a movement at the
-/// gauge would be none at the bearing.
-const LONGEST_MM: f64 = 10_000.0;
-
 fn arms(place: &Place, usual_error: f64) -> Result<Option<Arms>, GaugeFault> {
     let Place::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm, or: _ } = place else { return Ok(None) };
     let error = error_mm.unwrap_or(usual_error);
     let [pivot, gauge, bearing] = [pivot_mm, gauge_mm, bearing_mm].map(|typed| typed.number("mm"));
     let (pivot, gauge, bearing) = (pivot?, gauge?, bearing?);
     let (gauge, bearing) = ((gauge - pivot).abs(), (bearing - pivot).abs());
-    let on_a_car = 0.0..=LONGEST_MM;
-    if [gauge, bearing, error].iter().any(|length| !on_a_car.contains(length)) {
+    if [gauge, bearing, error].iter().any(|length| !limits::ALONG_SHAFT_MM.contains(length)) {
         return Err(GaugeFault::PlaceRefused);
     }
     // Within a few times its own error, a distance could as well be nothing.

@@ -14,8 +14,6 @@ use crate::store::open::{DATABASE, OWN_FOLDERS};
 
 /// What a list begins with; behind it the SHA-256 of the rest, and a line's end.
 const HEAD: &str = "steady backup list 1 ";
-/// Greatest list, bytes: 200,000 photos take two thirds of it, and reading it takes ten times as much memory.
-pub const MAX_LIST_BYTES: u64 = 48 * 1024 * 1024;
 
 /// Longest photo that is backed up and taken over, bytes.
 pub const MOST_BYTES: u64 = limits::PHOTO_BYTES;

@@ -5,8 +5,9 @@ use std::path::Path;
 
 use super::fault::BackupFault;
 use super::found::entries;
-use super::list::{List, MAX_LIST_BYTES};
+use super::list::List;
 use super::place::LISTS;
+use crate::model::limits;
 use crate::store::fault::StoreFault;
 
 /// The lists of a backup.
@@ -43,7 +44,7 @@ pub fn lists(root: &Path) -> Result<Lists, StoreFault> {
     }
     let mut lists = Lists::default();
     for file in entries(&folder)?.into_iter().filter(|file| file.is_file && is_list_name(&file.name)) {
-        let fits = file.bytes <= MAX_LIST_BYTES;
+        let fits = file.bytes <= limits::BACKUP_LIST_BYTES;
         let text = fits.then(|| fs::read(folder.join(&file.name)).ok()).flatten().unwrap_or_default();
         match List::read(&file.name, &text) {
             Ok(list) => lists.sound.push(list),

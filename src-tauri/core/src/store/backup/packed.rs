@@ -9,10 +9,11 @@ use std::path::Path;
 use sha2::{Digest, Sha256};
 
 use super::fault::BackupFault;
-use super::list::{List, MAX_LIST_BYTES, Object};
+use super::list::{List, Object};
 use super::place::{self, LISTS, MARKER};
 use super::tar;
 use crate::model::hex;
+use crate::model::limits;
 use crate::store::fault::StoreFault;
 
 /// A backup file, laid out by its list.
@@ -113,7 +114,7 @@ fn named(file: &mut File, wanted: impl Fn(&str) -> bool) -> Option<(String, Vec<
     file.read_exact(&mut header).ok()?;
     let name = std::str::from_utf8(header.get(..100)?).ok()?.trim_end_matches('\0').to_owned();
     let size = std::str::from_utf8(header.get(124..135)?).ok()?;
-    let bytes = u64::from_str_radix(size, 8).ok().filter(|bytes| *bytes <= MAX_LIST_BYTES)?;
+    let bytes = u64::from_str_radix(size, 8).ok().filter(|bytes| *bytes <= limits::BACKUP_LIST_BYTES)?;
     if !wanted(&name) || tar::header(&name, bytes)? != header {
         return None;
     }

@@ -10,8 +10,9 @@ use serde::{Deserialize, Serialize};
 
 use super::fault::BackupFault;
 use super::found::entries;
-use super::list::{List, MAX_LIST_BYTES, Object, Piece, is_mirror_path, is_own_path, object_kind};
+use super::list::{List, Object, Piece, is_mirror_path, is_own_path, object_kind};
 use super::lists::{Lists, lists};
+use crate::model::limits;
 use crate::store::fault::StoreFault;
 use crate::store::folders;
 use crate::store::open::DATABASE;
@@ -393,7 +394,7 @@ fn read_marker(root: &Path) -> Result<Option<Marker>, StoreFault> {
         Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(None),
         Err(error) => return Err(StoreFault::file(error)),
         Ok(found) if !found.is_file() => return Err(BackupFault::Link.into()),
-        Ok(found) if found.len() > MAX_LIST_BYTES => {
+        Ok(found) if found.len() > limits::BACKUP_LIST_BYTES => {
             return Err(BackupFault::Damaged(MARKER.to_owned()).into());
         }
         Ok(_) => {}

@@ -3,8 +3,8 @@
 
 use std::ops::Range;
 
-use super::MOST_PAYLOAD;
 use super::record::{promises, varint};
+use crate::model::limits;
 
 /// What a cell is a part of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -79,7 +79,7 @@ fn cell(page: &[u8], at: usize, usable: usize, kind: Kind) -> Option<Cell> {
         (_, start) = varint(page, start)?;
     }
     // Two bytes make the shortest record, and one that nothing here writes.
-    if !(3..=MOST_PAYLOAD).contains(&bytes) {
+    if !(3..=limits::SALVAGED_BYTES).contains(&bytes) {
         return None;
     }
     let here = share(bytes, usable, kind);

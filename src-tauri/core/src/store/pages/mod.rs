@@ -5,7 +5,7 @@
 //! Nothing is believed here. Whoever asks proves what was read: a ledger's line by its hash and its chain.
 //!
 //! Everything is bounded by the length of the files: a page is looked at once, a chain of pages followed no longer
-//! than its record says, and no record longer than [`MOST_PAYLOAD`] is read.
+//! than its record says, and no record longer than [`limits::SALVAGED_BYTES`](crate::model::limits::SALVAGED_BYTES) is read.
 
 mod cells;
 mod log;
@@ -22,8 +22,6 @@ pub use record::Record;
 
 use super::folders::beside;
 
-/// Longest record that is read, bytes. No entry comes near it.
-pub const MOST_PAYLOAD: u64 = 16 * 1024 * 1024;
 /// SQLite's own size of a page, bytes, where the file no longer says.
 const USUAL_SIZE: usize = 4_096;
 
