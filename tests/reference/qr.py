@@ -25,7 +25,9 @@ import numpy
 import zxingcpp
 
 NAMES = ["Åström", "Łukasz", "O'Brien", "Nguyễn"]
-LOCALES = ["en", "de", "es", "fr"]
+# The languages there are; a way of writing one, such as en-US, says the same.
+TEXTS = pathlib.Path(__file__).parents[2] / "src-tauri/core/text"
+LOCALES = sorted(one.name for one in TEXTS.iterdir() if one.is_dir() and "-" not in one.name)
 DOTS = 4
 
 

@@ -32,6 +32,7 @@ from textstat.backend.selections._list_words import list_words
 
 VERSION, TOLERANCE = "0.7.8", 0.0551
 PATH = pathlib.Path(__file__).with_suffix(".json")
+# Those of our languages that textstat has, by its names for them.
 LANGUAGES = {"en": "en_US", "de": "de_DE", "es": "es", "fr": "fr_FR"}
 FIGURES = {
     "Flesch-Kincaid grade": textstat.flesch_kincaid_grade,

@@ -116,8 +116,9 @@ it('names each language in that language, and says which awaits its reader', asy
   expect(['en', 'de'].map(awaitsReader)).toEqual([false, true]);
 });
 
-it('reads each language in its own direction', () => {
-  expect(['en', 'de', 'nowhere'].map(directionOf)).toEqual(['ltr', 'ltr', 'ltr']);
+it('reads each language in its own direction', async () => {
+  for (const tag of ['en', 'he']) await fetchTexts(tag);
+  expect(['en', 'he', 'nowhere'].map(directionOf)).toEqual(['ltr', 'rtl', 'ltr']);
 });
 
 it("makes a visit's papers in the screens' language until another is chosen", async () => {
