@@ -177,6 +177,38 @@ fn flawed_reader_of_xml_is_in_reach_of_nothing_that_is_read() {
     }
 }
 
+/// The packages that our manifests name, for whatever purpose.
+fn asked_for() -> BTreeSet<String> {
+    let members = ["src-tauri", "src-tauri/core", "src-tauri/papers", "src-tauri/desk", "src-tauri/device"];
+    let folders = members.into_iter().chain(["src-tauri/xtask", "tests", "tests/fuzz"]);
+    let mut names = BTreeSet::new();
+    for folder in folders {
+        let text = std::fs::read_to_string(root().join(folder).join("Cargo.toml")).unwrap();
+        let manifest: toml::Table = text.parse().unwrap();
+        let of_targets = manifest.get("target").and_then(toml::Value::as_table);
+        let of_targets = of_targets.into_iter().flatten().filter_map(|(_, table)| table.as_table());
+        for table in std::iter::once(&manifest).chain(of_targets) {
+            for kind in ["dependencies", "dev-dependencies", "build-dependencies"] {
+                let named = table.get(kind).and_then(toml::Value::as_table);
+                names.extend(named.into_iter().flat_map(toml::Table::keys).cloned());
+            }
+        }
+    }
+    names.retain(|name| !name.starts_with("steady-") && name != "tauri-plugin-device");
+    names
+}
+
+/// In the first column, what is in brackets says where it is used.
+#[test]
+fn every_dependency_has_its_reason() {
+    let text = std::fs::read_to_string(root().join("src-tauri/DEPENDENCIES.md")).unwrap();
+    let cells = text.lines().filter_map(|line| line.strip_prefix("| ")?.split(" | ").next()).skip(2);
+    let names = cells.flat_map(|cell| cell.split(" (").next().unwrap_or(cell).split(", "));
+    let explained: BTreeSet<String> = names.map(str::to_owned).collect();
+    assert!(explained.len() > 30, "{explained:?}");
+    assert_eq!(explained, asked_for());
+}
+
 #[test]
 fn locks_name_the_bytes_of_every_package() {
     let lock: toml::Table = std::fs::read_to_string(root().join("Cargo.lock")).unwrap().parse().unwrap();
