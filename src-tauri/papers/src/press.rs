@@ -9,7 +9,7 @@ use steady_core::model::time::Moment;
 use steady_core::words::Words;
 use typst::comemo;
 use typst::diag::SourceDiagnostic;
-use typst::foundations::{Datetime, Smart};
+use typst::foundations::{Bytes, Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
@@ -85,17 +85,21 @@ impl TypstPress {
         locale: &str,
         sizes: &[f64],
     ) -> Result<Vec<u8>, PressError> {
-        let attached = serde_json::to_vec_pretty(&content).map_err(unreadable)?;
+        // A finding carries its content along, as data; no other paper does.
+        let attached = match inputs.template {
+            Template::Finding => Some(serde_json::to_vec_pretty(&content).map_err(unreadable)?),
+            Template::Note | Template::Repair | Template::Machinist => None,
+        };
+        let attached = attached.map(|json| ("/finding.json", Bytes::new(json)));
         let ident = format!("{:?} {content}", inputs.template);
         let (content, replaced) = legible::make_legible(content, &self.resources);
+        let content = Bytes::new(content.to_string().into_bytes());
         let mut document = None;
         for size in sizes {
             let run = inputs.run_json(locale, *size, replaced);
-            let files = [
-                ("/content.json", content.to_string().into_bytes()),
-                ("/run.json", run.to_string().into_bytes()),
-                ("/finding.json", attached.clone()),
-            ];
+            let run = Bytes::new(run.to_string().into_bytes());
+            let files =
+                [("/content.json", content.clone()), ("/run.json", run)].into_iter().chain(attached.clone());
             let world = PaperWorld::new(&self.resources, inputs.template, files, &inputs.pictures)
                 .ok_or_else(|| PressError("a file of the paper has no usable path".to_owned()))?;
             let set: PagedDocument = typst::compile(&world).output.map_err(|all| refused(&all))?;

@@ -109,7 +109,7 @@ impl<'a> PaperWorld<'a> {
     pub(crate) fn new(
         resources: &'a Resources,
         template: Template,
-        data: impl IntoIterator<Item = (&'static str, Vec<u8>)>,
+        data: impl IntoIterator<Item = (&'static str, Bytes)>,
         pictures: &[Picture<'_>],
     ) -> Option<Self> {
         let main = match template {
@@ -118,7 +118,7 @@ impl<'a> PaperWorld<'a> {
             Template::Repair => file_id("/repair.typ")?,
             Template::Machinist => file_id("/machinist.typ")?,
         };
-        let data = data.into_iter().map(|(path, bytes)| (path.to_owned(), Bytes::new(bytes)));
+        let data = data.into_iter().map(|(path, bytes)| (path.to_owned(), bytes));
         let drawings = DRAWINGS.iter().map(|(path, svg)| ((*path).to_owned(), Bytes::from_string(*svg)));
         let photos = pictures.iter().map(|picture| (picture.path(), picture.jpeg.clone()));
         let files = data
