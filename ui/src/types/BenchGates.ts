@@ -6,7 +6,7 @@ import type { GateStand } from "./GateStand";
  */
 export type BenchGates = { 
 /**
- * The set: `teardown`, `heat`, `machining` or `refit`.
+ * The set, as `data/bench/teardown.toml` names it.
  */
 id: string, 
 /**

@@ -3,7 +3,7 @@ import type { AnswerValue } from "./AnswerValue";
 import type { Moment } from "./Moment";
 
 /**
- * A DANGER answer that was made milder.
+ * An answer that asked for DANGER, or found what asks for WARNING, and was made milder.
  */
 export type MilderStand = { 
 /**

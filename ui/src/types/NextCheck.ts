@@ -9,7 +9,7 @@ export type NextCheck = {
  */
 step: string, 
 /**
- * Why, as the id of a text: `next-hands-on`, `next-informs` or `next-rating`.
+ * Why, as the id of a text `next-…`; chosen in `app/next_check.rs` and `sorting/next.rs`.
  */
 why: string, 
 /**

@@ -41,7 +41,7 @@ sections: Array<NoteSection>,
  */
 photo: PhotoLine | null, 
 /**
- * Which drawing of where the bearing sits: `rigid`, `rubber` or `tube`.
+ * Which drawing of where the bearing sits: the layout's own where it has one, else that of its support.
  */
 drawing: string, 
 /**

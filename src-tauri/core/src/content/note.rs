@@ -22,7 +22,7 @@ pub struct Note {
     pub sections: Vec<NoteSection>,
     /// Of the step with the worst rating; none where none was kept.
     pub photo: Option<PhotoLine>,
-    /// Which drawing of where the bearing sits: `rigid`, `rubber` or `tube`.
+    /// Which drawing of where the bearing sits: the layout's own where it has one, else that of its support.
     pub drawing: String,
     /// The drawing in words.
     pub drawing_words: String,

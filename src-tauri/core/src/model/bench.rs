@@ -320,7 +320,7 @@ impl BenchStand {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct BenchGates {
-    /// The set: `teardown`, `heat`, `machining` or `refit`.
+    /// The set, as `data/bench/teardown.toml` names it.
     pub id: String,
     /// Its gates.
     pub gates: Vec<GateStand>,

@@ -73,7 +73,7 @@ pub enum EntryBody {
     },
     /// A gate was confirmed.
     GateConfirmed {
-        /// The gate set: `running`, `creep` or `lift`.
+        /// The gate set, as `data/gates.toml` names it.
         set: String,
         /// The gate.
         gate: String,

@@ -1,11 +1,11 @@
-//! A DANGER answer that was made milder.
+//! What is shown of an answer that was made milder: papers and screens say so for as long as it counts.
 
 use serde::Serialize;
 
 use super::answer::AnswerValue;
 use super::time::Moment;
 
-/// A DANGER answer that was made milder.
+/// An answer that asked for DANGER, or found what asks for WARNING, and was made milder.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct MilderStand {

@@ -513,7 +513,7 @@ pub struct Weight {
 pub struct NextCheck {
     /// The step.
     pub step: String,
-    /// Why, as the id of a text: `next-hands-on`, `next-informs` or `next-rating`.
+    /// Why, as the id of a text `next-…`; chosen in `app/next_check.rs` and `sorting/next.rs`.
     pub why: String,
     /// Expected drop of the decisions' loss if it is done, minutes; never below 0.
     pub gain: f64,
