@@ -92,7 +92,7 @@ pub fn entries(file: &[u8]) -> Vec<Entry> {
 }
 
 pub fn hex(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
+    steady_core::model::hex::encode(bytes)
 }
 
 pub fn sha256(bytes: &[u8]) -> String {

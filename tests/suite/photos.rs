@@ -184,8 +184,7 @@ fn uploaded_photo_is_kept_and_found_by_its_hash() {
     let photo =
         &standing.steps.iter().find(|step| step.id == "housing-look").unwrap().photo.as_ref().unwrap().photo;
     let full = steady.photo(&photo.sha256, PhotoSize::Full).unwrap();
-    let hex: String = Sha256::digest(&full).iter().map(|byte| format!("{byte:02x}")).collect();
-    assert_eq!(hex, photo.sha256);
+    assert_eq!(steady_core::model::hex::encode(&Sha256::digest(&full)), photo.sha256);
     assert_eq!(code(&steady, keep), "upload-unknown");
     for name in ["../steady.db", &"0".repeat(64), "x"] {
         assert_eq!(steady.photo(name, PhotoSize::Thumb).unwrap_err().code, "photo-missing");

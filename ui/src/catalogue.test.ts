@@ -28,6 +28,14 @@ function ids(file: string, table: string): string[] {
   return [...new Set(rows.map((row) => /^id = "([^"]+)"/m.exec(row)?.[1] ?? ''))];
 }
 
+/** Every word that a type of the core's takes, as its file writes them. */
+function words(type: string): string[] {
+  const text = readFileSync(join('src/types', `${type}.ts`), 'utf8').replace(/\/\*[^]*?\*\//g, '');
+  const found = [...text.matchAll(/[|=]\s*(?:\{ "why": )?"([a-z0-9-]+)"/gi)].map(([, word]) => word ?? '');
+  expect(found.length, type).toBeGreaterThan(1);
+  return found;
+}
+
 function missing(keys: Iterable<string>): string[] {
   return [...new Set(keys)].filter((key) => find(key, {}) === undefined).sort();
 }
@@ -46,28 +54,19 @@ it('uses every key of its own', () => {
 });
 
 it('has the keys that are put together from what the core names', () => {
-  const words = ['danger', 'warning', 'caution', 'notice', 'unrated'];
-  const sets = ['running', 'creep', 'lift', 'road'];
+  const ratings = [...words('Word').map((word) => word.toLowerCase()), 'unrated'];
+  const sets = new Set(readFileSync(join(DATA, 'gates.toml'), 'utf8').match(/(?<=^set = ")[^"]+/gm));
   expect(
     missing([
-      ...words.flatMap((word) => [`word-${word}`, `headline-${word}`]),
-      ...sets.flatMap((set) => [
+      ...ratings.flatMap((word) => [`word-${word}`, `headline-${word}`]),
+      ...[...sets].flatMap((set) => [
         `gates-${set}`,
         `gates-${set}-why`,
         `part-leave-${set}`,
         `ui-leave-${set}`,
         `ui-leave-${set}-done`,
       ]),
-      ...[
-        'gates-open',
-        'other-part',
-        'danger-found',
-        'gates-of-another',
-        'gates-too-old',
-        'not-driven',
-        'set-apart',
-        'earlier-danger',
-      ].map((why) => `lock-${why}`),
+      ...words('Lock').map((why) => `lock-${why}`),
       ...['running-first', 'under-car-first'].flatMap((order) => [`order-${order}`, `ui-order-${order}-about`]),
       ...THEMES.map((theme) => `ui-theme-${theme}`),
       ...THUMBS.map((thumb) => `ui-thumb-${thumb}`),
@@ -75,18 +74,16 @@ it('has the keys that are put together from what the core names', () => {
         `ui-driver-stop-${set}`,
         ...[1, 2, 3].map((at) => `ui-driver-${set}-${at}`),
       ]),
-      ...['cold', 'warm'].map((warmth) => `ui-temperature-${warmth}`),
-      ...['warm', 'cold'].map((warmth) => `ui-engine-${warmth}`),
-      ...['a4', 'us-letter'].map((sheet) => `ui-sheet-${sheet}`),
-      ...['fits', 'differs', 'not-a-vin'].map((hint) => `ui-vin-${hint}`),
-      ...['rigid', 'rubber', 'tube', 'none'].map((support) => `ui-support-${support}`),
+      ...words('Warmth').map((warmth) => `ui-temperature-${warmth}`),
+      ...words('EngineWarmth').map((warmth) => `ui-engine-${warmth}`),
+      ...words('Sheet').map((sheet) => `ui-sheet-${sheet}`),
+      ...words('VinHint').map((hint) => `ui-vin-${hint}`),
+      ...words('Support').map((support) => `ui-support-${support}`),
       ...ids('gates.toml', 'gate').map((gate) => `gate-${gate}`),
       ...ids('complaints.toml', 'sound').map((sound) => `sound-${sound}`),
       ...ids('waivers.toml', 'waiver').map((waiver) => `waiver-${waiver}`),
-      ...['damaged', 'no-database', 'empty', 'missing'].map((why) => `set-aside-${why}`),
-      ...['this-device', 'confirmed', 'not-confirmed', 'retired', 'before-signatures'].map(
-        (trust) => `ui-trust-${trust}`,
-      ),
+      ...words('Why').map((why) => `set-aside-${why}`),
+      ...words('Trust').map((trust) => `ui-trust-${trust}`),
       ...['confirmed', 'not-confirmed', 'retired', 'before-signatures'].map((trust) => `ui-from-${trust}`),
       ...['confirmed', 'named', 'retired', 'reset'].map((what) => `ui-decided-${what}`),
       'reading-rpm',

@@ -76,7 +76,7 @@ pub fn hash(line: &Value) -> String {
     let (visit, device, prev, body) = (of("visit"), of("device"), of("prev"), of("body"));
     let (seq, at) = (&line["seq"], &line["at"]);
     let sum = Sha256::digest(format!("steady entry 1\n{visit}\n{device}\n{seq}\n{at}\n{prev}\n{body}"));
-    sum.iter().map(|byte| format!("{byte:02x}")).collect()
+    steady_core::model::hex::encode(&sum)
 }
 
 fn text(lines: &[Value]) -> Vec<u8> {
