@@ -122,7 +122,11 @@ fn gauge_is_refused_where_it_cannot_be_read() {
     let visit = visit(&steady, "play-vertical=unsure");
     under_the_car(&steady, &visit);
     assert_eq!(code(&steady, gauge(&visit, "turn-by-hand", &NONE)), "gauge-not-here");
-    assert_eq!(code(&steady, gauge(&visit, "play-vertical", &["1,250"])), "decimal-comma", "or 1250 thousandths");
+    assert_eq!(
+        code(&steady, gauge(&visit, "play-vertical", &["1,250"])),
+        "decimal-comma",
+        "or 1250 thousandths"
+    );
     ask(&steady, json!({ "ask": "leave-part", "visit": visit }));
     assert_eq!(code(&steady, gauge(&visit, "play-vertical", &NONE)), "gate-closed");
     let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));

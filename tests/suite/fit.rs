@@ -437,6 +437,7 @@ fn bad_fits_are_refused_by_name() {
 #[test]
 fn sizes_are_read_with_a_decimal_comma() {
     let point = asked("--bearing-od 72 --bore 72.013 --bore-u 4.5 --housing A356 --temp -20.5..80").unwrap();
-    let comma = asked("--bearing-od 72,0 --bore 72,013 --bore-u 4,5 --housing A356 --temp -20,5..80").unwrap();
+    let comma =
+        asked("--bearing-od 72,0 --bore 72,013 --bore-u 4,5 --housing A356 --temp -20,5..80").unwrap();
     assert_eq!(comma, point, "no seat is 72013 mm wide");
 }

@@ -76,7 +76,8 @@ fn the_selector_is_moved_with_the_brake_set_and_the_chocks_in() {
     let (_folder, steady) = scratch();
     let standing = opened(&steady, "automated-clutch", "");
     enter(&steady, &standing, "running");
-    let rattles = json!({ "ask": "answer", "visit": standing.visit, "step": "idle-noise", "value": ["rattle"] });
+    let rattles =
+        json!({ "ask": "answer", "visit": standing.visit, "step": "idle-noise", "value": ["rattle"] });
     let standing = ask(&steady, rattles);
     let step = standing.steps.iter().find(|step| step.id == "selector-effect").unwrap();
     assert_eq!((step.set.as_deref(), &step.lock), (Some("running"), &None));

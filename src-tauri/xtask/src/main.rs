@@ -8,6 +8,7 @@ mod debian;
 mod demo;
 mod fuzz;
 mod icons;
+mod journeys;
 mod marathon;
 mod node;
 mod numbers;

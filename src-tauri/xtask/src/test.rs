@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 
 use crate::scratch::Scratch;
 use crate::tally::Tally;
-use crate::{Outcome, debian, node, phones, rooms, say, start, supply};
+use crate::{Outcome, debian, journeys, node, phones, say, start, supply};
 
 type Stage = (&'static str, fn(&mut Tally) -> Outcome<()>);
 
@@ -120,12 +120,12 @@ fn ios(_: &mut Tally) -> Outcome<()> {
 fn browser(tally: &mut Tally) -> Outcome<()> {
     // A journey waits for a page most of the time; each file has a desk and a browser of its own.
     let at_a_time = std::thread::available_parallelism().map_or(1, usize::from);
-    in_memory(journey("tests/browser/", &[], at_a_time)?, tally)
+    journeys::run("tests/browser/", &[], at_a_time, tally)
 }
 
 fn window(tally: &mut Tally) -> Outcome<()> {
     let display = ["xvfb-run", "--auto-servernum", "--server-args=-screen 0 1280x1024x24"];
-    in_memory(journey("tests/window/", &display, 1)?, tally)
+    journeys::run("tests/window/", &display, 1, tally)
 }
 
 /// Runs and counts tests that throw away what they write.
@@ -133,16 +133,4 @@ fn in_memory(mut command: Command, tally: &mut Tally) -> Outcome<()> {
     let scratch = Scratch::in_memory();
     scratch.lent_to(&mut command);
     start::counted(&mut command, tally)
-}
-
-/// Node's test runner on so many files of a folder at a time, told where the programs are.
-fn journey(folder: &str, before: &[&str], at_a_time: usize) -> Outcome<Command> {
-    let tests = node::tests(folder)?;
-    let tests: Vec<&str> = tests.iter().map(String::as_str).collect();
-    let files = format!("--test-concurrency={at_a_time}");
-    let words = [before, &["node", "--test", "--test-reporter=spec", &files], tests.as_slice()].concat();
-    let (name, words) = words.split_first().ok_or("nothing to start")?;
-    let mut command = start::program(name, words);
-    command.env("STEADY_DESK", rooms::program("steady")?).env("STEADY_APP", rooms::program("steady-app")?);
-    Ok(command)
 }

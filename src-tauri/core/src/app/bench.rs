@@ -165,7 +165,8 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
             BenchBody::BoreRead { stage, bore: Box::new(bore) }
         }
         BenchAct::Look { look, wall } => {
-            let wall_least_mm = wall.map(|wall| mm(&wall, &limits::WALL_MM)).transpose()?.or(look.wall_least_mm);
+            let wall_least_mm =
+                wall.map(|wall| mm(&wall, &limits::WALL_MM)).transpose()?.or(look.wall_least_mm);
             let look = HousingLook { wall_least_mm, ..look };
             if look.wall_least_mm.is_some_and(|wall| !limits::WALL_MM.contains(&wall)) {
                 return Err(Refusal::WallRefused.into());

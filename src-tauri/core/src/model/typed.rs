@@ -152,8 +152,7 @@ fn read(text: &str, unit: &str) -> Result<f64, TypedFault> {
     if let Ok(value) = with_point(without(text, unit))?.parse() {
         return Ok(value);
     }
-    let number_before =
-        |sign: &&str| text.strip_suffix(*sign).is_some_and(|rest| is_number(rest.trim_end()));
+    let number_before = |sign: &&str| text.strip_suffix(*sign).is_some_and(|rest| is_number(rest.trim_end()));
     Err(if SIGNS.iter().any(number_before) { TypedFault::OtherUnit } else { TypedFault::NotANumber })
 }
 

@@ -93,7 +93,9 @@ fn limit(input: &GaugeInput, tables: &BenchTables, ratio: f64) -> Result<Limit, 
     }
     match &input.bearing {
         Some(bearing) if input.support != Support::Rubber => {
-            let row = tables.clearance(bearing.bore_mm.number_within("mm", &limits::DIAMETER_MM)?).ok_or(GaugeFault::BoreNotTabled)?;
+            let row = tables
+                .clearance(bearing.bore_mm.number_within("mm", &limits::DIAMETER_MM)?)
+                .ok_or(GaugeFault::BoreNotTabled)?;
             let [_, most_um] = row.of(bearing.group);
             known(LimitSource::InternalClearance, most_um / 1000.0)
         }
