@@ -194,6 +194,17 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await unfold("bench-notes");
   await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
   await id("bench-note-save").click();
+  await phone.quiet();
+  await id("bench-undo").click();
+  assert.match(await id("undo-ask").innerText(), /Note of the bench[^]*By Kim Demo/);
+  await id("undo-keep").click();
+  await id("undo-ask").waitFor({ state: "detached" });
+  await id("bench-undo").click();
+  await id("undo-do").click();
+  await id("bench-undone").waitFor();
+  assert.match(await id("bench-undo").innerText(), /Bearing turned by hand/, "what would go next is named on the key");
+  await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
+  await id("bench-note-save").click();
   for (const set of ["heat", "press", "refit"]) await confirmBenchGates(set);
   await id("bench-complete").waitFor();
   await accessible("the bench with all its parts");

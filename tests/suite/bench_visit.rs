@@ -333,6 +333,22 @@ fn run_out_is_kept_as_read_and_judges_nothing() {
     assert_eq!(history.entries.last().unwrap().what, "run-out-read");
 }
 
+/// Another's entry on the same device is offered under their name, so that the screen can ask.
+#[test]
+fn the_bench_names_what_undo_would_take_back_and_whose_it_is() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let gate = "teardown-shaft-marked";
+    let confirmed = json!({ "ask": "bench", "visit": visit, "act": { "gate": gate } });
+    let offer = bench(&steady, confirmed).undo.unwrap();
+    assert_eq!((offer.what.as_str(), offer.gate.as_deref(), offer.set), ("gate-confirmed", Some(gate), None));
+    confirm(&steady, &visit, "teardown");
+    steady.handle(Request::SetTechnician { name: "Robin Demo".to_owned() }).unwrap();
+    let note = json!({ "ask": "bench", "visit": visit, "act": { "note": "new bolts" } });
+    let offer = bench(&steady, note).undo.unwrap();
+    assert_eq!((offer.what.as_str(), offer.by.as_str(), offer.gate), ("bench-noted", "Robin Demo", None));
+}
+
 #[test]
 fn one_gate_is_no_teardown() {
     let (_folder, steady) = scratch();
@@ -384,7 +400,7 @@ fn photo_of_the_bench_is_marked_and_printed_so() {
     let record = build_repair(&standing, &again, &Workshop::default(), Words::of("en").unwrap());
     assert_eq!(record.photos[0].marks.len(), 1);
     assert!(record.photos[0].alt.contains("scored here"), "{:?}", record.photos);
-    let undone = json!({ "ask": "bench", "visit": visit, "act": { "undo": again.undo.unwrap() } });
+    let undone = json!({ "ask": "bench", "visit": visit, "act": { "undo": again.undo.unwrap().entry } });
     assert_eq!(bench(&steady, undone).photos[&WorkPlace::Found][0].marks.len(), 0);
     let offered = ask(&steady, json!({ "ask": "look", "visit": visit })).undo;
     assert!(offered.is_none_or(|undo| undo.what != "photo-kept"), "the walk takes nothing of the bench back");
@@ -432,7 +448,9 @@ fn bench_runs_from_bore_to_verdict_and_survives_closing() {
     let cracked = json!({ "cracked": true, "ring_turned": true, "wall_least_mm": 3.0 });
     let scrapped = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "look": cracked } }));
     assert_eq!(scrapped.verdict.verdict, Some(Verdict::ReplaceHousing));
-    let entry = scrapped.undo.unwrap();
+    let undo = scrapped.undo.unwrap();
+    assert_eq!((undo.what.as_str(), undo.by.as_str(), undo.gate), ("housing-looked", "Kim Demo", None));
+    let entry = undo.entry;
     let before = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "undo": entry } }));
     assert_ne!(before.verdict.verdict, Some(Verdict::ReplaceHousing));
     assert_eq!(

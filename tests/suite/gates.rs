@@ -234,6 +234,20 @@ fn undo_brings_back_what_stood_and_asks_why_after_danger() {
     assert_eq!(code(&steady, undo(&back)), "undo-out-of-date");
 }
 
+/// "A safety check" might be any of seven: which one it was, and where, stands in the offer.
+#[test]
+fn undo_names_the_gate_and_its_set() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "manual", "");
+    let gates = gates(&standing, "lift");
+    for gate in gates.iter().take(2) {
+        let confirm = json!({ "ask": "confirm-gate", "visit": standing.visit, "set": "lift", "gate": gate });
+        let offer = ask(&steady, confirm).undo.unwrap();
+        let named = (offer.what.as_str(), offer.gate.as_ref(), offer.set.as_deref(), offer.step);
+        assert_eq!(named, ("gate-confirmed", Some(gate), Some("lift"), None));
+    }
+}
+
 #[test]
 fn complaint_chooses_the_order_unless_somebody_does() {
     let (_folder, steady) = scratch();

@@ -11,6 +11,7 @@ import type { PassStand } from "./PassStand";
 import type { RingStand } from "./RingStand";
 import type { RunOutStand } from "./RunOutStand";
 import type { SkimPlan } from "./SkimPlan";
+import type { UndoOffer } from "./UndoOffer";
 import type { WorkPhoto } from "./WorkPhoto";
 import type { WorkPlace } from "./WorkPlace";
 
@@ -91,9 +92,9 @@ verdict: BenchVerdict,
  */
 verdict_lines: Array<string>, 
 /**
- * Hash of the bench's latest entry of this device, which "undo" would take back.
+ * The bench's latest entry, if it is of this device: what "undo" would take back.
  */
-undo: string | null, 
+undo: UndoOffer | null, 
 /**
  * Materials the fit can be worked out for.
  */

@@ -18,6 +18,14 @@ what: string,
  */
 step: string | null, 
 /**
+ * The gate, if one was confirmed.
+ */
+gate: string | null, 
+/**
+ * The set of that gate, where it is one of the walk.
+ */
+set: string | null, 
+/**
  * Who made it.
  */
 by: string, 

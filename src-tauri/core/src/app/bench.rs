@@ -29,6 +29,7 @@ use crate::words::Words;
 use super::at_hand::AtHand;
 use super::bench_findings::{Found, plan, with_width};
 use super::fault::{Fault, Refusal};
+use super::history::bench_offer;
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
 use super::{bench_parts, decide, earlier, fit, marks, play_gauge};
@@ -229,7 +230,8 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let device = inner.writer.device.clone();
     let AtHand { chain, record, .. } = inner.read(visit)?;
     let bench = walk_bench::read(&chain.entries, record);
-    let undo = latest_of(&bench, &device);
+    let latest = latest_of(&bench, &device);
+    let undo = chain.entries.iter().find(|entry| latest.as_ref() == Some(&entry.hash)).map(bench_offer);
     let tables = tables()?;
     let fit = bench.fit.as_ref().and_then(|input| measure::fit::calculate::calculate(input, tables).ok());
     let read = |stage: BoreStage| bench.bores.get(&stage).map(|read| with_width(read, bench.fit.as_ref()));

@@ -6,6 +6,7 @@ use crate::model::answer::AnswerValue;
 use crate::model::bench::{BenchBody, BoreStage};
 use crate::model::device::DeviceStand;
 use crate::model::entry::{Entry, EntryBody};
+use crate::model::standing::UndoOffer;
 use crate::walk::record;
 
 use super::at_hand::AtHand;
@@ -43,6 +44,25 @@ fn line(entry: &Entry, device: DeviceStand, stands: bool) -> HistoryLine {
         by: said.by.to_owned(),
         device,
         superseded: !stands,
+    }
+}
+
+/// The bench's undo of an entry, told as the history tells the entry.
+pub(super) fn bench_offer(entry: &Entry) -> UndoOffer {
+    let said = said(&entry.body);
+    let gate = match &entry.body {
+        EntryBody::Bench { bench: BenchBody::GateConfirmed { gate }, .. } => Some(gate.clone()),
+        _ => None,
+    };
+    UndoOffer {
+        entry: entry.hash.clone(),
+        what: said.what.to_owned(),
+        step: None,
+        gate,
+        set: None,
+        by: said.by.to_owned(),
+        at: entry.at,
+        needs_reason: false,
     }
 }
 

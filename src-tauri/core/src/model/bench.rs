@@ -11,7 +11,7 @@ use super::gauge::{BearingMark, GaugeInput, GaugeResult, Instrument, Place};
 use super::mark::Mark;
 use super::photo_of::WorkPlace;
 use super::sentence::Sentence;
-use super::standing::GateStand;
+use super::standing::{GateStand, UndoOffer};
 use super::time::Moment;
 use super::typed::{LengthUnit, Typed};
 use super::verdict::BenchVerdict;
@@ -225,8 +225,8 @@ pub struct BenchStand {
     pub verdict: BenchVerdict,
     /// The verdict as sentences, the first says it.
     pub verdict_lines: Vec<String>,
-    /// Hash of the bench's latest entry of this device, which "undo" would take back.
-    pub undo: Option<String>,
+    /// The bench's latest entry, if it is of this device: what "undo" would take back.
+    pub undo: Option<UndoOffer>,
     /// Materials the fit can be worked out for.
     pub materials: Vec<String>,
     /// Hole classes in the table.

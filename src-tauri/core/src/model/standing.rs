@@ -541,6 +541,10 @@ pub struct UndoOffer {
     pub what: String,
     /// Its step, if it has one.
     pub step: Option<String>,
+    /// The gate, if one was confirmed.
+    pub gate: Option<String>,
+    /// The set of that gate, where it is one of the walk.
+    pub set: Option<String>,
     /// Who made it.
     pub by: String,
     /// When.

@@ -56,10 +56,16 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
         | EntryBody::Arranged { .. }
         | EntryBody::Received { .. } => return None,
     };
+    let (gate, set) = match &entry.body {
+        EntryBody::GateConfirmed { gate, set, .. } => (Some(gate.clone()), Some(set.clone())),
+        _ => (None, None),
+    };
     Some(UndoOffer {
         entry: entry.hash.clone(),
         what: what.to_owned(),
         step: step.cloned(),
+        gate,
+        set,
         by: by.clone(),
         at: entry.at,
         needs_reason: false,
