@@ -175,7 +175,7 @@ fn what_nobody_looked_at_is_said_where_nothing_was_found() {
         let (finding, note) = (paper_of(&case, "finding"), paper_of(&case, "note"));
         let sentence =
             format!("Not looked at, or not all of it: {parts}. This rating says nothing about that.");
-        let headline = "No bearing action needed, as far as checked";
+        let headline = "No bearing work needed, as far as checked";
         let in_part = unlooked > 0 || answers.is_empty();
         assert_eq!(said(&report).contains(&sentence), in_part, "{}", said(&report));
         assert_eq!(
@@ -186,7 +186,7 @@ fn what_nobody_looked_at_is_said_where_nothing_was_found() {
         assert_eq!(note.contains(headline), in_part, "{note}");
         let next = format!("Before the car is handed back, look at what was left out: {parts}.");
         assert_eq!(finding.contains(&next), unlooked > 0, "{finding}");
-        assert_eq!(finding.contains("no bearing action is needed, as far as checked"), in_part, "{finding}");
+        assert_eq!(finding.contains("no bearing work is needed, as far as checked"), in_part, "{finding}");
         assert_eq!(note.contains("We did not look at all of this: "), in_part, "{note}");
     }
 }

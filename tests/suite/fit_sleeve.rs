@@ -131,7 +131,7 @@ fn sleeve_without_temperatures_or_a_wall_has_no_limits() {
     let no_wall = fitted(&format!("{case} temp=20..60"));
     let design = no_wall.result.sleeve.as_ref().unwrap();
     assert!(design.outside_least_mm.is_some() && design.outside_most_mm.is_none() && design.holds.is_none());
-    assert!(no_wall.lines.iter().any(|line| line.contains("still borne on the coldest is not known")));
+    assert!(no_wall.lines.iter().any(|line| line.contains("still borne at the lowest is not known")));
     assert!(fitted("bearing-od=72 class=N7 housing=A356").result.sleeve.is_none());
     let hard = fitted(
         "bearing-od=72 class=N7 housing=AZ91D housing-od=82 sleeve=mild-steel housing-bore=76.000 \

@@ -322,7 +322,7 @@ fn full_finding_reads_as_expected() {
             "DANGER: do not drive this car.",
             "Movement where none is allowed, felt by hand or proven by a gauge: the shaft moves at its bearing.",
             "Found: Play up and down: Movement felt.",
-            "Behind it, most likely: Bearing loose in its housing (96%). Beside it, likely too: Engine misfire (70%). \
+            "Behind it, most likely: Bearing loose in its housing (96%). Also likely: Engine misfire (70%). \
              At least one bearing cause: 20%.",
         ]
     );

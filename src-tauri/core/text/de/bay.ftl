@@ -3,7 +3,7 @@
 ## First start.
 ui-welcome-what-title = Das Geräusch von Hand prüfen
 ui-welcome-what = Steady führt Sie Schritt für Schritt zum Lager einer Kardanwelle: worauf Sie vom Sitz aus hören, was Sie unter dem Auto von Hand bewegen, was Sie eintragen.
-ui-welcome-maker = Die Anleitung des Herstellers und das örtliche Recht gehen vor. Ein Netz braucht es nicht.
+ui-welcome-maker = Die Anleitung des Herstellers und das örtliche Recht gehen Steady vor. Ein Netz braucht Steady nicht.
 ui-welcome-rule-title = Allein die Prüfung von Hand entscheidet
 ui-welcome-rule = Geräusch und Vibration wecken einen Verdacht. Ob etwas lose ist, zeigt nur die Hand an der Welle.
 ui-welcome-open = Was nicht geprüft wurde, heißt nie sicher. Sie können bei jedem Schritt abbrechen und wiederkommen.
@@ -22,7 +22,7 @@ ui-practice-about = Gehen Sie jeden Bildschirm mit einem Auto durch, das es nich
 ui-practice-start = Übungsvorgang beginnen
 ui-practice-car = Übungsauto
 ui-practice-ribbon = Übung. Kein echtes Auto.
-ui-practice-end = Wegwerfen
+ui-practice-end = Löschen
 
 ## The driver's seat.
 ui-driver-open = Bildschirm für den Fahrer
@@ -49,7 +49,7 @@ ui-clock-behind = Die Uhr dieses Geräts geht hinter dem letzten Eintrag dieses 
 
 ## Another layout chosen after steps were answered: what it takes back.
 ui-relayout = Was die Änderung zurücknimmt
-ui-relayout-why = Diese Antworten gelten für das Auto, wie es zuerst eingetragen war, und nicht, wie es jetzt ist. Sie bleiben als zurückgenommen im Protokoll, ihre Fotos bleiben dort auch:
+ui-relayout-why = Diese Antworten gehören zum Auto, wie es zuerst eingetragen war, und gelten jetzt nicht mehr. Sie bleiben als zurückgenommen im Protokoll, mit ihren Fotos:
 ui-relayout-reason = Eine davon verlangte GEFAHR oder WARNUNG: Sagen Sie, warum sie zurückgenommen wird.
 ui-relayout-do = Ändern
 ui-relayout-keep = So lassen, wie es war

@@ -35,5 +35,5 @@ before-curve-about = { $place }: jeder Punkt ist ein Vorgang, der Balken seine U
 before-movement = { $place }: { $movement }
 before-repaired = Hier repariert
 before-open = Diesen Vorgang öffnen
-intake-warm-from = Gehäuse warm laut Hersteller: ab °C
+intake-warm-from = Gehäuse gilt als warm ab, °C (Hersteller)
 before-outcome = Es war: { $causes }

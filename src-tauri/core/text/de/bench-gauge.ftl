@@ -5,7 +5,7 @@ gauge-mean = Bewegung am Lager: { $mean }, aus { $count ->
    *[other] { $count } Messwerten
  }.
 gauge-ratio = 1 mm an der Messuhr ist { $ratio } mm am Lager.
-gauge-interval = Mit 95 % liegt sie zwischen { $low } und { $high } (erweiterte Unsicherheit ± { $expanded }, Faktor { $factor }).
+gauge-interval = Mit 95 % Sicherheit liegt sie zwischen { $low } und { $high } (erweiterte Unsicherheit ± { $expanded }, Faktor { $factor }).
 gauge-one-reading = Ein einziger Messwert sagt nichts über seine eigene Streuung, darum lässt sich kein Bereich angeben.
 gauge-doubtful = { $count ->
     [one] Ein Messwert liegt

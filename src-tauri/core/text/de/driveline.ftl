@@ -141,7 +141,7 @@ detail-heard-middle = Am lautesten in der Mitte
 detail-heard-rear = Am lautesten hinten
 detail-heard-all-along = Im ganzen Auto gleich laut
 
-next-free-turn = Für sich gedreht, abgekuppelt, verrät die Welle, ob ihr Lager schleift.
+next-free-turn = Die Welle abkuppeln und für sich drehen: Das zeigt, ob ihr Lager schleift.
 next-far-end = Das ferne Ende blieb unsicher: das Gelenk dort ansehen.
 next-unsure = Es blieb unsicher: noch einmal fühlen, eine zweite Person beobachtet das Gelenk.
 
@@ -153,7 +153,7 @@ error-figure-missing-help = Tragen Sie das Maß des Herstellers ein, oder sagen 
 road-boot = Manschette eines Gelenks. MOT-Handbuch (UK) 6.1.7 (g): geringfügig, wenn stark gealtert, erheblich, wenn sie fehlt, aufgerissen oder lose ist, sodass Schmutz eindringt; gefährlich kommt in dieser Zeile nicht vor. Richtlinie 2014/45/EU, Anhang I, 6.1.7 (g): geringfügig, wenn stark gealtert, erheblich, wenn sie fehlt oder gebrochen ist. Steady wählt nicht; Ihre örtlichen Regeln entscheiden.
 
 ## Neben einer Antwort gefragt.
-ui-free-yes = Frei
+ui-free-yes = Abgekuppelt
 ui-engine = Motor warm oder kalt?
 ui-engine-warm = Motor warm
 ui-engine-cold = Motor kalt

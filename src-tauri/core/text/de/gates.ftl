@@ -47,6 +47,6 @@ gate-pit-air = In der Grube sind keine Dämpfe: Luft zieht durch, nichts brennt 
 gate-pit-way-out = Der Weg aus der Grube ist frei, und ihre offenen Kanten sind gesichert. Luftfederung: Wagenhebermodus oder abgestützt.
 gate-ramps-fit = Die Auffahrrampen tragen dieses Auto, sind unbeschädigt und stehen fest und eben.
 gate-ramps-firm = Das Auto steht am Anschlag der Rampen, und beim Rütteln stand es fest. Luftfederung: Wagenhebermodus oder abgestützt.
-gate-stands-fit = Böcke, die dieses Auto tragen, stehen an den Punkten des Herstellers, auf festem, ebenem Boden. Kein Wagenheber trägt es.
+gate-stands-fit = Böcke, die dieses Auto tragen, stehen an den Punkten des Herstellers, auf festem, ebenem Boden. Das Auto ruht nicht auf einem Wagenheber.
 gate-stands-chocked = Räder, die noch am Boden stehen, sind verkeilt. Luftfederung: Wagenhebermodus oder abgestützt.
 gate-guarded = Der Augenschutz ist auf, Auspuff und Welle wurden ohne Berühren auf Hitze geprüft, orange Kabel bleiben unberührt.

@@ -14,12 +14,12 @@ unlooked-coupling-look-owner = die Gelenke und ihre Schrauben
 unlooked-shaft-look = die Welle selbst
 unlooked-shaft-look-owner = die Welle selbst
 unlooked-shield-and-mounts = Bleche und Aggregatelager
-unlooked-shield-and-mounts-owner = die Teile, die den Motor halten
+unlooked-shield-and-mounts-owner = die Hitzeschutzbleche und die Teile, die den Motor halten
 ui-unlooked = Nicht angesehen
 
 ## Mit den Rädern gedreht.
-ui-free-engine = Ist die Welle frei vom Motor?
-ui-free-wheels = Ist die Welle frei von Rädern und Achsantrieb?
+ui-free-engine = Ist die Welle vom Motor abgekuppelt?
+ui-free-wheels = Ist die Welle von Rädern und Achsantrieb abgekuppelt?
 ui-free-no-engine = Dreht den Motor mit
 ui-free-no-wheels = Dreht die Räder mit
 detail-free-engine = Frei vom Motor gedreht

@@ -21,7 +21,7 @@ rule-far-end-play = Am fernen Ende der Welle wurde Spiel quer zur Welle oder ein
 rule-far-end-play-owner = Die Welle ist am fernen Ende lose.
 rule-play-unsure = Bewegung an der Lagerung war nicht auszuschließen: Geprüft wurde, aber es blieb unsicher.
 rule-play-unsure-owner = Wir haben am Lager nach Bewegung gefühlt. Wir können sie nicht ausschließen.
-rule-bearing-likely = Am Lager wurde etwas gefühlt, gesehen oder blieb unsicher, und die Zeichen für sich genommen machen einen Schaden dort zu mindestens 50 % wahrscheinlich.
+rule-bearing-likely = Am Lager wurde etwas gefühlt, gesehen oder blieb unsicher, und die Zeichen allein machen einen Lagerschaden zu mindestens 50 % wahrscheinlich.
 rule-bearing-likely-owner = Was bisher gefunden wurde, deutet auf das Lager.
 
 rule-cause-likely = Zu mindestens 50 % wahrscheinlich: { $cause }.
@@ -30,7 +30,7 @@ rule-cause-likely-misfire = Zu mindestens 50 % wahrscheinlich: { $cause }. Unver
 rule-cause-likely-misfire-owner = Das kann dahinterstecken: { $about } Das kann ein teures Teil im Auspuff zerstören.
 rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
 rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
-rule-cold-check-buzz = Es wurde kein Spiel gefühlt, aber bei kaltem Gehäuse oder ohne Angabe der Wärme. Kalt entlastet nichts: Ein Lagersitz kann heiß lose werden. Warm noch einmal fühlen.
+rule-cold-check-buzz = Es wurde kein Spiel gefühlt, aber bei kaltem Gehäuse oder ohne Angabe der Wärme. Eine kalte Prüfung entlastet nichts: Ein Lagersitz kann heiß lose werden. Warm noch einmal fühlen.
 rule-cold-check-buzz-owner = Wir haben am kalten Teil nach Bewegung gefühlt, es kann aber heiß lose werden.
 
 rule-no-bearing-action = Beide Spielprüfungen sind gut, die Welle läuft glatt, und sonst wurde nichts gefunden.

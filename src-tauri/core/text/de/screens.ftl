@@ -49,7 +49,7 @@ ui-theme-system = Gerät
 ui-theme-dark = Dunkel
 ui-theme-daylight = Tageslicht
 ui-versions = Version { $version }, Regeln und Zahlen { $knowledge }
-ui-notices = Was andere gemacht haben, mit Lizenzen
+ui-notices = Software Dritter und ihre Lizenzen
 ui-notices-about = Nennt jeden Teil von Steady, den andere gemacht haben, dann deren Lizenzen, auf Englisch.
 ui-notices-none = Die Liste fehlt in dieser Fassung.
 
@@ -112,7 +112,7 @@ ui-hide-how = Anleitung zu
 ui-more-behind = Mehr
 ui-drawing = Zeichnung: { $words } Drücken, um sie groß zu sehen.
 ui-disputed = Zwei Geräte gaben hier verschiedene Antworten. Die schlimmere zählt.
-ui-elsewhere = Zählt nicht: { $answer } ({ $by }, { $at }). Dieses Auto war damals anders eingetragen. Neu prüfen.
+ui-elsewhere = Zählt nicht: { $answer } ({ $by }, { $at }). Das Auto war damals mit anderer Bauart oder anderem Maß eingetragen. Noch einmal prüfen.
 ui-elsewhere-drop = Zurücknehmen, was nicht zählt
 ui-milder = Gemildert, weil: { $reason }
 ui-temperature = Gehäuse kalt oder warm?
@@ -150,11 +150,11 @@ ui-gates-left = { $left ->
     [one] Noch eine Freigabe. Tippen Sie darauf, sobald sie erfüllt ist.
    *[other] Noch { $left } Freigaben. Tippen Sie auf jede, sobald sie erfüllt ist.
 }
-ui-gates-open = Alle bestätigt. Die Schritte dahinter sind offen.
+ui-gates-open = Alle bestätigt. Weiter zu den Schritten.
 ui-confirmed = { $by }, { $when }
-ui-order-title = Was kommt zuerst?
+ui-order-title = Wie möchten Sie prüfen?
 ui-order-why = Läuft der Motor, werden Auspuff und Gehäuse heiß. Unter dem Auto heißt das warten, oder Verbrennungen.
-ui-order-running-first-about = Erst horchen, dann darunter, solange das Gehäuse warm ist und der Auspuff abgekühlt. Nur warm entlastet.
+ui-order-running-first-about = Erst horchen. Dann darunter, solange das Gehäuse warm ist und der Auspuff abgekühlt. Nur eine warme Prüfung kann ein Geräusch entlasten.
 ui-order-under-car-first-about = Erst die Prüfung von Hand, kalt. Dann der Motor, wenn nichts Gefährliches gefunden wurde.
 ui-leave-running = Motor abstellen. Schlüssel oder Funkschlüssel mitnehmen. Vom Sitz weggehen.
 ui-leave-running-done = Der Motor ist aus

@@ -4,10 +4,10 @@
 next-informs = Diese Prüfung würde am meisten verraten.
 next-rating = Diese Prüfung könnte die Einstufung noch verschärfen.
 stop-nothing-changes = Keine Prüfung, die noch offen ist, würde ändern, was zu tun ist.
-stop-not-worth = Was noch offen ist, würde weniger verraten, als sein Risiko wert ist.
+stop-not-worth = Was noch offen ist, würde für sein Risiko zu wenig verraten.
 stop-all-done = Jede Prüfung, die möglich ist, ist gemacht.
 
-surprise-signs-disagree = Die Zeichen widersprechen sich: Keine Ursache der Liste bringt sie zusammen hervor. Prüfen Sie die hier genannten Antworten noch einmal.
+surprise-signs-disagree = Die Zeichen widersprechen sich: Keine Ursache der Liste erklärt sie zusammen. Prüfen Sie die hier genannten Antworten noch einmal.
 surprise-not-listed = Vielleicht steckt etwas dahinter, das nicht auf dieser Liste steht: Die gelisteten Ursachen erklären wenig von dem, was gefunden wurde.
 
 judgement-warning-or-caution = Das Auto zurückhalten, oder es bis zur Reparatur fahren lassen?

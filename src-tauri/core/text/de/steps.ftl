@@ -33,7 +33,7 @@ step-engagement-setting-do = Ablesen, bei welcher Drehzahl die Kupplung greifen 
 step-engagement-setting-watch = Nur ablesen. Wer hier verstellt, kann das Auto in Bewegung setzen. Nach Herstellervorschrift vorgehen.
 
 step-neutral-2500-buzz = Brummen nahe 2.500 U/min
-step-neutral-2500-buzz-do = Im Leerlauf den Motor langsam auf etwa 2.500 U/min bringen. Unter zehn Sekunden halten. Den Boden unter den Füßen fühlen.
+step-neutral-2500-buzz-do = Im Leerlauf den Motor langsam auf etwa 2.500 U/min bringen. Unter zehn Sekunden halten. Fühlen, ob der Boden unter den Füßen brummt.
 step-neutral-2500-buzz-watch = Die Welle dreht mit dem Motor, obwohl das Auto steht. Bei Klopfen oder starker Vibration jetzt Motor aus. Die Vorschrift des Herstellers geht vor.
 
 step-running-stop = Mussten Sie den Motor abstellen?

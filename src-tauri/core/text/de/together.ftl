@@ -17,7 +17,7 @@ pair-of = { $what }: { $direction }
 ## Was anzusehen ist.
 ui-looks = Jedes Teil ansehen
 ui-looks-watch = Augenschutz und Handschuhe an. Heißer Auspuff. An nichts hängen oder hebeln, keine Finger in Gelenke. Orange Kabel nicht berühren. Die Vorschrift des Herstellers geht vor.
-ui-looks-do = Jedes Teil ausleuchten. Nicht in Ordnung oder nicht zu sehen: Zeile antippen.
+ui-looks-do = Jedes Teil ausleuchten. Nicht in Ordnung oder nicht zu sehen: Zeile öffnen.
 ui-looks-sound = { $count ->
     [one] Dieses in Ordnung
    *[other] Alle { $count } in Ordnung

@@ -63,6 +63,7 @@ gates-creep-why = A creeping car will not stop for a person. Trained and authori
 gate-creep-distance = Thirty feet ahead and fifteen behind are clear and stay clear.
 gates-lift-why = A car that slips, or a shaft that turns, gives no warning. Trained and authorized people only; your local rules come first.
 gate-lift-inspected = The lift's inspection is current, and nothing on it is damaged.
+gate-lift-fits = The lift is rated for this car, its inspection is current, it is undamaged and holds the car where the maker says. Air suspension is in jack mode or propped.
 error-wall-refused-help = Give it in millimeters from 0.1 to 100, or leave it out if it is not known.
 error-pass-diameter-refused-help = Give it in millimeters from 1 to 1,000, or leave it out if it was not measured.
 repair-sheet-title = Machinist's sheet: bearing seat of the driveshaft
@@ -97,14 +98,14 @@ repair-bore-caption = Depth { $depth }, the least round. Deviation drawn { $time
    *[counter] Angles count counterclockwise from 0°.
     }
 repair-caution-torque = New fasteners, at the maker's torque. A torque written here is what the shop says it used.
-gate-road-car-fit = Brakes, steering, lights and tires were looked at. The lug nuts or bolts are tight by the maker's figure.
+gate-road-car-fit = Brakes, steering, lights and tires were checked. The lug nuts or bolts are at the maker's torque.
 gate-road-stop-agreed = Agreed: at a heavy knock or a strong vibration, slow down gently, stop, engine off, have it brought back on a flatbed truck.
 ui-leave-road = Stop at a safe place. Set the brake, engine off. Put the chocks back at the shop.
 step-road-neutral-do = Same speed again, neutral for a few seconds where maker and law allow it. Then back in gear. What stays turns with the wheels: tires, wheel bearings, axle, and on most cars the shaft too.
 rule-shaft-fibre-damaged = The fiber of the shaft is damaged.
 rule-shaft-fibre-damaged-owner = The fiber shaft is damaged. It can break without warning.
 rule-cause-likely-misfire = At least 50% likely: { $cause }. Unburnt fuel from a misfire can overheat and ruin the catalytic converter.
-ui-notices = What others made, and its licenses
+ui-notices = Third-party software and its licenses
 ui-notices-about = Lists every part of Steady that others made, then their licenses, in English.
 ui-gearbox = Transmission
 ui-leave-lift = Tools out. Come out from under the car, everybody. Then, from outside, transmission back in park or gear.

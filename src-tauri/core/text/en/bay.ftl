@@ -3,7 +3,7 @@
 ## First start.
 ui-welcome-what-title = Check the noise by hand
 ui-welcome-what = Steady takes you step by step to the bearing of a prop shaft: what to listen for from the seat, what to move by hand under the car, what to write down.
-ui-welcome-maker = The maker's procedure and local law come before it. It needs no network.
+ui-welcome-maker = The maker's procedure and local law come before Steady. Steady needs no network.
 ui-welcome-rule-title = Only the hands-on check decides
 ui-welcome-rule = Noise and vibration raise suspicion. Only moving the shaft by hand tells you.
 ui-welcome-open = What was not checked is never called safe. You can break off at any step and come back.
@@ -22,7 +22,7 @@ ui-practice-about = Walk every screen with a car that does not exist. It is kept
 ui-practice-start = Start a practice visit
 ui-practice-car = Practice car
 ui-practice-ribbon = Practice. No real car.
-ui-practice-end = Throw it away
+ui-practice-end = Delete it
 
 ## The driver's seat.
 ui-driver-open = Screen for the driver
@@ -49,7 +49,7 @@ ui-clock-behind = This device's clock is behind the last entry of this visit ({ 
 
 ## Another layout chosen after steps were answered: what it takes back.
 ui-relayout = What the change takes back
-ui-relayout-why = These answers were given for the car as it was written down first, and do not hold of it as it is now. They stay in the record as taken back, and their photos stay there:
+ui-relayout-why = These answers belong to the car as it was entered first and do not apply to it as it is now. They stay in the record as taken back, with their photos:
 ui-relayout-reason = One of them asked for DANGER or WARNING: say why it is taken back.
 ui-relayout-do = Change it
 ui-relayout-keep = Keep it as it was

@@ -5,7 +5,7 @@ gauge-mean = Movement at the bearing: { $mean }, from { $count ->
    *[other] { $count } readings
  }.
 gauge-ratio = 1 mm at the gauge is { $ratio } mm at the bearing.
-gauge-interval = With 95% it lies between { $low } and { $high } (± { $expanded }, factor { $factor }).
+gauge-interval = With 95% confidence it lies between { $low } and { $high } (± { $expanded }, factor { $factor }).
 gauge-one-reading = One reading says nothing of its own scatter, so no interval can be given.
 gauge-doubtful = { $count ->
     [one] One reading lies

@@ -141,7 +141,7 @@ detail-heard-middle = Loudest in the middle
 detail-heard-rear = Loudest at the rear
 detail-heard-all-along = The same all along the car
 
-next-free-turn = Turned by itself, uncoupled, the shaft tells whether its bearing drags.
+next-free-turn = Uncouple the shaft and turn it by itself: that shows whether its bearing drags.
 next-far-end = The far end was left unsure: look at its joint.
 next-unsure = It was left unsure: feel it again with a second person watching the joint.
 
@@ -153,7 +153,7 @@ error-figure-missing-help = Enter the maker's figure, or say what the hand felt:
 road-boot = Boot of a joint. UK MOT manual 6.1.7 (g): Minor if badly deteriorated, Major if missing, split or insecure so that dirt gets in; no Dangerous outcome in that row. Directive 2014/45/EU, Annex I, 6.1.7 (g): Minor if badly deteriorated, Major if missing or fractured. Steady does not choose; your local rules decide.
 
 ## Asked beside an answer.
-ui-free-yes = Free
+ui-free-yes = Uncoupled
 ui-engine = Engine warm or cold?
 ui-engine-warm = Engine warm
 ui-engine-cold = Engine cold

@@ -3,11 +3,11 @@
 
 finding-sum-found = Found: { $findings }.
 finding-sum-behind = Behind it, most likely: { $causes }.
-finding-sum-beside = Beside it, likely too: { $causes }.
-finding-sum-else-none = No cause stands out beside what was found.
+finding-sum-beside = Also likely: { $causes }.
+finding-sum-else-none = No cause stands out apart from what was found.
 made-milder = { $step }: “{ $was }” was answered first, a DANGER or WARNING. { $by } changed it to “{ $now }” ({ $at }). Reason given: { $reason }
 made-milder-withdrawn = { $step }: “{ $was }” was answered first, a DANGER or WARNING. { $by } took it back ({ $at }). Reason given: { $reason }
-still-open-before = Still open: this car was rated { $label } on { $day }, and that is not settled. This visit does not lift it: once it is repaired, open a look after the repair and check the same places again, warm where they are felt.
+still-open-before = Still open: this car was rated { $label } on { $day }. Nothing shows that it was put right, and this visit does not cancel it. After the repair open a new visit, "Check after the repair", and check the same places again, warm where they are felt.
 still-open-layout = It was checked then as “{ $layout }”: look which layout is right.
 note-still-open-danger = On { $day } we rated this car { $label }. We have not yet seen it put right.
 note-still-open-warning = On { $day } we rated this car { $label }. We have not yet seen it put right.
@@ -32,7 +32,7 @@ finding-next-after-repair = Drive the road test before the car is handed back: s
 stop-road-test = Every check in the bay that can be done is done. A road test can follow.
 next-looks-first = Play was left for later: look at what holds the bearing and at the mounts, then feel again.
 
-note-likely-else = Beside what we found, this may be the cause: { $about }
+note-likely-else = Apart from what we found, this may be the cause: { $about }
 note-in-order = We felt the shaft and its bearing by hand and found them in order.
 note-in-order-ends = We felt both ends of the shaft by hand and found them in order.
 note-open-support-look = We have not seen the rubber that holds the bearing.
@@ -45,11 +45,11 @@ rule-coupling-worn = A coupling or joint of the shaft is worn or stiff.
 rule-coupling-worn-owner = A joint on the shaft is worn.
 rule-coupling-worn-joint-stiff-owner = A joint on the shaft is stiff.
 note-could-coupling-worn = The joint can wear more until the shaft shakes or comes loose.
-rule-boot-torn = The boot of a joint is torn: grease goes out, dirt gets in.
-rule-boot-torn-owner = The rubber cover of a joint is torn. Grease goes out and dirt gets in.
+rule-boot-torn = The boot of a joint is torn: grease gets out, dirt gets in.
+rule-boot-torn-owner = The rubber cover of a joint is torn. Grease gets out and dirt gets in.
 note-could-boot-torn = Without its grease the joint wears out. In the end it can break.
 
-rule-cold-check-buzz-rubber = The support was felt cold, or its warmth was not recorded. Cold clears nothing: rubber is stiff when cold and gives more when warm. Feel again warm.
+rule-cold-check-buzz-rubber = The support was felt cold, or its warmth was not recorded. A cold check clears nothing: rubber is stiff when cold and gives more when warm. Feel again warm.
 rule-cold-check-buzz-rubber-owner = We felt the rubber part cold, and it gives more when it is warm.
 unknown-cold-rubber = A noise or vibration with a cold check: rubber gives more when warm. Feel again with the support warm.
 note-cold-rubber = We felt the rubber part cold. It gives more when it is warm.
@@ -90,7 +90,7 @@ drawing-one-piece = One shaft runs under the floor from the gearbox to the rear 
 
 ## At a tube.
 step-shaft-look-do-tube = Only with the tube open. With it closed nobody can see the shaft: answer Could not see it.
-step-turn-by-hand-do-tube = Only with the tube open and the shaft free in the hand. With it closed, answer Not done. Else turn it slowly, one full turn, and feel for roughness or drag.
+step-turn-by-hand-do-tube = Only with the tube open and the shaft free in the hand. With it closed, answer "Not done". Else turn it slowly, one full turn, and feel for roughness or drag.
 
 ## What stays open, in a headline, and joints that decide.
 headline-caution-open = Fault found; the hands-on check is still open
@@ -104,7 +104,7 @@ limit-coupling-look = The joints and their bolts were not looked at, or not all 
 limit-coupling-look-owner = We have not seen all of the joints of the shaft.
 note-could-turns-badly-none = A joint can get hot and break. Then the shaft can come loose.
 next-left-out = It was left out so far: look before the car is handed back.
-note-changed = One answer was changed during the check: it had first said more danger. Ask us why.
+note-changed = One answer was changed during the check: at first it pointed to more danger. Ask us why.
 rule-sagging-touches = The rubber support sags, and something touches: most likely the shaft itself. Look for rub marks on it.
 rule-sagging-touches-owner = The rubber that holds the shaft sags, and something touches.
 note-could-sagging-touches = The shaft can rub, get damaged, and come loose while you drive.
@@ -113,10 +113,10 @@ rule-play-unsure-none-owner = We felt for movement at both ends of the shaft and
 note-could-play-unsure-none = If a joint is loose, the shaft can come loose while you drive.
 note-could-unrated-none = We cannot say yet. If a joint is loose, the shaft can come loose while you drive.
 finding-next-again-owner = Give the owner the note. Quote nothing until it has been felt again.
-rule-cold-check-buzz-repaired = After a repair, and felt cold or without a temperature: cold clears nothing. Feel again warm before the repair is said to hold.
+rule-cold-check-buzz-repaired = After a repair, and felt cold or without a temperature: a cold check clears nothing. Feel again warm before the repair is said to hold.
 rule-cold-check-buzz-repaired-owner = The car was repaired, and we felt it cold. Only warm shows whether the repair holds.
-next-whose-roughness = Turned by itself, uncoupled, the shaft tells whether the roughness is its own.
-finding-elsewhere = Not counted, because this car was written down otherwise then: { $answers }. Check it anew.
-rule-set-apart = Something was found while this car was written down otherwise, and it is neither felt again nor taken back. Settle it first.
+next-whose-roughness = Uncouple the shaft and turn it by itself: that shows whether the roughness is its own.
+finding-elsewhere = Not counted: { $answers }. The car was entered with another layout or figure then. Check it again.
+rule-set-apart = Something was found while this car was entered with another layout or figure, and it was neither checked again nor taken back. Clear this up first.
 rule-set-apart-owner = We found something on this car that we have not settled yet.
 note-could-set-apart = If it is at the bearing, the shaft can come loose while you drive.

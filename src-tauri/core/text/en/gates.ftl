@@ -41,12 +41,12 @@ gate-high-voltage-untouched = Orange high-voltage cables stay untouched: that wo
 
 ## Under the car, by what holds it up.
 gate-empty-and-still = Nobody is in the car, and the shaft stands still.
-gate-lift-fits = The lift is rated for this car, in date and undamaged, and holds it where the maker says. Air suspension is in jack mode or propped.
+gate-lift-fits = The lift is rated for this car, its inspection is in date, it is undamaged and holds the car where the maker says. Air suspension is in jack mode or propped.
 gate-wheels-chocked = The wheels on the ground or on the lift are chocked, both ways.
 gate-pit-air = No fumes in the pit: air moves through it, and nothing burns or sparks.
 gate-pit-way-out = The way out of the pit is clear, and its open edges are guarded. Air suspension is in jack mode or propped.
 gate-ramps-fit = The ramps are rated for this car, undamaged, on firm and level ground.
 gate-ramps-firm = The car stands at the ramps' stops and was rocked: it sat firm. Air suspension is in jack mode or propped.
-gate-stands-fit = Stands rated for this car are set at the maker's points, on firm and level ground. No jack carries it.
+gate-stands-fit = Stands rated for this car are set at the maker's points, on firm and level ground. The car does not rest on a jack.
 gate-stands-chocked = Wheels that still stand on the ground are chocked. Air suspension is in jack mode or propped.
 gate-guarded = Eye protection is on, exhaust and shaft were checked for heat without touching, and orange cables stay untouched.

@@ -1,7 +1,7 @@
 ### What a rating does not speak for, a shaft that is turned with what hangs on it, and what hums with the road's speed.
 
-headline-notice-in-part = No bearing action needed, as far as checked
-finding-sum-notice-in-part = NOTICE: no bearing action is needed, as far as checked.
+headline-notice-in-part = No bearing work needed, as far as checked
+finding-sum-notice-in-part = NOTICE: no bearing work is needed, as far as checked.
 finding-next-unlooked = Before the car is handed back, look at what was left out: { $parts }.
 
 ## What of the driveline nobody looked at.
@@ -14,12 +14,12 @@ unlooked-coupling-look-owner = the joints and their bolts
 unlooked-shaft-look = the shaft itself
 unlooked-shaft-look-owner = the shaft itself
 unlooked-shield-and-mounts = shields and mounts
-unlooked-shield-and-mounts-owner = the parts that hold the engine
+unlooked-shield-and-mounts-owner = the heat shields and the parts that hold the engine
 ui-unlooked = Not looked at
 
 ## Turned with the wheels.
-ui-free-engine = Is the shaft free of the engine?
-ui-free-wheels = Is the shaft free of wheels and final drive?
+ui-free-engine = Is the shaft uncoupled from the engine?
+ui-free-wheels = Is the shaft uncoupled from wheels and final drive?
 ui-free-no-engine = Turns the engine
 ui-free-no-wheels = Turns the wheels
 detail-free-engine = Turned free of the engine

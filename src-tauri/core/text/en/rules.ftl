@@ -21,7 +21,7 @@ rule-far-end-play = Movement across the shaft, or a clunk, was felt at its far e
 rule-far-end-play-owner = The shaft is loose at its far end.
 rule-play-unsure = Movement at the support could not be ruled out: the check was done and left unsure.
 rule-play-unsure-owner = We felt for movement at the bearing and could not rule it out.
-rule-bearing-likely = Something was felt, seen or left unsure at the bearing, and the signs taken by themselves make a fault there at least 50% likely.
+rule-bearing-likely = Something was felt, seen or left unsure at the bearing, and the signs alone make a bearing fault at least 50% likely.
 rule-bearing-likely-owner = What was found so far points to the bearing.
 
 rule-cause-likely = At least 50% likely: { $cause }.
@@ -30,7 +30,7 @@ rule-cause-likely-misfire = At least 50% likely: { $cause }. Unburnt fuel from a
 rule-cause-likely-misfire-owner = What may be behind it: { $about } A misfire can ruin a costly part of the exhaust.
 rule-finding-unexplained = Something was heard, felt or seen that no other reason explains. Look closer before you hand the car back.
 rule-finding-unexplained-owner = There is something, told to us or found by us, that needs a closer look.
-rule-cold-check-buzz = No movement was felt, but with the housing cold or its warmth not recorded. Cold clears nothing: a bearing seat can loosen when hot. Feel again warm.
+rule-cold-check-buzz = No movement was felt, but with the housing cold or its warmth not recorded. A cold check clears nothing: a bearing seat can loosen when hot. Feel again warm.
 rule-cold-check-buzz-owner = We felt for movement with the part cold, but it can work loose when hot.
 
 rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and nothing else was found.

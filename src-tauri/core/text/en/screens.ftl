@@ -49,7 +49,7 @@ ui-theme-system = Device
 ui-theme-dark = Dark
 ui-theme-daylight = Daylight
 ui-versions = Version { $version }, rules and figures { $knowledge }
-ui-notices = What others made, and its licences
+ui-notices = Third-party software and its licences
 ui-notices-about = Lists every part of Steady that others made, then their licences, in English.
 ui-notices-none = The list is not in this build.
 
@@ -112,7 +112,7 @@ ui-hide-how = Hide how
 ui-more-behind = More
 ui-drawing = Drawing: { $words } Press to see it large.
 ui-disputed = Two devices gave different answers here. The worse one counts.
-ui-elsewhere = Not counted: { $answer } ({ $by }, { $at }). This car was written down otherwise then. Check it anew.
+ui-elsewhere = Not counted: { $answer } ({ $by }, { $at }). The car was entered with another layout or figure then. Check it again.
 ui-elsewhere-drop = Take back what is not counted
 ui-milder = Made milder because: { $reason }
 ui-temperature = Housing cold or warm?
@@ -136,25 +136,25 @@ ui-leave-as-is = Leave it as it is
 ## The photo of a step.
 ui-photo-take = Photo
 ui-photo-again = One more photo
-ui-photo-sending = Keeping it …
+ui-photo-sending = Saving …
 ui-photo-none = No photo: say why
 ui-photo-waived = No photo, why?
 ui-photo-why = Why is there no photo?
 ui-photo-own-words = In your own words
 ui-photo-because = No photo: { $reason }
 ui-photo-of = Photo taken at: { $title }
-ui-photo-at = Kept { $when }
+ui-photo-at = Saved { $when }
 
 ## Gates, order, leaving.
 ui-gates-left = { $left ->
     [one] One safety check to go. Tap it once it is done.
    *[other] { $left } safety checks to go. Tap each once it is done.
 }
-ui-gates-open = All confirmed. The steps behind them are open.
+ui-gates-open = All confirmed. Go on to the steps.
 ui-confirmed = { $by }, { $when }
-ui-order-title = What comes first?
+ui-order-title = How do you want to check?
 ui-order-why = Running the engine makes the exhaust and the housing hot. Under the car that means a wait, or burns.
-ui-order-running-first-about = Listen first, then under it while the housing is warm, exhaust cooled down. Warm is what clears a noise.
+ui-order-running-first-about = Listen first. Go under while the housing is still warm, once the exhaust has cooled. Only a warm check can clear a noise.
 ui-order-under-car-first-about = Hands-on check first, cold. Then the engine, if nothing dangerous was found.
 ui-leave-running = Stop the engine. Take the key or fob with you. Come away from the seat.
 ui-leave-running-done = The engine is off
@@ -245,8 +245,8 @@ ui-next-none = No further check
 ui-turn = If “{ $step }” came out as “{ $answer }”, { $cause } would lead ({ $share }).
 ui-judgements = What a wrong decision would cost
 ui-judgements-about = Losses are workshop judgement, counted in minutes. The rating above follows its rules and not this table.
-ui-judgement-acts = Now { $now }. It would turn below { $at }.
-ui-judgement-waits = Now { $now }. It would turn from { $at } on.
+ui-judgement-acts = Now { $now }. The advice would change below { $at }.
+ui-judgement-waits = Now { $now }. The advice would change from { $at } on.
 ui-judgement-loss = { $course }: { $minutes ->
     [one] one minute lost
    *[other] { $minutes } minutes lost
@@ -335,7 +335,7 @@ ui-trend-today = today
 
 ## The bench.
 ui-bench = Bench
-ui-bench-about = After teardown. Whether new bearings alone will last, the bore decides.
+ui-bench-about = After teardown. The bore decides whether new bearings alone will last.
 ui-bench-about-rubber = After teardown. A rubber support is replaced whole, with its bearing. Read a bore only where the maker lets the housing be kept.
 ui-bench-verdict = Verdict
 ui-done = done

@@ -8,7 +8,7 @@ word-unrated = NOT YET CHECKED
 headline-danger = DO NOT DRIVE
 headline-warning = Do not drive: recovery truck only
 headline-caution = Book the repair
-headline-notice = No bearing action needed
+headline-notice = No bearing work needed
 headline-unrated = The hands-on check is still open
 
 ## The IPCC scale of likelihood words.
@@ -65,7 +65,7 @@ entry-order-chosen = Order chosen
 entry-gate-confirmed = Safety check confirmed
 entry-part-left = Part left, its safety checks closed
 entry-answered = Answered
-entry-photo-kept = Photo kept
+entry-photo-kept = Photo saved
 entry-photo-waived = No photo, with a reason
 entry-withdrawn = Taken back
 entry-arranged = Arranged by the replay

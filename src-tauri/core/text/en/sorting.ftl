@@ -3,10 +3,10 @@
 next-informs = This check would tell the most.
 next-rating = This check could still raise the rating.
 stop-nothing-changes = No check that is still open would change what to do.
-stop-not-worth = What is still open would tell less than its risk is worth.
+stop-not-worth = The checks still open would tell too little for their risk.
 stop-all-done = Every check that can be done is done.
 
-surprise-signs-disagree = The signs disagree: no cause on the list brings them about together. Check the answers named here again.
+surprise-signs-disagree = The signs disagree: no cause on the list explains them together. Check the answers named here again.
 surprise-not-listed = Something that is not on this list may be behind it: the listed causes explain little of what was found.
 
 judgement-warning-or-caution = Hold the car back, or let it drive until the repair?

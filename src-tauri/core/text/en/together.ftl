@@ -3,7 +3,7 @@
 ## Both directions.
 pair-play = Feel the play
 pair-play-watch = Hands only, no pry bar. Fingers clear of joints, edges and hot parts. Follow the maker's procedure.
-pair-play-do = Grip close to the bearing. Watch the gap between shaft and housing. Both move together: answer Not done, check housing, bolts and mounts, then feel again.
+pair-play-do = Grip close to the bearing. Watch the gap between shaft and housing. If both move together, answer "Not done", check housing, bolts and mounts, then feel again.
 pair-play-do-rubber = Grip the shaft by the bearing. Watch bearing against bracket. Springs back: springy. Hits a stop: knocks.
 pair-play-do-rubber-figure = Grip the shaft by the bearing. Watch bearing against bracket. The maker allows { $figure }. Hits a stop: knocks.
 pair-play-vertical = Up and down: push up, let down
@@ -17,7 +17,7 @@ pair-of = { $what }: { $direction }
 ## The looks.
 ui-looks = Look at every part
 ui-looks-watch = Eye protection and gloves on. Hot exhaust close by. Do not hang or lever on anything, no fingers in joints. Leave orange cables alone. The maker's procedure comes first.
-ui-looks-do = Light each part. Not sound, or not to be seen: tap its row.
+ui-looks-do = Light each part. If a part is not sound or cannot be seen, open its row.
 ui-looks-sound = { $count ->
     [one] This one sound
    *[other] All { $count } sound

@@ -3,7 +3,7 @@
 ## First start.
 ui-welcome-what-title = Comprobar el ruido con las manos
 ui-welcome-what = Steady lo lleva paso a paso hasta el rodamiento de un árbol de transmisión: qué escuchar desde el asiento, qué mover con la mano bajo el coche, qué anotar.
-ui-welcome-maker = El procedimiento del fabricante y la ley local van primero. No necesita red.
+ui-welcome-maker = El procedimiento del fabricante y la ley local van antes que Steady. Steady no necesita red.
 ui-welcome-rule-title = Solo la comprobación con las manos decide
 ui-welcome-rule = El ruido y la vibración levantan sospecha. Solo moviendo el árbol con la mano se sabe.
 ui-welcome-open = Lo que no se comprobó nunca se llama seguro. Puede parar en cualquier paso y volver.
@@ -22,7 +22,7 @@ ui-practice-about = Recorra cada pantalla con un coche que no existe. Queda apar
 ui-practice-start = Empezar una visita de práctica
 ui-practice-car = Coche de práctica
 ui-practice-ribbon = Práctica. No es un coche real.
-ui-practice-end = Tirarla
+ui-practice-end = Borrarla
 
 ## The driver's seat.
 ui-driver-open = Pantalla para el conductor
@@ -49,7 +49,7 @@ ui-clock-behind = El reloj de este dispositivo va por detrás de la última anot
 
 ## Another layout chosen after steps were answered: what it takes back.
 ui-relayout = Lo que retira el cambio
-ui-relayout-why = Estas respuestas valen para el coche como se anotó primero, y no como es ahora. Quedan en el registro como retiradas, y sus fotos también quedan allí:
+ui-relayout-why = Estas respuestas son del coche como se anotó primero y ya no valen para él. Quedan en el registro como retiradas, con sus fotos:
 ui-relayout-reason = Una de ellas pedía PELIGRO o ADVERTENCIA: diga por qué se retira.
 ui-relayout-do = Cambiar
 ui-relayout-keep = Dejarlo como estaba

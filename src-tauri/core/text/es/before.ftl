@@ -35,5 +35,5 @@ before-curve-about = { $place }: cada punto es una visita y la barra su incertid
 before-movement = { $place }: { $movement }
 before-repaired = Reparado aquí
 before-open = Abrir esa visita
-intake-warm-from = Soporte caliente según el fabricante: desde °C
+intake-warm-from = Soporte caliente a partir de, °C (fabricante)
 before-outcome = Resultó ser: { $causes }

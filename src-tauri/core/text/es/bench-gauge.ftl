@@ -5,7 +5,7 @@ gauge-mean = Movimiento en el rodamiento: { $mean }, de { $count ->
    *[other] { $count } lecturas
  }.
 gauge-ratio = 1 mm en el comparador son { $ratio } mm en el rodamiento.
-gauge-interval = Con un 95 % está entre { $low } y { $high } (± { $expanded }, factor { $factor }).
+gauge-interval = Con un 95 % de confianza está entre { $low } y { $high } (± { $expanded }, factor { $factor }).
 gauge-one-reading = Una sola lectura no dice nada de su propia dispersión, así que no se puede dar un intervalo.
 gauge-doubtful = { $count ->
     [one] Una lectura queda

@@ -141,7 +141,7 @@ detail-heard-middle = Más fuerte en medio
 detail-heard-rear = Más fuerte detrás
 detail-heard-all-along = Igual de fuerte en todo el coche
 
-next-free-turn = Girado por sí solo, desacoplado, el árbol dice si su rodamiento va frenado.
+next-free-turn = Desacople el árbol y gírelo solo: así se ve si su rodamiento va frenado.
 next-far-end = El extremo quedó dudoso: mire su articulación.
 next-unsure = Quedó dudoso: vuelva a probar con otra persona que mire la articulación.
 
@@ -153,7 +153,7 @@ error-figure-missing-help = Anote el valor del fabricante, o diga lo que notó l
 road-boot = Fuelle de una articulación. Manual MOT (UK) 6.1.7 (g): leve si está muy deteriorado, grave si falta, está roto o suelto y entra suciedad; en esta fila no hay resultado peligroso. Directiva 2014/45/UE, anexo I, 6.1.7 (g): leve si está muy deteriorado, grave si falta o está roto. Steady no elige; deciden sus normas locales.
 
 ## Se pregunta junto a una respuesta.
-ui-free-yes = Libre
+ui-free-yes = Desacoplado
 ui-engine = ¿Motor caliente o frío?
 ui-engine-warm = Motor caliente
 ui-engine-cold = Motor frío

@@ -47,6 +47,6 @@ gate-pit-air = En el foso no hay vapores: circula el aire y nada arde ni echa ch
 gate-pit-way-out = La salida del foso está libre y sus bordes abiertos están protegidos. La suspensión neumática está en modo gato o apuntalada.
 gate-ramps-fit = Las rampas soportan este coche, no están dañadas y están en suelo firme y nivelado.
 gate-ramps-firm = El coche está en los topes de las rampas y, al moverlo, estaba firme. La suspensión neumática está en modo gato o apuntalada.
-gate-stands-fit = Borriquetas que soportan este coche están en los puntos del fabricante, en suelo firme y nivelado. Ningún gato lo sostiene.
+gate-stands-fit = Borriquetas que soportan este coche están en los puntos del fabricante, en suelo firme y nivelado. El coche no descansa en un gato.
 gate-stands-chocked = Las ruedas que siguen en el suelo están calzadas. La suspensión neumática está en modo gato o apuntalada.
 gate-guarded = La protección ocular está puesta, el calor del escape y del árbol se comprobó sin tocar y los cables naranjas no se tocan.

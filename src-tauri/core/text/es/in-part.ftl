@@ -14,12 +14,12 @@ unlooked-coupling-look-owner = las articulaciones y sus tornillos
 unlooked-shaft-look = el propio árbol
 unlooked-shaft-look-owner = el propio árbol
 unlooked-shield-and-mounts = las chapas y los soportes
-unlooked-shield-and-mounts-owner = las piezas que sujetan el motor
+unlooked-shield-and-mounts-owner = las chapas térmicas y las piezas que sujetan el motor
 ui-unlooked = Sin mirar
 
 ## Girado con las ruedas.
-ui-free-engine = ¿Está el árbol libre del motor?
-ui-free-wheels = ¿Está el árbol libre de ruedas y diferencial?
+ui-free-engine = ¿Está el árbol desacoplado del motor?
+ui-free-wheels = ¿Está el árbol desacoplado de ruedas y diferencial?
 ui-free-no-engine = Arrastra el motor
 ui-free-no-wheels = Arrastra las ruedas
 detail-free-engine = Girado libre del motor

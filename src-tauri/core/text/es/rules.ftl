@@ -21,7 +21,7 @@ rule-far-end-play = En el extremo del árbol se notó movimiento transversal o u
 rule-far-end-play-owner = El árbol está flojo en su extremo.
 rule-play-unsure = No se pudo descartar movimiento en el soporte: la prueba se hizo y quedó dudosa.
 rule-play-unsure-owner = Hemos buscado movimiento en el rodamiento y no lo podemos descartar.
-rule-bearing-likely = En el rodamiento se notó, se vio o quedó dudoso algo, y las señales por sí solas hacen allí una avería probable al menos en un 50 %.
+rule-bearing-likely = En el rodamiento se notó, se vio o quedó dudoso algo, y las señales por sí solas hacen probable una avería del rodamiento al menos en un 50 %.
 rule-bearing-likely-owner = Lo encontrado hasta ahora apunta al rodamiento.
 
 rule-cause-likely = Probable al menos en un 50 %: { $cause }.
@@ -30,7 +30,7 @@ rule-cause-likely-misfire = Probable al menos en un 50 %: { $cause }. El combust
 rule-cause-likely-misfire-owner = Lo que puede haber detrás: { $about } Eso puede arruinar una pieza cara del escape.
 rule-finding-unexplained = Se oyó, se notó o se vio algo que ningún otro motivo explica. Mire más de cerca antes de devolver el coche.
 rule-finding-unexplained-owner = Hay algo, contado por usted o visto por nosotros, que hay que mirar más de cerca.
-rule-cold-check-buzz = No se notó movimiento, pero en frío o sin anotar la temperatura. El frío no descarta nada: un alojamiento puede aflojarse en caliente. Vuelva a probar en caliente.
+rule-cold-check-buzz = No se notó movimiento, pero en frío o sin anotar la temperatura. Una prueba en frío no descarta nada: un alojamiento puede aflojarse en caliente. Vuelva a probar en caliente.
 rule-cold-check-buzz-owner = Buscamos movimiento con la pieza fría, pero puede aflojarse en caliente.
 
 rule-no-bearing-action = Las dos pruebas de juego están bien, el árbol gira suave y no se encontró nada más.

@@ -49,7 +49,7 @@ ui-theme-system = Aparato
 ui-theme-dark = Oscuro
 ui-theme-daylight = Luz de día
 ui-versions = Versión { $version }, reglas y valores { $knowledge }
-ui-notices = Lo que hicieron otros, con sus licencias
+ui-notices = Software de terceros y sus licencias
 ui-notices-about = Nombra cada parte de Steady que hicieron otros y después sus licencias, en inglés.
 ui-notices-none = La lista no está en esta versión.
 
@@ -112,7 +112,7 @@ ui-hide-how = Ocultar cómo
 ui-more-behind = Más
 ui-drawing = Dibujo: { $words } Pulse para verlo grande.
 ui-disputed = Dos aparatos dieron aquí respuestas distintas. Cuenta la peor.
-ui-elsewhere = No cuenta: { $answer } ({ $by }, { $at }). Este coche estaba anotado entonces de otra forma. Compruébelo de nuevo.
+ui-elsewhere = No cuenta: { $answer } ({ $by }, { $at }). El coche estaba anotado entonces con otra disposición u otro valor. Compruébelo de nuevo.
 ui-elsewhere-drop = Retirar lo que no cuenta
 ui-milder = Suavizado porque: { $reason }
 ui-temperature = ¿Soporte frío o caliente?
@@ -150,11 +150,11 @@ ui-gates-left = { $left ->
     [one] Falta una condición. Tóquela cuando esté cumplida.
    *[other] Faltan { $left } condiciones. Toque cada una cuando esté cumplida.
 }
-ui-gates-open = Todas confirmadas. Los pasos que abren están listos.
+ui-gates-open = Todas confirmadas. Siga con los pasos.
 ui-confirmed = { $by }, { $when }
-ui-order-title = ¿Qué va primero?
+ui-order-title = ¿Cómo quiere revisar?
 ui-order-why = Con el motor en marcha se calientan el escape y el soporte. Debajo del coche eso es esperar, o quemarse.
-ui-order-running-first-about = Primero escuchar; luego debajo, con el soporte caliente y el escape ya frío. Solo en caliente se descarta.
+ui-order-running-first-about = Primero escuchar. Luego debajo, con el soporte aún caliente y el escape ya frío. Solo una prueba en caliente puede descartar un ruido.
 ui-order-under-car-first-about = Primero la prueba a mano, en frío. Luego el motor, si no apareció nada peligroso.
 ui-leave-running = Pare el motor. Llévese la llave o el mando. Aléjese del asiento.
 ui-leave-running-done = El motor está parado
@@ -245,8 +245,8 @@ ui-next-none = Ninguna prueba más
 ui-turn = Si «{ $step }» diera «{ $answer }», iría delante { $cause } ({ $share }).
 ui-judgements = Qué costaría una decisión equivocada
 ui-judgements-about = Las pérdidas son criterio de taller, contadas en minutos. La calificación de arriba sigue sus reglas y no esta tabla.
-ui-judgement-acts = Ahora { $now }. Cambiaría por debajo de { $at }.
-ui-judgement-waits = Ahora { $now }. Cambiaría a partir de { $at }.
+ui-judgement-acts = Ahora { $now }. El consejo cambiaría por debajo de { $at }.
+ui-judgement-waits = Ahora { $now }. El consejo cambiaría a partir de { $at }.
 ui-judgement-loss = { $course }: { $minutes ->
     [one] un minuto perdido
    *[other] { $minutes } minutos perdidos
@@ -335,7 +335,7 @@ ui-trend-today = hoy
 
 ## El banco.
 ui-bench = Banco
-ui-bench-about = Tras el desmontaje. Si unos rodamientos nuevos por sí solos durarán, lo decide el agujero.
+ui-bench-about = Tras el desmontaje. El agujero decide si unos rodamientos nuevos por sí solos durarán.
 ui-bench-about-rubber = Tras desmontar. Un soporte de goma se cambia entero, con su rodamiento. Mida un alojamiento solo donde el fabricante permite conservarlo.
 ui-bench-verdict = Veredicto
 ui-done = hecho

@@ -6,7 +6,7 @@ stop-nothing-changes = Ninguna prueba aún abierta cambiaría lo que hay que hac
 stop-not-worth = Lo que sigue abierto diría demasiado poco para el riesgo que tiene.
 stop-all-done = Todas las pruebas que se pueden hacer están hechas.
 
-surprise-signs-disagree = Las señales no concuerdan: ninguna causa de la lista las produce juntas. Revise otra vez las respuestas nombradas aquí.
+surprise-signs-disagree = Las señales no concuerdan: ninguna causa de la lista las explica juntas. Revise otra vez las respuestas nombradas aquí.
 surprise-not-listed = Puede haber detrás algo que no está en esta lista: las causas de la lista explican poco de lo encontrado.
 
 judgement-warning-or-caution = ¿Retener el coche o dejarlo circular hasta la reparación?

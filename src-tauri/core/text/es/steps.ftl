@@ -33,7 +33,7 @@ step-engagement-setting-do = Lea a qué régimen está ajustado el embrague. Com
 step-engagement-setting-watch = Solo lectura. Cambiar el ajuste aquí puede mover el coche. Siga el procedimiento del fabricante.
 
 step-neutral-2500-buzz = Zumbido hacia 2500 rpm
-step-neutral-2500-buzz-do = En punto muerto, suba el motor despacio hasta unas 2500 rpm. Manténgalo menos de diez segundos. Note el piso bajo los pies.
+step-neutral-2500-buzz-do = En punto muerto, suba el motor despacio hasta unas 2500 rpm. Manténgalo menos de diez segundos. Note si zumba el piso bajo los pies.
 step-neutral-2500-buzz-watch = El árbol gira con el motor aunque el coche esté parado. Si hay golpeteo o vibración fuerte, pare el motor ya. El procedimiento del fabricante va primero.
 
 step-running-stop = ¿Tuvo que parar el motor?
@@ -62,7 +62,7 @@ step-play-lateral-watch = Solo las manos, sin palanca. Dedos lejos de articulaci
 
 step-tube-open-check = Rodamientos en el tubo abierto
 step-tube-open-check-do = Abra el tubo según el fabricante. Busque movimiento con las manos en cada rodamiento. Anote lo que note.
-step-tube-open-check-watch = Alta tensión a bordo: primero la aísla personal cualificado. Quedan sueltas piezas pesadas. Apuntálelas antes de soltar nada y siga al pie de la letra el procedimiento del fabricante.
+step-tube-open-check-watch = Alta tensión a bordo: que antes la aísle personal cualificado. Quedan sueltas piezas pesadas. Apuntálelas antes de soltar nada y siga al pie de la letra el procedimiento del fabricante.
 
 step-play-far-end = Juego en el extremo
 step-play-far-end-do = Agarre el árbol por su extremo. Empuje arriba y abajo, luego de lado a lado. Mire la articulación. Deslizarse a lo largo es normal en una articulación deslizante.

@@ -17,7 +17,7 @@ pair-of = { $what }: { $direction }
 ## Lo que hay que mirar.
 ui-looks = Mirar cada pieza
 ui-looks-watch = Gafas y guantes puestos. Escape caliente cerca. No se cuelgue ni haga palanca, ni dedos en articulaciones. No toque los cables naranjas. Primero, el procedimiento del fabricante.
-ui-looks-do = Ilumine cada pieza. Si no está bien o no se ve, toque su fila.
+ui-looks-do = Ilumine cada pieza. Si no está bien o no se ve, abra su fila.
 ui-looks-sound = { $count ->
     [one] Esta, bien
    *[other] Las { $count }, bien

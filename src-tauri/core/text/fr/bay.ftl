@@ -3,7 +3,7 @@
 ## First start.
 ui-welcome-what-title = Contrôler le bruit à la main
 ui-welcome-what = Steady vous mène pas à pas au palier d’un arbre de transmission : quoi écouter depuis le siège, quoi bouger à la main sous la voiture, quoi noter.
-ui-welcome-maker = La procédure du constructeur et la loi locale passent avant. Aucun réseau n’est nécessaire.
+ui-welcome-maker = La procédure du constructeur et la loi locale passent avant Steady. Steady n’a besoin d’aucun réseau.
 ui-welcome-rule-title = Seul le contrôle à la main décide
 ui-welcome-rule = Bruit et vibration éveillent un soupçon. On ne le sait qu’en bougeant l’arbre à la main.
 ui-welcome-open = Ce qui n’a pas été contrôlé n’est jamais dit sûr. Vous pouvez arrêter à chaque étape et revenir.
@@ -22,7 +22,7 @@ ui-practice-about = Parcourez chaque écran avec une voiture qui n’existe pas.
 ui-practice-start = Commencer une visite d’exercice
 ui-practice-car = Voiture d’exercice
 ui-practice-ribbon = Exercice. Pas une vraie voiture.
-ui-practice-end = La jeter
+ui-practice-end = La supprimer
 
 ## The driver's seat.
 ui-driver-open = Écran pour le conducteur
@@ -49,7 +49,7 @@ ui-clock-behind = L’horloge de cet appareil retarde sur la dernière entrée d
 
 ## Another layout chosen after steps were answered: what it takes back.
 ui-relayout = Ce que le changement retire
-ui-relayout-why = Ces réponses valent pour la voiture telle qu’inscrite d’abord, et non telle qu’elle est. Elles restent dans le registre comme retirées, et leurs photos y restent aussi :
+ui-relayout-why = Ces réponses valent pour la voiture telle qu’inscrite d’abord, et ne valent plus maintenant. Elles restent dans le registre comme retirées, avec leurs photos :
 ui-relayout-reason = L’une d’elles demandait DANGER ou AVERTISSEMENT : dites pourquoi elle est retirée.
 ui-relayout-do = Changer
 ui-relayout-keep = Laisser comme avant

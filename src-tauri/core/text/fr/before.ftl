@@ -35,5 +35,5 @@ before-curve-about = { $place } : chaque point est une visite, la barre son inc
 before-movement = { $place } : { $movement }
 before-repaired = Réparée ici
 before-open = Ouvrir cette visite
-intake-warm-from = Palier chaud selon le constructeur : à partir de °C
+intake-warm-from = Palier chaud à partir de, °C (constructeur)
 before-outcome = C’était : { $causes }

@@ -5,7 +5,7 @@ gauge-mean = Mouvement au roulement : { $mean }, d’après { $count ->
    *[other] { $count } lectures
  }.
 gauge-ratio = 1 mm au comparateur vaut { $ratio } mm au roulement.
-gauge-interval = À 95 %, il est entre { $low } et { $high } (± { $expanded }, facteur { $factor }).
+gauge-interval = Avec 95 % de confiance, il est entre { $low } et { $high } (± { $expanded }, facteur { $factor }).
 gauge-one-reading = Une seule lecture ne dit rien de sa propre dispersion, on ne peut donc pas donner d’intervalle.
 gauge-doubtful = { $count ->
     [one] Une lecture est

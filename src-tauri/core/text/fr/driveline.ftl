@@ -141,7 +141,7 @@ detail-heard-middle = Le plus fort au milieu
 detail-heard-rear = Le plus fort à l’arrière
 detail-heard-all-along = Aussi fort dans toute la voiture
 
-next-free-turn = Tourné seul, désaccouplé, l’arbre dit si son roulement freine.
+next-free-turn = Désaccouplez l’arbre et tournez-le seul : cela montre si son roulement freine.
 next-far-end = Le bout est resté incertain : regardez son cardan.
 next-unsure = C’est resté incertain : recommencez avec une deuxième personne qui regarde le cardan.
 
@@ -153,7 +153,7 @@ error-figure-missing-help = Entrez la cote du constructeur, ou dites ce que la m
 road-boot = Soufflet d’un cardan. Manuel MOT (UK) 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent, déchiré ou mal fixé et que la saleté entre ; pas d’issue critique dans cette ligne. Directive 2014/45/UE, annexe I, 6.1.7 (g) : mineure s’il est très dégradé, majeure s’il est absent ou cassé. Steady ne choisit pas ; vos règles locales décident.
 
 ## Demandé à côté d’une réponse.
-ui-free-yes = Libre
+ui-free-yes = Désaccouplé
 ui-engine = Moteur chaud ou froid ?
 ui-engine-warm = Moteur chaud
 ui-engine-cold = Moteur froid

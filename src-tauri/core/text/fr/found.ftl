@@ -3,11 +3,11 @@
 
 finding-sum-found = Trouvé : { $findings }.
 finding-sum-behind = Derrière, le plus probable : { $causes }.
-finding-sum-beside = À côté, probable aussi : { $causes }.
-finding-sum-else-none = Aucune cause ne se détache à côté de ce qui a été trouvé.
+finding-sum-beside = Probable aussi : { $causes }.
+finding-sum-else-none = À part ce qui a été trouvé, aucune cause ne se détache.
 made-milder = { $step } : la première réponse était « { $was } », un DANGER ou un AVERTISSEMENT. { $by } l’a changée en « { $now } » ({ $at }). Raison donnée : { $reason }
 made-milder-withdrawn = { $step } : la première réponse était « { $was } », un DANGER ou un AVERTISSEMENT. { $by } l’a retirée ({ $at }). Raison donnée : { $reason }
-still-open-before = Encore ouvert : cette voiture a été classée { $label } le { $day }, et ce n’est pas réglé. Cette visite ne le lève pas : une fois la réparation faite, ouvrez un contrôle après réparation et vérifiez de nouveau les mêmes endroits, à chaud là où la main cherche du jeu.
+still-open-before = Encore ouvert : cette voiture a été classée { $label } le { $day }. Rien ne montre que c’est réparé, et cette visite ne l’annule pas. Après la réparation, ouvrez une nouvelle visite, « Contrôle après réparation », et vérifiez de nouveau les mêmes endroits, à chaud là où la main cherche du jeu.
 still-open-layout = Elle avait alors été contrôlée comme « { $layout } » : regardez quelle disposition est la bonne.
 note-still-open-danger = Le { $day }, nous avons classé cette voiture { $label }. Nous n’avons pas encore vu si c’est réparé.
 note-still-open-warning = Le { $day }, nous avons classé cette voiture { $label }. Nous n’avons pas encore vu si c’est réparé.
@@ -32,7 +32,7 @@ finding-next-after-repair = Faites l’essai sur route avant de rendre la voitur
 stop-road-test = À l’atelier, tous les contrôles possibles sont faits. Un essai sur route peut suivre.
 next-looks-first = Le jeu n’a pas été contrôlé : regardez ce qui tient le roulement et les supports, puis recommencez.
 
-note-likely-else = En plus de ce que nous avons trouvé, la cause peut être celle-ci : { $about }
+note-likely-else = À part ce que nous avons trouvé, la cause peut être celle-ci : { $about }
 note-in-order = Nous avons contrôlé à la main l’arbre et son roulement, et nous n’y avons rien trouvé d’anormal.
 note-in-order-ends = Nous avons contrôlé à la main les deux bouts de l’arbre, et nous n’y avons rien trouvé d’anormal.
 note-open-support-look = Nous n’avons pas encore vu le caoutchouc qui tient le roulement.
@@ -49,7 +49,7 @@ rule-boot-torn = Le soufflet d’un cardan est déchiré : la graisse sort, la 
 rule-boot-torn-owner = Le soufflet en caoutchouc d’un cardan est déchiré. La graisse sort et la saleté entre.
 note-could-boot-torn = Sans graisse, le cardan s’use. À la fin, il peut casser.
 
-rule-cold-check-buzz-rubber = Le palier n’a été contrôlé qu’à froid ou sans noter la température. Le froid n’écarte rien : le caoutchouc est dur à froid et cède plus à chaud. Recommencez à chaud.
+rule-cold-check-buzz-rubber = Le palier n’a été contrôlé qu’à froid ou sans noter la température. Un contrôle à froid n’écarte rien : le caoutchouc est dur à froid et cède plus à chaud. Recommencez à chaud.
 rule-cold-check-buzz-rubber-owner = Nous avons contrôlé le caoutchouc à froid, et à chaud il cède plus.
 unknown-cold-rubber = Bruit ou vibration avec un contrôle à froid : le caoutchouc cède plus à chaud. Recommencez, palier chaud.
 note-cold-rubber = Nous avons contrôlé le caoutchouc à froid. À chaud, il cède plus.
@@ -113,10 +113,10 @@ rule-play-unsure-none-owner = Nous avons cherché du jeu aux deux bouts de l’a
 note-could-play-unsure-none = Si un cardan a du jeu, l’arbre peut se détacher en route.
 note-could-unrated-none = Nous ne pouvons pas encore le dire. Si un cardan a du jeu, l’arbre peut se détacher en route.
 finding-next-again-owner = Donnez la note au client. Ne chiffrez rien avant un nouveau contrôle à la main.
-rule-cold-check-buzz-repaired = Après une réparation, et contrôlé à froid ou sans température : le froid n’écarte rien. Recommencez à chaud avant de dire que la réparation tient.
+rule-cold-check-buzz-repaired = Après une réparation, et contrôlé à froid ou sans température : un contrôle à froid n’écarte rien. Recommencez à chaud avant de dire que la réparation tient.
 rule-cold-check-buzz-repaired-owner = La voiture a été réparée, et nous l’avons contrôlée à froid. Seul un contrôle à chaud dira si la réparation tient.
-next-whose-roughness = Tourné seul, désaccouplé, l’arbre dit si la rugosité est la sienne.
-finding-elsewhere = Ne compte pas, car cette voiture était alors inscrite autrement : { $answers }. À contrôler de nouveau.
-rule-set-apart = Quelque chose a été trouvé alors que cette voiture était inscrite autrement, et n’est ni palpé de nouveau ni retiré. À régler d’abord.
+next-whose-roughness = Désaccouplez l’arbre et tournez-le seul : cela montre si la rugosité est la sienne.
+finding-elsewhere = Ne compte pas : { $answers }. La voiture était alors inscrite avec une autre disposition ou une autre cote. À contrôler de nouveau.
+rule-set-apart = Quelque chose a été trouvé alors que cette voiture était inscrite avec une autre disposition ou une autre cote, et n’est ni contrôlé de nouveau ni retiré. À régler d’abord.
 rule-set-apart-owner = Nous avons trouvé sur cette voiture quelque chose qui n’est pas encore réglé.
 note-could-set-apart = Si c’est au roulement, l’arbre peut se détacher en route.

@@ -47,6 +47,6 @@ gate-pit-air = Pas de vapeurs dans la fosse : l’air y circule, rien n’y br�
 gate-pit-way-out = La sortie de la fosse est libre, et ses bords ouverts sont protégés. La suspension pneumatique est en mode cric ou étayée.
 gate-ramps-fit = Les rampes supportent cette voiture, sont intactes et posées sur un sol ferme et plat.
 gate-ramps-firm = La voiture est en butée sur les rampes, et secouée, elle tenait bien. La suspension pneumatique est en mode cric ou étayée.
-gate-stands-fit = Des chandelles qui supportent cette voiture sont aux points du constructeur, sur un sol ferme et plat. Aucun cric ne la porte.
+gate-stands-fit = Des chandelles qui supportent cette voiture sont aux points du constructeur, sur un sol ferme et plat. La voiture ne repose pas sur un cric.
 gate-stands-chocked = Les roues encore au sol sont calées. La suspension pneumatique est en mode cric ou étayée.
 gate-guarded = La protection des yeux est mise, la chaleur de l’échappement et de l’arbre a été contrôlée sans toucher, et on ne touche pas aux câbles orange.

@@ -14,12 +14,12 @@ unlooked-coupling-look-owner = les cardans et leurs vis
 unlooked-shaft-look = l’arbre lui-même
 unlooked-shaft-look-owner = l’arbre lui-même
 unlooked-shield-and-mounts = les écrans et les supports
-unlooked-shield-and-mounts-owner = les pièces qui tiennent le moteur
+unlooked-shield-and-mounts-owner = les écrans thermiques et les pièces qui tiennent le moteur
 ui-unlooked = Pas regardé
 
 ## Tourné avec les roues.
-ui-free-engine = L’arbre est-il libre du moteur ?
-ui-free-wheels = L’arbre est-il libre des roues et du pont ?
+ui-free-engine = L’arbre est-il désaccouplé du moteur ?
+ui-free-wheels = L’arbre est-il désaccouplé des roues et du pont ?
 ui-free-no-engine = Entraîne le moteur
 ui-free-no-wheels = Entraîne les roues
 detail-free-engine = Tourné libre du moteur

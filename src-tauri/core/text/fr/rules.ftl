@@ -21,7 +21,7 @@ rule-far-end-play = Un mouvement en travers, ou un choc, a été senti au bout d
 rule-far-end-play-owner = L’arbre a du jeu à son bout.
 rule-play-unsure = Un mouvement au palier n’a pas pu être exclu : le contrôle a été fait et reste incertain.
 rule-play-unsure-owner = Nous avons cherché du jeu au roulement. Nous ne pouvons pas dire qu’il n’y en a pas.
-rule-bearing-likely = Au roulement, quelque chose a été senti, vu ou laissé incertain, et les signes à eux seuls y rendent un défaut probable à 50 % au moins.
+rule-bearing-likely = Au roulement, quelque chose a été senti, vu ou laissé incertain, et les signes à eux seuls rendent un défaut du roulement probable à 50 % au moins.
 rule-bearing-likely-owner = Ce que nous avons trouvé fait penser au roulement.
 
 rule-cause-likely = Probable à 50 % au moins : { $cause }.
@@ -30,7 +30,7 @@ rule-cause-likely-misfire = Probable à 50 % au moins : { $cause }. Le carbura
 rule-cause-likely-misfire-owner = Voici ce qui peut en être la cause : { $about } Cela peut détruire une pièce chère de l’échappement.
 rule-finding-unexplained = On a entendu, senti ou vu quelque chose qu’aucune autre raison n’explique. Regardez de plus près avant de rendre la voiture.
 rule-finding-unexplained-owner = Il y a quelque chose, dit par vous ou vu par nous, qu’il faut voir de plus près.
-rule-cold-check-buzz = Aucun mouvement n’a été senti, mais à froid ou sans noter la température. Le froid n’écarte rien : un logement peut se desserrer à chaud. Recommencez à chaud.
+rule-cold-check-buzz = Aucun mouvement n’a été senti, mais à froid ou sans noter la température. Un contrôle à froid n’écarte rien : un logement peut se desserrer à chaud. Recommencez à chaud.
 rule-cold-check-buzz-owner = Nous avons cherché du jeu à froid, mais la pièce peut se desserrer à chaud.
 
 rule-no-bearing-action = Les deux contrôles du jeu sont bons, l’arbre tourne sans accroc, et rien d’autre n’a été trouvé.

@@ -49,7 +49,7 @@ ui-theme-system = Appareil
 ui-theme-dark = Sombre
 ui-theme-daylight = Plein jour
 ui-versions = Version { $version }, règles et valeurs { $knowledge }
-ui-notices = Ce que d’autres ont fait, et ses licences
+ui-notices = Logiciels tiers et leurs licences
 ui-notices-about = Nomme chaque partie de Steady que d’autres ont faite, puis leurs licences, en anglais.
 ui-notices-none = La liste n’est pas dans cette version.
 
@@ -112,7 +112,7 @@ ui-hide-how = Cacher comment
 ui-more-behind = Suite
 ui-drawing = Dessin : { $words } Appuyez pour le voir en grand.
 ui-disputed = Deux appareils ont donné ici des réponses différentes. La pire compte.
-ui-elsewhere = Ne compte pas : { $answer } ({ $by }, { $at }). Cette voiture était alors inscrite autrement. À contrôler de nouveau.
+ui-elsewhere = Ne compte pas : { $answer } ({ $by }, { $at }). La voiture était alors inscrite avec une autre disposition ou une autre cote. À contrôler de nouveau.
 ui-elsewhere-drop = Retirer ce qui ne compte pas
 ui-milder = Adouci parce que : { $reason }
 ui-temperature = Palier froid ou chaud ?
@@ -136,25 +136,25 @@ ui-leave-as-is = Laisser tel quel
 ## La photo d'une étape.
 ui-photo-take = Photo
 ui-photo-again = Autre photo
-ui-photo-sending = On la garde …
+ui-photo-sending = Enregistrement …
 ui-photo-none = Pas de photo : pourquoi ?
 ui-photo-waived = Pas de photo, pourquoi ?
 ui-photo-why = Pourquoi n’y a-t-il pas de photo ?
 ui-photo-own-words = Avec vos mots
 ui-photo-because = Pas de photo : { $reason }
 ui-photo-of = Photo prise à : { $title }
-ui-photo-at = Gardée { $when }
+ui-photo-at = Enregistrée { $when }
 
 ## Conditions, ordre, sortie.
 ui-gates-left = { $left ->
     [one] Reste une condition. Touchez-la une fois remplie.
    *[other] Restent { $left } conditions. Touchez chacune une fois remplie.
 }
-ui-gates-open = Toutes confirmées. Les étapes derrière sont ouvertes.
+ui-gates-open = Toutes confirmées. Passez aux étapes.
 ui-confirmed = { $by }, { $when }
-ui-order-title = Que faire d’abord ?
+ui-order-title = Comment voulez-vous contrôler ?
 ui-order-why = Moteur tournant, l’échappement et le palier chauffent. Sous la voiture, il faut alors attendre, ou se brûler.
-ui-order-running-first-about = Écouter d’abord, puis dessous, palier encore chaud, échappement refroidi. Seul le chaud écarte.
+ui-order-running-first-about = Écouter d’abord. Puis dessous, palier encore chaud, échappement refroidi. Seul un contrôle à chaud peut écarter un bruit.
 ui-order-under-car-first-about = D’abord le contrôle à la main, à froid. Puis le moteur, si rien de dangereux n’a été trouvé.
 ui-leave-running = Arrêtez le moteur. Prenez la clé ou le badge. Quittez le siège.
 ui-leave-running-done = Le moteur est arrêté
@@ -245,8 +245,8 @@ ui-next-none = Pas d’autre contrôle
 ui-turn = Si « { $step } » donnait « { $answer } », { $cause } passerait en tête ({ $share }).
 ui-judgements = Ce que coûterait une mauvaise décision
 ui-judgements-about = Les pertes sont l’avis de l’atelier, comptées en minutes. Le classement ci-dessus suit ses règles et non ce tableau.
-ui-judgement-acts = Maintenant { $now }. Cela basculerait en dessous de { $at }.
-ui-judgement-waits = Maintenant { $now }. Cela basculerait à partir de { $at }.
+ui-judgement-acts = Maintenant { $now }. Le conseil changerait en dessous de { $at }.
+ui-judgement-waits = Maintenant { $now }. Le conseil changerait à partir de { $at }.
 ui-judgement-loss = { $course } : { $minutes ->
     [one] une minute perdue
    *[other] { $minutes } minutes perdues

@@ -3,10 +3,10 @@
 next-informs = C’est ce contrôle qui en dirait le plus.
 next-rating = Ce contrôle peut encore aggraver le classement.
 stop-nothing-changes = Aucun contrôle encore ouvert ne changerait ce qu’il faut faire.
-stop-not-worth = Ce qui reste ouvert en dirait moins que son risque ne vaut.
+stop-not-worth = Ce qui reste ouvert en dirait trop peu pour son risque.
 stop-all-done = Tous les contrôles possibles sont faits.
 
-surprise-signs-disagree = Les signes se contredisent : aucune cause de la liste ne les produit ensemble. Vérifiez de nouveau les réponses nommées ici.
+surprise-signs-disagree = Les signes se contredisent : aucune cause de la liste ne les explique ensemble. Vérifiez de nouveau les réponses nommées ici.
 surprise-not-listed = Quelque chose qui n’est pas dans cette liste est peut-être en jeu : les causes de la liste expliquent peu de ce qui a été trouvé.
 
 judgement-warning-or-caution = Retenir la voiture, ou la laisser rouler jusqu’à la réparation ?

@@ -33,7 +33,7 @@ step-engagement-setting-do = Lisez le régime où l’embrayage doit prendre. Co
 step-engagement-setting-watch = Lecture seule. Changer le réglage ici peut faire bouger la voiture. Suivez la procédure du constructeur.
 
 step-neutral-2500-buzz = Bourdonnement vers 2 500 tr/min
-step-neutral-2500-buzz-do = Au point mort, montez lentement à environ 2 500 tr/min. Tenez moins de dix secondes. Sentez le plancher sous les pieds.
+step-neutral-2500-buzz-do = Au point mort, montez lentement à environ 2 500 tr/min. Tenez moins de dix secondes. Sentez si le plancher bourdonne sous les pieds.
 step-neutral-2500-buzz-watch = L’arbre tourne avec le moteur même à l’arrêt. Cognement ou forte vibration : coupez le moteur. La procédure du constructeur passe avant.
 
 step-running-stop = Avez-vous dû couper le moteur ?
@@ -62,7 +62,7 @@ step-play-lateral-watch = Les mains seules, pas de levier. Doigts loin des carda
 
 step-tube-open-check = Roulements dans le tube ouvert
 step-tube-open-check-do = Ouvrez le tube selon le constructeur. Cherchez à la main un mouvement à chaque roulement. Entrez ce que vous sentez.
-step-tube-open-check-watch = Haute tension à bord : d’abord isolée par des personnes habilitées. De lourdes pièces se libèrent. Étayez-les avant de rien défaire, et suivez la procédure du constructeur à la lettre.
+step-tube-open-check-watch = Haute tension à bord : faites-la d’abord isoler par des personnes habilitées. De lourdes pièces se libèrent. Étayez-les avant de rien défaire, et suivez la procédure du constructeur à la lettre.
 
 step-play-far-end = Jeu à l’extrémité
 step-play-far-end-do = Saisissez l’arbre par son extrémité. Poussez de haut en bas, puis d’un côté à l’autre. Regardez le cardan. Coulisser en long est normal à un manchon coulissant.

@@ -17,7 +17,7 @@ pair-of = { $what } : { $direction }
 ## Ce qu’il faut regarder.
 ui-looks = Regarder chaque pièce
 ui-looks-watch = Lunettes et gants mis. Échappement chaud. Ne vous pendez à rien, pas de levier, pas de doigts dans les cardans. Ne touchez pas aux câbles orange. D’abord la procédure du constructeur.
-ui-looks-do = Éclairez chaque pièce. Pas bonne, ou pas visible : touchez sa ligne.
+ui-looks-do = Éclairez chaque pièce. Si elle n’est pas bonne ou pas visible, ouvrez sa ligne.
 ui-looks-sound = { $count ->
     [one] Celle-ci en bon état
    *[other] Les { $count } en bon état

@@ -51,7 +51,7 @@ ui-theme-system = לפי המכשיר
 ui-theme-dark = כהה
 ui-theme-daylight = אור יום
 ui-versions = גרסה { $version }, כללים ונתונים { $knowledge }
-ui-notices = מה שאחרים יצרו, והרישיונות
+ui-notices = תוכנות צד שלישי והרישיונות שלהן
 ui-notices-about = רשימה של כל חלק ב־Steady שאחרים יצרו, ואחריה הרישיונות שלהם, באנגלית.
 ui-notices-none = הרשימה לא נמצאת בבנייה הזאת.
 
@@ -115,7 +115,7 @@ ui-hide-how = הסתרת ההסבר
 ui-more-behind = עוד
 ui-drawing = ציור: { $words } לחצו כדי לראות אותו גדול.
 ui-disputed = שני מכשירים נתנו כאן תשובות שונות. הגרועה מביניהן נחשבת.
-ui-elsewhere = לא נספר: { $answer } ({ $by }, { $at }). הרכב נרשם אז אחרת. בדקו מחדש.
+ui-elsewhere = לא נספר: { $answer } ({ $by }, { $at }). הרכב נרשם אז עם מבנה אחר או נתון אחר. בדקו שוב.
 ui-elsewhere-drop = לבטל את מה שלא נספר
 ui-milder = הוקל כי: { $reason }
 ui-temperature = בית המיסב קר או חם?
@@ -154,11 +154,11 @@ ui-gates-left = { $left ->
     [two] נשארו שני תנאים. געו בכל אחד כשהוא מתקיים.
    *[other] נשארו { $left } תנאים. געו בכל אחד כשהוא מתקיים.
 }
-ui-gates-open = הכול אושר. השלבים שאחרי זה פתוחים.
+ui-gates-open = הכול אושר. המשיכו לשלבים.
 ui-confirmed = { $by }, { $when }
-ui-order-title = מה קודם?
+ui-order-title = איך תרצו לבדוק?
 ui-order-why = מנוע עובד מחמם את האגזוז ואת בית המיסב. מתחת לרכב זה אומר לחכות, או כוויות.
-ui-order-running-first-about = קודם להקשיב, ואז מתחת לרכב כל עוד הבית חם, אחרי שהאגזוז התקרר. רק בדיקה חמה מסירה חשד של רעש.
+ui-order-running-first-about = קודם להקשיב. אחר כך מתחת לרכב, כל עוד הבית חם ואחרי שהאגזוז התקרר. רק בדיקה חמה מסירה חשד של רעש.
 ui-order-under-car-first-about = קודם הבדיקה בידיים, קר. אחר כך המנוע, אם לא נמצא דבר מסוכן.
 ui-leave-running = כבו את המנוע. קחו איתכם את המפתח או השלט. צאו מהמושב.
 ui-leave-running-done = המנוע כבוי
@@ -251,8 +251,8 @@ ui-next-none = אין בדיקה נוספת
 ui-turn = אם ״{ $step }״ ייצא ״{ $answer }״, { $cause } יוביל ({ $share }).
 ui-judgements = מה תעלה החלטה שגויה
 ui-judgements-about = ההפסדים הם שיקול דעת של מוסך, נספרים בדקות. הדירוג שלמעלה הולך לפי הכללים שלו ולא לפי הטבלה הזאת.
-ui-judgement-acts = עכשיו { $now }. זה יתהפך מתחת ל־{ $at }.
-ui-judgement-waits = עכשיו { $now }. זה יתהפך מ־{ $at } ומעלה.
+ui-judgement-acts = עכשיו { $now }. ההמלצה תשתנה מתחת ל־{ $at }.
+ui-judgement-waits = עכשיו { $now }. ההמלצה תשתנה מ־{ $at } ומעלה.
 ui-judgement-loss = { $course }: { $minutes ->
     [one] אובדת דקה אחת
     [two] אובדות שתי דקות
@@ -343,7 +343,7 @@ ui-trend-today = היום
 
 ## השולחן.
 ui-bench = שולחן
-ui-bench-about = אחרי הפירוק. אם מיסבים חדשים לבדם יחזיקו, הקדח קובע.
+ui-bench-about = אחרי הפירוק. הקדח קובע אם מיסבים חדשים לבדם יחזיקו.
 ui-bench-about-rubber = אחרי הפירוק. תמיכת גומי מוחלפת בשלמותה, עם המיסב שלה. מדדו קדח רק היכן שהיצרן מתיר לשמור את הבית.
 ui-bench-verdict = פסיקה
 ui-done = נעשה

@@ -16,7 +16,7 @@ pub const BANDS: [(&str, &str, &str); 5] = [
     ("danger", "DANGER", "DO NOT DRIVE this car"),
     ("warning", "WARNING", "Move it only to be repaired"),
     ("caution", "CAUTION", "Book the repair"),
-    ("notice", "NOTICE", "No bearing action needed"),
+    ("notice", "NOTICE", "No bearing work needed"),
     ("unrated", "NOT YET CHECKED", "The hands-on check is not done: no rating"),
 ];
 
