@@ -43,13 +43,13 @@ fn answers_that_decide_nothing_do_not_count_as_settled() {
         let visit = visit(&steady, answers);
         let standing = look(&steady, &visit);
         let station = standing.stations.iter().find(|station| station.id == "support").unwrap();
-        assert_eq!((station.answered, station.settled), (answered, settled), "{answers}");
+        assert_eq!((station.answered, station.conclusive), (answered, settled), "{answers}");
         for step in standing.steps.iter().filter(|step| step.answered.is_some()) {
             let value = &step.answered.as_ref().unwrap().value;
-            assert_eq!(step.settled(), !value.has("not-done") && !value.has("unsure"), "{}", step.id);
+            assert_eq!(step.is_conclusive(), !value.has("not-done") && !value.has("unsure"), "{}", step.id);
         }
         let card = card(&steady);
-        assert_eq!((card.answered, card.settled), (answered, settled), "{answers}");
+        assert_eq!((card.answered, card.conclusive), (answered, settled), "{answers}");
     }
 }
 
@@ -58,7 +58,7 @@ fn gauge_that_proves_none_settles_what_hands_left_unsure() {
     let (_folder, steady) = scratch();
     let visit = visit(&steady, "play-vertical=unsure");
     let settled = |standing: &Standing| {
-        standing.steps.iter().find(|step| step.id == "play-vertical").unwrap().settled()
+        standing.steps.iter().find(|step| step.id == "play-vertical").unwrap().is_conclusive()
     };
     let before = look(&steady, &visit);
     assert!(!settled(&before));
@@ -118,7 +118,7 @@ fn card_of_an_earlier_version_is_derived_anew() {
     assert_eq!(database.execute(forget, []).unwrap(), 1);
     let steady = open(folder.path()).unwrap();
     let shown = card(&steady);
-    assert_eq!((shown.answered, shown.settled), (2, 1));
+    assert_eq!((shown.answered, shown.conclusive), (2, 1));
     let kept: Option<u32> = database.query_row("SELECT settled FROM card", [], |row| row.get(0)).unwrap();
     assert_eq!(kept, Some(1));
 }

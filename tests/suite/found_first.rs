@@ -57,7 +57,7 @@ fn a_danger_that_nothing_settled_stands_in_the_next_visit() {
         assert!(text.contains("Do not drive the car before you have asked us."), "{text}");
         assert!(!text.contains("no bearing work to do now"), "{text}");
     }
-    // That somebody calls it a look after the repair settles nothing: no repair is recorded.
+    // That somebody calls it a look after the repair lifts nothing: no repair is recorded.
     let third = under(&steady, "RE 2002", RIGID, "after-repair");
     let open_in = |visit: &str| ask(&steady, json!({ "ask": "look", "visit": visit })).still_open.is_some();
     assert_eq!([&first, &second, &third].map(|visit| open_in(visit)), [false, true, true], "not to itself");

@@ -205,7 +205,7 @@ fn shown(report: &GaugeReport) -> Value {
 fn every_shipped_measurement_is_decided_as_told() {
     use {GaugeDecision as D, GaugeMeaning as M};
     let expected = [
-        ("gauge-rigid-none-proven.json", D::NoneProven, M::SettlesUnsure),
+        ("gauge-rigid-none-proven.json", D::NoneProven, M::ReplacesUnsure),
         ("gauge-rigid-not-decided.json", D::NotDecided, M::Unsure),
         ("gauge-rigid-proven.json", D::Proven, M::Felt),
         ("gauge-rubber-figure.json", D::NotDecided, M::Unsure),
@@ -425,7 +425,7 @@ fn a_gauge_never_clears_what_a_hand_felt() {
         for decision in all {
             let gauge = meaning::meaning(support, decision);
             assert_eq!(meaning::counts("felt", gauge), "felt");
-            if gauge != GaugeMeaning::SettlesUnsure {
+            if gauge != GaugeMeaning::ReplacesUnsure {
                 assert_ne!(meaning::counts("unsure", gauge), "none", "{support:?} {decision:?}");
             }
             if ![GaugeMeaning::Felt, GaugeMeaning::BeyondFigure].contains(&gauge) {

@@ -247,7 +247,7 @@ fn a_car_that_may_not_be_driven_has_no_road_test() {
     let road = |standing: &Standing| standing.gate_sets.iter().find(|set| set.id == "road").cloned();
     let locked = |standing: &Standing| road(standing).is_none_or(|road| !road.open && road.lock.is_some());
     assert!(locked(&standing), "{:?}", road(&standing));
-    // The same car comes back: nothing has settled what was found.
+    // The same car comes back: nothing has lifted what was found.
     let again = under(&steady, "TP 10", RIGID, "complaint");
     all_sound(&steady, &again);
     ask(&steady, json!({ "ask": "leave-part", "visit": again }));

@@ -10,7 +10,7 @@ import type { VisitBefore } from './types/VisitBefore.ts';
 class Before {
   /** Newest first. */
   visits = $state.raw<VisitBefore[]>([]);
-  /** The DANGER or WARNING among them that nothing settled. */
+  /** The DANGER or WARNING among them that nothing lifted. */
   stillOpen = $state.raw<StillOpen | null>(null);
   /** Why it is not known whether there are any. */
   problem = $state.raw<Failure | null>(null);

@@ -56,4 +56,4 @@ found: boolean,
 /**
  * Looked at and decided: not “not done”, “not tried” or “unsure”, unless a gauge decided it.
  */
-settled: boolean, };
+conclusive: boolean, };

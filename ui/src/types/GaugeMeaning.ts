@@ -3,4 +3,4 @@
 /**
  * What a gauge adds to what hands felt. A gauge never clears a hand-felt movement.
  */
-export type GaugeMeaning = "felt" | "beyond-figure" | "unsure" | "settles-unsure" | "silent";
+export type GaugeMeaning = "felt" | "beyond-figure" | "unsure" | "replaces-unsure" | "silent";

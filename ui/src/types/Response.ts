@@ -33,7 +33,7 @@ export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop
  */
 visits: Array<VisitBefore>, 
 /**
- * What they left open: the latest DANGER or WARNING that nothing settled.
+ * What they left open: the latest DANGER or WARNING that nothing lifted.
  */
 still_open: StillOpen | null, 
 /**

@@ -105,7 +105,7 @@ urgency: Urgency,
 asks: string, 
 /**
  * The end of the id of its headline: what it asks for, that a rating without a finding was only in part, that a
- * check which decides is open, or that an earlier visit's DANGER or WARNING is not settled.
+ * check which decides is open, or that an earlier visit's DANGER or WARNING is not lifted.
  */
 headline: string, 
 /**
@@ -142,7 +142,7 @@ milder: Array<MilderStand>,
  */
 elsewhere: Array<Elsewhere>, 
 /**
- * The latest earlier visit of this car whose DANGER or WARNING nothing has settled, as far as this device knows.
+ * The latest earlier visit of this car whose DANGER or WARNING nothing has lifted, as far as this device knows.
  */
 still_open: StillOpen | null, 
 /**

@@ -18,9 +18,9 @@ word: Word | null,
  */
 answered: number, 
 /**
- * Those of them whose answer decides something: see [`Answered::settled`].
+ * Those of them whose answer decides something: see [`Answered::conclusive`].
  */
-settled: number, 
+conclusive: number, 
 /**
  * Steps that apply.
  */

@@ -48,7 +48,7 @@ answered: number,
 /**
  * Those of them whose answer decides something.
  */
-settled: number, 
+conclusive: number, 
 /**
  * Steps that apply.
  */

@@ -427,7 +427,9 @@ fn answered(
         disputed: standing.iter().any(|answer| answer.value != chosen.value),
         milder_needs_reason: grave,
         found,
-        settled: case.answer(&row.id).is_some_and(|answer| case::settled(row, answer, &record.intake)),
+        conclusive: case
+            .answer(&row.id)
+            .is_some_and(|answer| case::is_conclusive(row, answer, &record.intake)),
     })
 }
 
@@ -476,7 +478,7 @@ fn is_behind_closed_tube(case: &Case, row: &StepRow) -> bool {
 /// Whether a step has said what it can: a look that decides saw all, and an idle was read warm.
 fn is_done(case: &Case, row: &StepRow) -> bool {
     let wholly = row.hands_on && row.form == Form::AnyOf || row.asks_engine;
-    if wholly { case.settles(&row.id) } else { case.looked(&row.id) }
+    if wholly { case.says_all(&row.id) } else { case.looked(&row.id) }
 }
 
 /// Stations in the order the steps name them, with the seat and the account at the end of the line.
@@ -490,7 +492,7 @@ fn stations(steps: &[StepStand]) -> Vec<StationStand> {
             id: (*id).to_owned(),
             word: here.iter().filter_map(|step| step.word).max(),
             answered: count(here.iter().filter(|step| step.answered.is_some()).count()),
-            settled: count(here.iter().filter(|step| step.settled()).count()),
+            conclusive: count(here.iter().filter(|step| step.is_conclusive()).count()),
             steps: count(here.len()),
         }
     };

@@ -106,7 +106,7 @@ pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Re
 
 /// A card as shown. One that an earlier version wrote lacks a part, and is derived anew where its visit can be.
 fn whole(inner: &mut Inner, known: CardRow) -> VisitCard {
-    if known.settled.is_some() {
+    if known.conclusive.is_some() {
         return shown(known);
     }
     let Ok(standing) = inner.standing_beside(&known.visit) else { return shown(known) };
@@ -131,7 +131,7 @@ pub(super) fn card(standing: &Standing) -> CardRow {
         updated_at: standing.updated_at.0,
         word: standing.urgency.word.map(|word| word.id().to_owned()),
         answered: count(standing.steps.iter().filter(|step| step.answered.is_some()).count()),
-        settled: Some(count(standing.steps.iter().filter(|step| step.settled()).count())),
+        conclusive: Some(count(standing.steps.iter().filter(|step| step.is_conclusive()).count())),
         steps: count(standing.steps.iter().filter(|step| step.counts()).count()),
         receipt: signed_for_this(standing),
         repair: standing.repair.map(|stage| stage.id().to_owned()),
@@ -152,7 +152,7 @@ fn shown(card: CardRow) -> VisitCard {
         receipt: card.receipt.as_deref().and_then(Decision::from_id),
         repair: card.repair.as_deref().and_then(RepairStage::from_id),
         confirmed: card.confirmed,
-        settled: card.settled.unwrap_or(0),
+        conclusive: card.conclusive.unwrap_or(0),
         visit: card.visit,
         label: card.label,
         plate: card.plate,

@@ -57,7 +57,7 @@ pub(super) fn stands(bench: &BenchRecord, maker_mm: Option<f64>, tables: &BenchT
 /// How bad a meaning is; of readings that mean the same the latest stands.
 fn severity(meaning: GaugeMeaning) -> u8 {
     match meaning {
-        GaugeMeaning::SettlesUnsure => 0,
+        GaugeMeaning::ReplacesUnsure => 0,
         GaugeMeaning::Silent => 1,
         GaugeMeaning::Unsure => 2,
         GaugeMeaning::BeyondFigure => 3,

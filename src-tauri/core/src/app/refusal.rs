@@ -41,7 +41,7 @@ refusals! {
     GatesTooOld = "gates-too-old",
     /// A road test of a car that may not be driven.
     NotDriven = "not-driven",
-    /// Running the engine before what another layout found is settled.
+    /// Running the engine before what another layout found is answered anew or taken back.
     SetApart = "set-apart",
     /// Running the engine before the hands-on check, where an earlier DANGER stands.
     EarlierDanger = "earlier-danger",

@@ -33,7 +33,7 @@ pub enum Response {
     VisitsBefore {
         /// Newest first.
         visits: Vec<super::known_car::VisitBefore>,
-        /// What they left open: the latest DANGER or WARNING that nothing settled.
+        /// What they left open: the latest DANGER or WARNING that nothing lifted.
         still_open: Option<StillOpen>,
         /// What the check digit says of the VIN that was asked for; none where it was empty.
         vin_hint: Option<VinHint>,
@@ -206,7 +206,7 @@ pub struct VisitCard {
     /// Steps answered.
     pub answered: u32,
     /// Those of them whose answer decides something.
-    pub settled: u32,
+    pub conclusive: u32,
     /// Steps that apply.
     pub steps: u32,
     /// What the owner decided when they signed, if they did.

@@ -1,4 +1,4 @@
-//! A DANGER or WARNING of an earlier visit that nothing has settled: a new visit does not lift it by being new.
+//! A DANGER or WARNING of an earlier visit that nothing has lifted: a new visit does not lift it by being new.
 
 use std::sync::Arc;
 
@@ -63,9 +63,9 @@ pub(super) fn left_by(earlier: &[Standing], now: &Standing, warm_from_c: f64) ->
 }
 
 /// What visits of one car left open, the latest of them but for the one that asks. Each reason for DANGER or WARNING is
-/// settled by itself, by a later look at the same place that does not find it any more, warm where it is felt: after a
+/// lifted by itself, by a later look at the same place that does not find it any more, warm where it is felt: after a
 /// repair, recorded at the bench or said at intake; what was left unsure, at any time. That it turned out to be a fault,
-/// that a ring turned freely at the bench, or that somebody calls a visit a look after the repair, settles nothing.
+/// that a ring turned freely at the bench, or that somebody calls a visit a look after the repair, lifts nothing.
 pub(super) fn open_of(
     mut visits: Vec<&Standing>,
     asking: Option<&str>,
@@ -76,7 +76,7 @@ pub(super) fn open_of(
     earlier.into_iter().find_map(|(place, visit)| {
         let since = visits.get(..place).unwrap_or_default();
         let grave = visit.urgency.reasons.iter().filter(|reason| reason.word >= Word::Warning);
-        let open = grave.filter(|reason| !is_settled(reason, visit, since, warm_from_c));
+        let open = grave.filter(|reason| !is_lifted(reason, visit, since, warm_from_c));
         let word = open.map(|reason| reason.word).max()?.min(visit.urgency.word?);
         let layout = Some(visit.intake.vehicle.layout.clone());
         Some(StillOpen { visit: visit.visit.clone(), opened_at: visit.opened_at, word, layout })
@@ -84,7 +84,7 @@ pub(super) fn open_of(
 }
 
 /// `since`: the visits after the one that gave the reason.
-fn is_settled(reason: &Reason, visit: &Standing, since: &[&Standing], warm_from_c: f64) -> bool {
+fn is_lifted(reason: &Reason, visit: &Standing, since: &[&Standing], warm_from_c: f64) -> bool {
     // Whoever nobody confirmed can add to what is known of a car, and takes nothing away.
     let known = |visit: &Standing| visit.entries_by(DeviceStand::is_doubtful) == 0;
     let unsure = reason.tells(Tells::Unsure);
@@ -118,7 +118,7 @@ fn is_gone(reason: &Reason, visit: &Standing, id: &str, warm_from_c: f64) -> boo
     let done = step
         .answered
         .as_ref()
-        .is_some_and(|given| !given.disputed && given.settled && (!step.asks_temperature || warm(given)));
+        .is_some_and(|given| !given.disputed && given.conclusive && (!step.asks_temperature || warm(given)));
     done && !visit.urgency.reasons.iter().any(still)
 }
 

@@ -168,7 +168,7 @@ pub fn reason(rule: &str, word: Word, cause: &str) -> Reason {
 pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
     let step = at(standing, id);
     let open = ["unsure", "not-done", "not-tried", "not-read", "unknown"];
-    let settled = !open.iter().any(|choice| value.has(choice));
+    let conclusive = !open.iter().any(|choice| value.has(choice));
     step.answered = Some(Answered {
         value,
         temperature: step.asks_temperature.then_some(Temperature::Judged(Warmth::Warm)),
@@ -181,7 +181,7 @@ pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
         disputed: false,
         milder_needs_reason: false,
         found: false,
-        settled,
+        conclusive,
     });
 }
 

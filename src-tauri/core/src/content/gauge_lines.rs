@@ -160,7 +160,7 @@ fn meaning_id(meaning: GaugeMeaning) -> &'static str {
         GaugeMeaning::Felt => "gauge-meaning-felt",
         GaugeMeaning::BeyondFigure => "gauge-meaning-beyond-figure",
         GaugeMeaning::Unsure => "gauge-meaning-unsure",
-        GaugeMeaning::SettlesUnsure => "gauge-meaning-settles-unsure",
+        GaugeMeaning::ReplacesUnsure => "gauge-meaning-replaces-unsure",
         GaugeMeaning::Silent => "gauge-meaning-silent",
     }
 }
@@ -202,7 +202,7 @@ mod tests {
             GaugeMeaning::Felt,
             GaugeMeaning::BeyondFigure,
             GaugeMeaning::Unsure,
-            GaugeMeaning::SettlesUnsure,
+            GaugeMeaning::ReplacesUnsure,
             GaugeMeaning::Silent,
         ] {
             assert!(words().text(meaning_id(meaning)).ends_with('.'));

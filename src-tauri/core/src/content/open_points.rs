@@ -30,7 +30,7 @@ pub enum OpenPoint<'a> {
     HandsOn(&'a str),
     /// Another step of the support that says nothing.
     Limit(&'a str),
-    /// A step done and left unsure, which no gauge settled.
+    /// A step done and left unsure, which no gauge made conclusive.
     Unsure(&'a str),
     /// A step at which two devices disagree.
     Disputed(&'a str),
@@ -109,8 +109,9 @@ pub fn open_points(standing: &Standing) -> Vec<OpenPoint<'_>> {
     let turn = |step: &&String| ids::base(step) == step::TURN_BY_HAND && (closed || found(step));
     let limits = standing.urgency.limits.iter().filter(|step| !turn(step));
     points.extend(limits.map(|step| OpenPoint::Limit(step)));
-    points
-        .extend(which(standing, |step| has(step, answer::UNSURE) && !step.settled()).map(OpenPoint::Unsure));
+    points.extend(
+        which(standing, |step| has(step, answer::UNSURE) && !step.is_conclusive()).map(OpenPoint::Unsure),
+    );
     points.extend(
         which(standing, |step| step.answered.as_ref().is_some_and(|it| it.disputed)).map(OpenPoint::Disputed),
     );

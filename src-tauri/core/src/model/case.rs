@@ -106,8 +106,9 @@ impl Case {
         self.answers.iter().filter_map(here)
     }
 
-    /// Whether a step was looked at and says all that it can.
-    pub fn settles(&self, step: &str) -> bool {
+    /// Whether a step was looked at and nothing was in the way; an `unsure` says all that it can too, though it is not
+    /// conclusive.
+    pub fn says_all(&self, step: &str) -> bool {
         self.answer(step).is_some_and(|answer| !answer.open && !answer.limited)
     }
 

@@ -349,8 +349,8 @@ pub enum GaugeMeaning {
     BeyondFigure,
     /// Counts as unsure.
     Unsure,
-    /// Settles an `unsure`, and nothing stronger than that.
-    SettlesUnsure,
+    /// Replaces an `unsure`, and nothing stronger than that.
+    ReplacesUnsure,
     /// Adds nothing: a rubber support without a figure.
     Silent,
 }

@@ -82,7 +82,7 @@ const fn plain(id: &'static str, word: Word, on_bearing: bool) -> Facts {
     Facts { id, word, on_bearing, tells: Tells::Plain }
 }
 
-/// Something was found while the car was written down otherwise, and nobody has settled it.
+/// Something was found while the car was written down otherwise, and nobody has answered it anew or taken it back.
 pub const SET_APART: Facts = plain("set-apart", Word::Warning, false);
 /// Movement felt at a rigidly held bearing or in an opened tube: the shaft can flail.
 pub const MOVEMENT_AT_SUPPORT: Facts =

@@ -64,7 +64,7 @@ pub struct Standing {
     /// was found yet that could be repaired.
     pub asks: String,
     /// The end of the id of its headline: what it asks for, that a rating without a finding was only in part, that a
-    /// check which decides is open, or that an earlier visit's DANGER or WARNING is not settled.
+    /// check which decides is open, or that an earlier visit's DANGER or WARNING is not lifted.
     pub headline: String,
     /// The sorted causes.
     pub sorting: Sorting,
@@ -83,7 +83,7 @@ pub struct Standing {
     /// Answers that count for nothing: given while the car was written down with another layout, which asks the step
     /// otherwise.
     pub elsewhere: Vec<Elsewhere>,
-    /// The latest earlier visit of this car whose DANGER or WARNING nothing has settled, as far as this device knows.
+    /// The latest earlier visit of this car whose DANGER or WARNING nothing has lifted, as far as this device knows.
     pub still_open: Option<StillOpen>,
     /// Rows of roadworthiness law that what was found falls under, for information.
     pub road_rows: Vec<RoadRow>,
@@ -214,8 +214,8 @@ pub struct StationStand {
     pub word: Option<Word>,
     /// Steps answered.
     pub answered: u32,
-    /// Those of them whose answer decides something: see [`Answered::settled`].
-    pub settled: u32,
+    /// Those of them whose answer decides something: see [`Answered::conclusive`].
+    pub conclusive: u32,
     /// Steps that apply.
     pub steps: u32,
 }
@@ -306,8 +306,8 @@ impl StepStand {
     }
 
     /// Whether it has an answer that decides something.
-    pub fn settled(&self) -> bool {
-        self.answered.as_ref().is_some_and(|answered| answered.settled)
+    pub fn is_conclusive(&self) -> bool {
+        self.answered.as_ref().is_some_and(|answered| answered.conclusive)
     }
 }
 
@@ -376,7 +376,7 @@ pub struct Answered {
     /// Something was found there, by hand, by eye or by gauge.
     pub found: bool,
     /// Looked at and decided: not “not done”, “not tried” or “unsure”, unless a gauge decided it.
-    pub settled: bool,
+    pub conclusive: bool,
 }
 
 /// An answer that was given by another layout.

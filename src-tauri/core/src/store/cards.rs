@@ -32,7 +32,7 @@ pub struct CardRow {
     /// Steps answered.
     pub answered: u32,
     /// Those of them whose answer decides something; none on a card from before that was counted.
-    pub settled: Option<u32>,
+    pub conclusive: Option<u32>,
     /// Steps that apply.
     pub steps: u32,
     /// The decision's id, if the note was signed for.
@@ -134,7 +134,7 @@ pub(super) fn write(connection: &Connection, card: &CardRow) -> Result<(), rusql
         card.steps,
         card.receipt,
         card.haystack,
-        card.settled,
+        card.conclusive,
         card.repair,
         card.confirmed
     ])?;
@@ -346,7 +346,7 @@ fn card(row: &Row<'_>) -> Result<CardRow, rusqlite::Error> {
         steps: row.get("steps")?,
         receipt: row.get("receipt")?,
         haystack: row.get("haystack")?,
-        settled: row.get("settled")?,
+        conclusive: row.get("settled")?,
         repair: row.get("repair")?,
         confirmed: row.get("confirmed")?,
     })

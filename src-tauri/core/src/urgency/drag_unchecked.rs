@@ -18,7 +18,7 @@ fn look(look: &Look<'_>) -> Vec<Hit> {
     let told = case.complaint_sounds.iter().any(|sound| WHIRR.contains(&sound.as_str()));
     let turns: Vec<&String> = case.limits.iter().filter(|step| is_turn(step)).collect();
     let found = turns.iter().any(|step| case.answer(step).is_some_and(|answer| answer.found));
-    let open: Vec<String> = turns.into_iter().filter(|step| !case.settles(step)).cloned().collect();
+    let open: Vec<String> = turns.into_iter().filter(|step| !case.says_all(step)).cloned().collect();
     // Where no bearing holds the shaft, none drags.
     let bearing = case.support != Support::Absent;
     if bearing && (heard || told) && !found { Hit::on(open) } else { Vec::new() }

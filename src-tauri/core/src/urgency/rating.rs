@@ -17,15 +17,15 @@ pub fn rate(case: &Case, sorting: &Sorting) -> Urgency {
     let reasons = reasons(case, Some(sorting));
     let asked = |step: &&String| !(is_earlier(case) && is_look(step));
     // A look that saw a part only is open as one that saw nothing: the rest may hide the tear.
-    let done = |step: &&String| if is_look(step) { case.settles(step) } else { case.looked(step) };
+    let done = |step: &&String| if is_look(step) { case.says_all(step) } else { case.looked(step) };
     let missing: Vec<String> =
         case.hands_on.iter().filter(asked).filter(|step| !done(step)).cloned().collect();
     let word = if is_first(case) { first::word } else { word }(case, &reasons, &missing);
-    let mut limits = unsettled(case, &case.limits);
+    let mut limits = not_saying_all(case, &case.limits);
     let unlooked: Vec<String> =
-        case.driveline.iter().filter(|step| !case.settles(step) || is_hidden(case, step)).cloned().collect();
+        case.driveline.iter().filter(|step| !case.says_all(step) || is_hidden(case, step)).cloned().collect();
     // By earlier rules a look only ever limited.
-    let looks = case.hands_on.iter().filter(|step| is_look(step) && !case.settles(step));
+    let looks = case.hands_on.iter().filter(|step| is_look(step) && !case.says_all(step));
     limits.splice(0..0, looks.filter(|step| !missing.contains(step)).cloned());
     Urgency {
         word,
@@ -67,8 +67,8 @@ fn undriven(case: &Case) -> Word {
     if case.rules.version <= 2 { Word::Danger } else { Word::Warning }
 }
 
-fn unsettled(case: &Case, steps: &[String]) -> Vec<String> {
-    steps.iter().filter(|step| !case.settles(step)).cloned().collect()
+fn not_saying_all(case: &Case, steps: &[String]) -> Vec<String> {
+    steps.iter().filter(|step| !case.says_all(step)).cloned().collect()
 }
 
 /// The rules of a version, strongest word first.

@@ -62,7 +62,7 @@ pub fn reads(step: &StepRow, value: &AnswerValue, intake: &Intake) -> Reads {
 }
 
 /// Whether an answer decides something: looked at, not left unsure, and nothing in the way.
-pub fn settled(step: &StepRow, answer: &CaseAnswer, intake: &Intake) -> bool {
+pub fn is_conclusive(step: &StepRow, answer: &CaseAnswer, intake: &Intake) -> bool {
     !answer.limited && !matches!(reads(step, &answer.value, intake), Reads::Open | Reads::Unsure)
 }
 

@@ -26,7 +26,7 @@ gauge-decision-compare = Nicht beurteilt: Keine Grenze ist bekannt.
 gauge-meaning-felt = Das gilt als gespürte Bewegung: GEFAHR, nicht fahren.
 gauge-meaning-beyond-figure = Das gilt als Bewegung über der Herstellerangabe.
 gauge-meaning-unsure = Das gilt als unsicher, und unsicher heißt nie gut.
-gauge-meaning-settles-unsure = Das klärt eine unsichere Antwort. Eine Bewegung, die eine Hand gespürt hat, hebt es nie auf.
+gauge-meaning-replaces-unsure = Das klärt eine unsichere Antwort. Eine Bewegung, die eine Hand gespürt hat, hebt es nie auf.
 gauge-meaning-silent = Das fügt dem, was Hände gespürt haben, nichts hinzu. Vergleichen Sie mit einem gleichen Auto oder mit einem früheren Vorgang.
 
 gauge-remedy-more-readings = Würde entscheiden: { $readings } Messwerte insgesamt.

@@ -26,7 +26,7 @@ gauge-decision-compare = Not judged: no limit is known.
 gauge-meaning-felt = It counts as movement felt: DANGER, do not drive.
 gauge-meaning-beyond-figure = It counts as movement beyond the maker's figure.
 gauge-meaning-unsure = It counts as unsure, which never reads as safe.
-gauge-meaning-settles-unsure = It settles an unsure answer. It never clears a movement that a hand felt.
+gauge-meaning-replaces-unsure = It settles an unsure answer. It never clears a movement that a hand felt.
 gauge-meaning-silent = It adds nothing to what hands felt. Compare with a like car or with an earlier visit.
 
 gauge-remedy-more-readings = Would decide: { $readings } readings in all.

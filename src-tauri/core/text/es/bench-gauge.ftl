@@ -26,7 +26,7 @@ gauge-decision-compare = Sin juzgar: no se conoce ningún límite.
 gauge-meaning-felt = Cuenta como movimiento notado: PELIGRO, no conduzca.
 gauge-meaning-beyond-figure = Cuenta como movimiento fuera del valor del fabricante.
 gauge-meaning-unsure = Cuenta como dudoso, y dudoso nunca significa seguro.
-gauge-meaning-settles-unsure = Aclara una respuesta dudosa. Nunca anula un movimiento que notó una mano.
+gauge-meaning-replaces-unsure = Aclara una respuesta dudosa. Nunca anula un movimiento que notó una mano.
 gauge-meaning-silent = No añade nada a lo que notaron las manos. Compare con un coche igual o con una visita anterior.
 
 gauge-remedy-more-readings = Lo decidiría: { $readings } lecturas en total.

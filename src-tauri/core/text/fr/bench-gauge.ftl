@@ -26,7 +26,7 @@ gauge-decision-compare = Pas jugé : aucune limite n’est connue.
 gauge-meaning-felt = Cela compte comme un mouvement senti : DANGER, ne pas rouler.
 gauge-meaning-beyond-figure = Cela compte comme un mouvement hors de la valeur du constructeur.
 gauge-meaning-unsure = Cela compte comme incertain, ce qui ne veut jamais dire sûr.
-gauge-meaning-settles-unsure = Cela tranche une réponse incertaine. Cela n’efface jamais un mouvement senti à la main.
+gauge-meaning-replaces-unsure = Cela tranche une réponse incertaine. Cela n’efface jamais un mouvement senti à la main.
 gauge-meaning-silent = Cela n’ajoute rien à ce que les mains ont senti. Comparez avec une voiture pareille ou avec une visite d’avant.
 
 gauge-remedy-more-readings = Trancherait : { $readings } lectures en tout.

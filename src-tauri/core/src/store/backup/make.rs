@@ -118,7 +118,7 @@ pub fn make(
         place.write_list(&list)?;
         lists.sound.push(list);
     }
-    // An earlier generation may hold whole what is unproven here: none goes until that is settled.
+    // An earlier generation may hold whole what is unproven here: none goes until that is cleared up.
     let kept = if compared.unproven.is_empty() { keep::kept(&lists.sound) } else { keep::all(&lists.sound) };
     tidy(&mut place, &mut lists, (&kept, &holds.erased))?;
     Ok(BackedUp {
