@@ -79,7 +79,7 @@ pub(super) fn gauge(
     let maker = standing.intake.vehicle.maker_play_mm;
     let mut input = play_gauge::input(step, given, standing.support, maker, tables()?)?;
     input.earlier = earlier::earlier(inner, visit, step, tables()?)?;
-    inner.change(visit, by, |scene| decide::gauged(scene, step, (Box::new(input), reason)).map(Some))
+    inner.change(visit, by, |scene| decide::record_gauge(scene, step, (Box::new(input), reason)).map(Some))
 }
 
 /// A photo of the bench's work, from its bytes.

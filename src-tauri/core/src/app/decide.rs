@@ -178,7 +178,7 @@ fn is_no_milder(
 ///
 /// # Errors
 /// Why the step cannot be answered now, or the refusals of a reason.
-pub fn gauged(
+pub fn record_gauge(
     scene: Scene<'_>,
     step: &str,
     (gauge, reason): (Box<GaugeInput>, Option<String>),
@@ -187,7 +187,7 @@ pub fn gauged(
     let reason = reason_given(reason)?;
     let read = bench::read(scene.entries, scene.record);
     let stand = read.gauges.get(step).into_iter().flatten();
-    let supersedes: Vec<String> = stand.map(|gauged| gauged.entry.clone()).collect();
+    let supersedes: Vec<String> = stand.map(|readings| readings.entry.clone()).collect();
     let bench = BenchBody::Gauged { step: step.to_owned(), gauge, reason: reason.clone(), supersedes };
     let body = EntryBody::Bench { bench, by: scene.by.to_owned() };
     if !reason.as_deref().is_some_and(says_why) {
@@ -458,7 +458,7 @@ pub fn relaid(scene: Scene<'_>, intake: &Intake) -> Result<Relaid, Refusal> {
         !scene.record.withdrawn.contains(&entry.hash)
             && !devices::is_doubtful(&entry.device, scene.device, scene.devices)
     };
-    let gauged: BTreeSet<String> = bench::read(scene.entries, scene.record).gauges.into_keys().collect();
+    let at_gauge: BTreeSet<String> = bench::read(scene.entries, scene.record).gauges.into_keys().collect();
     let at_the_bench = |entry: &Entry| match &entry.body {
         EntryBody::Bench { bench, .. } => !matches!(bench, BenchBody::Gauged { .. }),
         _ => false,
@@ -477,7 +477,7 @@ pub fn relaid(scene: Scene<'_>, intake: &Intake) -> Result<Relaid, Refusal> {
     let mut steps = if same_car {
         Vec::new()
     } else {
-        relayout::lost(scene.trade, (scene.record, &gauged), (to, is.gearbox))
+        relayout::lost(scene.trade, (scene.record, &at_gauge), (to, is.gearbox))
     };
     if was.maker_play_mm != is.maker_play_mm {
         let by_figure = by_another_figure(scene.record);

@@ -64,7 +64,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let mut case = case::case(trade, layout, record);
     let mut bench = bench::read(visit.entries, record);
     let apart = play_gauge::set_apart(trade, layout, record, &mut bench);
-    let gauges = gauged_of(&bench, record)?;
+    let gauges = gauge_stands(&bench, record)?;
     let hands = case.clone();
     play_gauge::count_in(&mut case, &gauges);
     let danger = rating::danger_step(&case);
@@ -237,7 +237,7 @@ fn names_what_is_gone(visit: Visit<'_>) -> Option<u64> {
     entries.iter().filter(known).find(lacks).map(|entry| entry.seq)
 }
 
-fn gauged_of(bench: &BenchRecord, record: &Record) -> Result<Vec<GaugeStand>, Refusal> {
+fn gauge_stands(bench: &BenchRecord, record: &Record) -> Result<Vec<GaugeStand>, Refusal> {
     if bench.gauges.is_empty() {
         return Ok(Vec::new());
     }
@@ -294,7 +294,7 @@ fn counted(trade: &Trade, layout: &Layout, entries: &[Entry], record: &Record) -
     let mut case = case::case(trade, layout, record);
     let mut bench = bench::read(entries, record);
     play_gauge::set_apart(trade, layout, record, &mut bench);
-    let gauges = gauged_of(&bench, record).unwrap_or_default();
+    let gauges = gauge_stands(&bench, record).unwrap_or_default();
     play_gauge::count_in(&mut case, &gauges);
     case
 }

@@ -14,7 +14,7 @@ use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
 use crate::trade::rows::Layout;
 use crate::walk::applies;
-use crate::walk::bench::{BenchRecord, Gauged, Recorded};
+use crate::walk::bench::{BenchRecord, Recorded, StandingReadings};
 use crate::walk::record::Record;
 
 use super::fault::{Fault, Refusal};
@@ -44,8 +44,8 @@ pub(super) fn stands(bench: &BenchRecord, maker_mm: Option<f64>, tables: &BenchT
             at: recorded.at,
         })
     };
-    let worst = |(step, all): (&String, &Vec<Gauged>)| {
-        let stands = all.iter().filter_map(|gauged| stand(step, &gauged.read));
+    let worst = |(step, all): (&String, &Vec<StandingReadings>)| {
+        let stands = all.iter().filter_map(|readings| stand(step, &readings.read));
         stands.max_by(|one, other| {
             let badness = |stand: &GaugeStand| severity(stand.result.meaning);
             badness(one).cmp(&badness(other)).then(one.at.cmp(&other.at))
@@ -85,21 +85,21 @@ pub(super) fn set_apart(
     let mut apart = Vec::new();
     for (step, all) in &mut bench.gauges {
         let here = rows.iter().any(|row| row.id == *step);
-        let fits = |gauged: &mut Gauged| here && gauged.read.what.support == layout.support;
-        apart.extend(all.extract_if(.., |gauged| !fits(gauged)).map(|gauged| (step.clone(), gauged)));
+        let fits = |readings: &mut StandingReadings| here && readings.read.what.support == layout.support;
+        apart.extend(all.extract_if(.., |readings| !fits(readings)).map(|readings| (step.clone(), readings)));
     }
     bench.gauges.retain(|_, all| !all.is_empty());
     let Ok(tables) = BenchTables::shipped() else { return Vec::new() };
-    let said = |(step, gauged): (String, Gauged)| {
-        let meaning = evaluate(&gauged.read.what, tables).ok()?.meaning;
+    let said = |(step, readings): (String, StandingReadings)| {
+        let meaning = evaluate(&readings.read.what, tables).ok()?.meaning;
         let value = AnswerValue::One(answer::BY_GAUGE.to_owned());
-        let Recorded { by, at, .. } = gauged.read;
+        let Recorded { by, at, .. } = readings.read;
         (severity(meaning) >= severity(GaugeMeaning::Unsure)).then_some(Elsewhere {
             step,
             value,
             by,
             at,
-            entry: gauged.entry,
+            entry: readings.entry,
         })
     };
     apart.into_iter().filter_map(said).collect()

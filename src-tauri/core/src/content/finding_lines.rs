@@ -121,7 +121,7 @@ fn is_unchecked(standing: &Standing, step: &StepStand) -> bool {
     }
     let says_nothing = |given: &Answered| without_result(step) && !given.disputed && given.reason.is_none();
     let silent = step.answered.as_ref().map_or(step.waiver.is_none(), says_nothing);
-    step.photo.is_none() && !is_gauged(standing, step) && silent
+    step.photo.is_none() && !has_gauge(standing, step) && silent
 }
 
 /// Every cause of this car, in the order of the standing.
@@ -247,7 +247,7 @@ fn further(step: &StepStand, words: &Words) -> Vec<PhotoLine> {
     others.iter().skip(from).map(|kept| photo_line(step, kept, words)).collect()
 }
 
-fn is_gauged(standing: &Standing, step: &StepStand) -> bool {
+fn has_gauge(standing: &Standing, step: &StepStand) -> bool {
     standing.gauges.iter().any(|gauge| gauge.step == step.id)
 }
 
@@ -256,7 +256,7 @@ fn details(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> 
     let given = step.answered.as_ref();
     let mut lines = given.map(|given| answer_details(step, given, words)).unwrap_or_default();
     lines.extend(milder(standing, step, words));
-    if is_gauged(standing, step) {
+    if has_gauge(standing, step) {
         lines.push(words.text("detail-gauge"));
     }
     lines

@@ -26,7 +26,7 @@ pub struct Recorded<T> {
 
 /// Readings of a gauge and the device that recorded them.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Gauged {
+pub struct StandingReadings {
     /// The readings.
     pub read: Recorded<GaugeInput>,
     /// The device.
@@ -39,7 +39,7 @@ pub struct Gauged {
 #[derive(Debug, Clone, Default)]
 pub struct BenchRecord {
     /// Gauges, by step. More than one where devices read without knowing of each other; the worse one counts.
-    pub gauges: BTreeMap<String, Vec<Gauged>>,
+    pub gauges: BTreeMap<String, Vec<StandingReadings>>,
     /// Confirmed gates of the teardown.
     pub gates: BTreeMap<String, Confirmed>,
     /// The look at the housing.
@@ -114,7 +114,7 @@ impl BenchRecord {
                 all.retain(|earlier| !supersedes.contains(&earlier.entry) && earlier.device != entry.device);
                 let read = Recorded { what: *gauge, by, at };
                 let (device, entry) = (entry.device.clone(), entry.hash.clone());
-                all.push(Gauged { read, device, entry });
+                all.push(StandingReadings { read, device, entry });
             }
             BenchBody::GateConfirmed { gate } => {
                 self.gates.insert(gate, Confirmed { by, at });

@@ -177,7 +177,7 @@ fn gauges_taken_back<'e>(
         EntryBody::Amended { takes_back, reason: Some(reason), by, .. } => (&takes_back[..], reason, by),
         _ => return Vec::new(),
     };
-    let read = entries.filter(|earlier| gone.contains(&earlier.hash)).filter_map(gauged_at);
+    let read = entries.filter(|earlier| gone.contains(&earlier.hash)).filter_map(gauge_step);
     let steps: BTreeSet<&String> = read.collect();
     let stand = |step: &&String| MilderStand {
         step: (*step).clone(),
@@ -194,7 +194,7 @@ fn gauges_taken_back<'e>(
 type Given<'e> = (&'e String, &'e AnswerValue);
 
 /// The step that a gauge was read at.
-fn gauged_at(entry: &Entry) -> Option<&String> {
+fn gauge_step(entry: &Entry) -> Option<&String> {
     let EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, .. } = &entry.body else { return None };
     Some(step)
 }
@@ -248,7 +248,7 @@ fn withdrawn<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> BTreeSet<S
     let answers =
         LazyCell::new(|| entries.clone().filter_map(answer_of).map(|(hash, _)| hash).collect::<HashSet<_>>());
     let gauges = LazyCell::new(|| {
-        let gauged = entries.clone().filter(|entry| gauged_at(entry).is_some());
+        let gauged = entries.clone().filter(|entry| gauge_step(entry).is_some());
         gauged.map(|entry| entry.hash.as_str()).collect::<HashSet<_>>()
     });
     let is_answer = |hash: &&String| answers.contains(hash.as_str()) || gauges.contains(hash.as_str());
