@@ -12,7 +12,7 @@ use steady_core::model::entry::{Decision, EntryBody, Order, PhotoRef, Receipt};
 use steady_core::model::fit::{FitInput, Measured, Sleeve};
 use steady_core::model::gates::LiftKind;
 use steady_core::model::gauge::{
-    BearingMark, ClearanceGroup, Direction, Earlier, GaugeInput, Instrument, Lever, Place,
+    BearingMark, ClearanceGroup, Direction, Earlier, GaugeInput, GaugePosition, Instrument, Lever,
 };
 use steady_core::model::limits;
 use steady_core::model::mark::Mark;
@@ -64,7 +64,7 @@ fn intake() -> Intake {
     }
 }
 
-fn gauge(place: Place, reading: Typed) -> BenchBody {
+fn gauge(place: GaugePosition, reading: Typed) -> BenchBody {
     let gauge = GaugeInput {
         unit: LengthUnit::Mm,
         station: "support".to_owned(),
@@ -168,7 +168,7 @@ fn examples() -> Vec<EntryBody> {
         lines: Some(7),
         strokes: vec![vec![[0.25, 0.25], [0.75, 0.5]]],
     };
-    let shaft = Place::Shaft {
+    let shaft = GaugePosition::Shaft {
         pivot_mm: text("0"),
         gauge_mm: Typed::Number(400.5),
         bearing_mm: text("800"),
@@ -178,7 +178,7 @@ fn examples() -> Vec<EntryBody> {
     let look = HousingLook { cracked: Some(false), ring_turned: Some(true), wall_least_mm: Some(4.0) };
     let bench = [
         gauge(shaft, text("0.08 mm")),
-        gauge(Place::Bearing, Typed::Number(0.08)),
+        gauge(GaugePosition::Bearing, Typed::Number(0.08)),
         BenchBody::GateConfirmed { gate: "supported".to_owned() },
         bore(BoreReading::At { angle_deg: 10.0, value_mm: 0.01 }),
         bore(BoreReading::Point { x_mm: 36.0, y_mm: 0.5 }),

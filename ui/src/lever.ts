@@ -1,6 +1,6 @@
 // The lever of a gauge as it was typed, as the place the core reads. Nothing is worked out here: the zero is where it
 // needs no sum.
-import type { Place } from './types/Place.ts';
+import type { GaugePosition } from './types/GaugePosition.ts';
 import type { Support } from './types/Support.ts';
 
 /** Which bearing moves and what the shaft tilts about. */
@@ -25,7 +25,7 @@ export function emptyLever(support: Support | null): Levered {
 }
 
 /** The place; of a pair the nearer bearing is the zero and the other lies behind it. */
-export function placeOf(typed: Levered): Place {
+export function positionOf(typed: Levered): GaugePosition {
   if (typed.lever === 'joint') {
     return {
       at: 'shaft',

@@ -2,13 +2,13 @@
 
 import { describe, expect, test } from 'vitest';
 import { toggle } from './choice.ts';
-import { read, write, type Place } from './router.ts';
+import { read, write, type Address } from './router.ts';
 import { isWritten, pointOn, strokePath, type Point } from './signature.ts';
 import { signalNamed, signalOf } from './signals.ts';
 import { times } from './weight.ts';
 
 /** Every screen: one that is missing here does not compile. */
-const PLACES: { [S in Place['screen']]: Extract<Place, { screen: S }>[] } = {
+const PLACES: { [S in Address['screen']]: Extract<Address, { screen: S }>[] } = {
   home: [{ screen: 'home' }],
   calibration: [{ screen: 'calibration' }],
   settings: [{ screen: 'settings' }],

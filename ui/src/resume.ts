@@ -1,12 +1,12 @@
 // Coming back after the app was closed or killed: the last screen is remembered, and at a fresh start
 // it is shown again with the list of visits beneath it, so that Back leads there.
 
-import { read, write, type Place } from './router.ts';
+import { read, write, type Address } from './router.ts';
 
 const STORE = 'steady.place';
 
 /** Remembers the screen that is shown. */
-export function remember(place: Place): void {
+export function remember(place: Address): void {
   try {
     localStorage.setItem(STORE, write(place));
   } catch {
@@ -22,7 +22,7 @@ export function resume(): void {
   if (stored === null) return;
   const place = read(stored);
   // Leaving a part and choosing the order are moments, not places: where the walk goes on is for the core to say.
-  const back: Place =
+  const back: Address =
     place.screen === 'leave' || place.screen === 'order' ? { screen: 'walk', visit: place.visit } : place;
   if (back.screen !== 'home') history.pushState(null, '', write(back));
 }

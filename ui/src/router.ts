@@ -3,7 +3,7 @@
 
 import type { WorkPlace } from './types/WorkPlace.ts';
 
-/** Every screen and its address; `:visit` and the like are parts of the place. Nothing else lists them. */
+/** Every screen and its address; `:visit` and the like are parts of the address. Nothing else lists them. */
 const ADDRESSES = {
   home: '',
   calibration: 'calibration',
@@ -31,7 +31,7 @@ const ADDRESSES = {
   outcome: 'visit/:visit/outcome',
 } as const;
 
-/** What each part of a place reads as. */
+/** What each part of an address reads as. */
 const ID = '[A-Za-z0-9-]+';
 /** A step at a further support of the shaft ends in its number. */
 const STEP = `${ID}(?::\\d)?`;
@@ -47,17 +47,17 @@ interface Parts {
 
 type Addresses = typeof ADDRESSES;
 type Screen = keyof Addresses;
-type Named<Address> = Address extends `${infer Word}/${infer Rest}`
+type Named<Written> = Written extends `${infer Word}/${infer Rest}`
   ? Named<Word> | Named<Rest>
-  : Address extends `:${infer Part extends keyof Parts}`
+  : Written extends `:${infer Part extends keyof Parts}`
     ? Part
     : never;
 
 /** Where a person is: a screen, and what it is about. */
-export type Place = { [S in Screen]: { screen: S } & Pick<Parts, Named<Addresses[S]>> }[Screen];
+export type Address = { [S in Screen]: { screen: S } & Pick<Parts, Named<Addresses[S]>> }[Screen];
 
-/** A place inside a visit. */
-export type Inside = Extract<Place, { visit: string }>;
+/** An address inside a visit. */
+export type Inside = Extract<Address, { visit: string }>;
 
 const PART = /:([a-z]+)/g;
 const PATTERNS = (Object.entries(ADDRESSES) as [Screen, string][]).map(([screen, address]) => {
@@ -66,38 +66,38 @@ const PATTERNS = (Object.entries(ADDRESSES) as [Screen, string][]).map(([screen,
 });
 
 /** Reads an address; one that leads nowhere leads home. */
-export function read(hash: string): Place {
+export function read(hash: string): Address {
   for (const { screen, pattern } of PATTERNS) {
     const found = pattern.exec(hash);
-    if (found) return { screen, ...found.groups } as Place;
+    if (found) return { screen, ...found.groups } as Address;
   }
   return { screen: 'home' };
 }
 
-/** Writes an address; `read` gives the same place back. */
-export function write(place: Place): string {
-  const parts = place as Partial<Parts>;
-  return `#/${ADDRESSES[place.screen].replace(PART, (_, part: keyof Parts) => parts[part] ?? '')}`;
+/** Writes an address; `read` gives the same back. */
+export function write(address: Address): string {
+  const parts = address as Partial<Parts>;
+  return `#/${ADDRESSES[address.screen].replace(PART, (_, part: keyof Parts) => parts[part] ?? '')}`;
 }
 
 // Whether a screen was left for another since the app started: Back then leads there.
 let moved = false;
 
 /** Goes back to the screen before, or to this one where the app was just started here. */
-export function backOr(place: Place): void {
+export function backOr(address: Address): void {
   if (moved) history.back();
-  else goInstead(place);
+  else goInstead(address);
 }
 
 /** Goes to a screen and leaves the one before reachable by Back. */
-export function go(place: Place): void {
-  if (location.hash === write(place)) return;
+export function go(address: Address): void {
+  if (location.hash === write(address)) return;
   moved = true;
-  location.hash = write(place);
+  location.hash = write(address);
 }
 
 /** Goes to a screen in place of the one shown, so that Back skips it. */
-export function goInstead(place: Place): void {
-  history.replaceState(history.state, '', write(place));
+export function goInstead(address: Address): void {
+  history.replaceState(history.state, '', write(address));
   globalThis.dispatchEvent(new HashChangeEvent('hashchange'));
 }

@@ -3,7 +3,7 @@
 
 import { ask, failureOf, type RequestFor } from './client.ts';
 import { dropErased } from './erased.ts';
-import { go, type Place } from './router.ts';
+import { go, type Address } from './router.ts';
 import { look as shown, named, setTheme, setThumb, THEMES, THUMBS, type Theme, type Thumb } from './look.svelte.ts';
 import { chooseLocale, locale } from './text.svelte.ts';
 import { Turns } from './turns.svelte.ts';
@@ -92,8 +92,8 @@ export function act(request: RequestFor<'visit'>): Promise<boolean> {
   }, JSON.stringify(request));
 }
 
-/** The place where a visit's walk goes on. */
-export function placeOf(standing: Standing): Place {
+/** The address where a visit's walk goes on. */
+export function addressOf(standing: Standing): Address {
   const visit = standing.visit;
   const position = standing.position;
   switch (position.at) {
@@ -113,13 +113,13 @@ export function placeOf(standing: Standing): Place {
 }
 
 /**
- * The place where a visit is opened. Whoever opens one that is rated, and whose part somebody else entered, or too long
+ * The address where a visit is opened. Whoever opens one that is rated, and whose part somebody else entered, or too long
  * ago, is not at the car: what it came to is shown, and not the key that says nobody is under it.
  */
-export function openingOf(standing: Standing): Place {
+export function openingOf(standing: Standing): Address {
   const { visit, position, gate_sets: sets, urgency } = standing;
   const closed = position.at === 'leave' && Boolean(sets.find((set) => set.id === position.set)?.lock);
-  return closed && urgency.word !== null ? { screen: 'result', visit } : placeOf(standing);
+  return closed && urgency.word !== null ? { screen: 'result', visit } : addressOf(standing);
 }
 
 /** Behind gates that were just confirmed, or out of a part: to the step they were asked for, else on with the walk. */
@@ -137,7 +137,7 @@ export function goBehind(standing: Standing, confirmed: string | null): void {
 
 /** Goes on with the walk. */
 export function goOn(standing: Standing): void {
-  go(placeOf(standing));
+  go(addressOf(standing));
 }
 
 export async function takeHome(home: Home): Promise<void> {

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::bore::{BoreReadings, BoreShape, SkimPlan};
 use super::fit::{FitInput, FitResult};
-use super::gauge::{BearingMark, GaugeInput, GaugeResult, Instrument, Place};
+use super::gauge::{BearingMark, GaugeInput, GaugePosition, GaugeResult, Instrument};
 use super::mark::Mark;
 use super::photo_of::WorkPlace;
 use super::sentence::Sentence;
@@ -163,7 +163,7 @@ pub struct GaugeGiven {
     /// The gauge.
     pub instrument: Instrument,
     /// Where it touches.
-    pub place: Place,
+    pub place: GaugePosition,
     /// The bearing, if known.
     #[serde(default)]
     pub bearing: Option<BearingMark>,

@@ -25,7 +25,7 @@ pub struct GaugeInput {
     /// The gauge.
     pub instrument: Instrument,
     /// Where the gauge touches.
-    pub place: Place,
+    pub place: GaugePosition,
     /// The maker's figure for movement at the bearing, in `unit`, if known.
     #[serde(default)]
     pub maker_limit: Option<Typed>,
@@ -63,7 +63,7 @@ pub struct Instrument {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(tag = "at", rename_all = "kebab-case", deny_unknown_fields)]
-pub enum Place {
+pub enum GaugePosition {
     /// At the bearing itself.
     Bearing,
     /// Elsewhere: places along the shaft in millimetres from any one zero. Where a bearing of a rigid pair moves, the

@@ -10,7 +10,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::ledger;
 use super::mined_beside::{self, Beside, MinedBeside};
-use super::pages::{Cell, From, Kind, Leaf, Pages, Place, Record, State, Version};
+use super::pages::{Cell, From, Kind, Leaf, PageAt, Pages, Record, State, Version};
 use crate::model::line::Line;
 use crate::model::time::Moment;
 
@@ -30,7 +30,7 @@ pub struct Mined {
     /// The last key of a device in a visit, and the device that comes next in that visit, if one does.
     ends: BTreeMap<Chain, Option<u32>>,
     erased: BTreeMap<String, i64>,
-    knowledge: Vec<(Place, Cell, From)>,
+    knowledge: Vec<(PageAt, Cell, From)>,
     beside: MinedBeside,
 }
 
@@ -44,7 +44,7 @@ struct Spot {
     device: u32,
     seq: u64,
     at: i64,
-    place: Place,
+    place: PageAt,
     cell: Cell,
     from: From,
 }
@@ -248,7 +248,7 @@ impl Mined {
 
     /// Versions of knowledge with their texts; whoever takes them over proves the one by the other.
     pub fn knowledge(&self, pages: &Pages) -> Vec<(String, String)> {
-        let texts = |(place, cell, from): &(Place, Cell, From)| {
+        let texts = |(place, cell, from): &(PageAt, Cell, From)| {
             let record = pages.record(&pages.bytes(*place)?, cell, *from)?;
             Some((record.text(0)?.to_owned(), record.text(2)?.to_owned()))
         };

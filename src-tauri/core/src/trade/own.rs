@@ -31,12 +31,12 @@ struct Rows {
 
 /// Where a row stands.
 #[derive(Clone)]
-struct Place {
+struct RowAt {
     file: String,
     line: usize,
 }
 
-impl Place {
+impl RowAt {
     fn refuse(&self, reason: String) -> Refused {
         Refused { file: self.file.clone(), reason: format!("line {}: {reason}", self.line) }
     }
@@ -72,7 +72,7 @@ struct Own<'t> {
     trade: &'t mut Trade,
     refused: Vec<Refused>,
     /// Where each own cause stands, by id.
-    places: BTreeMap<String, Place>,
+    places: BTreeMap<String, RowAt>,
 }
 
 impl Own<'_> {
@@ -81,9 +81,9 @@ impl Own<'_> {
         file: &str,
         text: &str,
         row: &Spanned<Table>,
-        add: fn(&mut Self, T, &Place) -> Result<(), String>,
+        add: fn(&mut Self, T, &RowAt) -> Result<(), String>,
     ) {
-        let place = Place { file: file.to_owned(), line: line_at(text, row.span().start) };
+        let place = RowAt { file: file.to_owned(), line: line_at(text, row.span().start) };
         let parsed = T::deserialize(toml::Value::Table(row.get_ref().clone()));
         let parsed = parsed.map_err(|fault| fault.message().to_owned());
         if let Err(reason) = parsed.and_then(|row| add(self, row, &place)) {
@@ -91,7 +91,7 @@ impl Own<'_> {
         }
     }
 
-    fn cause(&mut self, row: CauseRow, place: &Place) -> Result<(), String> {
+    fn cause(&mut self, row: CauseRow, place: &RowAt) -> Result<(), String> {
         check_id(&row.id)?;
         check_cause(&row)?;
         if self.trade.causes.iter().any(|cause| cause.id == row.id) || row.id == NORMAL {
@@ -110,7 +110,7 @@ impl Own<'_> {
         Ok(())
     }
 
-    fn layout(&mut self, row: Layout, _: &Place) -> Result<(), String> {
+    fn layout(&mut self, row: Layout, _: &RowAt) -> Result<(), String> {
         check_layout(self.trade, &row)?;
         if row.causes.len() > MAX_CAUSES {
             return Err(too_many(&row.id));
@@ -119,7 +119,7 @@ impl Own<'_> {
         Ok(())
     }
 
-    fn sign(&mut self, row: SignRow, _: &Place) -> Result<(), String> {
+    fn sign(&mut self, row: SignRow, _: &RowAt) -> Result<(), String> {
         check_id(&row.id)?;
         if self.trade.signs.iter().any(|sign| sign.id == row.id) {
             return Err(format!("id {}: this sign exists already; choose another id", row.id));

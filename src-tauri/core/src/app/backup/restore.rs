@@ -3,7 +3,7 @@
 
 use super::super::fault::{Fault, Refusal};
 use super::super::handover::SetApart;
-use super::super::handover::import::{Place, kept, named};
+use super::super::handover::import::{Receiver, kept, named};
 use super::super::handover::seen::photo_of;
 use super::super::knowledge;
 use super::super::origin::Belief;
@@ -36,9 +36,10 @@ pub fn taken(
     let (trade, drawn) = (with_own(inner, &own)?, DrawnFor::default());
     own.iter().try_for_each(|(path, bytes)| staging.add_own(path, bytes))?;
     let now = inner.now();
-    let place = Place { trade: &trade, drawn: &drawn, device: &inner.writer.device, devices: &inner.devices };
+    let receiver =
+        Receiver { trade: &trade, drawn: &drawn, device: &inner.writer.device, devices: &inner.devices };
     let belief = Belief::in_backup(inner, generation.data.as_deref())?;
-    let work = Work { generation, place, belief: &belief, locale: &inner.locale() };
+    let work = Work { generation, receiver, belief: &belief, locale: &inner.locale() };
     let set_workshop = inner.workshop == Workshop::default();
     let done = inner.store.merging(|merging| {
         let import = merging.begin(now, None)?;
@@ -117,7 +118,7 @@ fn with_own(inner: &Inner, coming: &[(String, Vec<u8>)]) -> Result<Trade, Fault>
 
 struct Work<'a> {
     generation: &'a Generation,
-    place: Place<'a>,
+    receiver: Receiver<'a>,
     belief: &'a Belief,
     locale: &'a str,
 }
@@ -163,7 +164,7 @@ impl Work<'_> {
         if plan.news == 0 {
             imported.unchanged += 1;
         } else {
-            match kept((merging, import), (self.place, own), visit, &plan)? {
+            match kept((merging, import), (self.receiver, own), visit, &plan)? {
                 None => imported.took(visit, &plan),
                 Some(why) => {
                     imported.set_apart.push(self.apart(visit, why));

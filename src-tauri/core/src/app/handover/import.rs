@@ -72,7 +72,7 @@ pub fn walk(inner: &mut Inner, source: &mut dyn Read, staging: Option<Staging>) 
     let mut own = inner.store.former_devices()?;
     own.push(inner.writer.device.clone());
     let (now, locale) = (inner.now(), inner.locale());
-    let place = Place {
+    let receiver = Receiver {
         trade: &inner.trade,
         drawn: &inner.drawn,
         device: &inner.writer.device,
@@ -85,7 +85,7 @@ pub fn walk(inner: &mut Inner, source: &mut dyn Read, staging: Option<Staging>) 
         let mut work = Work {
             merging,
             origin,
-            place,
+            receiver,
             keeping,
             seen: Seen::default(),
             wanted: BTreeSet::new(),
@@ -113,7 +113,7 @@ pub fn walk(inner: &mut Inner, source: &mut dyn Read, staging: Option<Staging>) 
 
 /// Where visits are taken in: what their cards are derived with.
 #[derive(Clone, Copy)]
-pub struct Place<'a> {
+pub struct Receiver<'a> {
     /// The drawn networks.
     pub drawn: &'a DrawnFor,
     /// The trade's knowledge.
@@ -157,7 +157,7 @@ enum Fate {
 struct Work<'a> {
     merging: &'a Merging<'a>,
     origin: Origin<'a>,
-    place: Place<'a>,
+    receiver: Receiver<'a>,
     keeping: Option<Keeping<'a>>,
     seen: Seen,
     /// Photos of the visits that are taken.
@@ -222,17 +222,17 @@ impl<'a> Work<'a> {
             return Ok(Fate::Held);
         }
         let before = self.merging.rated(visit)?;
-        let mut standing = standing_of(self.place, visit, &plan)?;
-        if is_milder_by_stranger(self.merging, self.place, (&plan, &standing))? {
+        let mut standing = standing_of(self.receiver, visit, &plan)?;
+        if is_milder_by_stranger(self.merging, self.receiver, (&plan, &standing))? {
             let refused = || HandoverFault::MilderByStranger { part: part.to_owned() };
             // What those say that are known comes in all the same.
             plan = self.of_known(visit, lines).ok_or_else(refused)?;
-            standing = standing_of(self.place, visit, &plan)?;
+            standing = standing_of(self.receiver, visit, &plan)?;
             self.apart.push((visit.to_owned(), refused().into()));
         }
         self.no_crowd(&plan, &standing, part)?;
         if let Some(keeping) = &mut self.keeping {
-            keeping.import(self.merging)?.keep(&plan, self.place.device)?;
+            keeping.import(self.merging)?.keep(&plan, self.receiver.device)?;
             self.merging.write_card(&list::card(&standing))?;
         }
         if plan.held_back.take().is_some() {
@@ -245,7 +245,7 @@ impl<'a> Work<'a> {
 
     /// What a visit would be with the lines of known devices alone; none where they bring nothing new.
     fn of_known(&self, visit: &str, lines: &[Line]) -> Option<Plan> {
-        let Place { device, devices, .. } = self.place;
+        let Receiver { device, devices, .. } = self.receiver;
         let known = |line: &&Line| !devices::is_doubtful(&line.device, device, devices);
         let lines: Vec<Line> = lines.iter().filter(known).cloned().collect();
         self.merging.plan(visit, &lines, self.origin).ok().filter(|plan| plan.news > 0)
@@ -255,14 +255,14 @@ impl<'a> Work<'a> {
     fn hold(&mut self, visit: &str, plan: &Plan) -> Result<(), Fault> {
         let Some(keeping) = &mut self.keeping else { return Ok(()) };
         if self.merging.rests_on_others(visit, (&keeping.from.0, keeping.from.1))? {
-            keeping.import(self.merging)?.hold(plan, self.place.device)?;
+            keeping.import(self.merging)?.hold(plan, self.receiver.device)?;
         }
         Ok(())
     }
 
     /// Refuses a crowd of devices.
     fn no_crowd(&mut self, plan: &Plan, standing: &Standing, part: &str) -> Result<(), HandoverFault> {
-        let devices = self.place.devices;
+        let devices = self.receiver.devices;
         self.writers.extend(
             plan.writers_of_news().filter(|device| !devices.contains_key(*device)).map(str::to_owned),
         );
@@ -337,19 +337,19 @@ fn is_of_the_visit(fault: &Fault) -> bool {
 /// What storage says.
 pub fn kept(
     (merging, import): (&Merging<'_>, &Import<'_>),
-    (place, own): (Place<'_>, bool),
+    (receiver, own): (Receiver<'_>, bool),
     visit: &str,
     plan: &Plan,
 ) -> Result<Option<Fault>, Fault> {
-    let standing = match standing_of(place, visit, plan) {
+    let standing = match standing_of(receiver, visit, plan) {
         Ok(standing) => standing,
         Err(why @ Fault::Refused(_)) => return Ok(Some(why)),
         Err(fault) => return Err(fault),
     };
-    if !own && is_milder_by_stranger(merging, place, (plan, &standing))? {
+    if !own && is_milder_by_stranger(merging, receiver, (plan, &standing))? {
         return Ok(Some(HandoverFault::MilderByStranger { part: visit.to_owned() }.into()));
     }
-    import.keep(plan, place.device)?;
+    import.keep(plan, receiver.device)?;
     merging.write_card(&list::card(&standing))?;
     Ok(None)
 }
@@ -366,10 +366,10 @@ impl Imported {
 /// make a rating milder, or take a DANGER or WARNING away from its car by naming another.
 pub fn is_milder_by_stranger(
     merging: &Merging<'_>,
-    place: Place<'_>,
+    receiver: Receiver<'_>,
     (plan, standing): (&Plan, &Standing),
 ) -> Result<bool, Fault> {
-    let doubtful = |device: &str| devices::is_doubtful(device, place.device, place.devices);
+    let doubtful = |device: &str| devices::is_doubtful(device, receiver.device, receiver.devices);
     if !plan.writers_of_news().any(doubtful) {
         return Ok(false);
     }
@@ -379,15 +379,15 @@ pub fn is_milder_by_stranger(
         before.as_ref().and_then(|before| before.as_deref()).and_then(Word::from_id) >= Some(Word::Warning);
     let moved =
         merging.car(&standing.visit)?.is_some_and(|car| car != [vehicle.plate.clone(), vehicle.vin.clone()]);
-    Ok(is_milder(before.as_ref(), standing) || grave && moved || takes_a_step_back(place, plan, standing)?)
+    Ok(is_milder(before.as_ref(), standing) || grave && moved || takes_a_step_back(receiver, plan, standing)?)
 }
 
 /// Whether a step at which something was found would ask for less, though the visit reads the same by another; or
 /// whether a visit that somebody known wrote would be cleared, repaired, received or written down anew by nobody known.
-fn takes_a_step_back(place: Place<'_>, plan: &Plan, after: &Standing) -> Result<bool, Fault> {
+fn takes_a_step_back(receiver: Receiver<'_>, plan: &Plan, after: &Standing) -> Result<bool, Fault> {
     let Some(chain) = plan.before() else { return Ok(false) };
-    let before = standing_of_chain(place, &after.visit, &chain)?;
-    let doubtful = |entry: &Entry| devices::is_doubtful(&entry.device, place.device, place.devices);
+    let before = standing_of_chain(receiver, &after.visit, &chain)?;
+    let doubtful = |entry: &Entry| devices::is_doubtful(&entry.device, receiver.device, receiver.devices);
     let known = !chain.entries.iter().all(doubtful);
     let rated = after.urgency.word.is_some_and(|word| word < Word::Warning);
     let cleared = before.urgency.word.is_none() && rated || before.urgency.in_part && !after.urgency.in_part;
@@ -407,12 +407,12 @@ pub fn is_milder(before: Option<&Option<String>>, standing: &Standing) -> bool {
 }
 
 /// Where a visit would stand.
-pub fn standing_of(place: Place<'_>, visit: &str, plan: &Plan) -> Result<Standing, Fault> {
-    standing_of_chain(place, visit, &plan.chain)
+pub fn standing_of(receiver: Receiver<'_>, visit: &str, plan: &Plan) -> Result<Standing, Fault> {
+    standing_of_chain(receiver, visit, &plan.chain)
 }
 
-fn standing_of_chain(place: Place<'_>, visit: &str, chain: &Chain) -> Result<Standing, Fault> {
-    let Place { trade, drawn, device, devices } = place;
+fn standing_of_chain(receiver: Receiver<'_>, visit: &str, chain: &Chain) -> Result<Standing, Fault> {
+    let Receiver { trade, drawn, device, devices } = receiver;
     let (entries, broken_at) = (&chain.entries, chain.broken_at);
     let record = &former::named(trade, record::read(entries));
     let visit = derive::Visit { id: visit, entries, record, broken_at, device, devices };

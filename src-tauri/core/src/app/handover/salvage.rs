@@ -7,7 +7,7 @@ use super::super::fault::{Fault, Refusal};
 use super::super::knowledge;
 use super::super::origin::Belief;
 use super::super::steady::{Inner, shown};
-use super::import::{Place, kept, named};
+use super::import::{Receiver, kept, named};
 use super::seen::photo_of;
 use super::{Salvaged, SetApart};
 use crate::model::workshop::Workshop;
@@ -32,7 +32,7 @@ fn taken(inner: &mut Inner, foreign: &Foreign, belief: &Belief) -> Result<Salvag
     }
     let mut staging = inner.store.staging()?;
     let (now, locale) = (inner.now(), inner.locale());
-    let place = Place {
+    let receiver = Receiver {
         trade: &inner.trade,
         drawn: &inner.drawn,
         device: &inner.writer.device,
@@ -48,7 +48,7 @@ fn taken(inner: &mut Inner, foreign: &Foreign, belief: &Belief) -> Result<Salvag
         }
         for visit in foreign.visits() {
             let from = (foreign, visit.as_str(), belief);
-            if let Some(why) = one((merging, &import), place, from, (&mut staging, &mut salvaged))? {
+            if let Some(why) = one((merging, &import), receiver, from, (&mut staging, &mut salvaged))? {
                 let why = shown(&why, &locale);
                 salvaged.imported.set_apart.push(SetApart { visit, why });
             }
@@ -73,7 +73,7 @@ fn taken(inner: &mut Inner, foreign: &Foreign, belief: &Belief) -> Result<Salvag
 /// One visit; why it is set apart, if it is.
 fn one(
     (merging, import): (&Merging<'_>, &Import<'_>),
-    place: Place<'_>,
+    receiver: Receiver<'_>,
     (foreign, visit, belief): (&Foreign, &str, &Belief),
     (staging, salvaged): (&mut Staging, &mut Salvaged),
 ) -> Result<Option<Fault>, Fault> {
@@ -106,7 +106,7 @@ fn one(
     let imported = &mut salvaged.imported;
     if plan.news == 0 {
         imported.unchanged += 1;
-    } else if let Some(why) = kept((merging, import), (place, belief.own), visit, &plan)? {
+    } else if let Some(why) = kept((merging, import), (receiver, belief.own), visit, &plan)? {
         return Ok(Some(why));
     } else {
         imported.took(visit, &plan);

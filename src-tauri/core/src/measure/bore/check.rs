@@ -9,7 +9,7 @@ use super::fault::BoreRefusal;
 use super::profile;
 
 /// Where in the readings something is wrong: level and reading, counted from 0.
-pub type Place = (usize, usize);
+pub type ReadingAt = (usize, usize);
 
 /// An inch is 25.4 mm, so a reading five times its neighbours, or a fifth, is one in another unit.
 const OTHER_UNIT: f64 = 5.0;
@@ -34,7 +34,7 @@ pub fn fewest(kind: BoreKind) -> usize {
 ///
 /// # Errors
 /// The first refusal, with its place where it has one.
-pub fn check(readings: &BoreReadings) -> Result<(), (BoreRefusal, Option<Place>)> {
+pub fn check(readings: &BoreReadings) -> Result<(), (BoreRefusal, Option<ReadingAt>)> {
     let whole = |why: BoreRefusal| Err((why, None));
     instrument(readings).or_else(whole)?;
     if readings.levels.is_empty() {

@@ -14,7 +14,7 @@ use std::collections::BTreeMap;
 use crate::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
 use crate::model::limits;
 
-use super::check::{Place, check};
+use super::check::{ReadingAt, check};
 use super::comma::{Comma, Seen, plain, seen};
 use super::fault::{BoreFault, BoreRefusal};
 use super::unit::{Unit, is_number, length_mm, number};
@@ -264,7 +264,7 @@ fn gathered(mut readings: BoreReadings, mut rows: Vec<Row>) -> Result<BoreReadin
             }
         }
     }
-    let line = |place: Option<Place>| lines.get(place?.0)?.get(place?.1).copied();
+    let line = |place: Option<ReadingAt>| lines.get(place?.0)?.get(place?.1).copied();
     check(&readings).map_err(|(why, place)| BoreFault { why, line: line(place), readings: None })?;
     Ok(readings)
 }

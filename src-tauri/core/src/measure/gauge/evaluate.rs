@@ -6,8 +6,8 @@ use super::fault::GaugeFault;
 use super::remedies::{Sought, remedies};
 use super::{decide, likelihood, meaning, read, risk, student, trend};
 use crate::model::gauge::{
-    Bands, Earlier, GaugeBudgetLine, GaugeDecision, GaugeInput, GaugeResult, Likelihood, OtherLever, Place,
-    ReadingStand, Remedy, Trend, TrendPoint, Uncertainty,
+    Bands, Earlier, GaugeBudgetLine, GaugeDecision, GaugeInput, GaugePosition, GaugeResult, Likelihood,
+    OtherLever, ReadingStand, Remedy, Trend, TrendPoint, Uncertainty,
 };
 use crate::model::limits;
 use crate::trade::bench::BenchTables;
@@ -26,10 +26,15 @@ pub fn evaluate(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult,
 
 /// The input with its other lever in the place of the first.
 fn by_other_lever(input: &GaugeInput) -> Option<GaugeInput> {
-    let Place::Shaft { gauge_mm, error_mm, or: Some(or), .. } = &input.place else { return None };
+    let GaugePosition::Shaft { gauge_mm, error_mm, or: Some(or), .. } = &input.place else { return None };
     let (pivot_mm, bearing_mm) = (or.pivot_mm.clone(), or.bearing_mm.clone());
-    let place =
-        Place::Shaft { pivot_mm, gauge_mm: gauge_mm.clone(), bearing_mm, or: None, error_mm: *error_mm };
+    let place = GaugePosition::Shaft {
+        pivot_mm,
+        gauge_mm: gauge_mm.clone(),
+        bearing_mm,
+        or: None,
+        error_mm: *error_mm,
+    };
     Some(GaugeInput { place, ..input.clone() })
 }
 

@@ -2,7 +2,7 @@
 
 use super::budget::{Arms, AtWork};
 use super::fault::GaugeFault;
-use crate::model::gauge::{GaugeInput, Limit, LimitSource, Place};
+use crate::model::gauge::{GaugeInput, GaugePosition, Limit, LimitSource};
 use crate::model::limits;
 use crate::model::standing::Support;
 use crate::trade::bench::BenchTables;
@@ -61,8 +61,10 @@ fn readings(input: &GaugeInput, tables: &BenchTables) -> Result<Vec<f64>, GaugeF
     Ok(found)
 }
 
-fn arms(place: &Place, usual_error: f64) -> Result<Option<Arms>, GaugeFault> {
-    let Place::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm, or: _ } = place else { return Ok(None) };
+fn arms(place: &GaugePosition, usual_error: f64) -> Result<Option<Arms>, GaugeFault> {
+    let GaugePosition::Shaft { pivot_mm, gauge_mm, bearing_mm, error_mm, or: _ } = place else {
+        return Ok(None);
+    };
     let error = error_mm.unwrap_or(usual_error);
     let [pivot, gauge, bearing] = [pivot_mm, gauge_mm, bearing_mm].map(|typed| typed.number("mm"));
     let (pivot, gauge, bearing) = (pivot?, gauge?, bearing?);

@@ -3,7 +3,7 @@
 use super::super::bench::{BenchBody, HousingLook};
 use super::super::bore::{BoreInstrument, BoreLevel, BoreReading, BoreReadings};
 use super::super::fit::{FitInput, Measured, Sleeve};
-use super::super::gauge::{BearingMark, Earlier, GaugeInput, Instrument, Lever, Place};
+use super::super::gauge::{BearingMark, Earlier, GaugeInput, GaugePosition, Instrument, Lever};
 use super::super::typed::Typed;
 use super::check::{Checked, count, ensure, hash, id, maybe_number, maybe_text, number, text};
 
@@ -64,8 +64,8 @@ fn gauge(input: &GaugeInput) -> Checked {
     typed("resolution", resolution)?;
     typed("mpe", mpe)?;
     match place {
-        Place::Bearing => {}
-        Place::Shaft { pivot_mm, gauge_mm, bearing_mm, or, error_mm } => {
+        GaugePosition::Bearing => {}
+        GaugePosition::Shaft { pivot_mm, gauge_mm, bearing_mm, or, error_mm } => {
             typed("pivot_mm", pivot_mm)?;
             typed("gauge_mm", gauge_mm)?;
             typed("bearing_mm", bearing_mm)?;

@@ -14,7 +14,7 @@ use super::keep;
 use super::list::{List, Object, Piece};
 use super::lists::Lists;
 use super::own::{OwnFiles, own_files};
-use super::place::{Claim, Place};
+use super::place::{BackupFolder, Claim};
 use super::proving;
 use super::source::{self, Holds};
 use crate::model::time::Moment;
@@ -181,7 +181,7 @@ fn known(lists: &[List]) -> BTreeMap<String, u64> {
 
 /// Removes generations that no longer stay and visits that were erased, then files that nothing names.
 fn tidy(
-    place: &mut Place,
+    place: &mut BackupFolder,
     lists: &mut Lists,
     (kept, erased): (&BTreeSet<u64>, &BTreeMap<String, Moment>),
 ) -> Result<(), StoreFault> {
@@ -228,7 +228,7 @@ fn hidden(database: &Path, erased: &BTreeMap<String, Moment>) -> BTreeSet<String
 /// # Errors
 /// [`BackupFault::Unread`], what SQLite or the file system says; the generation then stands as it did.
 fn without(
-    place: &mut Place,
+    place: &mut BackupFolder,
     list: &List,
     gone: &BTreeMap<String, Moment>,
 ) -> Result<Option<List>, StoreFault> {
@@ -257,7 +257,7 @@ fn without(
 }
 
 /// Syncs, reads back and names what was written under a passing name.
-fn sync_and_commit(place: &mut Place, passing: &Path, object: &Object) -> Result<(), StoreFault> {
+fn sync_and_commit(place: &mut BackupFolder, passing: &Path, object: &Object) -> Result<(), StoreFault> {
     let synced = OpenOptions::new().write(true).open(passing).and_then(|file| file.sync_all());
     synced.map_err(StoreFault::file)?;
     place.commit(passing, object)
@@ -265,7 +265,7 @@ fn sync_and_commit(place: &mut Place, passing: &Path, object: &Object) -> Result
 
 struct Work<'a> {
     data: &'a Path,
-    place: &'a mut Place,
+    place: &'a mut BackupFolder,
     /// Photos that a generation names, with their length.
     known: BTreeMap<String, u64>,
     /// Photos that were nowhere whole when the last generation was made: what stands of them has to be proven.
@@ -283,7 +283,7 @@ struct Photos {
 }
 
 impl<'a> Work<'a> {
-    fn new(data: &'a Path, place: &'a mut Place, lists: &Lists) -> Self {
+    fn new(data: &'a Path, place: &'a mut BackupFolder, lists: &Lists) -> Self {
         let doubted = lists.sound.last().map(|last| last.missing.iter().cloned().collect());
         let known = known(&lists.sound);
         Self {

@@ -62,7 +62,7 @@ pub struct Claim {
 
 /// A backup's folder, held for writing.
 #[derive(Debug)]
-pub struct Place {
+pub struct BackupFolder {
     root: PathBuf,
     marker: Marker,
     present: BTreeMap<String, u64>,
@@ -124,14 +124,14 @@ impl Claim {
     ///
     /// # Errors
     /// [`BackupFault::Busy`], [`BackupFault::Link`], or what the file system says.
-    pub fn begin(self) -> Result<Place, StoreFault> {
+    pub fn begin(self) -> Result<BackupFolder, StoreFault> {
         let Self { root, marker, marked } = self;
         private::folder(&root).map_err(StoreFault::file)?;
         if !marker.mirror.is_empty() {
             no_link_among(&root)?;
         }
         let lock = lock(&root)?;
-        let mut place = Place { root, marker, present: BTreeMap::new(), _lock: lock };
+        let mut place = BackupFolder { root, marker, present: BTreeMap::new(), _lock: lock };
         if !marked {
             place.mark()?;
         }
@@ -144,7 +144,7 @@ impl Claim {
     }
 }
 
-impl Place {
+impl BackupFolder {
     fn mark(&self) -> Result<(), StoreFault> {
         let json = serde_json::to_string(&self.marker).unwrap_or_default();
         let passing = self.root.join(MARKER_PASSING);
@@ -258,7 +258,7 @@ impl Place {
         folders::sync(&folder).map_err(StoreFault::file)
     }
 
-    /// Removes a generation's list. Its files go with [`Place::clear_unlisted`].
+    /// Removes a generation's list. Its files go with [`BackupFolder::clear_unlisted`].
     ///
     /// # Errors
     /// What the file system says.

@@ -27,7 +27,7 @@ const USUAL_SIZE: usize = 4_096;
 
 /// Where one version of a page stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Place {
+pub struct PageAt {
     /// In the log instead of the database.
     log: bool,
     /// Its first byte there.
@@ -38,7 +38,7 @@ pub struct Place {
 #[derive(Debug, Clone, Copy)]
 pub struct Version {
     /// Where it stands.
-    pub place: Place,
+    pub place: PageAt,
     /// How it stands to the others.
     pub state: State,
 }
@@ -107,14 +107,14 @@ impl Pages {
         let size = self.size as u64;
         let of_database = (0..self.bytes.div_ceil(size)).map(move |index| {
             let number = u32::try_from(index + 1).unwrap_or(u32::MAX);
-            let place = Place { log: false, offset: index * size };
+            let place = PageAt { log: false, offset: index * size };
             let state = if self.latest.contains_key(&number) { State::Older } else { State::Current };
             Version { place, state }
         });
         let of_log = |frames: &[log::Frame], state: fn(bool) -> State| {
             let version = |frame: &log::Frame| {
                 let is_latest = self.latest.get(&frame.page) == Some(&frame.offset);
-                Version { place: Place { log: true, offset: frame.offset }, state: state(is_latest) }
+                Version { place: PageAt { log: true, offset: frame.offset }, state: state(is_latest) }
             };
             frames.iter().map(version).collect::<Vec<_>>()
         };
@@ -126,7 +126,7 @@ impl Pages {
     }
 
     /// The bytes of a version; what is cut off reads as zeros. Nothing where it cannot be read.
-    pub fn bytes(&self, place: Place) -> Option<Vec<u8>> {
+    pub fn bytes(&self, place: PageAt) -> Option<Vec<u8>> {
         let mut file = if place.log { self.log.as_ref()? } else { &self.database };
         file.seek(SeekFrom::Start(place.offset)).ok()?;
         let mut bytes = Vec::with_capacity(self.size);
@@ -136,7 +136,7 @@ impl Pages {
     }
 
     /// Where the first page's tree begins: behind the database's own header ("The Database Header").
-    pub fn tree_at(place: Place) -> usize {
+    pub fn tree_at(place: PageAt) -> usize {
         if !place.log && place.offset == 0 { 100 } else { 0 }
     }
 
@@ -169,11 +169,11 @@ impl Pages {
             From::Database => None,
         };
         if let Some(offset) = logged {
-            return self.bytes(Place { log: true, offset: *offset });
+            return self.bytes(PageAt { log: true, offset: *offset });
         }
         let offset = u64::from(number.checked_sub(1)?) * self.size as u64;
         (offset < self.bytes).then_some(())?;
-        self.bytes(Place { log: false, offset })
+        self.bytes(PageAt { log: false, offset })
     }
 
     fn usable(&self) -> usize {

@@ -5,7 +5,7 @@ import type { Typed } from "./Typed";
 /**
  * Where the gauge touches the shaft.
  */
-export type Place = { "at": "bearing" } | { "at": "shaft", 
+export type GaugePosition = { "at": "bearing" } | { "at": "shaft", 
 /**
  * Where the shaft pivots.
  */
