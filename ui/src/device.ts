@@ -1,6 +1,8 @@
 // What only a phone can do: felt answers, a lit screen, its share sheet, its safe areas, its Back button.
 // One file, and each of its functions does nothing in a browser. None of them may stop a screen: what a
 // phone refuses is left undone.
+// Back is the screens' own: the web view skips history entries made without a touch, as after a restart. The
+// screens hear the button through Tauri, go one entry back, and from the first screen behind the other apps.
 
 interface Device {
   invoke(command: string, args?: unknown): Promise<unknown>;

@@ -1,5 +1,7 @@
 //! From rows of pixels to a JPEG's colours: brightness for each pixel, colour for two by two of them, as cameras
 //! write it. The mean of two by two pixels is at hand then, and is the same picture at half its size.
+//!
+//! The encoder drops three of four colour samples, so the mean is put in the fourth's place first.
 
 use jpeg_encoder::rgb_to_ycbcr;
 

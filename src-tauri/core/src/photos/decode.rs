@@ -1,4 +1,14 @@
 //! From a camera's file to pixels, within stated memory: the picture once as RGB, and little beside it.
+//!
+//! Decoders are asked to be strict, and a scan too short for the blocks its frame claims is refused before decoding:
+//! decoders fill what is missing with grey, and grey proves nothing. What is left: a scan cut in its middle with an end
+//! of image put behind it is kept with a grey rest. Only a second decoder of our own would tell.
+//!
+//! A photo is decoded whole. Shrinking while decoding goes on would save most, but zune-jpeg gives a picture only when
+//! it is finished, and a decoder of our own would read hostile files. Cost: two cores wait for one. To change when
+//! zune-jpeg 0.5.16 is out: it gives the planes as they were coded, row by row. Its release candidate decodes the
+//! bench's photo in 43 ms where 0.5.15 takes 66, in half the memory, and planes need no colour changed twice; but a
+//! candidate does not answer to the `^0.5` that `image` and typst ask for, and Cargo holds one 0.5 at a time.
 
 use std::io::{Cursor, ErrorKind};
 

@@ -1,5 +1,8 @@
 //! Opening a data folder: one process at a time, damaged data set aside and never deleted, newer data
 //! refused untouched.
+//!
+//! SQLite's `quick_check` reads the whole file, which a phone cannot afford at each start: it runs only after trouble.
+//! SQLite's own report of damage leaves a mark, and the next start then looks closely.
 
 use std::fs;
 use std::path::{Path, PathBuf};

@@ -2,6 +2,9 @@
 //!
 //! Model: movement at the bearing = (mean of the readings + resolution + permissible error) x
 //! (1 + alignment) x distance of the bearing from the pivot / distance of the gauge from the pivot.
+//!
+//! Expanded uncertainties are stated for one digit, a second is a guard: where a rectangular part dominates, this formula
+//! and a Monte Carlo run differ in the second digit, and the formula is the wider one.
 
 use super::combine::Contribution;
 use crate::model::gauge::{BudgetSource, Evaluation, GaugeBudgetLine, Shape};

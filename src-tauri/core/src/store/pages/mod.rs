@@ -1,11 +1,16 @@
-//! Reads the pages of an SQLite database where SQLite itself gives up: every version of every page that the file
-//! and its log still hold, and in each the records that stand there, whatever the tree above them says.
+//! Reads the pages of an SQLite database where SQLite itself gives up: every version of every page that the file and
+//! its log still hold, and in each the records that stand there, whatever the tree above them says.
 //!
 //! Written after SQLite's published description, "Database File Format"; each module names the sections it follows.
 //! Nothing is believed here. Whoever asks proves what was read: a ledger's line by its hash and its chain.
 //!
-//! Everything is bounded by the length of the files: a page is looked at once, a chain of pages followed no longer
-//! than its record says, and no record longer than [`limits::SALVAGED_BYTES`](crate::model::limits::SALVAGED_BYTES) is read.
+//! Everything is bounded by the length of the files: a page is looked at once, a chain of pages followed no longer than
+//! its record says, and no record longer than [`limits::SALVAGED_BYTES`](crate::model::limits::SALVAGED_BYTES) is read.
+//!
+//! Own code, 500 lines to keep: SQLite's recovery extension is not in rusqlite's bundled build and would need unsafe
+//! code. Lines prove themselves, so a reader may try every byte of a damaged page. A visit is taken only where its
+//! card, the index's count or the keys beside its own say that no line is missing behind its last; of a log that was
+//! cut short, a visit reads as it was at an earlier moment, as after a power cut.
 
 mod cells;
 mod log;
