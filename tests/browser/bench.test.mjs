@@ -191,6 +191,10 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await unfold("bench-ring");
   await id("ring-free").click();
   await phone.quiet();
+  await id("run-out").fill("0.08");
+  await id("run-out-save").click();
+  await id("run-out-read").waitFor();
+  assert.match(await id("run-out-read").innerText(), /0\.08/);
   await unfold("bench-notes");
   await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
   await id("bench-note-save").click();

@@ -122,6 +122,15 @@ fn measured_bore_goes_into_the_fit_with_its_uncertainty() {
 }
 
 #[test]
+fn run_out_of_a_case_is_reported() {
+    let (_folder, steady) = scratch();
+    let mut case = case("rigid-engine-speed", "play-vertical=felt");
+    case["bench"] = json!([{ "gates": "teardown" }, { "run_out": "0.42" }]);
+    let Replayed { report, .. } = replay(&steady, &case.to_string(), &demo_folder()).unwrap();
+    assert_eq!(report["bench"]["run_out"]["run_out_mm"], 0.42, "{:#}", report["bench"]);
+}
+
+#[test]
 fn case_without_bench_says_so() {
     let (_folder, steady) = scratch();
     let replayed = replay(&steady, &case("torque-tube", "").to_string(), Path::new(".")).unwrap();

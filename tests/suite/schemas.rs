@@ -3,7 +3,7 @@
 //!
 //! `schemas/NNNN.sql` is such a database as SQL. A new step needs one: `STEADY_WRITE_SCHEMA=1 cargo test -p suite schemas`
 //! writes that of the latest step from what this program writes today, before anything is built on it; those that are
-//! there are never written anew. `schemas/entries.jsonl` holds a body a line; a new kind is added at its end.
+//! there are never written anew. `schemas/entries.jsonl` holds a body a line; a new kind or field is added at its end.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
@@ -88,7 +88,7 @@ fn quoted(value: ValueRef<'_>) -> String {
         ValueRef::Real(number) => format!("{number:?}"),
         ValueRef::Text(text) => format!("'{}'", String::from_utf8_lossy(text).replace('\'', "''")),
         ValueRef::Blob(bytes) => {
-            format!("x'{}'", bytes.iter().map(|byte| format!("{byte:02x}")).collect::<String>())
+            format!("x'{}'", steady_core::model::hex::encode(bytes))
         }
     }
 }
@@ -177,32 +177,89 @@ fn every_released_schema_walks_to_today() {
     assert!(walked >= steps());
 }
 
-/// The kinds that the program knows, as serde names them where it is given one that it does not.
-fn kinds() -> BTreeSet<String> {
-    let fault = serde_json::from_value::<EntryBody>(json!({ "kind": "?" })).unwrap_err().to_string();
-    let known = fault.split("expected one of ").nth(1).unwrap_or_else(|| panic!("{fault}"));
-    known.split('`').skip(1).step_by(2).map(str::to_owned).collect()
+/// What serde would have taken in place of `?`, which it does not know.
+fn known_beside(fault: &str, expected: &str) -> Option<BTreeSet<String>> {
+    let known = fault.strip_prefix(expected)?;
+    Some(known.split('`').skip(1).step_by(2).map(str::to_owned).collect())
 }
 
-fn kind(body: &Value) -> String {
-    body["kind"].as_str().unwrap().to_owned()
+/// The kinds of entry that the program knows, and those of the bench.
+fn kinds() -> BTreeSet<String> {
+    let known = |body: Value| {
+        let fault = serde_json::from_value::<EntryBody>(body).unwrap_err().to_string();
+        known_beside(&fault, "unknown variant `?`, expected ").unwrap_or_else(|| panic!("{fault}"))
+    };
+    let of_bench = known(json!({ "kind": "bench", "bench": { "bench": "?" }, "by": "" }));
+    let kinds = known(json!({ "kind": "?" })).into_iter();
+    kinds.chain(of_bench.iter().map(|kind| format!("bench {kind}"))).collect()
+}
+
+fn kind(body: &Value) -> Vec<String> {
+    let kind = body["kind"].as_str().unwrap().to_owned();
+    let of_bench = body["bench"]["bench"].as_str().map(|kind| format!("bench {kind}"));
+    [kind].into_iter().chain(of_bench).collect()
+}
+
+/// Where the objects of a body stand in it, as JSON pointers.
+fn objects(value: &Value, at: &str, found: &mut Vec<String>) {
+    let inside: Vec<(String, &Value)> = match value {
+        Value::Object(fields) => {
+            found.push(at.to_owned());
+            fields.iter().map(|(name, value)| (name.clone(), value)).collect()
+        }
+        Value::Array(rows) => rows.iter().enumerate().map(|(row, value)| (row.to_string(), value)).collect(),
+        _ => Vec::new(),
+    };
+    for (name, value) in inside {
+        objects(value, &format!("{at}/{name}"), found);
+    }
+}
+
+/// The fields that an object of a body may have; none where any name will do.
+fn fields_at(body: &Value, at: &str) -> Option<BTreeSet<String>> {
+    let mut changed = body.clone();
+    changed.pointer_mut(at)?.as_object_mut()?.insert("?".to_owned(), Value::Null);
+    let fault = serde_json::from_value::<EntryBody>(changed).err()?.to_string();
+    known_beside(&fault, "unknown field `?`, expected ")
 }
 
 #[test]
 fn a_line_of_every_kind_of_entry_is_read_for_ever() {
     let text = fs::read_to_string(folder().join("entries.jsonl")).unwrap();
     let mut seen = BTreeSet::new();
+    // Of each kind of object, told by the fields it may have, those that stand in some line.
+    let mut filled: BTreeMap<BTreeSet<String>, BTreeSet<String>> = BTreeMap::new();
     for line in text.lines() {
         let body: EntryBody = serde_json::from_str(line).unwrap_or_else(|fault| panic!("{fault}: {line}"));
         let again = serde_json::to_string(&body).unwrap();
         let value: Value = serde_json::from_str(line).unwrap();
         assert_eq!(serde_json::from_str::<Value>(&again).unwrap(), value, "nothing of it is lost");
-        seen.insert(kind(&value));
+        seen.extend(kind(&value));
+        let mut places = Vec::new();
+        objects(&value, "", &mut places);
+        for at in places {
+            let Some(fields) = fields_at(&value, &at) else { continue };
+            let given = value.pointer(&at).unwrap().as_object().unwrap().iter();
+            let given = given.filter(|(_, value)| !value.is_null()).map(|(name, _)| name.clone());
+            filled.entry(fields).or_default().extend(given);
+        }
     }
     let lacking: Vec<String> = kinds().difference(&seen).cloned().collect();
     assert!(
         lacking.is_empty(),
         "tests/suite/schemas/entries.jsonl lacks a line of the kinds {lacking:?}: add one at its end"
     );
-    assert!(seen.len() >= 16, "{seen:?}");
+    assert!(seen.len() >= 25, "{seen:?}");
+    let lacking: Vec<String> = filled
+        .iter()
+        .map(|(fields, filled)| (fields.difference(filled).cloned().collect::<Vec<_>>(), filled))
+        .filter(|(lacking, _)| !lacking.is_empty())
+        .map(|(lacking, filled)| format!("{lacking:?} beside {filled:?}"))
+        .collect();
+    assert!(
+        lacking.is_empty(),
+        "tests/suite/schemas/entries.jsonl lacks a line with {}: add one at its end",
+        lacking.join(", and with ")
+    );
+    assert!(filled.len() >= 30, "{} kinds of object", filled.len());
 }

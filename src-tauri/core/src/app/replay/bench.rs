@@ -148,6 +148,7 @@ fn bench_report(bench: &BenchStand) -> Value {
         "passes": bench.passes,
         "fit": bench.fit_lines,
         "ring": bench.ring,
+        "run_out": bench.run_out,
         "notes": bench.notes,
         "photos": bench.photos,
     })
