@@ -48,6 +48,10 @@ before(async () => {
     add(layout, standing, standing.steps.filter((step) => step.set === set || (set === "lift" && step.set === null)));
     if (set === "lift") addLooks(layout, standing);
   }
+  const pedalled = await opened(ask, "MS 3", { layout: "rigid-engine-speed", seat: "bare", gearbox: "manual" });
+  await enter(ask, pedalled, "running");
+  const pressed = await ask({ ask: "look", visit: pedalled });
+  add("with a clutch pedal", pressed, pressed.steps.filter(({ set }) => set === "running"));
   const figured = await opened(ask, "MS 15", { layout: "two-centres", seat: null, maker_play_mm: 1.5 });
   await enter(ask, figured, "lift");
   const known = await ask({ ask: "look", visit: figured });
@@ -70,6 +74,17 @@ async function speak(tag) {
   await phone.page.evaluate((wanted) => localStorage.setItem("steady.locale", wanted), tag);
   await phone.page.reload();
   await phone.page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);
+}
+
+/** What a turned phone, which may be scrolled, does not show at once: where the answers begin, and STOP whole. */
+function later() {
+  scrollTo(0, 0);
+  const [answer, stop] = [document.querySelector(".answer"), document.querySelector(".dock .stop")];
+  const box = (one) => one.getBoundingClientRect();
+  return [
+    ...(answer && box(answer).top + 24 > innerHeight ? [`the answers begin at ${Math.round(box(answer).top)} of ${innerHeight}`] : []),
+    ...(stop?.checkVisibility() && (box(stop).top < 0 || box(stop).bottom > innerHeight) ? ["STOP is out of view"] : []),
+  ];
 }
 
 /** What of the screen is out of view, cut off or covered, a line each; `whole` asks for all of it without scrolling. */
@@ -128,7 +143,8 @@ for (const tag of LANGUAGES) {
         for (const size of SIZES) {
           await phone.page.setViewportSize({ width: size[0], height: size[1] });
           await phone.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-          const lines = await phone.page.evaluate(hidden, WHOLE(size));
+          const first = WHOLE(size) ? [] : await phone.page.evaluate(later);
+          const lines = [...first, ...(await phone.page.evaluate(hidden, WHOLE(size)))];
           measured += 1;
           faults.push(...lines.map((line) => `${layout}, ${name}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`));
         }

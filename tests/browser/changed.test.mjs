@@ -1,0 +1,88 @@
+// What changes in the middle of a visit: the layout that was entered, who is at work, and what a DANGER closes. Each is
+// named where it is met, and has its way on.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { journey } from "./journey.mjs";
+import { answer, enter, opened } from "./tour.mjs";
+
+let phone;
+let ask;
+
+const { go, sayWho, tap, seen } = journey(async (begun) => {
+  ({ phone, ask } = begun);
+  await sayWho("Kim Demo");
+});
+
+const at = async (visit, inside) => {
+  await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/${inside}`);
+  await phone.quiet();
+};
+const look = (visit) => ask({ ask: "look", visit });
+
+/** A visit in which somebody is under the car. */
+async function underTheCar(plate) {
+  const visit = await opened(ask, plate);
+  await ask({ ask: "choose-order", visit, order: "under-car-first" });
+  await enter(ask, visit, "lift");
+  return visit;
+}
+
+test("another layout names the answers that it takes back, and takes them back only when it is told to", async () => {
+  const visit = await underTheCar("RL 1");
+  await answer(ask, visit, "play-vertical", "none", "warm");
+  await ask({ ask: "leave-part", visit });
+  await at(visit, "intake");
+  for (const [key, layout] of [["relayout-keep", "rigid-engine-speed"], ["relayout-do", "rubber-centre"]]) {
+    await go("intake");
+    await tap("layout-others");
+    await tap("layout-rubber-centre");
+    await tap("save-intake");
+    await seen("relayout");
+    assert.match(await phone.id("relayout").innerText(), /up and down/i);
+    await tap(key);
+    if (key === "relayout-do") await phone.page.waitForFunction(() => !location.hash.endsWith("/intake"));
+    const { intake, steps } = await look(visit);
+    assert.equal(intake.vehicle.layout, layout, key);
+    const felt = steps.find(({ id }) => id === "play-vertical");
+    assert.equal(felt.answered === null, key === "relayout-do", key);
+  }
+});
+
+test("safety checks of somebody else are left and confirmed anew from the step that they close", async () => {
+  const visit = await underTheCar("SO 2");
+  await ask({ ask: "set-technician", name: "Jo Reed" });
+  await at(visit, "step/play-vertical");
+  await phone.page.reload();
+  await phone.page.locator('[data-testid="locked"][data-why="gates-of-another"]').waitFor();
+  assert.equal(await phone.page.locator("[data-testid^=answer-]").count(), 0, "nothing is answered");
+  await at(visit, "leave/lift");
+  await tap("leave");
+  await phone.page.waitForFunction(() => !location.hash.includes("/leave/"));
+  assert.equal((await look(visit)).entered, null);
+  await enter(ask, visit, "lift");
+  await at(visit, "step/play-vertical");
+  await phone.page.reload();
+  await seen("temperature-warm");
+  await ask({ ask: "set-technician", name: "Kim Demo" });
+});
+
+test("after a DANGER the result says which steps stay closed", async () => {
+  const visit = await underTheCar("CL 3");
+  await answer(ask, visit, "housing-look", ["sound"]);
+  for (const step of ["play-vertical", "play-lateral"]) await answer(ask, visit, step, "felt", "cold");
+  await answer(ask, visit, "play-far-end", "slides");
+  await answer(ask, visit, "coupling-look", ["sound"]);
+  for (const step of ["shaft-look", "shield-and-mounts"]) await answer(ask, visit, step, "sound");
+  await answer(ask, visit, "turn-by-hand", "smooth");
+  await at(visit, "result");
+  await phone.page.reload();
+  const shut = (await look(visit)).steps.filter(({ lock, answered }) => lock?.why === "danger-found" && !answered);
+  assert.ok(shut.length > 3, `${shut.length} steps are closed`);
+  const said = phone.id("closed").locator("li");
+  assert.equal(await said.count(), shut.length);
+});
+
+test("nothing left for elsewhere and nothing broke", () => {
+  assert.deepEqual([phone.strays, phone.faults], [[], []]);
+});
