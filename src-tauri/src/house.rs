@@ -61,6 +61,7 @@ pub fn failure(code: &str, message: &str) -> Failure {
         message: message.to_owned(),
         help: "Close Steady and start it again; if that does not help, install it anew. Visits stay."
             .to_owned(),
+        field: None,
     }
 }
 

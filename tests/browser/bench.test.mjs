@@ -183,7 +183,8 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await id("fit-sleeve").selectOption("ductile-iron");
   await id("fit-sleeve-od").fill("75.060");
   await id("fit-housing-bore").fill("75.000");
-  await id("fit-temp").fill("20..60");
+  await id("fit-temp-low").fill("20");
+  await id("fit-temp-high").fill("60");
   await accessible("a fit being entered");
   await id("fit-save").click();
   await id("bench-fit").getByText("Sleeve in housing").waitFor();

@@ -112,7 +112,10 @@ test("Enter in a gauge's reading goes to the next, and what it proved is said at
   await phone.id("gauge-reading-2").fill("0.14");
   await tap("gauge-save");
   await inView("problem");
-  await phone.id("gauge-reading-1").fill("0.12");
+  assert.match(await phone.id("problem").innerText(), /^Reading 2: /);
+  assert.equal(await phone.id("gauge-reading-1").getAttribute("aria-invalid"), "true");
+  assert.equal(await phone.id("gauge-reading-0").getAttribute("aria-invalid"), null);
+  await phone.id("gauge-reading-1").fill("0,12");
   await phone.id("problem").waitFor({ state: "detached" });
   await tap("gauge-save");
   await inView("gauge-recorded");

@@ -62,6 +62,28 @@ fn readings_have_both_bounds() {
     }
 }
 
+/// One code stands for any of a dozen fields of the intake; the failure says which.
+#[test]
+fn a_refused_intake_names_its_field() {
+    let (_folder, steady) = scratch();
+    let field = |change: Value| {
+        let mut intake = json!({ "vehicle": { "layout": "rigid-engine-speed" } });
+        for (name, value) in change.as_object().unwrap() {
+            let about = if name == "owner" { &mut intake } else { &mut intake["vehicle"] };
+            about[name] = value.clone();
+        }
+        let request = json!({ "ask": "open", "intake": intake }).to_string();
+        let failure: Value = serde_json::from_str(&steady.handle_json(&request).unwrap_err()).unwrap();
+        failure["field"].as_str().unwrap_or_default().to_owned()
+    };
+    assert_eq!(field(json!({ "cylinders": 0 })), "cylinders");
+    assert_eq!(field(json!({ "idle_rpm": [900, 700] })), "idle_rpm");
+    assert_eq!(field(json!({ "odometer": { "value": 4_000_000_000_u32, "unit": "km" } })), "odometer");
+    assert_eq!(field(json!({ "plate": "x".repeat(201) })), "plate");
+    assert_eq!(field(json!({ "warm_from_c": 5.0 })), "warm_from_c");
+    assert_eq!(field(json!({ "owner": { "name": "x".repeat(201), "contact": "" } })), "owner.name");
+}
+
 #[test]
 fn manual_gearbox_has_no_creep() {
     let mut with_manual = case("rigid-engine-speed", "creep-noise=none");

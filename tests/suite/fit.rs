@@ -434,6 +434,27 @@ fn bad_fits_are_refused_by_name() {
     assert!(asked(&sleeve("74", "73.95")).is_ok());
 }
 
+/// Of seventeen fields, the one that has to be mended.
+#[test]
+fn a_refused_fit_names_its_field() {
+    let sleeved =
+        "--bearing-od 72 --class N7 --housing A356 --sleeve mild-steel --sleeve-od 74 --housing-bore 73.95";
+    let doubtful = format!("{sleeved} --housing-bore-u 3000");
+    for (line, field) in [
+        ("--class N7 --housing A356", "bearing-od"),
+        ("--bearing-od 72 --housing A356", "class"),
+        ("--bearing-od 72 --bore 72.01 --bore-u x --housing A356", "bore-u"),
+        ("--bearing-od 72 --od 75 --class N7 --housing A356", "od"),
+        ("--bearing-od 72 --class N7 --housing A356 --bearing-width 0", "bearing-width"),
+        ("--bearing-od 72 --class N7 --housing A356 --bearing-bore 1,2,3", "bearing-bore"),
+        ("--bearing-od 72 --class N7 --housing cheese", "housing"),
+        ("--bearing-od 72 --class N7 --housing A356 --temp 100..20", "temp"),
+        (doubtful.as_str(), "housing-bore-u"),
+    ] {
+        assert_eq!(asked(line).map(|_| ()).unwrap_err().field.as_deref(), Some(field), "{line}");
+    }
+}
+
 #[test]
 fn sizes_are_read_with_a_decimal_comma() {
     let point = asked("--bearing-od 72 --bore 72.013 --bore-u 4.5 --housing A356 --temp -20.5..80").unwrap();

@@ -506,6 +506,21 @@ fn comma(numbers: &Value) -> Value {
     }
 }
 
+/// Of ten fields, the one that has to be mended.
+#[test]
+fn a_refused_measurement_names_its_field() {
+    let field = |change: &dyn Fn(&mut Value)| {
+        let mut input = sound();
+        change(&mut input);
+        gauge(&input.to_string(), "en").unwrap_err().field
+    };
+    assert_eq!(field(&|input| input["readings"] = json!(["0.1", "three"])).as_deref(), Some("reading-1"));
+    assert_eq!(field(&|input| input["readings"] = json!([0.1, 0.1, -1])).as_deref(), Some("reading-2"));
+    assert_eq!(field(&|input| input["instrument"]["mpe"] = json!("")).as_deref(), Some("mpe"));
+    assert_eq!(field(&|input| input["instrument"]["resolution"] = json!(0)).as_deref(), Some("resolution"));
+    assert_eq!(field(&|input| input["unit"] = json!("furlong")), None, "a file that is none has no field");
+}
+
 #[test]
 fn bad_readings_are_refused_by_name() {
     refused(|input| input["readings"] = json!([]), "no-readings");

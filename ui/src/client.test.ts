@@ -32,7 +32,7 @@ it('takes the secret out of the address and sends it as a header', async () => {
 });
 
 it('turns a refusal into a failure with its code', async () => {
-  const failure = { code: 'gate-closed', message: 'closed', help: 'open it' };
+  const failure = { code: 'gate-closed', message: 'closed', help: 'open it', field: 'mpe' };
   vi.stubGlobal('fetch', () => Promise.resolve(new Response(JSON.stringify(failure), { status: 409 })));
   const caught = await ask({ ask: 'home' }).catch((problem: unknown) => problem);
   expect(caught).toBeInstanceOf(Refusal);

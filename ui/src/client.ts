@@ -117,7 +117,7 @@ export async function bytesOf(file: string): Promise<Blob> {
 /** What to show of a caught problem. */
 export function failureOf(problem: unknown): Failure {
   if (problem instanceof Refusal) return problem.failure;
-  return { code: 'screen', message: '', help: '' };
+  return { code: 'screen', message: '', help: '', field: null };
 }
 
 /** Whether a caught value is a refusal with this code. */
@@ -161,7 +161,8 @@ async function reach(address: string, how: RequestInit): Promise<globalThis.Resp
 function refusalFrom(problem: unknown): Refusal {
   const failure = problem as Partial<Failure> | undefined | null;
   if (failure && typeof failure.code === 'string' && typeof failure.message === 'string') {
-    return new Refusal({ code: failure.code, message: failure.message, help: failure.help ?? '' });
+    const { code, message, help = '', field = null } = failure;
+    return new Refusal({ code, message, help, field });
   }
-  return new Refusal({ code: 'no-core', message: '', help: '' });
+  return new Refusal({ code: 'no-core', message: '', help: '', field: null });
 }

@@ -11,7 +11,7 @@ use crate::say;
 
 /// Builds a failure.
 pub fn failure(code: &str, message: impl Into<String>, help: &str) -> Failure {
-    Failure { code: code.to_owned(), message: message.into(), help: help.to_owned() }
+    Failure { code: code.to_owned(), message: message.into(), help: help.to_owned(), field: None }
 }
 
 /// A fault of ours rather than of the input.

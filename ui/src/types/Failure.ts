@@ -15,4 +15,8 @@ message: string,
 /**
  * What to do about it.
  */
-help: string, };
+help: string, 
+/**
+ * The field that it is about, by its name in the request, where the core knows it: `od`, `reading-1`, `cylinders`.
+ */
+field: string | null, };

@@ -10,7 +10,7 @@ use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
 use crate::model::gates::LiftKind;
 use crate::model::gauge::GaugeInput;
 use crate::model::ids::answer;
-use crate::model::limits;
+use crate::model::limits::{self, Beyond};
 use crate::model::standing::{Lock, Standing, StepStand};
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
@@ -402,27 +402,38 @@ pub fn sign(
 pub fn check_intake(trade: &Trade, intake: &Intake) -> Result<(), Refusal> {
     let vehicle = &intake.vehicle;
     let layout = trade.layout(&vehicle.layout).ok_or(Refusal::UnknownLayout)?;
-    if !texts_fit(intake) {
-        return Err(Refusal::IntakeTooLong);
+    if let Some(field) = too_long(intake) {
+        return Err(Refusal::IntakeTooLong(field));
     }
-    let fits = vehicle.seat.is_none_or(|seat| layout.seats.contains(&seat))
-        && limits::entry::intake(intake).is_ok()
-        && intake.complaint_sounds.iter().all(|sound| trade.sounds.iter().any(|row| &row.id == sound));
     if vehicle.warm_from_c.is_some_and(|from| from < limits::WARM_FROM_LEAST_C) {
         return Err(Refusal::WarmFromRefused);
     }
-    if fits { Ok(()) } else { Err(Refusal::IntakeRefused) }
+    if vehicle.seat.is_some_and(|seat| !layout.seats.contains(&seat)) {
+        return Err(Refusal::IntakeRefused("seat"));
+    }
+    limits::entry::intake(intake).map_err(|Beyond(field)| Refusal::IntakeRefused(field))?;
+    let is_known = |sound: &String| trade.sounds.iter().any(|row| &row.id == sound);
+    if intake.complaint_sounds.iter().all(is_known) {
+        Ok(())
+    } else {
+        Err(Refusal::IntakeRefused("complaint_sounds"))
+    }
 }
 
-/// Whether what a person typed at intake is of a length that screens and papers can show.
-fn texts_fit(intake: &Intake) -> bool {
+/// What a person typed at intake that is longer than screens and papers can show, or cannot be shown.
+fn too_long(intake: &Intake) -> Option<&'static str> {
     let Intake { vehicle, owner, complaint, when, .. } = intake;
-    [&vehicle.label, &vehicle.plate, &vehicle.vin, &owner.name, &owner.contact]
-        .iter()
-        .all(|text| line_fits(text))
-        && [complaint, when]
-            .iter()
-            .all(|text| text.chars().count() <= limits::TEXT && limits::is_printable(text, true))
+    let lines = [
+        ("label", &vehicle.label),
+        ("plate", &vehicle.plate),
+        ("vin", &vehicle.vin),
+        ("owner.name", &owner.name),
+        ("owner.contact", &owner.contact),
+    ];
+    let fits = |text: &str| text.chars().count() <= limits::TEXT && limits::is_printable(text, true);
+    let line = lines.into_iter().find(|(_, text)| !line_fits(text));
+    let text = [("complaint", complaint), ("when", when)].into_iter().find(|(_, text)| !fits(text));
+    line.or(text).map(|(field, _)| field)
 }
 
 /// Whether a line that a person typed is one that screens and papers can show.

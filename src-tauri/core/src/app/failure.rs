@@ -12,4 +12,6 @@ pub struct Failure {
     pub message: String,
     /// What to do about it.
     pub help: String,
+    /// The field that it is about, by its name in the request, where the core knows it: `od`, `reading-1`, `cylinders`.
+    pub field: Option<String>,
 }

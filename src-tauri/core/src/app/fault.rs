@@ -86,6 +86,7 @@ impl Fault {
                 message,
                 code: code.to_owned(),
                 help: words.text(&format!("error-{code}-help")),
+                field: None,
             };
         }
         let about = match self {
@@ -101,6 +102,17 @@ impl Fault {
             code: code.to_owned(),
             message: about.map_or(message.clone(), |about| format!("{message} ({about})")),
             help: words.text(&format!("error-{code}-help")),
+            field: self.field(),
+        }
+    }
+
+    /// The field that it is about, where one is known.
+    fn field(&self) -> Option<String> {
+        match self {
+            Self::Refused(refusal) => refusal.field().map(str::to_owned),
+            Self::Fit(fault) => fault.field().map(str::to_owned),
+            Self::Gauge(fault) => fault.field(),
+            _ => None,
         }
     }
 }

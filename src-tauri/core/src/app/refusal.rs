@@ -3,19 +3,31 @@
 
 /// The refusals and their codes, as one list.
 macro_rules! refusals {
-    ($($(#[$doc:meta])* $name:ident = $code:literal,)*) => {
+    ($($(#[$doc:meta])* $name:ident $(($field:ty))? = $code:literal,)*) => {
         /// What was wrong with a request.
         #[derive(Debug, Clone, Copy, PartialEq, Eq)]
         #[expect(missing_docs, reason = "each is explained by the text of its code")]
         pub enum Refusal {
-            $($(#[$doc])* $name,)*
+            $($(#[$doc])* $name $(($field))?,)*
         }
 
         impl Refusal {
             /// Its code, which never changes: screens, scripts and texts know it by this.
             pub fn code(self) -> &'static str {
                 match self {
-                    $(Self::$name => $code,)*
+                    $(Self::$name { .. } => $code,)*
+                }
+            }
+
+            /// The field of the request that it is about, where there is one.
+            pub fn field(self) -> Option<&'static str> {
+                match self {
+                    Self::IntakeRefused(field) | Self::IntakeTooLong(field) => Some(field),
+                    Self::WarmFromRefused => Some("warm_from_c"),
+                    Self::WallRefused => Some("wall"),
+                    Self::PassDiameterRefused => Some("diameter"),
+                    Self::RunOutRefused => Some("run_out"),
+                    _ => None,
                 }
             }
         }
@@ -53,7 +65,8 @@ refusals! {
     NothingToUndo = "nothing-to-undo",
     UndoOutOfDate = "undo-out-of-date",
     UnknownLayout = "unknown-layout",
-    IntakeRefused = "intake-refused",
+    /// A field that the car cannot have so, by its name in the intake.
+    IntakeRefused(&'static str) = "intake-refused",
     /// The device's clock says a date that cannot be today's.
     ClockWrong = "clock-wrong",
     TechnicianMissing = "technician-missing",
@@ -99,7 +112,8 @@ refusals! {
     NoVinInPhoto = "no-vin-in-photo",
     NoDeviceInPhoto = "no-device-in-photo",
     NoVisitInPhoto = "no-visit-in-photo",
-    IntakeTooLong = "intake-too-long",
+    /// A text that no screen and no paper can show, by its name in the intake.
+    IntakeTooLong(&'static str) = "intake-too-long",
     LayoutFixed = "layout-fixed",
     /// A housing that would be called warm while it is cold.
     WarmFromRefused = "warm-from-refused",

@@ -244,6 +244,7 @@ pub(super) fn shown(fault: &Fault, locale: &str) -> Failure {
         code: "internal".to_owned(),
         message: "the texts cannot be read".to_owned(),
         help: "install Steady again; the data stays where it is".to_owned(),
+        field: None,
     })
 }
 

@@ -79,7 +79,7 @@ error-bore-not-round-help = Prüfen Sie, ob x und y Punkte der Wand rundum sind,
 error-bore-wall-negative = Eine Wandstärke ist kleiner als null
 error-bore-wall-negative-help = Geben Sie die dünnste Wand an, wie sie jetzt ist, und wie viel mindestens bleiben muss, beides ab 0.
 error-bore-wall-missing = Die jetzige Wandstärke ist nicht bekannt
-error-bore-wall-missing-help = Messen Sie die dünnste Wand rund um die Bohrung und geben Sie sie an, mit --wall oder als wall= in der Kopfzeile.
+error-bore-wall-missing-help = Messen Sie die dünnste Wand rund um die Bohrung und geben Sie sie mit den Messwerten an.
 error-bore-pass-depth = Diese Tiefe eines Durchgangs ist kein Ausdrehen
 error-bore-pass-depth-help = Geben Sie den Durchgang auf den Durchmesser an, über 0 und bis 2 mm, etwa 0.001in oder 0.025mm.
 error-bore-too-many-passes = Es bräuchte mehr als 400 Durchgänge

@@ -118,11 +118,11 @@ error-photo-missing = Die Datei des Fotos ist nicht da
 error-photo-missing-help = Nehmen Sie das Foto neu auf. Fehlen weitere Fotos, suchen Sie im Datenordner nach einem beiseitegelegten Ordner.
 
 error-unknown-cause = Das ist keine Ursache bei diesem Auto
-error-unknown-cause-help = Wählen Sie eine der Ursachen, die das Sortieren auflistet, oder normal-character für keine davon.
+error-unknown-cause-help = Wählen Sie eine der Ursachen, die das Sortieren auflistet, oder „{ cause-normal-character }“ für keine davon.
 error-opinion-without-reason = Eine Meinung braucht ihren Grund
 error-opinion-without-reason-help = Sagen Sie in wenigen Worten, warum Sie das meinen.
 error-outcome-contradicts = Was wirklich vorlag, fehlt, ist doppelt genannt oder widerspricht sich
-error-outcome-contradicts-help = Nennen Sie jede Ursache, die vorlag, einmal, oder normal-character allein, wenn es keine davon war.
+error-outcome-contradicts-help = Nennen Sie jede Ursache, die vorlag, einmal, oder „{ cause-normal-character }“ allein, wenn es keine davon war.
 error-not-in-practice = Ein Übungsvorgang kann das nicht
 error-not-in-practice-help = Papiere, Dateien und Ergebnisse gehören zu echten Autos. Werfen Sie den Übungsvorgang weg und öffnen Sie dann einen Vorgang für das Auto.
 error-no-practice = Es gibt keinen Übungsvorgang

@@ -127,6 +127,8 @@ ui-undo-what = { $about ->
    *[other] Zurücknehmen: { $what }, { $about }
 }
 ui-undo-nothing = Nichts zurückzunehmen
+# A refusal behind the name of the field that it is about.
+ui-problem-at = { $field }: { $what }
 ui-stop = STOPP
 ui-reason-title = Eine Antwort mit GEFAHR oder WARNUNG wird milder. Warum?
 ui-reason-why = Ihr Grund bleibt im Protokoll, und der Befund zeigt ihn.
@@ -452,5 +454,6 @@ ui-fit-sleeve-od = Außendurchmesser der Hülse
 ui-fit-sleeve-od-u = seine Unsicherheit, µm
 ui-fit-housing-bore = Bohrung des Gehäuses für die Hülse
 ui-fit-housing-bore-u = ihre Unsicherheit, µm
-ui-fit-temp = Temperaturen im Betrieb, °C, etwa 20..100
+ui-fit-temp-low = Tiefste Temperatur im Betrieb, °C
+ui-fit-temp-high = Höchste Temperatur im Betrieb, °C
 ui-fit-save = Passung ausrechnen

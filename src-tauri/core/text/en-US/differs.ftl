@@ -8,7 +8,7 @@ ui-backup-own-left-out = { $files ->
 }
 ui-welcome-what = Steady takes you step by step to the bearing of a driveshaft: what to listen for from the seat, what to move by hand under the car, what to write down.
 skim-caution = Guard the chips, wear eye protection, clamp without bending the housing, and measure cold. The maker's procedure comes before this plan.
-error-bearing-outside-missing-help = Give the nominal outside diameter in millimeters, such as --bearing-od 72.
+error-bearing-outside-missing-help = Give the nominal outside diameter in millimeters, such as 72.
 error-reading-too-large-help = Check the unit: thousandths of an inch may have been entered as millimeters.
 error-place-refused-help = Enter pivot, gauge and bearing in millimeters from any one zero, and their error without a sign.
 entry-run-out-read = Runout of the shaft read

@@ -79,7 +79,7 @@ error-bore-not-round-help = Check that x and y are points of the wall all round,
 error-bore-wall-negative = A wall thickness is less than nothing
 error-bore-wall-negative-help = Give the thinnest wall as it is now, and the least that may be left, both from 0 up.
 error-bore-wall-missing = The wall as it is now is not known
-error-bore-wall-missing-help = Measure the thinnest wall round the bore and give it, with --wall or as wall= in the header.
+error-bore-wall-missing-help = Measure the thinnest wall round the bore and give it with the readings.
 error-bore-pass-depth = The depth of a pass is no skim
 error-bore-pass-depth-help = Give the pass on the diameter, above 0 and up to 2 mm, such as 0.001in or 0.025mm.
 error-bore-too-many-passes = It would take more than 400 passes

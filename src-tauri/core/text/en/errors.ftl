@@ -118,11 +118,11 @@ error-photo-missing = The photo's file is not there
 error-photo-missing-help = Take the photo again. If more photos are missing, look for a set-aside folder in the data folder.
 
 error-unknown-cause = That is no cause of this car
-error-unknown-cause-help = Choose one of the causes that the sorting lists, or normal-character for none of them.
+error-unknown-cause-help = Choose one of the causes that the sorting lists, or "{ cause-normal-character }" for none of them.
 error-opinion-without-reason = An opinion needs its reason
 error-opinion-without-reason-help = Say in a few words what makes you think so.
 error-outcome-contradicts = What was really there is missing, named twice, or contradicts itself
-error-outcome-contradicts-help = Name each cause that was there once, or normal-character alone if none of them was.
+error-outcome-contradicts-help = Name each cause that was there once, or "{ cause-normal-character }" alone if none of them was.
 error-not-in-practice = A practice visit cannot do that
 error-not-in-practice-help = Papers, files and outcomes are for real cars. Throw the practice visit away, then open a visit for the car.
 error-no-practice = There is no practice visit

@@ -127,6 +127,8 @@ ui-undo-what = { $about ->
    *[other] Undo: { $what }, { $about }
 }
 ui-undo-nothing = Nothing to undo
+# A refusal behind the name of the field that it is about.
+ui-problem-at = { $field }: { $what }
 ui-stop = STOP
 ui-reason-title = A DANGER or WARNING answer becomes milder. Why?
 ui-reason-why = Your reason stays in the record, and the finding shows it.
@@ -452,5 +454,6 @@ ui-fit-sleeve-od = Sleeve outside diameter
 ui-fit-sleeve-od-u = its uncertainty, µm
 ui-fit-housing-bore = Housing bore for the sleeve
 ui-fit-housing-bore-u = its uncertainty, µm
-ui-fit-temp = Temperatures in use, °C, such as 20..100
+ui-fit-temp-low = Lowest temperature in use, °C
+ui-fit-temp-high = Highest temperature in use, °C
 ui-fit-save = Work the fit out

@@ -79,7 +79,7 @@ error-bore-not-round-help = Compruebe que x e y son puntos de la pared todo alre
 error-bore-wall-negative = Un espesor de pared es menor que nada
 error-bore-wall-negative-help = Dé la pared más delgada tal como está ahora y la mínima que puede quedar, las dos de 0 en adelante.
 error-bore-wall-missing = No se sabe cómo está ahora la pared
-error-bore-wall-missing-help = Mida la pared más delgada alrededor del agujero y dela con --wall o con wall= en la cabecera.
+error-bore-wall-missing-help = Mida la pared más delgada alrededor del agujero y dela con las lecturas.
 error-bore-pass-depth = La profundidad de la pasada no es la de un repaso
 error-bore-pass-depth-help = Dé la pasada en diámetro, por encima de 0 y hasta 2 mm, por ejemplo 0.001in o 0.025mm.
 error-bore-too-many-passes = Harían falta más de 400 pasadas

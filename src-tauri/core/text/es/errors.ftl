@@ -118,11 +118,11 @@ error-photo-missing = El archivo de la foto no está
 error-photo-missing-help = Haga la foto otra vez. Si faltan más fotos, busque una carpeta apartada en la carpeta de datos.
 
 error-unknown-cause = No es una causa de este coche
-error-unknown-cause-help = Elija una de las causas de la clasificación, o normal-character si no es ninguna.
+error-unknown-cause-help = Elija una de las causas de la clasificación, o «{ cause-normal-character }» si no es ninguna.
 error-opinion-without-reason = Una opinión necesita su motivo
 error-opinion-without-reason-help = Diga en pocas palabras qué le hace pensarlo.
 error-outcome-contradicts = Lo que había de verdad falta, está dos veces o se contradice
-error-outcome-contradicts-help = Nombre una vez cada causa que había, o solo normal-character si no había ninguna.
+error-outcome-contradicts-help = Nombre una vez cada causa que había, o solo «{ cause-normal-character }» si no había ninguna.
 error-not-in-practice = Una visita de práctica no puede hacer eso
 error-not-in-practice-help = Los documentos, archivos y resultados son para coches reales. Tire la visita de práctica y abra una visita para el coche.
 error-no-practice = No hay ninguna visita de práctica

@@ -127,6 +127,8 @@ ui-undo-what = { $about ->
    *[other] Deshacer: { $what }, { $about }
 }
 ui-undo-nothing = Nada que deshacer
+# A refusal behind the name of the field that it is about.
+ui-problem-at = { $field }: { $what }
 ui-stop = ALTO
 ui-reason-title = Una respuesta de PELIGRO o ADVERTENCIA se suaviza. ¿Por qué?
 ui-reason-why = Su motivo queda en el registro y el informe lo muestra.
@@ -452,5 +454,6 @@ ui-fit-sleeve-od = Diámetro exterior del casquillo
 ui-fit-sleeve-od-u = su incertidumbre, µm
 ui-fit-housing-bore = Agujero del soporte para el casquillo
 ui-fit-housing-bore-u = su incertidumbre, µm
-ui-fit-temp = Temperaturas en uso, °C, por ejemplo 20..100
+ui-fit-temp-low = Temperatura mínima en uso, °C
+ui-fit-temp-high = Temperatura máxima en uso, °C
 ui-fit-save = Calcular el ajuste

@@ -79,7 +79,7 @@ error-bore-not-round-help = Vérifiez que x et y sont des points de la paroi tou
 error-bore-wall-negative = Une épaisseur de paroi est inférieure à zéro
 error-bore-wall-negative-help = Donnez la paroi la plus mince telle qu’elle est, et le minimum qui doit rester, tous deux à partir de 0.
 error-bore-wall-missing = La paroi actuelle n’est pas connue
-error-bore-wall-missing-help = Mesurez la paroi la plus mince autour de l’alésage et donnez-la, avec --wall ou par wall= dans l’en-tête.
+error-bore-wall-missing-help = Mesurez la paroi la plus mince autour de l’alésage et donnez-la avec les lectures.
 error-bore-pass-depth = La profondeur de passe n’est pas celle d’une reprise
 error-bore-pass-depth-help = Donnez la passe au diamètre, au-dessus de 0 et jusqu’à 2 mm, comme 0.001in ou 0.025mm.
 error-bore-too-many-passes = Il faudrait plus de 400 passes

@@ -118,11 +118,11 @@ error-photo-missing = Le fichier de la photo n’est pas là
 error-photo-missing-help = Reprenez la photo. Si d’autres photos manquent, cherchez un dossier mis de côté dans le dossier des données.
 
 error-unknown-cause = Cette cause n’existe pas pour cette voiture
-error-unknown-cause-help = Choisissez une des causes que le tri énumère, ou normal-character pour aucune d’elles.
+error-unknown-cause-help = Choisissez une des causes que le tri énumère, ou « { cause-normal-character } » pour aucune d’elles.
 error-opinion-without-reason = Un avis a besoin de sa raison
 error-opinion-without-reason-help = Dites en quelques mots ce qui vous le fait penser.
 error-outcome-contradicts = Ce qui était vraiment là manque, est nommé deux fois ou se contredit
-error-outcome-contradicts-help = Nommez une fois chaque cause qui était là, ou normal-character seul si aucune ne l’était.
+error-outcome-contradicts-help = Nommez une fois chaque cause qui était là, ou « { cause-normal-character } » seul si aucune ne l’était.
 error-not-in-practice = Une visite d’exercice ne peut pas faire cela
 error-not-in-practice-help = Papiers, fichiers et résultats sont pour de vraies voitures. Jetez la visite d’exercice, puis ouvrez une visite pour la voiture.
 error-no-practice = Il n’y a pas de visite d’exercice

@@ -127,6 +127,8 @@ ui-undo-what = { $about ->
    *[other] Annuler : { $what }, { $about }
 }
 ui-undo-nothing = Rien à annuler
+# A refusal behind the name of the field that it is about.
+ui-problem-at = { $field } : { $what }
 ui-stop = STOP
 ui-reason-title = Une réponse DANGER ou AVERTISSEMENT s’adoucit. Pourquoi ?
 ui-reason-why = Votre raison reste au registre, et le constat la montre.
@@ -452,5 +454,6 @@ ui-fit-sleeve-od = Diamètre extérieur de la chemise
 ui-fit-sleeve-od-u = son incertitude, µm
 ui-fit-housing-bore = Alésage du palier pour la chemise
 ui-fit-housing-bore-u = son incertitude, µm
-ui-fit-temp = Températures en service, °C, comme 20..100
+ui-fit-temp-low = Température la plus basse en service, °C
+ui-fit-temp-high = Température la plus haute en service, °C
 ui-fit-save = Calculer l’ajustement

@@ -79,7 +79,7 @@ error-bore-not-round-help = בדקו ש־x ו־y הן נקודות של הדופ
 error-bore-wall-negative = עובי דופן קטן מאפס
 error-bore-wall-negative-help = תנו את הדופן הדקה ביותר כפי שהיא עכשיו, ואת המינימום שחייב להישאר, שניהם מ־0 ומעלה.
 error-bore-wall-missing = הדופן כפי שהיא עכשיו לא ידועה
-error-bore-wall-missing-help = מדדו את הדופן הדקה ביותר סביב הקדח ותנו אותה, בעזרת { "\u2066--wall\u2069" } או כ־{ "\u2066wall=\u2069" } בכותרת.
+error-bore-wall-missing-help = מדדו את הדופן הדקה ביותר סביב הקדח ותנו אותה עם הקריאות.
 error-bore-pass-depth = עומק המעבר אינו חריטת ניקוי
 error-bore-pass-depth-help = תנו את המעבר על הקוטר, מעל 0 ועד 2 מ״מ, כמו { "\u20660.001in\u2069" } או { "\u20660.025mm\u2069" }.
 error-bore-too-many-passes = זה היה דורש יותר מ־400 מעברים

@@ -118,11 +118,11 @@ error-photo-missing = קובץ התמונה לא נמצא
 error-photo-missing-help = צלמו שוב. אם חסרות תמונות נוספות, חפשו בתיקיית הנתונים תיקייה שהועברה הצידה.
 
 error-unknown-cause = זו אינה סיבה של הרכב הזה
-error-unknown-cause-help = בחרו אחת מהסיבות שהמיון מונה, או normal-character אם אף אחת מהן.
+error-unknown-cause-help = בחרו אחת מהסיבות שהמיון מונה, או ״{ cause-normal-character }״ אם אף אחת מהן.
 error-opinion-without-reason = דעה זקוקה לנימוק
 error-opinion-without-reason-help = כתבו בכמה מילים מה מביא אתכם לחשוב כך.
 error-outcome-contradicts = מה שהיה בפועל חסר, צוין פעמיים או סותר את עצמו
-error-outcome-contradicts-help = ציינו פעם אחת כל סיבה שהייתה, או normal-character לבדה אם לא הייתה אף אחת.
+error-outcome-contradicts-help = ציינו פעם אחת כל סיבה שהייתה, או ״{ cause-normal-character }״ לבדה אם לא הייתה אף אחת.
 error-not-in-practice = ביקור תרגול לא יכול לעשות זאת
 error-not-in-practice-help = ניירות, קבצים ותוצאות הם לרכבים אמיתיים. מחקו את ביקור התרגול, ואז פתחו ביקור לרכב.
 error-no-practice = אין ביקור תרגול

@@ -130,6 +130,8 @@ ui-undo-what = { $about ->
    *[other] ביטול: { $what }, { $about }
 }
 ui-undo-nothing = אין מה לבטל
+# A refusal behind the name of the field that it is about.
+ui-problem-at = { $field }: { $what }
 ui-stop = עצרו
 ui-reason-title = תשובה של סכנה או אזהרה נעשית קלה יותר. למה?
 ui-reason-why = הסיבה שלכם נשארת ביומן, ודוח הממצאים מציג אותה.
@@ -460,5 +462,6 @@ ui-fit-sleeve-od = קוטר חיצוני של התותב
 ui-fit-sleeve-od-u = אי־הוודאות שלו, מיקרון
 ui-fit-housing-bore = קדח הבית לתותב
 ui-fit-housing-bore-u = אי־הוודאות שלו, מיקרון
-ui-fit-temp = טמפרטורות בשימוש, מעלות צלזיוס, כמו 20..100
+ui-fit-temp-low = הטמפרטורה הנמוכה ביותר בשימוש, מעלות צלזיוס
+ui-fit-temp-high = הטמפרטורה הגבוהה ביותר בשימוש, מעלות צלזיוס
 ui-fit-save = חישוב האפיצות

@@ -7,8 +7,8 @@ use crate::model::typed::TypedFault;
 pub enum FitFault {
     /// The input is not of the form of a fit, or an option is unknown.
     Unreadable,
-    /// A number was not readable.
-    Typed(TypedFault),
+    /// A number was not readable, in this field.
+    Typed(TypedFault, &'static str),
     /// No outside diameter of the bearing.
     OutsideMissing,
     /// Neither class nor measured bore of the seat.
@@ -23,12 +23,12 @@ pub enum FitFault {
     DiameterNotTabled,
     /// No clearance is tabled for this bore.
     BoreNotTabled,
-    /// A bearing whose bore or width cannot be.
-    BearingRefused,
-    /// A measured size far from nominal, or an uncertainty that cannot be.
-    MeasuredSizeRefused,
-    /// A material that is not in the table.
-    UnknownMaterial,
+    /// A bearing whose bore or width, whichever this is, cannot be.
+    BearingRefused(&'static str),
+    /// A measured size far from nominal, or an uncertainty that cannot be, in this field.
+    MeasuredSizeRefused(&'static str),
+    /// A material that is not in the table, in this field.
+    UnknownMaterial(&'static str),
     /// The housing would have no wall.
     NegativeWall,
     /// The sleeve would be thinner than one can be.
@@ -46,9 +46,9 @@ impl FitFault {
     pub fn code(self) -> &'static str {
         match self {
             Self::Unreadable => "fit-unreadable",
-            Self::Typed(TypedFault::Comma) => "decimal-comma",
-            Self::Typed(TypedFault::OtherUnit) => "mixed-units",
-            Self::Typed(TypedFault::NotANumber) => "not-a-number",
+            Self::Typed(TypedFault::Comma, _) => "decimal-comma",
+            Self::Typed(TypedFault::OtherUnit, _) => "mixed-units",
+            Self::Typed(TypedFault::NotANumber, _) => "not-a-number",
             Self::OutsideMissing => "bearing-outside-missing",
             Self::SeatMissing => "seat-missing",
             Self::BoreNotMeasured => "bore-not-measured",
@@ -56,9 +56,9 @@ impl FitFault {
             Self::UnknownClass => "unknown-class",
             Self::DiameterNotTabled => "diameter-not-tabled",
             Self::BoreNotTabled => "bore-not-tabled",
-            Self::BearingRefused => "bearing-refused",
-            Self::MeasuredSizeRefused => "measured-size-refused",
-            Self::UnknownMaterial => "unknown-material",
+            Self::BearingRefused(_) => "bearing-refused",
+            Self::MeasuredSizeRefused(_) => "measured-size-refused",
+            Self::UnknownMaterial(_) => "unknown-material",
             Self::NegativeWall => "negative-wall",
             Self::SleeveTooThin => "sleeve-too-thin",
             Self::SleeveIncomplete => "sleeve-incomplete",
@@ -66,10 +66,23 @@ impl FitFault {
             Self::TemperatureRefused => "temperature-refused",
         }
     }
-}
-
-impl From<TypedFault> for FitFault {
-    fn from(fault: TypedFault) -> Self {
-        Self::Typed(fault)
+    /// The field that it is about, by its name among the values of a fit.
+    pub fn field(self) -> Option<&'static str> {
+        match self {
+            Self::Typed(_, field)
+            | Self::BearingRefused(field)
+            | Self::MeasuredSizeRefused(field)
+            | Self::UnknownMaterial(field) => Some(field),
+            Self::OutsideMissing | Self::DiameterNotTabled => Some("bearing-od"),
+            Self::SeatMissing | Self::UnknownClass => Some("class"),
+            Self::BoreNotMeasured | Self::BoreReadInPart => Some("bore"),
+            Self::BoreNotTabled => Some("bearing-bore"),
+            Self::NegativeWall => Some("housing-od"),
+            Self::SleeveTooThin => Some("sleeve-od"),
+            Self::SleeveIncomplete => Some("sleeve"),
+            Self::UnknownGroup => Some("group"),
+            Self::TemperatureRefused => Some("temp"),
+            Self::Unreadable => None,
+        }
     }
 }

@@ -51,25 +51,29 @@ pub struct CheckedSleeve<'t> {
 /// # Errors
 /// The first thing that keeps the fit from being worked out.
 pub fn read<'t>(input: &FitInput, tables: &'t BenchTables) -> Result<Checked<'t>, FitFault> {
-    let nominal = length(input.bearing_outside.as_ref())?.ok_or(FitFault::OutsideMissing)?;
+    let nominal = length("bearing-od", input.bearing_outside.as_ref())?.ok_or(FitFault::OutsideMissing)?;
     let apart = tables.settings.measured_size_apart_mm.value;
     let tabled = sizes::of_bearing(tables, nominal)?;
     let outside = match &input.measured_outside {
-        Some(measured) => sizes::of_measured(measured, nominal, apart)?,
+        Some(measured) => sizes::of_measured(measured, ["od", "od-u"], nominal, apart)?,
         None => tabled,
     };
     let (seat, seat_in_class) = seat(input, tables, nominal)?;
-    let (bore, width) = (length(input.bearing_bore.as_ref())?, length(input.bearing_width.as_ref())?);
-    if bore.is_some_and(|bore| !(0.0 < bore && bore < nominal)) || width.is_some_and(|width| width <= 0.0) {
-        return Err(FitFault::BearingRefused);
+    let bore = length("bearing-bore", input.bearing_bore.as_ref())?;
+    let width = length("bearing-width", input.bearing_width.as_ref())?;
+    if bore.is_some_and(|bore| !(0.0 < bore && bore < nominal)) {
+        return Err(FitFault::BearingRefused("bearing-bore"));
+    }
+    if width.is_some_and(|width| width <= 0.0) {
+        return Err(FitFault::BearingRefused("bearing-width"));
     }
     if bore.is_some_and(|bore| tables.clearance(bore).is_none()) {
         return Err(FitFault::BoreNotTabled);
     }
-    let housing = tables.material(&input.housing).ok_or(FitFault::UnknownMaterial)?;
+    let housing = tables.material(&input.housing).ok_or(FitFault::UnknownMaterial("housing"))?;
     let sleeve = input.sleeve.as_ref().map(|given| sleeve(given, tables, nominal)).transpose()?;
     let innermost = sleeve.as_ref().map_or(nominal, |sleeve| sleeve.housing_bore.most_mm);
-    let housing_outside = length(input.housing_outside.as_ref())?;
+    let housing_outside = length("housing-od", input.housing_outside.as_ref())?;
     if housing_outside.is_some_and(|outside| outside <= innermost) {
         return Err(FitFault::NegativeWall);
     }
@@ -83,7 +87,7 @@ pub fn read<'t>(input: &FitInput, tables: &'t BenchTables) -> Result<Checked<'t>
         sleeve,
         housing_outside,
         housing,
-        bearing: tables.material("bearing-steel").ok_or(FitFault::UnknownMaterial)?,
+        bearing: tables.material("bearing-steel").ok_or(FitFault::UnknownMaterial("bearing-od"))?,
         temperature: input.temperature.as_ref().map(temperature).transpose()?,
     })
 }
@@ -95,7 +99,7 @@ fn seat(input: &FitInput, tables: &BenchTables, nominal: f64) -> Result<(SizeSta
     let apart = tables.settings.measured_size_apart_mm.value;
     match (&input.measured_bore, class) {
         (Some(measured), class) => {
-            let size = sizes::of_measured(measured, nominal, apart)?;
+            let size = sizes::of_measured(measured, ["bore", "bore-u"], nominal, apart)?;
             let inside = |class: SizeStand| class.least_mm <= size.mean_mm && size.mean_mm <= class.most_mm;
             Ok((size, class.map(inside)))
         }
@@ -105,24 +109,26 @@ fn seat(input: &FitInput, tables: &BenchTables, nominal: f64) -> Result<(SizeSta
 }
 
 fn sleeve<'t>(given: &Sleeve, tables: &'t BenchTables, nominal: f64) -> Result<CheckedSleeve<'t>, FitFault> {
-    let material = tables.material(&given.material).ok_or(FitFault::UnknownMaterial)?;
-    let outside = sizes::of_measured(&given.outside, nominal, f64::INFINITY)?;
+    let material = tables.material(&given.material).ok_or(FitFault::UnknownMaterial("sleeve"))?;
+    let outside = sizes::of_measured(&given.outside, ["sleeve-od", "sleeve-od-u"], nominal, f64::INFINITY)?;
     let wall = (outside.mean_mm - nominal) / 2.0;
     if wall < tables.settings.sleeve_wall_least_mm.value {
         return Err(FitFault::SleeveTooThin);
     }
     let apart = tables.settings.measured_size_apart_mm.value;
-    let housing_bore = sizes::of_measured(&given.housing_bore, outside.mean_mm, apart)?;
+    let fields = ["housing-bore", "housing-bore-u"];
+    let housing_bore = sizes::of_measured(&given.housing_bore, fields, outside.mean_mm, apart)?;
     Ok(CheckedSleeve { outside, housing_bore, material })
 }
 
-fn length(typed: Option<&Typed>) -> Result<Option<f64>, FitFault> {
-    Ok(typed.map(sizes::mm).transpose()?)
+fn length(field: &'static str, typed: Option<&Typed>) -> Result<Option<f64>, FitFault> {
+    typed.map(sizes::mm).transpose().map_err(|fault| FitFault::Typed(fault, field))
 }
 
 fn temperature(range: &[Typed; 2]) -> Result<[f64; 2], FitFault> {
     let [low, high] = range;
-    let (low, high) = (low.number("C")?, high.number("C")?);
+    let celsius = |typed: &Typed| typed.number("C").map_err(|fault| FitFault::Typed(fault, "temp"));
+    let (low, high) = (celsius(low)?, celsius(high)?);
     if low <= high && [low, high].iter().all(|end| limits::IN_USE_C.contains(end)) {
         Ok([low, high])
     } else {

@@ -38,15 +38,27 @@ pub fn of_bearing(tables: &BenchTables, nominal: f64) -> Result<SizeStand, FitFa
 /// A measured size, its limits the ends of its uncertainty.
 ///
 /// # Errors
-/// What keeps it from being read; [`FitFault::MeasuredSizeRefused`] further than `apart` from `near`.
-pub fn of_measured(measured: &Measured, near: f64, apart: f64) -> Result<SizeStand, FitFault> {
-    let size = mm(&measured.size)?;
+/// What keeps it from being read; [`FitFault::MeasuredSizeRefused`] further than `apart` from `near`. They name the size or
+/// its uncertainty, as `fields` call them.
+pub fn of_measured(
+    measured: &Measured,
+    fields: [&'static str; 2],
+    near: f64,
+    apart: f64,
+) -> Result<SizeStand, FitFault> {
+    let [size_field, doubt_field] = fields;
+    let size = mm(&measured.size).map_err(|fault| FitFault::Typed(fault, size_field))?;
     let expanded = match &measured.expanded_um {
-        Some(expanded) => expanded.number("um")? / 1000.0,
+        Some(expanded) => {
+            expanded.number("um").map_err(|fault| FitFault::Typed(fault, doubt_field))? / 1000.0
+        }
         None => 0.0,
     };
-    if (size - near).abs() > apart || !(0.0..=1.0).contains(&expanded) {
-        return Err(FitFault::MeasuredSizeRefused);
+    if (size - near).abs() > apart {
+        return Err(FitFault::MeasuredSizeRefused(size_field));
+    }
+    if !(0.0..=1.0).contains(&expanded) {
+        return Err(FitFault::MeasuredSizeRefused(doubt_field));
     }
     Ok(SizeStand {
         from: SizeFrom::Measured,

@@ -2,21 +2,30 @@
 
 use crate::model::typed::TypedFault;
 
+/// The field of a measurement that a fault is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Where {
+    /// A reading, counted from 0.
+    Reading(usize),
+    /// Any other, by its name.
+    Named(&'static str),
+}
+
 /// What was wrong with the readings, the gauge or its place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum GaugeFault {
     /// The file is not of the form of a measurement.
     Unreadable,
-    /// A number was not readable.
-    Typed(TypedFault),
+    /// A number was not readable, in this field.
+    Typed(TypedFault, Where),
     /// There are no readings.
     NoReadings,
-    /// A reading below zero.
-    NegativeReading,
-    /// A reading longer than any gauge's travel: the wrong unit.
-    ReadingTooLarge,
-    /// Resolution or permissible error not above zero.
-    InstrumentRefused,
+    /// This reading is below zero.
+    NegativeReading(usize),
+    /// This reading is longer than any gauge's travel: the wrong unit.
+    ReadingTooLarge(usize),
+    /// Resolution or permissible error, whichever this is, not above zero.
+    InstrumentRefused(&'static str),
     /// The gauge's permissible error is as large as the limit.
     GaugeTooCoarse,
     /// The gauge sits at the pivot, or too near it for its place to be known.
@@ -38,13 +47,13 @@ impl GaugeFault {
     pub fn code(self) -> &'static str {
         match self {
             Self::Unreadable => "gauge-file-unreadable",
-            Self::Typed(TypedFault::Comma) => "decimal-comma",
-            Self::Typed(TypedFault::OtherUnit) => "mixed-units",
-            Self::Typed(TypedFault::NotANumber) => "not-a-number",
+            Self::Typed(TypedFault::Comma, _) => "decimal-comma",
+            Self::Typed(TypedFault::OtherUnit, _) => "mixed-units",
+            Self::Typed(TypedFault::NotANumber, _) => "not-a-number",
             Self::NoReadings => "no-readings",
-            Self::NegativeReading => "negative-reading",
-            Self::ReadingTooLarge => "reading-too-large",
-            Self::InstrumentRefused => "instrument-refused",
+            Self::NegativeReading(_) => "negative-reading",
+            Self::ReadingTooLarge(_) => "reading-too-large",
+            Self::InstrumentRefused(_) => "instrument-refused",
             Self::GaugeTooCoarse => "gauge-too-coarse",
             Self::GaugeAtPivot => "gauge-at-pivot",
             Self::BearingAtPivot => "bearing-at-pivot",
@@ -54,10 +63,20 @@ impl GaugeFault {
             Self::EarlierRefused => "earlier-refused",
         }
     }
-}
-
-impl From<TypedFault> for GaugeFault {
-    fn from(fault: TypedFault) -> Self {
-        Self::Typed(fault)
+    /// The field that it is about: `reading-0` and on, or its name in the request.
+    pub fn field(self) -> Option<String> {
+        let named = match self {
+            Self::Typed(_, Where::Reading(at)) | Self::NegativeReading(at) | Self::ReadingTooLarge(at) => {
+                return Some(format!("reading-{at}"));
+            }
+            Self::Typed(_, Where::Named(field)) | Self::InstrumentRefused(field) => field,
+            Self::NoReadings => "reading-0",
+            Self::GaugeTooCoarse => "mpe",
+            Self::GaugeAtPivot => "gauge_mm",
+            Self::BearingAtPivot => "bearing_mm",
+            Self::BoreNotTabled => "bore_mm",
+            Self::Unreadable | Self::PlaceRefused | Self::LimitRefused | Self::EarlierRefused => return None,
+        };
+        Some(named.to_owned())
     }
 }

@@ -1,10 +1,11 @@
 //! Takes an input apart into checked numbers in millimetres.
 
 use super::budget::{Arms, AtWork};
-use super::fault::GaugeFault;
+use super::fault::{GaugeFault, Where};
 use crate::model::gauge::{GaugeInput, GaugePosition, Limit, LimitSource};
 use crate::model::limits;
 use crate::model::standing::Support;
+use crate::model::typed::Typed;
 use crate::trade::bench::BenchTables;
 
 /// Checked numbers of one input.
@@ -25,14 +26,18 @@ pub struct Readings {
 pub fn read(input: &GaugeInput, tables: &BenchTables) -> Result<Readings, GaugeFault> {
     let readings = readings(input, tables)?;
     let arms = arms(&input.place, tables.settings.position_error_mm.value)?;
-    let positive = |value: f64| if value > 0.0 { Ok(value) } else { Err(GaugeFault::InstrumentRefused) };
+    let positive = |field: &'static str, typed: &Typed| {
+        let value =
+            typed.length_mm(input.unit).map_err(|fault| GaugeFault::Typed(fault, Where::Named(field)))?;
+        if value > 0.0 { Ok(value) } else { Err(GaugeFault::InstrumentRefused(field)) }
+    };
     let (mean, deviation) = mean_and_deviation(&readings);
     let at = AtWork {
         mean,
         deviation,
         readings: u32::try_from(readings.len()).unwrap_or(u32::MAX),
-        resolution: positive(input.instrument.resolution.length_mm(input.unit)?)?,
-        mpe: positive(input.instrument.mpe.length_mm(input.unit)?)?,
+        resolution: positive("resolution", &input.instrument.resolution)?,
+        mpe: positive("mpe", &input.instrument.mpe)?,
         tilt_deg: tables.settings.gauge_tilt_deg.value,
         arms,
     };
@@ -48,13 +53,14 @@ fn readings(input: &GaugeInput, tables: &BenchTables) -> Result<Vec<f64>, GaugeF
         return Err(GaugeFault::NoReadings);
     }
     let mut found = Vec::new();
-    for reading in &input.readings {
-        let mm = reading.length_mm(input.unit)?;
+    for (at, reading) in input.readings.iter().enumerate() {
+        let typed = reading.length_mm(input.unit);
+        let mm = typed.map_err(|fault| GaugeFault::Typed(fault, Where::Reading(at)))?;
         if mm < 0.0 {
-            return Err(GaugeFault::NegativeReading);
+            return Err(GaugeFault::NegativeReading(at));
         }
         if mm > tables.settings.largest_reading_mm.value {
-            return Err(GaugeFault::ReadingTooLarge);
+            return Err(GaugeFault::ReadingTooLarge(at));
         }
         found.push(mm);
     }
@@ -66,8 +72,11 @@ fn arms(place: &GaugePosition, usual_error: f64) -> Result<Option<Arms>, GaugeFa
         return Ok(None);
     };
     let error = error_mm.unwrap_or(usual_error);
-    let [pivot, gauge, bearing] = [pivot_mm, gauge_mm, bearing_mm].map(|typed| typed.number("mm"));
-    let (pivot, gauge, bearing) = (pivot?, gauge?, bearing?);
+    let along = |field: &'static str, typed: &Typed| {
+        typed.number("mm").map_err(|fault| GaugeFault::Typed(fault, Where::Named(field)))
+    };
+    let pivot = along("pivot_mm", pivot_mm)?;
+    let (gauge, bearing) = (along("gauge_mm", gauge_mm)?, along("bearing_mm", bearing_mm)?);
     let (gauge, bearing) = ((gauge - pivot).abs(), (bearing - pivot).abs());
     if [gauge, bearing, error].iter().any(|length| !limits::ALONG_SHAFT_MM.contains(length)) {
         return Err(GaugeFault::PlaceRefused);
@@ -91,13 +100,15 @@ fn limit(input: &GaugeInput, tables: &BenchTables, ratio: f64) -> Result<Limit, 
         }
     };
     if let Some(maker) = &input.maker_limit {
-        return known(LimitSource::Maker, maker.length_mm(input.unit)?);
+        let typed = maker.length_mm(input.unit);
+        let mm = typed.map_err(|fault| GaugeFault::Typed(fault, Where::Named("maker_limit")))?;
+        return known(LimitSource::Maker, mm);
     }
     match &input.bearing {
         Some(bearing) if input.support != Support::Rubber => {
-            let row = tables
-                .clearance(bearing.bore_mm.number_within("mm", &limits::DIAMETER_MM)?)
-                .ok_or(GaugeFault::BoreNotTabled)?;
+            let bore = bearing.bore_mm.number_within("mm", &limits::DIAMETER_MM);
+            let bore = bore.map_err(|fault| GaugeFault::Typed(fault, Where::Named("bore_mm")))?;
+            let row = tables.clearance(bore).ok_or(GaugeFault::BoreNotTabled)?;
             let [_, most_um] = row.of(bearing.group);
             known(LimitSource::InternalClearance, most_um / 1000.0)
         }
