@@ -4,6 +4,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { gzipSync } from "node:zlib";
 import { journey } from "./journey.mjs";
 import { openPhone } from "./stage.mjs";
 import { keyOf, stepsWith } from "./technician.mjs";
@@ -40,6 +41,18 @@ test("the first start is three screens, each with its way on in reach", async ()
   assert.ok(await inView("technician"));
   const screens = await phone.page.evaluate(() => document.documentElement.scrollHeight / innerHeight);
   assert.ok(screens <= 3.05, `${screens.toFixed(2)} screens`);
+});
+
+test("a first start fetches no more than 145 KB, packed", async (t) => {
+  const other = await openPhone(desk);
+  const sizes = [];
+  other.page.on("response", (response) => sizes.push(response.body().then((body) => gzipSync(body, { level: 9 }).length)));
+  await other.page.goto(desk.address);
+  await other.id("technician").waitFor();
+  const fetched = (await Promise.all(sizes)).reduce((all, one) => all + one, 0) / 1000;
+  await other.browser.close();
+  t.diagnostic(`${fetched.toFixed(1)} KB in ${sizes.length} answers`);
+  assert.ok(fetched > 50 && fetched <= 145, `${fetched.toFixed(1)} KB`);
 });
 
 test("the language changes without a restart, and no id is ever shown", async () => {
