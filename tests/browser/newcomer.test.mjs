@@ -191,6 +191,7 @@ test("what holds the car up stands above its safety checks and can be said anew"
   await tap("lift-said");
   await phone.page.waitForFunction(() => location.hash.endsWith("leave/lift"));
   await tap("leave");
+  await phone.page.waitForFunction(() => !location.hash.includes("/leave/"));
   await goTo(`#/visit/${visit}/gates/lift`);
   await tap("lift-platform");
 });

@@ -113,8 +113,8 @@ export function addressOf(standing: Standing): Address {
 }
 
 /**
- * The address where a visit is opened. Whoever opens one that is rated, and whose part somebody else entered, or too long
- * ago, is not at the car: what it came to is shown, and not the key that says nobody is under it.
+ * The address where a visit is opened. Whoever opens one that is rated, and whose part somebody else entered, or too
+ * long ago, is not at the car: what it came to is shown, and not the key that says nobody is under it.
  */
 export function openingOf(standing: Standing): Address {
   const { visit, position, gate_sets: sets, urgency } = standing;
