@@ -62,6 +62,32 @@ fn readings_have_both_bounds() {
     }
 }
 
+/// Whoever signs for a car that must not be driven has read the note: a slip of the finger is nobody's word.
+#[test]
+fn a_dot_or_a_short_swipe_is_no_signature() {
+    let (_folder, steady) = scratch();
+    let visit =
+        ask(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }))
+            .visit;
+    let sha256 = crate::support::note(&steady, &visit).sha256;
+    let sign = |strokes: Value| {
+        code(
+            &steady,
+            json!({ "ask": "sign", "visit": visit, "decision": "repair", "name": "", "locale": "en",
+                "note_sha256": sha256, "strokes": strokes }),
+        )
+    };
+    for (strokes, expected) in [
+        (json!([]), "signature-empty"),
+        (json!([[[0.5, 0.5]]]), "signature-empty"),
+        (json!([[[0.3, 0.5], [0.5, 0.5]]]), "signature-empty"),
+        (json!([[[0.1, 0.5], [1.5, 0.5]]]), "signature-refused"),
+        (json!([[[0.2, 0.4], [0.4, 0.7], [0.6, 0.3]]]), "ok"),
+    ] {
+        assert_eq!(sign(strokes.clone()), expected, "{strokes}");
+    }
+}
+
 /// One code stands for any of a dozen fields of the intake; the failure says which.
 #[test]
 fn a_refused_intake_names_its_field() {

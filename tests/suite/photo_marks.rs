@@ -224,7 +224,7 @@ fn a_marked_photo_outdates_the_receipt() {
     let photo = keep(&steady, &visit, 200);
     let (_, sha256) = note_photo(&steady, &visit);
     let sign = json!({ "ask": "sign", "visit": visit, "decision": "repair", "note_sha256": sha256, "locale": "en",
-        "strokes": [[[0.1, 0.1], [0.2, 0.2]]] });
+        "strokes": [[[0.1, 0.1], [0.5, 0.6]]] });
     assert!(!ask(&steady, sign).receipt.unwrap().outdated);
     assert!(ask(&steady, mark(&visit, &photo, json!([arrow()]))).receipt.unwrap().outdated);
 }

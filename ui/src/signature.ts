@@ -15,19 +15,9 @@ export function strokePath(stroke: readonly Point[], width: number, height: numb
   return points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${round(x * width)} ${round(y * height)}`).join('');
 }
 
-/** How long a line is at least, in shares of the pad's width, to be somebody's mark and not a slip of the finger. */
-const LEAST = 0.1;
-
-/** Whether more was written than a dot or a touch; what a signature is, the core decides. */
-export function isWritten(strokes: readonly (readonly Point[])[]): boolean {
-  let length = 0;
-  for (const stroke of strokes)
-    for (const [at, [x, y]] of stroke.entries()) {
-      const before = stroke[at - 1];
-      // The pad is twice as wide as high.
-      if (before) length += Math.hypot(x - before[0], (y - before[1]) / 2);
-    }
-  return length >= LEAST;
+/** Whether any line was drawn; whether it is a signature, the core says. */
+export function isDrawn(strokes: readonly (readonly Point[])[]): boolean {
+  return strokes.some((stroke) => stroke.length > 1);
 }
 
 function share(distance: number, whole: number): number {

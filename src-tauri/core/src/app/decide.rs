@@ -21,7 +21,7 @@ use crate::walk::{applies, bench, case, former, locks, relayout};
 
 use super::derive::{grave_steps, step_words_with};
 use super::fault::Refusal;
-use super::{devices, stale};
+use super::{devices, signature, stale};
 
 /// What a decision may look at.
 #[derive(Clone, Copy)]
@@ -379,11 +379,11 @@ pub fn sign(
     if given.note_sha256 != current {
         return Err(Refusal::NoteChanged);
     }
-    if given.strokes.iter().flatten().count() < 2 {
-        return Err(Refusal::SignatureEmpty);
-    }
     if limits::entry::signature(&given.strokes).is_err() {
         return Err(Refusal::SignatureRefused);
+    }
+    if !signature::is_written(&given.strokes) {
+        return Err(Refusal::SignatureEmpty);
     }
     if !line_fits(&given.name) {
         return Err(Refusal::NameTooLong);

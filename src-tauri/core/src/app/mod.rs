@@ -52,6 +52,7 @@ pub mod request;
 pub mod response;
 mod room;
 mod set_aside;
+mod signature;
 mod sought;
 mod stale;
 mod steady;
