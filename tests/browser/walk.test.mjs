@@ -116,6 +116,21 @@ test("the walk ends in DANGER, do not drive, with the loose seat first", async (
   assert.equal(await first.getAttribute("data-testid"), "cause-loose-seat");
 });
 
+test("the result says what to do next, in the finding's own order, before why", async () => {
+  const steps = phone.id("next-steps");
+  await steps.waitFor();
+  const said = await steps.getByRole("listitem").allInnerTexts();
+  assert.ok(said.length > 1, said.join(" "));
+  assert.match(said[0], /engine|drive/i);
+  const [next, why] = await Promise.all([steps, phone.id("reasons")].map((part) => part.evaluate((one) => one.getBoundingClientRect().top)));
+  assert.ok(next < why, `${next} is not above ${why}`);
+  await phone.page.evaluate(() => { location.hash = location.hash.replace("/result", "/finding"); });
+  await phone.page.locator("ol.next li").first().waitFor();
+  assert.deepEqual(said, await phone.page.locator("ol.next li").allInnerTexts());
+  await phone.page.goBack();
+  await steps.waitFor();
+});
+
 test("the finding is kept as a PDF that says so", async () => {
   await tap("go-finding");
   await tap("make-pdf");
