@@ -16,12 +16,14 @@ pub async fn ask<R: Runtime>(app: AppHandle<R>, request: Value) -> Result<Respon
     house::waiting(move || {
         let steady = house::steady(&app)?;
         let request = Request::deserialize(request).map_err(|_| Steady::unreadable())?;
-        if matches!(request, Request::Erase { .. }) {
-            // Outside the data folder, what is erased may wait to be shared, and the camera may have a copy of its own.
+        let erases = matches!(request, Request::Erase { .. });
+        let reply = steady.handle(request)?;
+        if erases {
+            // Outside the data folder, what was erased may wait to be shared, and the camera may have a copy of its own.
+            // Not before the core agreed: a wrong word erases nothing, and a photo there may be the only one.
             tauri_plugin_device::forget_shared(&app);
             camera::forget_old(&app);
         }
-        let reply = steady.handle(request)?;
         // Written as JSON here, and passed on as it is.
         serde_json::to_string(&reply).map(Response::new).map_err(|_| house::internal())
     })
