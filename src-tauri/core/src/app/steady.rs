@@ -300,10 +300,15 @@ impl Inner {
     /// Forgets whatever a request that panicked may have left half done.
     fn start_over(&mut self) {
         self.days_ago = 0;
-        self.at_hand = None;
         self.drawn = DrawnFor::default();
         // Where the disk cannot be read now, the request that follows says so.
-        let _ = self.learn();
+        let _ = self.ledger_changed();
+        if let Ok(workshop) = self.store.workshop() {
+            self.workshop = workshop;
+        }
+        if let Ok(asides) = self.store.asides() {
+            self.asides = asides;
+        }
     }
 
     /// A fault in the language of the screens; damage makes the next start look closely.
