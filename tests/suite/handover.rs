@@ -263,6 +263,18 @@ fn screens_carry_a_file_across() {
     }
 }
 
+/// What came to nothing takes no room.
+#[test]
+fn export_that_is_refused_leaves_no_file() {
+    let (folder, here) = scratch();
+    demo_visit(&here);
+    let unknown = "0191d2f0-0000-7000-8000-000000000001";
+    for _ in 0..2 {
+        assert_eq!(code(&here, json!({ "ask": "export", "visits": [unknown] })), "unknown-visit");
+    }
+    assert_eq!(std::fs::read_dir(folder.path().join("outgoing")).unwrap().count(), 0);
+}
+
 /// A person looks at one file while another is made, and not at the tenth before.
 #[test]
 fn latest_few_files_wait_to_be_fetched_and_none_of_an_erased_visit() {
