@@ -4,6 +4,7 @@ use std::os::unix::fs::symlink;
 use std::path::Path;
 use std::sync::Arc;
 
+use steady_core::app::backup::check;
 use steady_core::app::handover::Wanted;
 use steady_core::app::{Beside, Setup, Steady};
 
@@ -117,6 +118,44 @@ fn nothing_is_written_through_a_link() {
     std::fs::write(elsewhere.path().join("mine.jpg"), b"mine").unwrap();
     assert_eq!(steady.backup(backup.path(), &mut |_| {}).unwrap_err().code, "backup-link");
     assert_eq!(files(elsewhere.path()).len(), 1);
+}
+
+/// What the check leaves for the next backup was written through a link, and took a stranger's file.
+#[test]
+fn check_that_finds_damage_writes_through_no_link() {
+    let (_data, steady) = scratch();
+    small_visit(&steady, "TR 4417");
+    for link in ["unfinished", "files", "generations", "backup-lock"] {
+        let (backup, elsewhere) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
+        back_up(&steady, backup.path());
+        std::fs::write(&databases(backup.path())[0], b"rotten").unwrap();
+        let (path, there) = (backup.path().join(link), elsewhere.path().join("theirs"));
+        std::fs::rename(&path, &there).unwrap();
+        for name in ["proven-to", "list"].iter().filter(|_| there.is_dir()) {
+            std::fs::write(there.join(name), b"mine").unwrap();
+        }
+        symlink(&there, &path).unwrap();
+        let before = files(elsewhere.path());
+        let refused = check(backup.path(), &mut |_| {}).map(|_| ()).unwrap_err().code;
+        // A list of somebody else's is no list.
+        assert!(["backup-link", "backup-damaged"].contains(&refused.as_str()), "{link}: {refused}");
+        assert_eq!(files(elsewhere.path()), before, "{link}");
+    }
+}
+
+/// Two at once: what the one lets go, the other would miss.
+#[test]
+fn backup_and_check_wait_for_nobody_who_is_at_work_there() {
+    let (_data, steady) = scratch();
+    small_visit(&steady, "TR 4417");
+    let backup = tempfile::tempdir().unwrap();
+    back_up(&steady, backup.path());
+    let lock = std::fs::File::options().write(true).open(backup.path().join("backup-lock")).unwrap();
+    lock.lock().unwrap();
+    refused(&steady, backup.path(), "backup-busy");
+    assert_eq!(check(backup.path(), &mut |_| {}).unwrap_err().code, "backup-busy");
+    lock.unlock().unwrap();
+    assert!(check(backup.path(), &mut |_| {}).unwrap().damaged.is_empty());
 }
 
 /// A bare copy becomes the first generation's folder, once that stands; what is in it and not here is not lost.

@@ -6,7 +6,7 @@ use std::path::Path;
 use serde::Serialize;
 
 use super::list::Object;
-use super::place::{self, LISTS};
+use super::place::{self, Held, LISTS};
 use super::proving::ALL;
 use super::{Progress, read};
 use crate::store::fault::StoreFault;
@@ -33,11 +33,14 @@ pub struct Damage {
 }
 
 /// Reads back every file that a generation names. Where one is damaged, the next backup proves all that it could
-/// write anew.
+/// write anew. No backup is made here meanwhile: what it lets go would read as missing.
 ///
 /// # Errors
-/// As [`read::generations`].
+/// As [`read::generations`]; [`super::fault::BackupFault::Busy`] and [`super::fault::BackupFault::Link`].
 pub fn check(root: &Path, progress: &mut dyn FnMut(Progress)) -> Result<Checked, StoreFault> {
+    // What is no backup is told so, and nothing is written to it.
+    read::generations(root)?;
+    let held = Held::new(root)?;
     let lists = read::generations(root)?;
     let mut needed: BTreeMap<Object, Vec<String>> = BTreeMap::new();
     for list in &lists.sound {
@@ -59,8 +62,7 @@ pub fn check(root: &Path, progress: &mut dyn FnMut(Progress)) -> Result<Checked,
         progress(Progress { done, of });
     }
     if !damaged.is_empty() {
-        // On a disk that takes nothing, only what stands in turn is proven.
-        let _ = place::doubt(root, ALL);
+        held.doubt(ALL);
     }
     Ok(Checked { generations: lists.sound.len() as u64, files: of, damaged })
 }

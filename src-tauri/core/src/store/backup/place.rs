@@ -192,7 +192,7 @@ impl BackupFolder {
     /// # Errors
     /// What the file system says.
     pub fn set_proven_to(&self, sha256: &str) -> Result<(), StoreFault> {
-        doubt(&self.root, sha256)
+        prove_from(&self.root, sha256)
     }
 
     /// Length of a file of the store, whatever its content.
@@ -347,11 +347,38 @@ impl BackupFolder {
     }
 }
 
-/// Leaves behind which photo of a backup the next one is to be proven.
-///
-/// # Errors
-/// What the file system says.
-pub fn doubt(root: &Path, proven_to: &str) -> Result<(), StoreFault> {
+/// A backup's folder, held while it is only read: nobody removes what is about to be looked at.
+#[derive(Debug)]
+pub struct Held {
+    root: PathBuf,
+    /// None where the disk takes no file, and so no backup either.
+    lock: Option<File>,
+}
+
+impl Held {
+    /// Holds the folder of a backup, in which nothing of its own leads elsewhere.
+    ///
+    /// # Errors
+    /// [`BackupFault::Busy`], [`BackupFault::Link`].
+    pub fn new(root: &Path) -> Result<Self, StoreFault> {
+        no_link_of([MARKER, LISTS, FILES, PASSING, LOCK].iter(), root)?;
+        match lock(root) {
+            Ok(lock) => Ok(Self { root: root.to_owned(), lock: Some(lock) }),
+            Err(fault @ StoreFault::Backup(_)) => Err(fault),
+            Err(_) => Ok(Self { root: root.to_owned(), lock: None }),
+        }
+    }
+
+    /// Leaves behind which photo the next one is to be proven, where the disk takes it.
+    pub fn doubt(&self, proven_to: &str) {
+        if self.lock.is_some() {
+            // On a full disk only what stands in turn is proven.
+            let _ = prove_from(&self.root, proven_to);
+        }
+    }
+}
+
+fn prove_from(root: &Path, proven_to: &str) -> Result<(), StoreFault> {
     let passing = root.join(PASSING).join(PROVEN_TO);
     folders::write_by(&root.join(PROVEN_TO), &passing, proven_to.as_bytes()).map_err(StoreFault::file)
 }
@@ -484,10 +511,12 @@ fn is_what_it_says(path: &Path, name: &str) -> Result<bool, StoreFault> {
 
 /// Refuses a folder in which what an earlier form of backup had leads elsewhere: what lies there is not ours.
 fn no_link_among(root: &Path) -> Result<(), StoreFault> {
+    no_link_of([DATABASE, MARKER, LISTS, FILES, PASSING, LOCK].iter().chain(&MIRRORED), root)
+}
+
+fn no_link_of<'a>(mut names: impl Iterator<Item = &'a &'a str>, root: &Path) -> Result<(), StoreFault> {
     let is_link = |name: &&str| fs::symlink_metadata(root.join(name)).is_ok_and(|found| found.is_symlink());
-    let names = [DATABASE, MARKER, LISTS, FILES, PASSING, LOCK];
-    let found = names.iter().chain(&MIRRORED).any(is_link);
-    if found { Err(BackupFault::Link.into()) } else { Ok(()) }
+    if names.any(is_link) { Err(BackupFault::Link.into()) } else { Ok(()) }
 }
 
 fn make_folder(folder: &Path) -> Result<(), StoreFault> {
