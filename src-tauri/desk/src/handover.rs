@@ -2,7 +2,7 @@
 //! for the person at the terminal.
 
 use std::fs::File;
-use std::io::{self, BufReader, BufWriter};
+use std::io::{self, BufReader, BufWriter, Seek as _};
 use std::path::Path;
 
 use serde_json::{Value, json};
@@ -26,13 +26,13 @@ pub fn run(task: &Task) -> Result<(), Failure> {
     let (said, json) = match task {
         Task::Verify { file, json } => (verified(&verify(&mut opened(file)?)?), *json),
         Task::Export(wanted) => (exported(wanted)?, wanted.how.json),
-        Task::Import { file, look: true, new, how } => {
-            let preview = |steady: &Steady| Ok(previewed(&steady.preview(&mut opened(file)?)?));
-            (house::in_begun(how.data.as_deref(), Begin::new(*new), preview)?, how.json)
-        }
-        Task::Import { file, look: false, new, how } => {
-            let import = |steady: &Steady| Ok(imported(&steady.import(&mut opened(file)?)?));
-            (house::in_begun(how.data.as_deref(), Begin::new(*new), import)?, how.json)
+        Task::Import { file, look, yes, new, how } => {
+            let work = |steady: &Steady| match (look, yes) {
+                (true, _) => Ok(previewed(&steady.preview(&mut opened(file)?)?)),
+                (false, true) => Ok(imported(&steady.import(&mut opened(file)?)?)),
+                (false, false) => taken_in(steady, opened(file)?),
+            };
+            (house::in_begun(how.data.as_deref(), Begin::new(*new), work)?, how.json)
         }
         Task::Erase { visit, word, how } => (erased(&there(how)?, visit, word)?, how.json),
         Task::Backup { folder, list: true, how, .. } => (backup::listed(folder)?, how.json),
@@ -92,14 +92,15 @@ fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
             "Name a file that exists and that you may read.",
         ));
     }
-    let unreadable = |error: &io::Error| {
-        fault::failure(
-            "handover-unreadable",
-            format!("the file: {}", fault::cause(error)),
-            "Name a file that exists and that you may read.",
-        )
-    };
     File::open(path).map(BufReader::new).map_err(|error| unreadable(&error))
+}
+
+fn unreadable(error: &io::Error) -> Failure {
+    fault::failure(
+        "handover-unreadable",
+        format!("the file: {}", fault::cause(error)),
+        "Name a file that exists and that you may read.",
+    )
 }
 
 fn write(beside: &Beside, wanted: Wanted<'_>, mut output: Output) -> Result<Exported, Failure> {
@@ -146,6 +147,22 @@ fn export_said(made: &Exported, out: &Path) -> Said {
     Said { value: json!(made), lines }
 }
 
+/// Shows what a file would change, and takes it in once a person at the terminal agreed to that.
+fn taken_in(steady: &Steady, mut file: BufReader<File>) -> Result<Said, Failure> {
+    let told = steady.preview(&mut file)?;
+    say::aside(&preview_lines(&told).join("\n"));
+    if house::asked("Take this in? [y/N]") != Some(true) {
+        return Err(fault::failure(
+            "import-not-agreed",
+            "nothing was taken in: nobody agreed to it",
+            "Answer y at a terminal, or give --yes once you have read what it would change.",
+        ));
+    }
+    // The same open file: another of its name was not agreed to.
+    file.rewind().map_err(|error| unreadable(&error))?;
+    Ok(imported(&steady.import(&mut file)?))
+}
+
 fn imported(done: &Imported) -> Said {
     Said { value: json!(done), lines: import_lines(done) }
 }
@@ -190,14 +207,19 @@ fn verified(told: &Verified) -> Said {
 }
 
 fn previewed(told: &Preview) -> Said {
+    let lines = preview_lines(told).into_iter().chain(["Nothing was taken in.".to_owned()]).collect();
+    Said { value: json!(told), lines }
+}
+
+/// Who sends a file and what it would change.
+fn preview_lines(told: &Preview) -> Vec<String> {
     let Preview { sender, visits, imported, .. } = told;
     let mut lines =
         vec![format!("Sent by the device with the code {}, {}", sender.code, devices::trust(sender))];
     lines.extend(visits.iter().map(would_change));
     lines.extend(imported.set_apart.iter().map(apart));
+    lines.push(format!("{} new entries, {} photos.", imported.entries, imported.photos));
     lines
-        .push(format!("{} new entries, {} photos. Nothing was taken in.", imported.entries, imported.photos));
-    Said { value: json!(told), lines }
 }
 
 fn would_change(visit: &PreviewVisit) -> String {

@@ -131,15 +131,18 @@ pub fn data_dir(given: Option<&Path>, begin: Begin) -> Result<PathBuf, Failure> 
     Ok(named.to_owned())
 }
 
-/// Asks the person at the terminal; where there is none, nobody agreed.
+/// Where there is no terminal, nobody agreed.
 fn agreed(folder: &Path) -> bool {
+    let there = format!("There are no visits of Steady in {}.", folder.display());
+    asked(&format!("{there} Begin a new data folder there? [y/N]")) == Some(true)
+}
+
+/// Asks the person at the terminal; none where there is no terminal.
+pub fn asked(question: &str) -> Option<bool> {
     if !(stdin().is_terminal() && stderr().is_terminal()) {
-        return false;
+        return None;
     }
-    say::aside(&format!(
-        "There are no visits of Steady in {}. Begin a new data folder there? [y/N]",
-        folder.display()
-    ));
+    say::aside(question);
     let mut answer = String::new();
-    stdin().read_line(&mut answer).is_ok() && matches!(answer.trim(), "y" | "Y" | "yes")
+    Some(stdin().read_line(&mut answer).is_ok() && matches!(answer.trim(), "y" | "Y" | "yes"))
 }

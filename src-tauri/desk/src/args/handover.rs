@@ -13,7 +13,8 @@ use super::paper;
 pub enum Task {
     /// Write visits, all of them if none is named, into a signed handover file
     Export(Export),
-    /// Take in a handover file; what is here already grows by what is new, and a visit that is not proven is left outside
+    /// Take in a handover file, after showing what it would change and asking; what is here already grows by what is new,
+    /// and a visit that is not proven is left outside
     Import {
         /// The handover file
         #[arg(value_name = "FILE.steady")]
@@ -21,6 +22,9 @@ pub enum Task {
         /// Only say who sends it and what it would change; take nothing in
         #[arg(long)]
         look: bool,
+        /// Take it in without showing and asking first: for scripts
+        #[arg(long, conflicts_with = "look")]
+        yes: bool,
         /// Begin a new data folder where none of that name is there
         #[arg(long)]
         new: bool,

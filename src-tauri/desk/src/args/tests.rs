@@ -127,12 +127,18 @@ fn visits_are_handed_over_erased_and_kept_safe() {
     check("export --out a.steady --papers --lang fr --sheet us-letter", Task::Export(french));
     check(
         "import a.steady --data d",
-        Task::Import { file: "a.steady".into(), look: false, new: false, how: how(Some("d"), false) },
+        Task::Import {
+            file: "a.steady".into(),
+            look: false,
+            yes: false,
+            new: false,
+            how: how(Some("d"), false),
+        },
     );
-    check(
-        "import a.steady --look",
-        Task::Import { file: "a.steady".into(), look: true, new: false, how: How::default() },
-    );
+    let import =
+        |look, yes| Task::Import { file: "a.steady".into(), look, yes, new: false, how: How::default() };
+    check("import a.steady --look", import(true, false));
+    check("import a.steady --yes", import(false, true));
     check("verify a.steady --json", Task::Verify { file: "a.steady".into(), json: true });
     let erase = Task::Erase { visit: "v".into(), word: "TR-1".into(), how: How::default() };
     check("erase v --confirm TR-1", erase);

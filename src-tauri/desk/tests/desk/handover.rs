@@ -2,7 +2,7 @@
 
 use std::fs;
 use std::path::Path;
-use std::process::Command;
+use std::process::{Command, Stdio};
 
 use serde_json::Value;
 
@@ -57,20 +57,39 @@ fn visit_goes_from_one_folder_to_another_and_stays_erased() {
     assert!(said.contains("not yet confirmed") && said.contains(&format!("{visit} ")), "{said}");
     assert!(said.contains("new here, ") && said.contains("Nothing was taken in"), "{said}");
     assert_eq!(json(&["import", &file, "--look", "--data", &there, "--json"])["visits"][0]["is_new"], true);
-    let taken = json(&["import", &file, "--data", &there, "--new", "--json"]);
+    let taken = json(&["import", &file, "--yes", "--data", &there, "--new", "--json"]);
     assert_eq!(taken["taken"][0], visit.as_str());
     assert!(taken["photos"].as_u64() > Some(0));
-    assert_eq!(json(&["import", &file, "--data", &there, "--json"])["unchanged"], 1);
+    assert_eq!(json(&["import", &file, "--yes", "--data", &there, "--json"])["unchanged"], 1);
     refused(&["erase", &visit, "--confirm", "wrong", "--data", &there], "erase-word-differs");
     let word = visit.rsplit('-').next().expect("a last block");
     assert_eq!(done(&["erase", &visit, "--confirm", word, "--data", &there]), "Erased for good.\n");
-    refused(&["import", &file, "--data", &there], "visit-erased");
+    refused(&["import", &file, "--yes", "--data", &there], "visit-erased");
     refused(&["export", &visit, "--out", &file, "--data", &there], "out-exists");
     refused(&["export", &visit, "--out", &file, "--replace", "--data", &there], "visit-erased");
     assert!(
         json(&["verify", &file, "--json"])["visits"][0] == visit.as_str(),
         "a refused export keeps the old file"
     );
+}
+
+/// Where nobody can be asked, nobody agreed: what it would change is shown, and that is all.
+#[test]
+fn file_is_shown_before_it_is_taken_in() {
+    let bench = Bench::new();
+    let (here, there, file) = (bench.path("here"), bench.path("there"), bench.path("a.steady"));
+    let visit = demo(&here);
+    done(&["export", "--out", &file, "--data", &here]);
+    for json in [&["--json"][..], &[]] {
+        let words = [&["import", &file, "--data", &there, "--new"][..], json].concat();
+        let output = Command::new(STEADY).args(&words).stdin(Stdio::null()).output().expect("it starts");
+        let said = String::from_utf8_lossy(&output.stderr);
+        assert_eq!((output.status.code(), output.stdout.len()), (Some(2), 0), "{said}");
+        assert!(said.contains("Sent by the device") && said.contains(&format!("{visit} ")), "{said}");
+        assert!(said.contains("\nimport-not-agreed: ") && said.contains("--yes"), "{said}");
+        assert!(!Path::new(&there).exists(), "nothing is begun for it either");
+    }
+    assert_eq!(json(&["import", &file, "--yes", "--data", &there, "--new", "--json"])["taken"][0], visit);
 }
 
 #[test]
@@ -85,6 +104,7 @@ fn changed_file_is_refused_with_the_part_named() {
     fs::write(&file, &bytes).expect("the file is changed");
     refused(&["verify", &file], "handover-changed");
     refused(&["import", &file, "--data", &bench.path("there"), "--new"], "handover-changed");
+    refused(&["import", &file, "--yes", "--data", &bench.path("there"), "--new"], "handover-changed");
     assert!(!Path::new(&bench.path("there")).exists(), "a folder that was begun for it goes again");
     fs::write(&file, b"no zip").expect("the file is changed");
     refused(&["verify", &file], "handover-unknown");
@@ -160,7 +180,7 @@ fn devices_are_decided_about_and_an_import_is_taken_back() {
     let (here, there, file) = (bench.path("here"), bench.path("there"), bench.path("a.steady"));
     let visit = demo(&here);
     done(&["export", &visit, "--out", &file, "--data", &here]);
-    done(&["import", &file, "--data", &there, "--new"]);
+    done(&["import", &file, "--yes", "--data", &there, "--new"]);
     let own = json(&["devices", "--data", &here, "--json"]);
     let (id, code) =
         (own["own"]["device"].as_str().expect("an id"), own["own"]["code"].as_str().expect("a code"));
