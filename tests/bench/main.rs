@@ -12,6 +12,7 @@
 mod alone;
 mod backup;
 mod bore;
+mod devices;
 mod handover;
 mod papers;
 mod photos;
@@ -54,6 +55,7 @@ fn main() {
     };
     section("answers", &|| answers_beside_bare_inserts(folder));
     section("visits", &|| visit_of_500_entries(folder));
+    section("devices", &|| devices::measure(folder));
     section("list", &|| list_of_10_000_visits(folder));
     section("bore", &bore::rows);
     section("photos", &|| photos::measure(folder));
@@ -162,7 +164,7 @@ fn visit_of_500_entries(folder: &Path) {
         look(&other);
         timed(&mut times, || look(&visit));
     }
-    report("opening a visit of 500 entries, chain checked", times);
+    report("opening a visit of 500 entries by one device", times);
     let mut times = Vec::new();
     for _ in 0..SAMPLES {
         timed(&mut times, || look(&visit));
