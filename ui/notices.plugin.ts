@@ -1,10 +1,10 @@
 // What others made and what comes with it: `notices.txt` beside the screens, with the licences of every crate of the
-// programs and every npm package of the page, and a list for machines (CycloneDX 1.5) in `target/sbom`. Both are made
-// of what is built in, each time: crates by Cargo's own resolution for one system (`STEADY_TARGET`, else this one), npm
-// packages by the modules that are in the page.
+// programs and every npm package of the page, and a list for machines (CycloneDX 1.5) in `target/sbom`, with the sums
+// that the locks hold and with what needs what. Both are made of what is built in, each time: crates by Cargo's own
+// resolution for one system (`STEADY_TARGET`, else this one), npm packages by the modules that are in the page.
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join, resolve } from 'node:path';
+import { dirname, join, relative, resolve } from 'node:path';
 import type { Plugin } from 'vite';
 
 /** Something that others made. */
@@ -13,10 +13,16 @@ interface Part {
   version: string;
   /** As its package says, mostly in the words of SPDX. */
   licence: string;
-  /** Package URL. */
+  /** Package URL; none of what comes from no registry. */
   purl: string;
   /** Where its licence is looked for. */
   folder: string;
+  /** The sum that its lock names, hex. */
+  sum?: { alg: 'SHA-256' | 'SHA-512'; content: string };
+  /** What it needs, by package URL. */
+  needs: string[];
+  /** The programs or the page ask for it themselves. */
+  asked: boolean;
 }
 
 interface Package {
@@ -43,7 +49,7 @@ export function notices(top: string): Plugin {
     apply: 'build',
     generateBundle(_, bundle) {
       const modules = Object.values(bundle).flatMap((file) => (file.type === 'chunk' ? file.moduleIds : []));
-      const parts = [...crates(root), ...packages(modules), ...fonts(root)];
+      const parts = [...crates(root), ...packages(root, modules), ...fonts(root)];
       parts.sort(
         (one, other) => one.name.localeCompare(other.name, 'en') || one.version.localeCompare(other.version, 'en'),
       );
@@ -55,11 +61,15 @@ export function notices(top: string): Plugin {
   };
 }
 
+/** The system that is built for. */
+function system(): string {
+  const told = () => execFileSync('rustc', ['-vV'], { encoding: 'utf8' });
+  return process.env.STEADY_TARGET ?? /^host: (.+)$/m.exec(told())?.[1] ?? '';
+}
+
 /** The crates of both programs, build tools left out. */
 function crates(root: string): Part[] {
-  const host = () => /^host: (.+)$/m.exec(execFileSync('rustc', ['-vV'], { encoding: 'utf8' }))?.[1] ?? '';
-  const target = process.env.STEADY_TARGET ?? host();
-  const words = ['metadata', '--locked', '--format-version', '1', '--filter-platform', target];
+  const words = ['metadata', '--locked', '--format-version', '1', '--filter-platform', system()];
   const told = execFileSync('cargo', words, {
     cwd: root,
     encoding: 'utf8',
@@ -67,52 +77,99 @@ function crates(root: string): Part[] {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const { packages, resolve: tree } = JSON.parse(told) as Metadata;
+  const byId = new Map(packages.map((each) => [each.id, each]));
+  const needs = new Map(
+    tree.nodes.map(({ id, deps }) => [
+      id,
+      deps.filter(({ dep_kinds }) => dep_kinds.some(({ kind }) => kind === null)).map(({ pkg }) => pkg),
+    ]),
+  );
   const built = new Set<string>();
   const open = packages.filter(({ name, source }) => source === null && PROGRAMS.includes(name)).map(({ id }) => id);
   while (open.length > 0) {
     const id = open.pop() ?? '';
     if (built.has(id)) continue;
     built.add(id);
-    const node = tree.nodes.find((each) => each.id === id);
-    for (const { pkg, dep_kinds } of node?.deps ?? []) if (dep_kinds.some(({ kind }) => kind === null)) open.push(pkg);
+    open.push(...(needs.get(id) ?? []));
   }
+  const isOurs = (id: string) => byId.get(id)?.source === null;
+  const asked = new Set([...built].filter(isOurs).flatMap((id) => needs.get(id) ?? []));
+  const purl = ({ name, version }: Package) => `pkg:cargo/${name}@${version}`;
+  const sums = crateSums(root);
   return packages
-    .filter(({ id, source }) => source !== null && built.has(id))
-    .map(({ name, version, license, manifest_path }) => ({
-      name,
-      version,
-      licence: license ?? '',
-      purl: `pkg:cargo/${name}@${version}`,
-      folder: dirname(manifest_path),
+    .filter(({ id }) => built.has(id) && !isOurs(id))
+    .map((each) => ({
+      name: each.name,
+      version: each.version,
+      licence: each.license ?? '',
+      purl: purl(each),
+      folder: dirname(each.manifest_path),
+      sum: sums.get(`${each.name} ${each.version}`),
+      needs: (needs.get(each.id) ?? []).flatMap((id) => byId.get(id) ?? []).map(purl),
+      asked: asked.has(each.id),
     }));
 }
 
+/** The sums in Cargo's lock, by name and version. */
+function crateSums(root: string): Map<string, Part['sum']> {
+  const lock = readFileSync(join(root, 'Cargo.lock'), 'utf8');
+  const row = /^name = "(.+)"\nversion = "(.+)"\nsource = ".+"\nchecksum = "([0-9a-f]{64})"$/gm;
+  return new Map(
+    [...lock.matchAll(row)].map(([, name, version, content]) => [
+      `${name ?? ''} ${version ?? ''}`,
+      { alg: 'SHA-256', content: content ?? '' },
+    ]),
+  );
+}
+
+interface Locked {
+  integrity?: string;
+  dependencies?: Record<string, string>;
+}
+
 /** The npm packages that the page's modules are of. */
-function packages(modules: string[]): Part[] {
+function packages(root: string, modules: string[]): Part[] {
   const folders = new Set(
     modules
       .map((id) => /^\0?(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1])
       .filter((folder) => folder !== undefined),
   );
-  return [...folders].map((folder) => {
-    const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Record<
-      string,
-      string
-    >;
+  const lock = JSON.parse(readFileSync(join(root, 'ui/package-lock.json'), 'utf8')) as {
+    packages: Record<string, Locked>;
+  };
+  const ours = JSON.parse(readFileSync(join(root, 'ui/package.json'), 'utf8')) as {
+    dependencies?: Record<string, string>;
+    devDependencies?: Record<string, string>;
+  };
+  const asked = new Set(Object.keys({ ...ours.dependencies, ...ours.devDependencies }));
+  const found = [...folders].map((folder) => {
+    const own = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Record<string, string>;
+    const { name = '', version = '', license = '' } = own;
+    const locked = lock.packages[relative(join(root, 'ui'), folder).replaceAll('\\', '/')];
+    const sum = /^sha512-(.+)$/.exec(locked?.integrity ?? '')?.[1];
     return {
-      name: name ?? '',
-      version: version ?? '',
-      licence: license ?? '',
-      purl: `pkg:npm/${(name ?? '').replace('@', '%40')}@${version ?? ''}`,
+      name,
+      version,
+      licence: license,
+      purl: `pkg:npm/${name.replace('@', '%40')}@${version}`,
       folder,
+      sum: sum ? { alg: 'SHA-512' as const, content: Buffer.from(sum, 'base64').toString('hex') } : undefined,
+      needs: Object.keys(locked?.dependencies ?? {}),
+      asked: asked.has(name),
     };
   });
+  // Only what is in the page itself.
+  return found.map((part) => ({
+    ...part,
+    needs: found.filter(({ name }) => part.needs.includes(name)).map(({ purl }) => purl),
+  }));
 }
 
 /** The papers' letters. */
 function fonts(root: string): Part[] {
   const folder = join(root, 'src-tauri/papers/fonts');
-  return [{ name: 'Noto Sans and Noto Emoji (fonts)', version: '', licence: 'OFL-1.1', purl: '', folder }];
+  const name = 'Noto Sans and Noto Emoji (fonts)';
+  return [{ name, version: '', licence: 'OFL-1.1', purl: '', folder, needs: [], asked: true }];
 }
 
 /** The parts in order, then every text once, with the parts that carry it. */
@@ -139,21 +196,29 @@ function licences({ folder }: Part): string[] {
 
 function sbom(root: string, parts: Part[]): unknown {
   const version = /^version = "(.+)"$/m.exec(readFileSync(join(root, 'Cargo.toml'), 'utf8'))?.[1] ?? '';
-  const components = parts
-    .filter(({ purl }) => purl !== '')
-    .map(({ name, version: of, licence, purl }) => ({
-      type: 'library',
-      'bom-ref': purl,
-      name,
-      version: of,
-      purl,
-      licenses: [{ expression: licence.replaceAll('/', ' OR ') }],
-    }));
+  const listed = parts.filter(({ purl }) => purl !== '');
+  const components = listed.map(({ name, version: of, licence, purl, sum }) => ({
+    type: 'library',
+    'bom-ref': purl,
+    name,
+    version: of,
+    purl,
+    hashes: sum ? [sum] : [],
+    licenses: [{ expression: licence.replaceAll('/', ' OR ') }],
+  }));
+  const asked = listed.filter((part) => part.asked).map(({ purl }) => purl);
   return {
     bomFormat: 'CycloneDX',
     specVersion: '1.5',
     version: 1,
-    metadata: { component: { type: 'application', 'bom-ref': 'steady', name: 'steady', version } },
+    metadata: {
+      component: { type: 'application', 'bom-ref': 'steady', name: 'steady', version },
+      properties: [{ name: 'steady:built-for', value: system() }],
+    },
     components,
+    dependencies: [
+      { ref: 'steady', dependsOn: asked },
+      ...listed.map(({ purl, needs }) => ({ ref: purl, dependsOn: [...new Set(needs)] })),
+    ],
   };
 }

@@ -37,6 +37,17 @@ test("the workshop enters its particulars, and a number that could be two is ref
   assert.equal(await id("length-thou").getAttribute("aria-pressed"), "true");
 });
 
+test("what others made and its licences can be read in the app", async () => {
+  const { page, id } = phone;
+  await page.goto(`${desk.origin}/#/settings`);
+  await id("notices").locator("summary").click();
+  await id("notices-text").waitFor();
+  const text = await id("notices-text").innerText();
+  for (const word of ["rusqlite ", "svelte ", "Permission is hereby granted", "SIL OPEN FONT LICENSE"])
+    assert.ok(text.includes(word), word);
+  await accessible("the notices");
+});
+
 test("a note without a rating names the workshop and speaks of no repair", async () => {
   const { page, id } = phone;
   await page.goto(`${desk.origin}/#/`);

@@ -7,7 +7,7 @@ venv=target/reference-venv
 python="$venv/bin/python"
 [ -x "$python" ] || python3 -m venv "$venv"
 "$python" -m pip install --quiet --disable-pip-version-check --requirement tests/reference/requirements.txt
-cargo build --quiet --workspace --bin steady --bin taker --example reference
+cargo build --locked --quiet --workspace --bin steady --bin taker --example reference
 target/debug/examples/reference > target/reference-numbers.json
 "$python" tests/reference/sorting.py target/reference-numbers.json
 "$python" tests/reference/photos.py target/debug/taker

@@ -326,3 +326,142 @@ fn window_holds_no_client_but_the_one_of_tauris_own_development() {
         assert_eq!(askers, ["tauri"], "{target}");
     }
 }
+
+/// The packages of a program with their versions, build tools left out, without ours.
+fn foreign(program: &str, target: &str) -> BTreeSet<String> {
+    let told =
+        cargo(&["tree", "--package", program, "--edges", "normal", "--target", target, "--prefix", "none"]);
+    let package = |line: &str| {
+        let mut words = line.split(' ');
+        let (name, version) = (words.next()?, words.next()?.strip_prefix('v')?);
+        // Ours stand with their folder.
+        (!line.contains(" (/")).then(|| format!("{name} {version}"))
+    };
+    told.lines().filter_map(package).collect()
+}
+
+fn built(path: &str) -> String {
+    let read = std::fs::read_to_string(root().join(path));
+    read.unwrap_or_else(|_| panic!("{path} is made with the screens: npm --prefix ui run build"))
+}
+
+/// For people: who made what is built in, and under which licence.
+#[test]
+fn notices_name_every_package_that_is_built_in() {
+    let (notices, bill) = (built("ui/dist/notices.txt"), bill());
+    let (list, texts) = notices.split_once("\n\n").unwrap();
+    let licences: BTreeMap<&str, &str> =
+        list.lines().map(|line| line.rsplit_once(": ").unwrap_or_else(|| panic!("{line}"))).collect();
+    for package in built_in(&bill) {
+        let licence = licences.get(package.as_str()).unwrap_or_else(|| panic!("{package} is not named"));
+        assert!(licence.len() > 2, "{package} comes under {licence:?}");
+    }
+    let fonts = licences.keys().any(|name| name.contains("Noto Sans"));
+    let page = licences.keys().any(|name| name.starts_with("svelte "));
+    assert!(fonts && page, "the papers' letters and the page's packages");
+    for text in ["Permission is hereby granted", "Apache License", "SIL OPEN FONT LICENSE"] {
+        assert!(texts.contains(text), "{text}");
+    }
+}
+
+fn bill() -> Value {
+    serde_json::from_str(&built("target/sbom/steady.cdx.json")).unwrap()
+}
+
+/// What both programs hold, on the system that the bill was made for.
+fn built_in(bill: &Value) -> BTreeSet<String> {
+    let target = bill["metadata"]["properties"][0]["value"].as_str().unwrap();
+    let all: BTreeSet<String> =
+        ["steady", "steady-app"].iter().flat_map(|program| foreign(program, target)).collect();
+    assert!(all.len() > 300, "nothing to look at");
+    all
+}
+
+/// For machines: each package once, with the sum its lock names, and what needs what from the program down.
+#[test]
+fn bill_of_materials_holds_every_package_its_sum_and_what_it_needs() {
+    let bill = bill();
+    assert_eq!((&bill["bomFormat"], &bill["specVersion"]), (&"CycloneDX".into(), &"1.5".into()));
+    let lock: toml::Table = std::fs::read_to_string(root().join("Cargo.lock")).unwrap().parse().unwrap();
+    let sum = |row: &toml::Value| {
+        let word = |field: &str| row.get(field).and_then(toml::Value::as_str);
+        Some((format!("{} {}", word("name")?, word("version")?), word("checksum")?.to_owned()))
+    };
+    let sums: BTreeMap<String, String> = lock["package"].as_array().unwrap().iter().filter_map(sum).collect();
+    let (mut crates, mut listed) = (BTreeSet::new(), BTreeSet::new());
+    for part in bill["components"].as_array().unwrap() {
+        let [name, version, purl] = ["name", "version", "purl"].map(|field| part[field].as_str().unwrap());
+        let (name, hash) = (format!("{name} {version}"), &part["hashes"][0]);
+        if purl.starts_with("pkg:cargo/") {
+            assert_eq!(
+                (&hash["alg"], hash["content"].as_str()),
+                (&"SHA-256".into(), sums.get(&name).map(String::as_str)),
+                "{name}"
+            );
+            crates.insert(name);
+        } else {
+            assert!(purl.starts_with("pkg:npm/"), "{purl}");
+            let sum = hash["content"].as_str().unwrap();
+            assert_eq!((&hash["alg"], sum.len()), (&"SHA-512".into(), 128), "{name}");
+        }
+        assert!(listed.insert(purl.to_owned()), "{purl} stands twice");
+    }
+    let lacking: Vec<String> = built_in(&bill).difference(&crates).cloned().collect();
+    assert!(lacking.is_empty(), "not in the bill, build the screens anew: {lacking:?}");
+    let needs: BTreeMap<&str, Vec<&str>> = bill["dependencies"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|row| {
+            let on = row["dependsOn"].as_array().unwrap().iter().map(|purl| purl.as_str().unwrap());
+            (row["ref"].as_str().unwrap(), on.collect())
+        })
+        .collect();
+    let (mut reached, mut open) = (BTreeSet::new(), vec!["steady"]);
+    while let Some(purl) = open.pop() {
+        if purl != "steady" && !reached.insert(purl.to_owned()) {
+            continue;
+        }
+        open.extend(needs.get(purl).unwrap_or_else(|| panic!("{purl} is needed and not listed")));
+    }
+    assert_eq!(reached, listed, "all of it is needed by something");
+}
+
+/// Whoever has the package has them beside it, without starting anything.
+#[test]
+fn notices_go_into_every_package() {
+    let conf: Value =
+        serde_json::from_str(&std::fs::read_to_string(root().join("src-tauri/tauri.conf.json")).unwrap())
+            .unwrap();
+    assert_eq!(conf["bundle"]["resources"]["../ui/dist/notices.txt"], "notices.txt");
+}
+
+/// What builds something builds what the lock names: each command that a script, a text or a hint tells.
+#[test]
+fn every_build_that_is_told_is_locked() {
+    let mut told = 0;
+    for path in [
+        "README.md",
+        "DEVELOPERS.md",
+        "src-tauri/desk/README.md",
+        "src-tauri/desk/src/serve/files.rs",
+        "src-tauri/gen/README.md",
+        "tests/reference/run.sh",
+    ] {
+        let text = std::fs::read_to_string(root().join(path)).unwrap().replace("\n   ", " ");
+        for line in text.lines() {
+            for build in
+                ["cargo build", "cargo install", "tauri android build", "tauri ios dev", "tauri ios build"]
+            {
+                for (at, _) in line.match_indices(build) {
+                    // To the end of the command: a bracket, a quote, or another command.
+                    let rest = &line[at..];
+                    let end = rest.find(['`', ';', '&', '"']).unwrap_or(rest.len());
+                    assert!(rest[..end].contains("--locked"), "{path}: {}", &rest[..end]);
+                    told += 1;
+                }
+            }
+        }
+    }
+    assert!(told >= 6, "{told}");
+}

@@ -5,6 +5,7 @@
 //! run does not), its advisories and npm's signatures where they can be reached. What was not done is said.
 
 use std::fs;
+use std::sync::{Mutex, PoisonError};
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use crate::{Outcome, node, rooms, say, start};
@@ -13,6 +14,21 @@ use crate::{Outcome, node, rooms, say, start};
 const ADVISORIES: &str = "https://github.com/RustSec/advisory-db";
 /// Folders with npm packages.
 pub const NPM: [&str; 2] = ["ui", "tests/browser"];
+
+/// What could not be looked at here, so that the end of a run says it again.
+static UNCHECKED: Mutex<Vec<String>> = Mutex::new(Vec::new());
+
+fn unchecked(what: &str) {
+    say::line(&format!("!! {what}"));
+    UNCHECKED.lock().unwrap_or_else(PoisonError::into_inner).push(what.to_owned());
+}
+
+/// Says once more what was not looked at.
+pub fn say_unchecked() {
+    for what in UNCHECKED.lock().unwrap_or_else(PoisonError::into_inner).iter() {
+        say::line(&format!("!! not checked: {what}"));
+    }
+}
 
 /// Runs the stage.
 pub fn run() -> Outcome<()> {
@@ -23,10 +39,11 @@ pub fn run() -> Outcome<()> {
 
 fn crates() -> Outcome<()> {
     if start::asked("cargo", &["deny", "--version"]).is_none() {
-        say::line(
-            "cargo-deny is not installed: licences, bans and sources were read by the suite alone, advisories by nobody.",
+        unchecked(
+            "NOBODY looked whether a flaw is known in what is built in: cargo-deny is not installed. Licences, bans and \
+             sources are read by the suite alone.",
         );
-        say::line("To have them: cargo install --locked cargo-deny");
+        say::line("To have it looked at: cargo install --locked cargo-deny");
         return Ok(());
     }
     let deny = |before: &[&str], what: &[&str]| {
@@ -35,7 +52,9 @@ fn crates() -> Outcome<()> {
     };
     deny(&["--offline"], &["licenses", "bans", "sources"])?;
     if start::asked("git", &["ls-remote", "--exit-code", ADVISORIES, "HEAD"]).is_none() {
-        say::line("Advisories were not looked up: their database cannot be reached from here.");
+        unchecked(
+            "NOBODY looked whether a flaw is known in what is built in: the advisories cannot be reached.",
+        );
         return Ok(());
     }
     deny(&[], &["advisories"])
@@ -49,8 +68,8 @@ fn signatures(folder: &str) -> Outcome<()> {
     let said = [output.stdout, output.stderr].concat();
     let said = String::from_utf8_lossy(&said);
     if !output.status.success() && is_unreachable(&said) {
-        say::line(&format!(
-            "{folder}: signatures were not looked up, their keys cannot be reached; npm ci holds to the lock's sums."
+        unchecked(&format!(
+            "{folder}: NOBODY looked at signatures, their keys cannot be reached; npm ci holds to the lock's sums."
         ));
         return Ok(());
     }

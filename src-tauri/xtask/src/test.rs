@@ -60,6 +60,7 @@ fn report(times: &[(&str, Duration)], tally: &Tally) {
     let total: Duration = times.iter().map(|(_, time)| *time).sum();
     say::line(&format!("{:<10}{:>7.1} s", "total", total.as_secs_f64()));
     say::line(&tally.to_string());
+    supply::say_unchecked();
 }
 
 fn packages(_: &mut Tally) -> Outcome<()> {

@@ -14,7 +14,7 @@ const TAB_ICON: &[u8] = include_bytes!("../../../../icons/icon.ico");
 
 /// What to say where the UI was not built.
 pub const HOW_TO_BUILD: &str = "The screens are not built in. Build them, then Steady again:\n    \
-    npm --prefix ui ci && npm --prefix ui run build && cargo build --package steady\n\
+    npm --prefix ui ci && npm --prefix ui run build && cargo build --locked --package steady\n\
     or let `cargo xtask run` do all of it.";
 
 /// Whether this binary was built without the UI.

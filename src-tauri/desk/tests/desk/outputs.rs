@@ -175,3 +175,13 @@ fn data_on_a_full_disk_is_exported_and_backed_up_to_another() {
         .expect("JSON");
     assert_eq!(told["visits"].as_array().map_or(0, Vec::len), 1);
 }
+
+/// They come with the screens; a program that was built without them says so.
+#[test]
+fn notices_are_printed() {
+    let page = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../ui/dist/notices.txt");
+    let Ok(notices) = fs::read_to_string(page) else { return refused(&["notices"], "no-notices") };
+    let said = answered(&["notices"]);
+    assert_eq!(said.trim_end(), notices.trim_end());
+    assert!(said.starts_with("@fluent/bundle ") && said.contains("\nrusqlite "), "crates and the page's own");
+}
