@@ -126,6 +126,37 @@ INSERT INTO "setting" (name, value) VALUES ('key', '30e9c84ab041520967d5731a4bd3
 INSERT INTO "setting" (name, value) VALUES ('device', '596d19000c34112f4b64c05fa94f466959f1e0bff0f03f5483a41b65ff2c2db4');
 INSERT INTO "setting" (name, value) VALUES ('technician', 'Kim Marsh');
 INSERT INTO "knowledge" (version, at, texts) VALUES ('51f2a550716a', 1795599000000, '{}');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (5, '01a22815-cd97-74a4-862a-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1795599000001, '0000000000000000000000000000000000000000000000000000000000000000', 'dac8b5c4a28cbe24d5f89ce5c154a7bd62b7e5c42a2c4517a82e9b63b63ec7fc', '{"kind":"opened","intake":{"vehicle":{"layout":"torque-tube","label":"","plate":"QX 2290","vin":"","seat":null,"cylinders":null,"gearbox":null,"idle_rpm":null,"odometer":null,"maker_play_mm":null},"complaint":"","complaint_sounds":[],"when":"","owner":{"name":"Åsa O''Brien","contact":""}},"knowledge":"51f2a550716a","rules":2,"by":"Robin Vale"}', 'fda559d6adca0c2e90f1ced27c9f7cb7caebf2b2eb677a4fb66a0274460c008643ab4c6f34607d043db182cddb01b287fb8047cc9a36b2444025fa23db0ffd04');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (6, '01a22815-cd97-74a4-862a-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 1795599000002, 'dac8b5c4a28cbe24d5f89ce5c154a7bd62b7e5c42a2c4517a82e9b63b63ec7fc', 'b39e0ebae25ca8170669db3b8c3c657f3363f62d75c61175ee5d327c4824b1c5', '{"kind":"order-chosen","order":"running-first","by":"Robin Vale"}', 'a5c25bcd3b7819b57911e4a283292c5a4961133d3dc58edb397a2966da5e5ac0526d4eb35e7c532af0b6bd0efd56c9c9e468d693a4f25456cbc8e3ca4d69080c');
+INSERT INTO "card" (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack, settled, repair, confirmed) VALUES ('01a22815-cd97-74a4-862a-0000000000b2', '', 'QX 2290', '', 'Åsa O''Brien', 1795599000000, 1795599000000, NULL, 0, 19, NULL, '2026-11-25
+25.11.2026
+25/11/2026
+11/25/2026
+
+
+qx 2290
+qx2290
+
+
+asa o''brien
+asaobrien', 0, NULL, 0);
+INSERT INTO "erased" (visit, at, photos, swept) VALUES ('01a22815-cd97-74a4-862a-0000000000ee', 1795599000000, '', 1);
+INSERT INTO "pending_capture" (id, visit, step, at) VALUES ('0191d2f0-0000-7000-8000-0000000000aa', '01a22815-cd97-74a4-862a-0c35dbeb2e64', 'play-vertical', 1795599000000);
+INSERT INTO "workshop" (line, name, address, phone, length, distance, rate, currency) VALUES (1, 'Brackenfold Motor Works', '3 Old Tannery Yard
+Brackenfold', '01632 960417', '', '', 86.5, 'GBP');
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('bearings-only', 3.0, 4.5);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('skim-and-sleeve', 6.0, 9.0);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('replace-housing', 5.0, 7.5);
+INSERT INTO "paper_made" (visit, paper, locale, sheet) VALUES ('01a22815-cd97-74a4-862a-0c35dbeb2e64', 'note', 'de', 'a4');
+INSERT INTO "former_device" (id, until) VALUES ('0191d2f0-0000-7000-8000-00000000000d', 1795598999999);
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (1, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, 'met', '', '');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (2, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 'confirmed', '', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (3, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000003, 'named', 'Bay 2', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (4, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000004, 'retired', '', 'Kim Marsh');
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (1, 1795599000001, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, NULL);
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (2, 1795599000003, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 1795599000004);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a22815-cd97-74a4-862a-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1, NULL);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a22815-cd97-74a4-862a-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 2, 1795599000004);
 CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
 BEGIN
     SELECT RAISE(ABORT, 'the ledger only grows');

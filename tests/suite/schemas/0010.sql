@@ -132,6 +132,37 @@ INSERT INTO "setting" (name, value) VALUES ('device', 'ba09aa9325f55dd39a5d56246
 INSERT INTO "setting" (name, value) VALUES ('technician', 'Kim Marsh');
 INSERT INTO "knowledge" (version, at, texts) VALUES ('51f2a550716a', 1795599000000, '{}');
 INSERT INTO "photo" (sha256, thumb, named) VALUES ('0e5349a5f310db93d7f0a72753742d373aea1d55ee2dde5dca7afa0ec9abec68', 'cc983c98521b582caeac76740fe8488cff1517c2fd569b395424191e2268a493', 1);
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (5, '01a2283e-de98-776c-8215-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1795599000001, '0000000000000000000000000000000000000000000000000000000000000000', '6bafb91cd1c197d41f29c6293162a7df7276577fcc4b3c92b336227602e68bc4', '{"kind":"opened","intake":{"vehicle":{"layout":"torque-tube","label":"","plate":"QX 2290","vin":"","seat":null,"cylinders":null,"gearbox":null,"idle_rpm":null,"odometer":null,"maker_play_mm":null},"complaint":"","complaint_sounds":[],"when":"","owner":{"name":"Åsa O''Brien","contact":""}},"knowledge":"51f2a550716a","rules":2,"by":"Robin Vale"}', '46930c8d22a1c57260c7c4d64b3073becba4dca780ca8a215c226e58a2582a9fe387d67568f5f64f02734e5e34ded109cb8bf915a817ca19ea53c9cd67148706');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (6, '01a2283e-de98-776c-8215-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 1795599000002, '6bafb91cd1c197d41f29c6293162a7df7276577fcc4b3c92b336227602e68bc4', '39a05b95bdc2a5cffcd26974713d9e4c0d0b0cc832e1c6698337b38aa8b1c52d', '{"kind":"order-chosen","order":"running-first","by":"Robin Vale"}', 'cf7ab8fbd595ce3c5a659db440f34df70a12c2bdb1d6fa9c50c3194b2d92f8507a596b7876570eaf123c765789e91a3ce11e7175698deaf90631d9aa6a9ed708');
+INSERT INTO "card" (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack, settled, repair, confirmed) VALUES ('01a2283e-de98-776c-8215-0000000000b2', '', 'QX 2290', '', 'Åsa O''Brien', 1795599000000, 1795599000000, NULL, 0, 19, NULL, '2026-11-25
+25.11.2026
+25/11/2026
+11/25/2026
+
+
+qx 2290
+qx2290
+
+
+asa o''brien
+asaobrien', 0, NULL, 0);
+INSERT INTO "erased" (visit, at, photos, swept) VALUES ('01a2283e-de98-776c-8215-0000000000ee', 1795599000000, '', 1);
+INSERT INTO "pending_capture" (id, visit, step, at) VALUES ('0191d2f0-0000-7000-8000-0000000000aa', '01a2283e-de98-776c-8215-641f8a292f1c', 'play-vertical', 1795599000000);
+INSERT INTO "workshop" (line, name, address, phone, length, distance, rate, currency) VALUES (1, 'Brackenfold Motor Works', '3 Old Tannery Yard
+Brackenfold', '01632 960417', '', '', 86.5, 'GBP');
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('bearings-only', 3.0, 4.5);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('skim-and-sleeve', 6.0, 9.0);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('replace-housing', 5.0, 7.5);
+INSERT INTO "paper_made" (visit, paper, locale, sheet) VALUES ('01a2283e-de98-776c-8215-641f8a292f1c', 'note', 'de', 'a4');
+INSERT INTO "former_device" (id, until) VALUES ('0191d2f0-0000-7000-8000-00000000000d', 1795598999999);
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (1, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, 'met', '', '');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (2, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 'confirmed', '', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (3, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000003, 'named', 'Bay 2', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (4, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000004, 'retired', '', 'Kim Marsh');
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (1, 1795599000001, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, NULL);
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (2, 1795599000003, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 1795599000004);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a2283e-de98-776c-8215-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1, NULL);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a2283e-de98-776c-8215-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 2, 1795599000004);
 CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
 BEGIN
     SELECT RAISE(ABORT, 'the ledger only grows');

@@ -132,6 +132,37 @@ INSERT INTO "setting" (name, value) VALUES ('device', '3f82506e4ad430b42d826e8bd
 INSERT INTO "setting" (name, value) VALUES ('technician', 'Kim Marsh');
 INSERT INTO "knowledge" (version, at, texts) VALUES ('71f83c7bb1da', 1795599000000, '{}');
 INSERT INTO "photo" (sha256, thumb, named) VALUES ('0e5349a5f310db93d7f0a72753742d373aea1d55ee2dde5dca7afa0ec9abec68', 'cc983c98521b582caeac76740fe8488cff1517c2fd569b395424191e2268a493', 1);
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (5, '01a22901-39ac-74b8-b1a0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1795599000001, '0000000000000000000000000000000000000000000000000000000000000000', '4741b7914c0fb247d9ee9da4a9776ca75024d7a6921e49b03d58df4823472eb1', '{"kind":"opened","intake":{"vehicle":{"layout":"torque-tube","label":"","plate":"QX 2290","vin":"","seat":null,"cylinders":null,"gearbox":null,"idle_rpm":null,"odometer":null,"maker_play_mm":null},"complaint":"","complaint_sounds":[],"when":"","owner":{"name":"Åsa O''Brien","contact":""}},"knowledge":"71f83c7bb1da","rules":2,"by":"Robin Vale"}', '2c2722f517ca5d06b8f8c15d8c1d2773c02f16a547bc981dfa7d8eed01ca98719f4394f3a9621850e131bc6c0cddf5d162c9be0bff38f687f2175d88838be603');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (6, '01a22901-39ac-74b8-b1a0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 1795599000002, '4741b7914c0fb247d9ee9da4a9776ca75024d7a6921e49b03d58df4823472eb1', 'dc5d179b896c2a5b60c90131167d93b74f17f525bb32208735693c0fb404c21b', '{"kind":"order-chosen","order":"running-first","by":"Robin Vale"}', '54044808b1928536ddc4b818103c8626d83828a732f84b561664d2507d7e64d88e157621d04602441ddcb93616beff7b433207bdcc4baa94da7a1c1bb50cea0e');
+INSERT INTO "card" (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack, settled, repair, confirmed) VALUES ('01a22901-39ac-74b8-b1a0-0000000000b2', '', 'QX 2290', '', 'Åsa O''Brien', 1795599000000, 1795599000000, NULL, 0, 19, NULL, '2026-11-25
+25.11.2026
+25/11/2026
+11/25/2026
+
+
+qx 2290
+qx2290
+
+
+asa o''brien
+asaobrien', 0, NULL, 0);
+INSERT INTO "erased" (visit, at, photos, swept) VALUES ('01a22901-39ac-74b8-b1a0-0000000000ee', 1795599000000, '', 1);
+INSERT INTO "pending_capture" (id, visit, step, at) VALUES ('0191d2f0-0000-7000-8000-0000000000aa', '01a22901-39ac-74b8-b1a0-b0136c7a8032', 'play-vertical', 1795599000000);
+INSERT INTO "workshop" (line, name, address, phone, length, distance, rate, currency) VALUES (1, 'Brackenfold Motor Works', '3 Old Tannery Yard
+Brackenfold', '01632 960417', '', '', 86.5, 'GBP');
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('bearings-only', 3.0, 4.5);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('skim-and-sleeve', 6.0, 9.0);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('replace-housing', 5.0, 7.5);
+INSERT INTO "paper_made" (visit, paper, locale, sheet) VALUES ('01a22901-39ac-74b8-b1a0-b0136c7a8032', 'note', 'de', 'a4');
+INSERT INTO "former_device" (id, until) VALUES ('0191d2f0-0000-7000-8000-00000000000d', 1795598999999);
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (1, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, 'met', '', '');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (2, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 'confirmed', '', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (3, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000003, 'named', 'Bay 2', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (4, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000004, 'retired', '', 'Kim Marsh');
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (1, 1795599000001, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, NULL);
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (2, 1795599000003, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 1795599000004);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a22901-39ac-74b8-b1a0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1, NULL);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a22901-39ac-74b8-b1a0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 2, 1795599000004);
 CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
 BEGIN
     SELECT RAISE(ABORT, 'the ledger only grows');

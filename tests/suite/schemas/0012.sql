@@ -132,6 +132,37 @@ INSERT INTO "setting" (name, value) VALUES ('device', '1e62df861083f8af60186bb9f
 INSERT INTO "setting" (name, value) VALUES ('technician', 'Kim Marsh');
 INSERT INTO "knowledge" (version, at, texts) VALUES ('4f5b0a84ca22', 1795599000000, '{}');
 INSERT INTO "photo" (sha256, thumb, named) VALUES ('0e5349a5f310db93d7f0a72753742d373aea1d55ee2dde5dca7afa0ec9abec68', 'cc983c98521b582caeac76740fe8488cff1517c2fd569b395424191e2268a493', 1);
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (5, '01a22acb-6505-73d3-85b0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1795599000001, '0000000000000000000000000000000000000000000000000000000000000000', '98e7b9c49108f518088587be0dff7bca46c97df7d294d7f29b9033b0bd9f679a', '{"kind":"opened","intake":{"vehicle":{"layout":"torque-tube","label":"","plate":"QX 2290","vin":"","seat":null,"cylinders":null,"gearbox":null,"idle_rpm":null,"odometer":null,"maker_play_mm":null},"complaint":"","complaint_sounds":[],"when":"","owner":{"name":"Åsa O''Brien","contact":""}},"knowledge":"4f5b0a84ca22","rules":3,"by":"Robin Vale"}', '15235d2040cf85acca27bf54f054881444bc5aab4332145b1905dd8fd832161bdef1bbcf8984d81576f4f2072b99f37aa5788bd226da0793b321e3a8e20b020a');
+INSERT INTO "entry" (id, visit, device, seq, at, prev, hash, body, signature) VALUES (6, '01a22acb-6505-73d3-85b0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 1795599000002, '98e7b9c49108f518088587be0dff7bca46c97df7d294d7f29b9033b0bd9f679a', '0f46c54a8afdf1d353f7261d3e5ded686bc9a3335df59082dcb4b133a308c0a6', '{"kind":"order-chosen","order":"running-first","by":"Robin Vale"}', '831e7e83796f9c7fe13f7bc0cff999fcd77e57dedc4fa7572965136d1a5543d2135185babbc7e7f844fa5f41273c37bd5c56a8024655890de8ee70298aed0309');
+INSERT INTO "card" (visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack, settled, repair, confirmed) VALUES ('01a22acb-6505-73d3-85b0-0000000000b2', '', 'QX 2290', '', 'Åsa O''Brien', 1795599000000, 1795599000000, NULL, 0, 19, NULL, '2026-11-25
+25.11.2026
+25/11/2026
+11/25/2026
+
+
+qx 2290
+qx2290
+
+
+asa o''brien
+asaobrien', 0, NULL, 0);
+INSERT INTO "erased" (visit, at, photos, swept, here) VALUES ('01a22acb-6505-73d3-85b0-0000000000ee', 1795599000000, '', 1, 1);
+INSERT INTO "pending_capture" (id, visit, step, at) VALUES ('0191d2f0-0000-7000-8000-0000000000aa', '01a22acb-6505-73d3-85b0-d9f83a9a0368', 'play-vertical', 1795599000000);
+INSERT INTO "workshop" (line, name, address, phone, length, distance, rate, currency) VALUES (1, 'Brackenfold Motor Works', '3 Old Tannery Yard
+Brackenfold', '01632 960417', '', '', 86.5, 'GBP');
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('bearings-only', 3.0, 4.5);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('skim-and-sleeve', 6.0, 9.0);
+INSERT INTO "workshop_hours" (tier, hours_from, hours_to) VALUES ('replace-housing', 5.0, 7.5);
+INSERT INTO "paper_made" (visit, paper, locale, sheet) VALUES ('01a22acb-6505-73d3-85b0-d9f83a9a0368', 'note', 'de', 'a4');
+INSERT INTO "former_device" (id, until) VALUES ('0191d2f0-0000-7000-8000-00000000000d', 1795598999999);
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (1, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, 'met', '', '');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (2, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 'confirmed', '', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (3, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000003, 'named', 'Bay 2', 'Kim Marsh');
+INSERT INTO "trust" (id, device, at, what, name, by) VALUES (4, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000004, 'retired', '', 'Kim Marsh');
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (1, 1795599000001, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000001, NULL);
+INSERT INTO "import" (id, at, device, made, taken_back) VALUES (2, 1795599000003, 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1795599000002, 1795599000004);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a22acb-6505-73d3-85b0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 1, 1, NULL);
+INSERT INTO "brought" (visit, device, import, lines, taken_back) VALUES ('01a22acb-6505-73d3-85b0-0000000000b2', 'fd1724385aa0c75b64fb78cd602fa1d991fdebf76b13c58ed702eac835e9f618', 2, 2, 1795599000004);
 CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
 BEGIN
     SELECT RAISE(ABORT, 'the ledger only grows');
