@@ -186,6 +186,16 @@ fn chains_of_one_name_that_differ_are_refused() {
     assert_eq!(failure.code, "handover-forked");
     assert!(failure.message.contains(&visit), "{}", failure.message);
     assert_eq!(ask(&twin, json!({ "ask": "look", "visit": visit })), before);
+    // A good visit in the same file comes in all the same.
+    let (_c, other) = scratch();
+    let good = rigid(&other, "TR 2");
+    imported(&here, &exported(&other, &[&good]));
+    let both = imported(&twin, &exported(&here, &[&visit, &good]));
+    assert_eq!(both.taken, [good]);
+    let apart: Vec<_> =
+        both.set_apart.iter().map(|apart| (apart.visit.as_str(), apart.why.code.as_str())).collect();
+    assert_eq!(apart, [(visit.as_str(), "handover-forked")]);
+    assert_eq!(ask(&twin, json!({ "ask": "look", "visit": visit })), before);
 }
 
 #[test]

@@ -77,6 +77,7 @@ mod picture_corpus;
 mod picture_files;
 mod picture_hostile;
 mod practice;
+mod proven;
 mod published;
 mod qr;
 mod relayout;

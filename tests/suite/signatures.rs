@@ -14,6 +14,7 @@ use crate::backup_generations::{back_up, restore};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::{VISIT, spelled, strangers_parts};
 use crate::handover_files::{entries, ledger, line, sealed, sha256, stranger, zip};
+use crate::proven::says_of_its_proof;
 use crate::support::{ask, open, scratch};
 
 /// An id as devices had it before ids were keys.
@@ -187,7 +188,7 @@ fn no_field_of_a_signed_line_can_be_changed() {
 }
 
 /// A data folder of the schema before signatures, with one visit of one device's lines.
-fn before_signatures(bodies: &[Value]) -> TempDir {
+pub fn before_signatures(bodies: &[Value]) -> TempDir {
     let folder = tempfile::tempdir().unwrap();
     std::fs::create_dir(folder.path().join("photos")).unwrap();
     let database = Connection::open(folder.path().join("steady.db")).unwrap();
@@ -218,7 +219,7 @@ fn before_signatures(bodies: &[Value]) -> TempDir {
     folder
 }
 
-fn opened() -> Value {
+pub fn opened() -> Value {
     let intake = json!({ "vehicle": { "layout": "torque-tube" } });
     json!({ "kind": "opened", "intake": intake, "knowledge": "1", "by": "Kim Demo" })
 }
@@ -279,4 +280,5 @@ fn line_whose_signature_does_not_fit_is_shown_as_broken() {
     drop(database);
     let steady = open(folder.path()).unwrap();
     assert_eq!(look(&steady, &visit).ledger.broken_at, u64::try_from(last).ok());
+    says_of_its_proof(&steady, &visit, None, &[]);
 }

@@ -218,7 +218,7 @@ fn one_bad_visit_spoils_no_other() {
 #[test]
 fn squatted_visit_is_set_apart_and_comes_in_once_the_squatter_is_taken_back() {
     let ((_a, writer), (_b, here)) = (scratch(), scratch());
-    let visit = rigid(&writer, "TR 4417");
+    let (visit, good) = (rigid(&writer, "TR 4417"), rigid(&writer, "TR 4418"));
     let honest = exported(&writer, &[&visit]);
     let (_, text) = strangers_parts().remove(0);
     let body = serde_json::from_slice::<Value>(text.strip_suffix(b"\n").unwrap()).unwrap()["body"]
@@ -228,8 +228,13 @@ fn squatted_visit_is_set_apart_and_comes_in_once_the_squatter_is_taken_back() {
     let mut prev = "0".repeat(64);
     let squatter = zip(&sealed(&[ledger(&visit, &[line(&visit, &stranger(), 1, &mut prev, &body)])], |_| {}));
     here.import(&mut &squatter[..]).unwrap();
+    let squatted = latest(&here);
     assert_eq!(here.import(&mut &honest[..]).unwrap_err().code, "handover-opened-twice");
-    assert_eq!(taken_back(&here, latest(&here)).gone, *std::slice::from_ref(&visit));
+    let both = here.import(&mut &exported(&writer, &[&visit, &good])[..]).unwrap();
+    let apart: Vec<_> =
+        both.set_apart.iter().map(|apart| (apart.visit.as_str(), apart.why.code.as_str())).collect();
+    assert_eq!((both.taken, apart), (vec![good], vec![(visit.as_str(), "handover-opened-twice")]));
+    assert_eq!(taken_back(&here, squatted).gone, *std::slice::from_ref(&visit));
     assert_eq!(here.import(&mut &honest[..]).unwrap().taken, [visit]);
     assert_eq!(here.import(&mut &squatter[..]).unwrap_err().code, "handover-opened-twice");
 }

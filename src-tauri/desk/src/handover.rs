@@ -197,8 +197,10 @@ fn verified(told: &Verified) -> Said {
         "Whole and unchanged since it was signed.".to_owned(),
         format!("Made {} with Steady {} on the device with the code {}", told.at, told.made_by, told.code),
     ];
-    lines.extend(told.visits.iter().map(|visit| format!("Visit {visit}")));
-    lines.extend(told.writers.iter().map(wrote));
+    for visit in &told.visits {
+        lines.push(format!("Visit {visit}"));
+        lines.extend(told.writers.iter().filter(|wrote| wrote.visit == *visit).map(wrote));
+    }
     lines.push(format!("{} entries, {} photos, {} papers.", told.entries, told.photos, told.papers));
     if told.photos_missing > 0 {
         lines.push(format!("Photos that were not on the device: {}", told.photos_missing));
@@ -245,8 +247,8 @@ fn apart(apart: &SetApart) -> String {
 
 fn wrote(wrote: &Wrote) -> String {
     match wrote.code.as_str() {
-        "" => format!("{} entries from before signatures: nothing proves who wrote them", wrote.entries),
-        code => format!("{} entries signed by the device with the code {code}", wrote.entries),
+        "" => format!("  {} entries from before signatures: nothing proves who wrote them", wrote.entries),
+        code => format!("  {} entries signed by the device with the code {code}", wrote.entries),
     }
 }
 

@@ -1,5 +1,6 @@
 //! Fills the owner's note from where a visit stands. The note as a message is in `short_text`.
 
+use crate::model::device::{Trust, WriterStand};
 use crate::model::entry::Decision;
 use crate::model::ids::{self, answer, step};
 use crate::model::rating::{Reason, Word};
@@ -43,7 +44,7 @@ pub fn build_note(standing: &Standing, workshop: &Workshop, words: &Words) -> No
         receipt_text: words.text("note-receipt-text"),
         decisions: decisions(standing, words),
         signed: None,
-        page_foot: words.text("note-foot"),
+        page_foot: page_foot(standing, words),
         labels: labels(words),
         short_text: short_text(standing, words),
         sha256: String::new(),
@@ -226,6 +227,17 @@ fn receipt_from(workshop: &Workshop, words: &Words) -> String {
     }
     let lines = std::iter::once(&workshop.name).chain(&workshop.address).cloned().collect::<Vec<_>>();
     words.with("note-receipt-from", &[("workshop", words.list(&lines).into())])
+}
+
+/// What the note is, and that all of its record is proven, where it is; what is not proven stands among what is not
+/// known.
+fn page_foot(standing: &Standing, words: &Words) -> String {
+    let foot = words.text("note-foot");
+    let ours =
+        |writer: &WriterStand| writer.device.trust != Trust::BeforeSignatures && !writer.device.is_doubtful();
+    let writers = &standing.writers;
+    let proven = standing.ledger.broken_at.is_none() && !writers.is_empty() && writers.iter().all(ours);
+    if proven { format!("{foot} {}", words.text("note-proven")) } else { foot }
 }
 
 /// Whether the owner needs to read of this point. That nothing was listened for matters only where the

@@ -64,6 +64,7 @@ unknown-unsigned = { $entries ->
     [one] 1 Eintrag stammt aus der Zeit vor den Signaturen. Nichts beweist, wer ihn schrieb.
    *[other] { $entries } Einträge stammen aus der Zeit vor den Signaturen. Nichts beweist, wer sie schrieb.
 }
+note-proven = Jeder Teil dieses Protokolls ist von einem unserer Geräte signiert und steht da, wie er geschrieben wurde.
 note-device = Ein Teil dieses Protokolls kam von einem Gerät, das wir noch nicht als unseres bestätigt haben.
 note-unsigned = Ein Teil dieses Protokolls ist älter als unsere Signaturen. Wir können nicht beweisen, wer ihn schrieb.
 

@@ -64,6 +64,7 @@ unknown-unsigned = { $entries ->
     [one] 1 entry was written before there were signatures. Nothing proves who wrote it.
    *[other] { $entries } entries were written before there were signatures. Nothing proves who wrote them.
 }
+note-proven = Each part of this record is signed by a device of ours and stands as it was written.
 note-device = A part of this record came from a device that we have not confirmed as ours.
 note-unsigned = A part of this record is too old to be signed. We cannot prove who wrote it.
 

@@ -64,6 +64,7 @@ unknown-unsigned = { $entries ->
     [one] 1 anotación es de antes de las firmas. Nada prueba quién la escribió.
    *[other] { $entries } anotaciones son de antes de las firmas. Nada prueba quién las escribió.
 }
+note-proven = Cada parte de este registro está firmada por un aparato nuestro y sigue como se escribió.
 note-device = Una parte de este registro vino de un aparato que aún no hemos confirmado como nuestro.
 note-unsigned = Una parte de este registro es demasiado antigua para llevar firma. No podemos probar quién la escribió.
 

@@ -64,6 +64,7 @@ unknown-unsigned = { $entries ->
     [one] 1 ligne date d’avant les signatures. Rien ne prouve qui l’a écrite.
    *[other] { $entries } lignes datent d’avant les signatures. Rien ne prouve qui les a écrites.
 }
+note-proven = Chaque partie de ce registre est signée par un de nos appareils et reste telle qu’elle a été écrite.
 note-device = Une partie de ce registre vient d’un appareil que nous n’avons pas encore confirmé comme le nôtre.
 note-unsigned = Une partie de ce registre est plus ancienne que nos signatures. Nous ne pouvons pas prouver qui l’a écrite.
 

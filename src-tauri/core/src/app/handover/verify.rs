@@ -27,7 +27,7 @@ pub struct Verified {
     pub code: String,
     /// Its visits.
     pub visits: Vec<String>,
-    /// Who wrote the entries, and how many each.
+    /// Who wrote the entries of each visit, and how many each.
     pub writers: Vec<Wrote>,
     /// Entries of all ledgers.
     pub entries: u64,
@@ -39,9 +39,11 @@ pub struct Verified {
     pub papers: u64,
 }
 
-/// A device that wrote entries of a file.
+/// A device that wrote entries of a visit.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Wrote {
+    /// The visit.
+    pub visit: String,
     /// Its id: its public key, where it signs.
     pub device: String,
     /// That key's short code; empty for entries from before signatures, which nothing proves.
@@ -83,7 +85,7 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
                 sound.map_err(|fault| line_fault(fault, &part))?;
                 verified.entries += lines.len() as u64;
                 for line in &lines {
-                    signed(&mut verified.writers, &line.device);
+                    signed(&mut verified.writers, &visit, &line.device);
                 }
                 verified.visits.push(visit);
             }
@@ -106,10 +108,16 @@ fn read(source: &mut dyn Read) -> Result<Verified, Fault> {
 }
 
 /// Counts an entry for its writer.
-fn signed(writers: &mut Vec<Wrote>, device: &str) {
-    match writers.iter_mut().find(|wrote| wrote.device == device) {
+fn signed(writers: &mut Vec<Wrote>, visit: &str, device: &str) {
+    // Lines come visit by visit, and in each device by device.
+    match writers.last_mut().filter(|wrote| wrote.visit == visit && wrote.device == device) {
         Some(wrote) => wrote.entries += 1,
-        None => writers.push(Wrote { device: device.to_owned(), code: code(device), entries: 1 }),
+        None => writers.push(Wrote {
+            visit: visit.to_owned(),
+            device: device.to_owned(),
+            code: code(device),
+            entries: 1,
+        }),
     }
 }
 
