@@ -16,9 +16,12 @@ use steady_core::app::failure::Failure;
 use steady_core::app::request::{Piece, Request};
 use steady_core::model::time::Moment;
 
-/// Ends the program with a status of its own where the disk is full.
+/// Ends the program with the failure's code on standard error, and a status of its own where the disk is full.
 fn told<T>(done: Result<T, Failure>) -> T {
-    done.unwrap_or_else(|failure| std::process::exit(if failure.code.ends_with("disk-full") { 3 } else { 1 }))
+    done.unwrap_or_else(|failure| {
+        let _ = writeln!(std::io::stderr(), "{}", failure.code);
+        std::process::exit(if failure.code.ends_with("disk-full") { 3 } else { 1 })
+    })
 }
 
 /// Sends the folder's photo and keeps it.

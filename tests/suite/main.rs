@@ -32,6 +32,7 @@ mod cards;
 mod cases;
 mod cases_of_the_trade;
 mod clocks;
+mod codes_of_faults;
 mod data_folders;
 mod demo;
 mod device_codes;

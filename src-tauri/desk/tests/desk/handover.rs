@@ -6,7 +6,7 @@ use std::process::{Command, Stdio};
 
 use serde_json::Value;
 
-use super::support::{STEADY, refused};
+use super::support::{Desk, STEADY, refused};
 
 /// Runs a command that has to succeed; gives back what it printed.
 #[track_caller]
@@ -243,4 +243,28 @@ fn what_a_command_sets_aside_is_said() {
     let first = said(&["workshop", "--data", &here]);
     assert!(first.contains("set aside") && first.contains("steady salvage "), "{first}");
     assert_eq!(said(&["workshop", "--data", &here]), "");
+}
+
+/// The nightly backup and whoever exports need not wait for the desk to be closed.
+#[test]
+fn export_sorting_and_backup_work_beside_a_desk_that_serves() {
+    let (desk, bench) = (Desk::start(), Bench::new());
+    let asked = |request: &str| -> Value {
+        let reply = desk.post(&desk.key, request);
+        assert_eq!(reply.status, 200, "{}", reply.body);
+        serde_json::from_str(&reply.body).expect("JSON")
+    };
+    asked(r#"{"ask":"set-technician","name":"Kim Demo"}"#);
+    let opened = asked(r#"{"ask":"open","intake":{"vehicle":{"layout":"torque-tube","plate":"TR 1"}}}"#);
+    let visit = opened["visit"].as_str().expect("a visit").to_owned();
+    let (file, safe, data) = (bench.path("a.steady"), bench.path("safe"), desk.folder());
+    assert!(done(&["export", &visit, "--out", &file, "--data", data]).contains("1 visit, "));
+    assert_eq!(json(&["verify", &file, "--json"])["visits"][0], visit.as_str());
+    assert!(done(&["sorted", &visit, "--data", data]).starts_with("Knowledge   "));
+    assert!(json(&["sorted", &visit, "--data", data, "--json"])["sorting"]["causes"].is_array());
+    assert_eq!(json(&["backup", &safe, "--data", data, "--json"])["visits"], 1);
+    // What takes the folder for itself is refused meanwhile.
+    refused(&["import", &file, "--yes", "--data", data], "in-use");
+    asked(&format!(r#"{{"ask":"answer","visit":"{visit}","step":"road-speed-vibration","value":"none"}}"#));
+    assert_eq!(json(&["backup", &safe, "--data", data, "--json"])["new"], true, "what came since");
 }

@@ -185,3 +185,20 @@ fn notices_are_printed() {
     assert_eq!(said.trim_end(), notices.trim_end());
     assert!(said.starts_with("@fluent/bundle ") && said.contains("\nrusqlite "), "crates and the page's own");
 }
+
+/// The disk that the output goes to fills: no half file stays, and nothing of the data folder changes.
+#[cfg(target_os = "linux")]
+#[test]
+fn full_disk_is_told_where_the_output_goes() {
+    let folders = Folders::new();
+    let (out, data) = (folders.path("out/a.steady"), folders.path("data"));
+    let full = ["-f", "-qq", "-o", "/dev/null", "-e", "trace=fsync", "-e", "inject=fsync:error=ENOSPC"];
+    let mut strace = std::process::Command::new("strace");
+    let output = strace.args(full).arg(STEADY).args(["export", "--out", &out, "--data", &data]).output();
+    let output = output.expect("strace is needed, apt-get install strace");
+    let said = String::from_utf8_lossy(&output.stderr);
+    assert_eq!(output.status.code(), Some(2), "{said}");
+    assert!(said.starts_with("out-disk-full: "), "{said}");
+    assert!(folders.outputs().is_empty(), "{:?}", folders.outputs());
+    assert_eq!(folders.visits(), 1);
+}
