@@ -5,14 +5,15 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 
 use serde_json::json;
+use steady_core::app::backup::check;
 use steady_core::app::handover::Wanted;
 use steady_core::app::press::{Paper, PhotoFound, Press, PressError, PrintRun};
 use steady_core::app::request::Request;
 use steady_core::app::{PhotoSize, Setup, Steady};
 
-use crate::backup_generations::{files, photo_of};
+use crate::backup_generations::{back_up, files, of_kind, photo_of, restore};
 use crate::handover::exported;
-use crate::handover_files::{keep_photo, small_visit};
+use crate::handover_files::{jpeg, keep_photo, small_visit};
 use crate::support::{MORNING, ask, code, open, scratch};
 
 fn path(data: &Path, sha256: &str, ending: &str) -> PathBuf {
@@ -109,11 +110,44 @@ fn spoilt_photo_is_printed_as_damaged() {
         assert_eq!(code(&steady, asked), "ok");
         press.given.lock().unwrap().pop().unwrap()
     };
-    assert!(matches!(printed(), PhotoFound::Whole(_)));
-    std::fs::write(path(data.path(), &sha256, ".jpg"), b"no picture").unwrap();
-    assert_eq!(printed(), PhotoFound::Damaged);
-    std::fs::remove_file(path(data.path(), &sha256, ".jpg")).unwrap();
+    let file = path(data.path(), &sha256, ".jpg");
+    let good = std::fs::read(&file).unwrap();
+    let no_picture: Spoil = |path, _| std::fs::write(path, b"no picture").unwrap();
+    for spoil in SPOILT.into_iter().chain([no_picture]) {
+        assert_eq!(printed(), PhotoFound::Whole(good.clone()));
+        spoil(&file, &jpeg(90));
+        assert_eq!(printed(), PhotoFound::Damaged);
+        std::fs::write(&file, &good).unwrap();
+    }
+    std::fs::remove_file(&file).unwrap();
     assert_eq!(printed(), PhotoFound::Missing);
+}
+
+/// Here, a restore puts the good copy in its place; in the backup, the check names it and a restore leaves it out.
+#[test]
+fn spoilt_photo_is_healed_from_a_backup_and_a_spoilt_copy_heals_nothing() {
+    let (data, steady) = scratch();
+    let visit = small_visit(&steady, "TR 0001");
+    let sha256 = photo_of(&steady, &visit);
+    let backup = tempfile::tempdir().unwrap();
+    back_up(&steady, backup.path());
+    let (here, kept) = (path(data.path(), &sha256, ".jpg"), of_kind(backup.path(), "jpg").remove(0));
+    let good = std::fs::read(&here).unwrap();
+    for spoil in SPOILT {
+        spoil(&here, &jpeg(90));
+        assert_eq!(restore(&steady, backup.path()).photos_healed, 1);
+        assert_eq!(std::fs::read(&here).unwrap(), good);
+        spoil(&kept, &jpeg(90));
+        let named = check(backup.path(), &mut |_| {}).unwrap().damaged;
+        assert_eq!(named.len(), 1, "{named:?}");
+        assert!(named[0].file.contains(&sha256), "{named:?}");
+        let (_new, new) = scratch();
+        assert_eq!(restore(&new, backup.path()).photos_missing, 1);
+        assert_eq!(new.photo(&sha256, PhotoSize::Full).unwrap_err().code, "photo-missing");
+        // The next backup proves what is in doubt, and writes it anew.
+        assert_eq!(back_up(&steady, backup.path()).renewed, 1);
+        assert_eq!(std::fs::read(&kept).unwrap(), good);
+    }
 }
 
 /// A photo that was kept for a request that was then refused, or whose process was killed, is gone at the next
