@@ -8,13 +8,17 @@ use rusqlite::Connection;
 use serde_json::json;
 use steady_core::app::PhotoSize;
 use steady_core::app::backup::{check, generations, listed};
+use steady_core::app::request::Request;
+use steady_core::app::response::Response;
 use steady_core::model::limits;
+use steady_core::model::workshop::Workshop;
 
 use crate::backup_files::{fetched, sent};
 use crate::backup_folders::mirror;
 use crate::backup_generations::{back_up, databases, files, of_kind, on_day, photo_of, restore};
 use crate::handover::exported;
 use crate::handover_files::{keep_photo, small_visit};
+use crate::set_aside::home;
 use crate::support::{code, holds, open, scratch};
 
 /// Changes one line of a ledger behind its triggers, as rot does.
@@ -279,5 +283,42 @@ fn no_other_account_opens_what_a_backup_holds() {
     for path in files(backup.path()).into_keys() {
         let mode = std::fs::metadata(backup.path().join(&path)).unwrap().permissions().mode() & 0o777;
         assert_eq!(mode, 0o600, "{}", path.display());
+    }
+}
+
+/// A stranger's folder brings no letterhead and no name that nobody could have entered here; its visits come in.
+#[test]
+fn particulars_beyond_their_bounds_stay_in_the_backup() {
+    let rows = [
+        ("UPDATE setting SET value = ?1 WHERE name = 'technician'", "x".repeat(300), true),
+        ("UPDATE setting SET value = ?1 WHERE name = 'technician'", "\u{1b}[2J".to_owned(), true),
+        ("INSERT INTO workshop (line, name) VALUES (1, ?1)", "x".repeat(101), false),
+        ("INSERT INTO workshop (line, address) VALUES (1, ?1)", "x\n".repeat(5), false),
+    ];
+    for (sql, value, is_name) in rows {
+        let (data, steady) = scratch();
+        small_visit(&steady, "TR 4417");
+        drop(steady);
+        let database = Connection::open(data.path().join("steady.db")).unwrap();
+        assert_eq!(database.execute(sql, [&value]).unwrap(), 1);
+        drop(database);
+        let backup = tempfile::tempdir().unwrap();
+        on_day(data.path(), backup.path(), 0).unwrap();
+        for salvaged in [false, true] {
+            let new = tempfile::tempdir().unwrap();
+            let steady = open(new.path()).unwrap();
+            if salvaged {
+                steady.salvage(&data.path().join("steady.db")).unwrap();
+            } else {
+                restore(&steady, backup.path());
+            }
+            let found = home(&steady);
+            assert_eq!(found.visits, 1, "{sql}");
+            let Response::Workshop(workshop) = steady.handle(Request::Workshop).unwrap() else {
+                panic!("no particulars")
+            };
+            assert_eq!(*workshop, Workshop::default(), "{sql}");
+            assert!(!is_name || found.technician.is_empty(), "{sql}");
+        }
     }
 }

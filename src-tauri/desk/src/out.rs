@@ -70,8 +70,10 @@ impl Output {
     /// `out-disk-full` or `out-unwritable`.
     pub fn fill(&mut self, bytes: &[u8]) -> Result<(), Failure> {
         let file = self.file.as_file_mut();
-        let filled = file.set_len(0).and_then(|()| file.rewind()).and_then(|()| file.write_all(bytes));
-        filled.and_then(|()| file.sync_all()).map_err(|error| unwritten(&error))
+        // Over what stands there, which takes no room that a disk may no longer have.
+        let filled = file.rewind().and_then(|()| file.write_all(bytes));
+        let cut = filled.and_then(|()| file.set_len(bytes.len() as u64));
+        cut.and_then(|()| file.sync_all()).map_err(|error| unwritten(&error))
     }
 
     /// The file itself, for whoever writes it piece by piece.

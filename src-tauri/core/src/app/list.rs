@@ -72,6 +72,12 @@ pub(super) fn set_preference(inner: &mut Inner, name: &str, value: &str) -> Resu
     home(inner)
 }
 
+/// Whether a setting that a backup brings is one that could have been set here: nothing longer, nothing unprintable.
+pub(super) fn setting_fits(name: &str, value: &str) -> bool {
+    let plain = name.strip_prefix("pref.").unwrap_or(name);
+    plain.len() <= limits::PREFERENCE_NAME && line_fits(name) && line_fits(value)
+}
+
 /// The visit whose code is in a photo, and drops the photo whatever it shows.
 pub(super) fn scanned(inner: &mut Inner, upload: &str) -> Result<Response, Fault> {
     let bytes = inner.store.upload(upload)?;

@@ -69,6 +69,22 @@ fn checked(given: &WorkshopGiven) -> Result<Workshop, Refusal> {
     })
 }
 
+/// Whether particulars that a folder brings are such as could have been entered here.
+pub(super) fn is_sound(workshop: &Workshop) -> bool {
+    let Workshop { name, address, phone, units: _, hours, rate, currency } = workshop;
+    let fits = |text: &String, longest: usize| line(text, longest).is_ok_and(|kept| kept == *text);
+    let lines = fits(name, limits::WORKSHOP_LINE)
+        && address.len() <= limits::WORKSHOP_ADDRESS
+        && address.iter().all(|text| fits(text, limits::WORKSHOP_LINE))
+        && fits(phone, limits::WORKSHOP_PHONE)
+        && fits(currency, limits::WORKSHOP_CURRENCY);
+    let sound = |TierHours { from, to, .. }: &TierHours| {
+        *from > 0.0 && from <= to && limits::WORKSHOP_HOURS.contains(to)
+    };
+    let paid = |rate: &f64| *rate > 0.0 && limits::WORKSHOP_RATE.contains(rate);
+    lines && hours.len() <= Verdict::ALL.len() && hours.iter().all(sound) && rate.iter().all(paid)
+}
+
 /// One line of text, trimmed; what would break out of a line is refused.
 fn line(text: &str, longest: usize) -> Result<String, Refusal> {
     let text = text.trim();

@@ -6,8 +6,10 @@ use super::super::handover::SetApart;
 use super::super::handover::import::{Receiver, kept, named};
 use super::super::handover::seen::photo_of;
 use super::super::knowledge;
+use super::super::list::setting_fits;
 use super::super::origin::Belief;
 use super::super::steady::{Inner, shown};
+use super::super::workshop;
 use super::{Progress, Restored};
 use crate::app::drawn::DrawnFor;
 use crate::model::workshop::Workshop;
@@ -63,14 +65,15 @@ pub fn taken(
                 merging.keep_knowledge(&version, now, &texts)?;
             }
         }
-        for (name, value) in generation.settings()? {
-            merging.keep_setting(&name, &value)?;
+        for (name, value) in generation.settings()?.iter().filter(|(name, value)| setting_fits(name, value)) {
+            merging.keep_setting(name, value)?;
         }
         if belief.own {
             restored.devices = merging.keep_decisions(&generation.decisions()?, &inner.writer.device)?;
         }
         if set_workshop {
-            merging.keep_workshop(&generation.workshop()?)?;
+            let theirs = Some(generation.workshop()?).filter(workshop::is_sound);
+            theirs.map_or(Ok(()), |theirs| merging.keep_workshop(&theirs))?;
         }
         restored.photos_healed = staging.healing();
         Ok::<_, Fault>((restored, staging.place(merging)?))

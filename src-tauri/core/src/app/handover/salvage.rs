@@ -7,6 +7,7 @@ use super::super::fault::{Fault, Refusal};
 use super::super::knowledge;
 use super::super::origin::Belief;
 use super::super::steady::{Inner, shown};
+use super::super::workshop;
 use super::import::{Receiver, kept, named};
 use super::seen::photo_of;
 use super::{Salvaged, SetApart};
@@ -63,8 +64,9 @@ fn taken(inner: &mut Inner, foreign: &Foreign, belief: &Belief) -> Result<Salvag
     }
     inner.devices_changed()?;
     knowledge::take_over(&mut inner.store, foreign.knowledge(), now)?;
-    if inner.workshop == Workshop::default() {
-        inner.store.set_workshop(&foreign.workshop())?;
+    let theirs = foreign.workshop();
+    if inner.workshop == Workshop::default() && workshop::is_sound(&theirs) {
+        inner.store.set_workshop(&theirs)?;
         inner.workshop = inner.store.workshop()?;
     }
     Ok(done)
