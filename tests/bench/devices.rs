@@ -55,7 +55,7 @@ fn write_for_others(database: &Path, visit: &str) {
         let hash = hex(&Sha256::digest(chained.as_bytes()));
         let signature = hex(&key.sign(format!("steady line 1\n{hash}").as_bytes()));
         let seq = i64::try_from(*seq).unwrap();
-        connection.execute(sql, params![visit, device, seq, at, prev, hash, signature, body]).unwrap();
+        connection.execute(sql, params![visit, device, seq, at, &*prev, hash, signature, body]).unwrap();
         *prev = hash;
     }
 }
