@@ -39,7 +39,7 @@ pub struct Shot {
     pub at: u64,
 }
 
-/// The camera's folder.
+/// Where wry lets Android's camera write; nothing else is read there.
 #[derive(Debug)]
 pub struct CameraFolder(PathBuf);
 

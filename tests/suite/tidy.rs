@@ -239,6 +239,28 @@ fn functions_stay_short_and_ask_for_little() {
     assert!(counted > 1_000, "only {counted} functions seen");
 }
 
+/// Whether a comment says no more than a name does: one noun, or which question the field answers.
+fn says_nothing(line: &str) -> bool {
+    let said = line.trim().strip_prefix("/// ").and_then(|said| said.strip_suffix('.'));
+    let words: Vec<&str> = said.unwrap_or_default().split(' ').collect();
+    match words[..] {
+        [word] => ["When", "Who", "What", "Which", "How", "Why"].contains(&word),
+        [article, _] => ["The", "Its", "A", "An", "One", "Their", "Every", "This"].contains(&article),
+        _ => false,
+    }
+}
+
+/// What a type's own line says once is expected to be missing at its fields. The command line's comments are its help.
+#[test]
+fn comments_say_more_than_the_name() {
+    assert!(says_nothing("    /// The visit.") && says_nothing("/// Who."));
+    assert!(!says_nothing("/// Millimetres.") && !says_nothing("/// The visit that is no more."));
+    for (name, text) in ["src-tauri", "tests"].into_iter().flat_map(rust_files) {
+        let line = text.lines().position(says_nothing).filter(|_| !name.contains("desk/src/args"));
+        assert!(line.is_none(), "{name}: line {}", line.unwrap_or_default() + 1);
+    }
+}
+
 /// A journey that waits for a time instead of for what it needs is slow on a fast machine and fails on a slow one. How
 /// long a finger rests is the hand's own, in `stage.mjs`.
 #[test]

@@ -257,7 +257,7 @@ pub fn left(why: &str, ids: &[String]) -> Option<String> {
     (!ids.is_empty()).then(|| format!("{why}: {}", ids.join(" ")))
 }
 
-/// Visits, counted.
+/// A count in words: "1 visit", "2 visits".
 pub fn visits(count: u64) -> String {
     if count == 1 { "1 visit".to_owned() } else { format!("{count} visits") }
 }

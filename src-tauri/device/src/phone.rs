@@ -60,13 +60,13 @@ impl Feel {
 /// What is covered at each edge, CSS px.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
 pub struct Insets {
-    /// At the top.
+    /// CSS px covered at the top: status bar, camera.
     pub top: f64,
-    /// At the right.
+    /// CSS px covered at the right, of a turned phone.
     pub right: f64,
     /// At the bottom; the keyboard's height while it is shown.
     pub bottom: f64,
-    /// At the left.
+    /// CSS px covered at the left, of a turned phone.
     pub left: f64,
 }
 

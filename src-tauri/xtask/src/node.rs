@@ -36,7 +36,6 @@ pub fn install(folder: &str) -> Outcome<()> {
     fs::write(&installed, wanted).map_err(|error| format!("{}: {error}", installed.display()))
 }
 
-/// An npm command in a folder.
 pub fn npm(folder: &str, words: &[&str]) -> Command {
     let mut command = start::program(NPM, words);
     command.current_dir(rooms::top().join(Path::new(folder)));

@@ -57,7 +57,6 @@ impl Project {
         }
     }
 
-    /// A file's text.
     #[track_caller]
     pub fn text(&self, file: &str) -> &str {
         self.texts.get(file).unwrap_or_else(|| panic!("{file} is not there"))
@@ -80,7 +79,6 @@ impl Project {
         })
     }
 
-    /// Puts a file there.
     pub fn put(&mut self, file: &str, text: &str) {
         self.texts.insert(file.to_owned(), text.to_owned());
     }

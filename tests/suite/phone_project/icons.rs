@@ -47,7 +47,6 @@ const IOS: [(&str, u32); 15] = [
     ("1024x1024@1x", 1024),
 ];
 
-/// Every fault.
 pub fn faults(project: &Project) -> Vec<String> {
     let mut faults = Vec::new();
     for (density, scale) in DENSITIES {

@@ -11,7 +11,6 @@ use super::files::{Project, root};
 const ASKED: [(&str, &str); 1] = [("NSCameraUsageDescription", "language-camera-use")];
 const FOLDER: &str = "src-tauri/ios/";
 
-/// Every fault.
 pub fn faults(project: &Project) -> Vec<String> {
     let wanted = strings();
     let mut faults: Vec<String> = wanted

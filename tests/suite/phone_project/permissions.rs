@@ -28,7 +28,6 @@ const APPLE: [(&str, &[&str]); 5] = [
     ("NSPhotoLibraryAddUsageDescription", &["type:'image/", "UIImageWriteToSavedPhotosAlbum"]),
 ];
 
-/// Every fault.
 pub fn faults(project: &Project) -> Vec<String> {
     let code = code(project);
     let mut faults = Vec::new();

@@ -20,7 +20,6 @@ const DOMAINS: [&str; 9] = [
     "device_sharedpref",
 ];
 
-/// Every fault.
 pub fn faults(project: &Project) -> Vec<String> {
     let mut faults = Vec::new();
     names(project, &mut faults);

@@ -5,10 +5,10 @@
  */
 export type Advice = { 
 /**
- * The condition.
+ * Id in `data/bench/advice.toml`; names the text `fit-advice-…`.
  */
 condition: string, 
 /**
- * Classes.
+ * Hole classes as ISO 286 writes them, in the order of `advice.toml`.
  */
 classes: Array<string>, };

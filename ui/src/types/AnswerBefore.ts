@@ -11,7 +11,7 @@ export type AnswerBefore = {
  */
 step: string, 
 /**
- * The answer.
+ * As it counts: of several devices' the worse.
  */
 value: AnswerValue, 
 /**

@@ -10,7 +10,7 @@ import type { Temperature } from "./Temperature";
  */
 export type Answered = { 
 /**
- * The answer.
+ * The worst of those that stand.
  */
 value: AnswerValue, 
 /**
@@ -34,11 +34,11 @@ heard_at: HeardAt | null,
  */
 reason: string | null, 
 /**
- * Who.
+ * Name, as typed, of who recorded it.
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, 
 /**

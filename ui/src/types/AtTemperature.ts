@@ -7,11 +7,11 @@ import type { Spread } from "./Spread";
  */
 export type AtTemperature = { 
 /**
- * Celsius.
+ * Of housing and bearing alike.
  */
 celsius: number, 
 /**
- * Interference.
+ * Micrometres on the diameter; below zero loose.
  */
 interference_um: Spread, 
 /**

@@ -29,7 +29,7 @@ ready: boolean,
  */
 bytes: number, 
 /**
- * Visits in it.
+ * Visits in the file, whole ones; `left_out` names the rest.
  */
 visits: number, 
 /**

@@ -11,7 +11,7 @@ import type { WorkPlace } from "./WorkPlace";
  */
 export type BenchAct = { 
 /**
- * Its id.
+ * Id in `data/bench/teardown.toml`.
  */
 gate: string, } | { 
 /**
@@ -47,7 +47,7 @@ diameter: string | null, } | {
  */
 fit: { [key in string]: string }, } | { 
 /**
- * How it turns.
+ * By hand, after assembly.
  */
 ring: RingTurn, } | { 
 /**
@@ -63,7 +63,7 @@ note: string, } | {
  */
 of: WorkPlace, 
 /**
- * The upload.
+ * UUID of a finished upload.
  */
 upload: string, } | { 
 /**
@@ -79,6 +79,6 @@ photo: string,
  */
 marks: Array<Mark>, } | { 
 /**
- * Hash of that entry.
+ * SHA-256, 64 hex digits; the latest of this device's.
  */
 undo: string, };

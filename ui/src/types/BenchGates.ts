@@ -10,6 +10,6 @@ export type BenchGates = {
  */
 id: string, 
 /**
- * Its gates.
+ * In the order they are confirmed.
  */
 gates: Array<GateStand>, };

@@ -6,7 +6,7 @@ import type { BenchPartId } from "./BenchPartId";
  */
 export type BenchPart = { 
 /**
- * The part.
+ * Which part of the work.
  */
 id: BenchPartId, 
 /**

@@ -20,7 +20,7 @@ import type { WorkPlace } from "./WorkPlace";
  */
 export type BenchStand = { 
 /**
- * The visit.
+ * Whose bench it is.
  */
 visit: string, 
 /**
@@ -36,11 +36,11 @@ parts: Array<BenchPart>,
  */
 next: BenchPartId | null, 
 /**
- * The look at the housing.
+ * As last looked; of each thing `None` means not looked at.
  */
 look: HousingLook, 
 /**
- * The bore as found.
+ * Before anything was cut.
  */
 found: BoreStand | null, 
 /**
@@ -56,11 +56,11 @@ plan_lines: Array<string>,
  */
 passes: Array<PassStand>, 
 /**
- * The bore as finished.
+ * After the last cut, a sleeve in place.
  */
 finished: BoreStand | null, 
 /**
- * The fit.
+ * None until values were given.
  */
 fit: FitResult | null, 
 /**

@@ -6,7 +6,7 @@ import type { CircleMm } from "./CircleMm";
  */
 export type BoreCircles = { 
 /**
- * Least-squares circle.
+ * Gauss: the mean of the ring.
  */
 least_squares: CircleMm, 
 /**

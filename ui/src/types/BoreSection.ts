@@ -60,6 +60,6 @@ most_lobes: number,
  */
 circles: BoreCircles | null, 
 /**
- * The polar plot.
+ * For screen and paper.
  */
 plot: PolarPlot, };

@@ -7,7 +7,7 @@ import type { FormUm } from "./FormUm";
 import type { SizeMm } from "./SizeMm";
 
 /**
- * The shape of a bore.
+ * What the readings come to: size, form and taper, each with its uncertainty.
  */
 export type BoreShape = { 
 /**

@@ -7,7 +7,7 @@ import type { Moment } from "./Moment";
  */
 export type BoreStand = { 
 /**
- * Its shape.
+ * As worked out now from the readings kept.
  */
 shape: BoreShape, 
 /**
@@ -23,6 +23,6 @@ clockwise: boolean,
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

@@ -25,7 +25,7 @@ percent: string,
  */
 likelihood: string, 
 /**
- * What speaks for it.
+ * Steps with their answers, heaviest first.
  */
 for: Array<string>, 
 /**

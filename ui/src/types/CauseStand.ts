@@ -4,7 +4,7 @@ import type { Interval } from "./Interval";
 import type { Weight } from "./Weight";
 
 /**
- * One cause.
+ * How likely one cause is, and what speaks for and against it.
  */
 export type CauseStand = { 
 /**
@@ -16,7 +16,7 @@ id: string,
  */
 own_name: string | null, 
 /**
- * Its group.
+ * Whether it is the bearing's own.
  */
 group: CauseGroup, 
 /**

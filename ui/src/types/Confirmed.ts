@@ -2,14 +2,14 @@
 import type { Moment } from "./Moment";
 
 /**
- * A confirmation.
+ * Of one gate: who and when. It holds for a time (`data/gates.toml`).
  */
 export type Confirmed = { 
 /**
- * Who.
+ * Name, as typed, of who recorded it.
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

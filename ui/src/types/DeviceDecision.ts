@@ -6,11 +6,11 @@ import type { Moment } from "./Moment";
  */
 export type DeviceDecision = { 
 /**
- * The device.
+ * Its public key, 64 hex digits.
  */
 device: string, 
 /**
- * When.
+ * By this device's clock.
  */
 at: Moment, 
 /**

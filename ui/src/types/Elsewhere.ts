@@ -7,22 +7,22 @@ import type { Moment } from "./Moment";
  */
 export type Elsewhere = { 
 /**
- * Hash of its entry.
+ * SHA-256, 64 hex digits: what `TakeBackElsewhere` names.
  */
 entry: string, 
 /**
- * The step.
+ * Id in the layout it was given for.
  */
 step: string, 
 /**
- * The answer.
+ * As given; counts for nothing.
  */
 value: AnswerValue, 
 /**
- * Who.
+ * Name, as typed, of who recorded it.
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

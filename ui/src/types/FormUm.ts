@@ -5,7 +5,7 @@
  */
 export type FormUm = { 
 /**
- * The value.
+ * Micrometres.
  */
 value_um: number, 
 /**

@@ -4,7 +4,7 @@ import type { LiftKind } from "./LiftKind";
 import type { Lock } from "./Lock";
 
 /**
- * A gate set and its gates.
+ * Safety checks before one part of the walk, and how they stand.
  */
 export type GateSetStand = { 
 /**

@@ -4,7 +4,7 @@ import type { Evaluation } from "./Evaluation";
 import type { Shape } from "./Shape";
 
 /**
- * One line of the budget.
+ * One contribution to the standard uncertainty (JCGM 100).
  */
 export type GaugeBudgetLine = { 
 /**

@@ -18,7 +18,7 @@ unit: LengthUnit,
  */
 readings: Array<Typed>, 
 /**
- * The gauge.
+ * With its resolution and permissible error.
  */
 instrument: Instrument, 
 /**

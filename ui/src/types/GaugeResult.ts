@@ -20,11 +20,11 @@ import type { Uncertainty } from "./Uncertainty";
  */
 export type GaugeResult = { 
 /**
- * Station.
+ * Id of the station it was read at.
  */
 station: string, 
 /**
- * Direction.
+ * In which the shaft was moved.
  */
 direction: Direction, 
 /**
@@ -64,7 +64,7 @@ uncertainty: Uncertainty | null,
  */
 budget: Array<GaugeBudgetLine>, 
 /**
- * The limit.
+ * What the mean is compared with, and where it comes from.
  */
 limit: Limit, 
 /**
@@ -72,7 +72,7 @@ limit: Limit,
  */
 bands: Bands | null, 
 /**
- * The decision.
+ * By ISO 14253-1, with a guard band both sides.
  */
 decision: GaugeDecision, 
 /**

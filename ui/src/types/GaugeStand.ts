@@ -8,7 +8,7 @@ import type { Moment } from "./Moment";
  */
 export type GaugeStand = { 
 /**
- * The step.
+ * Play step measured.
  */
 step: string, 
 /**
@@ -24,6 +24,6 @@ lines: GaugeLines,
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

@@ -6,7 +6,7 @@ import type { HistoryLine } from "./HistoryLine";
  */
 export type History = { 
 /**
- * The visit.
+ * Whose ledger it is.
  */
 visit: string, 
 /**

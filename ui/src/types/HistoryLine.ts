@@ -12,11 +12,11 @@ export type HistoryLine = {
  */
 seq: number, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, 
 /**
- * Hash.
+ * SHA-256 of its line, 64 hex digits: what superseding and undo name it by.
  */
 hash: string, 
 /**
@@ -40,7 +40,7 @@ causes: Array<string>,
  */
 reason: string | null, 
 /**
- * Who.
+ * Name as typed; of a receipt that of who signed.
  */
 by: string, 
 /**

@@ -26,6 +26,6 @@ tightest_may_loosen_c: number | null,
  */
 bare_bore_most_mm: number | null, 
 /**
- * A sleeve that holds.
+ * Where no class holds bare; none if no tabled sleeve does.
  */
 sleeve: HoldingSleeve | null, };

@@ -5,7 +5,7 @@
  */
 export type HoldingSleeve = { 
 /**
- * Its material.
+ * Id in `data/bench/materials.toml`.
  */
 material: string, 
 /**

@@ -6,7 +6,7 @@ import type { Verdict } from "./Verdict";
  */
 export type HoursGiven = { 
 /**
- * The outcome.
+ * Verdict the hours are for.
  */
 tier: Verdict, 
 /**

@@ -7,7 +7,7 @@ import type { Moment } from "./Moment";
  */
 export type ImportStand = { 
 /**
- * Its number.
+ * Its number in this data folder, as `TakeBackImport` asks for it.
  */
 import: number, 
 /**

@@ -9,7 +9,7 @@ import type { Vehicle } from "./Vehicle";
  */
 export type Intake = { 
 /**
- * The car.
+ * What identifies it and how it is built.
  */
 vehicle: Vehicle, 
 /**

@@ -6,7 +6,7 @@ import type { Support } from "./Support";
  */
 export type LayoutChoice = { 
 /**
- * Its id.
+ * Stands in ledgers; shipped ones are named by the text `layout-ID`.
  */
 id: string, 
 /**

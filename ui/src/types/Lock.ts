@@ -5,7 +5,7 @@
  */
 export type Lock = { "why": "gates-open", 
 /**
- * The set.
+ * Whose gates: the step's own.
  */
 set: string, } | { "why": "other-part", 
 /**

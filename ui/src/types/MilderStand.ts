@@ -7,11 +7,11 @@ import type { Moment } from "./Moment";
  */
 export type MilderStand = { 
 /**
- * The step.
+ * Step whose answer it was.
  */
 step: string, 
 /**
- * What it was answered.
+ * The graver answer, as first given.
  */
 was: AnswerValue, 
 /**
@@ -23,10 +23,10 @@ now: AnswerValue | null,
  */
 reason: string, 
 /**
- * Who.
+ * Who made it milder, name as typed.
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

@@ -5,7 +5,7 @@
  */
 export type MovementBefore = { 
 /**
- * The step.
+ * Play step that was measured, under its name of today.
  */
 step: string, 
 /**

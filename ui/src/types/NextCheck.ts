@@ -5,7 +5,7 @@
  */
 export type NextCheck = { 
 /**
- * The step.
+ * Id of the step to do.
  */
 step: string, 
 /**

@@ -45,11 +45,11 @@ photo: PhotoLine | null,
  */
 drawing: string, 
 /**
- * The drawing in words.
+ * Said aloud where the drawing is not seen.
  */
 drawing_words: string, 
 /**
- * The receipt's heading.
+ * "Receipt", in the note's language.
  */
 receipt_heading: string, 
 /**

@@ -10,6 +10,6 @@ export type Odometer = {
  */
 value: number, 
 /**
- * Its unit.
+ * As the instrument shows it.
  */
 unit: DistanceUnit, };

@@ -14,10 +14,10 @@ cause: string,
  */
 reason: string, 
 /**
- * Who.
+ * Name, as typed, of who recorded it.
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

@@ -5,7 +5,7 @@
  */
 export type Owner = { 
 /**
- * Name.
+ * As they want to be called; may be empty.
  */
 name: string, 
 /**

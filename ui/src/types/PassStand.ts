@@ -7,7 +7,7 @@ import type { Moment } from "./Moment";
  */
 export type PassStand = { 
 /**
- * Its number.
+ * From 1, as the machinist counts.
  */
 number: number, 
 /**
@@ -23,6 +23,6 @@ diameter_mm: number | null,
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

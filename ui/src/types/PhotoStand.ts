@@ -8,7 +8,7 @@ import type { PhotoRef } from "./PhotoRef";
  */
 export type PhotoStand = { 
 /**
- * The file.
+ * By hash; the file may be missing or damaged.
  */
 photo: PhotoRef, 
 /**

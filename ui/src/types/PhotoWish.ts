@@ -10,11 +10,11 @@ export type PhotoWish = {
  */
 id: string, 
 /**
- * The visit.
+ * Visit the photo is for.
  */
 visit: string, 
 /**
- * The step.
+ * Step it is a photo of.
  */
 step: string, 
 /**

@@ -9,10 +9,10 @@ export type Position = { "at": "order" } | { "at": "leave",
  */
 set: string, } | { "at": "gates", 
 /**
- * The gate set.
+ * Set whose gates are open.
  */
 set: string, } | { "at": "step", 
 /**
- * The step.
+ * Step to answer now.
  */
 step: string, } | { "at": "looks" } | { "at": "done" };

@@ -7,7 +7,7 @@ import type { WriterStand } from "./WriterStand";
  */
 export type PreviewVisit = { 
 /**
- * The visit.
+ * Id of the visit, as the file names it.
  */
 visit: string, 
 /**

@@ -7,7 +7,7 @@ import type { Moment } from "./Moment";
  */
 export type ReceiptStand = { 
 /**
- * The decision.
+ * Of the owner, as signed.
  */
 decision: Decision, 
 /**
@@ -27,7 +27,7 @@ locale: string,
  */
 rating: string | null, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, 
 /**

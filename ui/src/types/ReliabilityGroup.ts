@@ -17,7 +17,7 @@ high: number,
  */
 count: number, 
 /**
- * Their mean.
+ * Mean of the probabilities in it, 0 to 1.
  */
 mean: number, 
 /**

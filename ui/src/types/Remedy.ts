@@ -5,7 +5,7 @@
  */
 export type Remedy = { "do": "more-readings", 
 /**
- * Readings in all.
+ * So many in all, those there are included.
  */
 readings: number, } | { "do": "finer-gauge", 
 /**
@@ -25,10 +25,10 @@ resolution_mm: number,
  */
 mpe_mm: number, 
 /**
- * Readings in all.
+ * So many in all, those there are included.
  */
 readings: number, } | { "do": "read-again", 
 /**
- * Readings in all.
+ * So many in all, those there are included.
  */
 readings: number, } | { "do": "find-limit" } | { "do": "too-near-limit" };

@@ -16,28 +16,21 @@ import type { WorkshopGiven } from "./WorkshopGiven";
 
 /**
  * One request. A shell reads it, hands it to [`handle`](super::Steady::handle) and sends back the answer.
+ *
+ * Ids are texts. `visit` and `entry` (a hash, 64 hex digits) are those of a `Standing`; `step` is the id of a
+ * `StepStand`, `play-vertical:2` at a second support; `set` and `gate` are those of a `GateSetStand`; `upload`, `wish`
+ * and `backup` are UUIDs that the screen makes up; `device` is a public key, 64 hex digits; `import` a number of
+ * `DeviceList`; `locale` a tag (RFC 5646) of a language there is. One that is not known is refused.
  */
-export type Request = { "ask": "home" } | { "ask": "set-technician", 
-/**
- * The name.
- */
-name: string, } | { "ask": "set-preference", 
+export type Request = { "ask": "home" } | { "ask": "set-technician", name: string, } | { "ask": "set-preference", 
 /**
  * The preference's name.
  */
-name: string, 
-/**
- * Its value.
- */
-value: string, } | { "ask": "start-practice", 
+name: string, value: string, } | { "ask": "start-practice", 
 /**
  * What is written down.
  */
-intake: Intake, } | { "ask": "practise", 
-/**
- * The request.
- */
-request: Request, } | { "ask": "end-practice" } | { "ask": "workshop" } | { "ask": "set-workshop", 
+intake: Intake, } | { "ask": "practise", request: Request, } | { "ask": "end-practice" } | { "ask": "workshop" } | { "ask": "set-workshop", 
 /**
  * As typed.
  */
@@ -65,23 +58,11 @@ visit: string | null, } | { "ask": "open",
 /**
  * What is written down.
  */
-intake: Intake, } | { "ask": "amend-takes-back", 
-/**
- * The visit.
- */
-visit: string, 
+intake: Intake, } | { "ask": "amend-takes-back", visit: string, 
 /**
  * The whole intake as it would be.
  */
-intake: Intake, } | { "ask": "amend", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The whole intake.
- */
-intake: Intake, 
+intake: Intake, } | { "ask": "amend", visit: string, intake: Intake, 
 /**
  * Hash of the entry by which the intake stood that was changed.
  */
@@ -93,11 +74,7 @@ takes_back: Array<string>,
 /**
  * Why, where one of them was grave.
  */
-reason: string | null, } | { "ask": "take-back-elsewhere", 
-/**
- * The visit.
- */
-visit: string, 
+reason: string | null, } | { "ask": "take-back-elsewhere", visit: string, 
 /**
  * Hashes of their entries, as they were shown.
  */
@@ -105,59 +82,15 @@ entries: Array<string>,
 /**
  * Why, where one of them found something.
  */
-reason: string | null, } | { "ask": "look", 
-/**
- * The visit.
- */
-visit: string, } | { "ask": "look-as-sorted", 
-/**
- * The visit.
- */
-visit: string, 
+reason: string | null, } | { "ask": "look", visit: string, } | { "ask": "look-as-sorted", visit: string, 
 /**
  * The version; that which the visit recorded last, if not given.
  */
-knowledge: string | null, } | { "ask": "choose-order", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The order.
- */
-order: Order, } | { "ask": "confirm-gate", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The gate set.
- */
-set: string, 
-/**
- * The gate.
- */
-gate: string, 
+knowledge: string | null, } | { "ask": "choose-order", visit: string, order: Order, } | { "ask": "confirm-gate", visit: string, set: string, gate: string, 
 /**
  * What holds the car up; its gates are fewer once it is said.
  */
-lift: LiftKind | null, } | { "ask": "leave-part", 
-/**
- * The visit.
- */
-visit: string, } | { "ask": "answer", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, 
-/**
- * The answer.
- */
-value: AnswerValue, 
+lift: LiftKind | null, } | { "ask": "leave-part", visit: string, } | { "ask": "answer", visit: string, step: string, value: AnswerValue, 
 /**
  * How warm the housing was, where the step asks.
  */
@@ -177,11 +110,7 @@ heard_at: HeardAt | null,
 /**
  * Why a DANGER answer is made milder.
  */
-reason: string | null, } | { "ask": "all-sound", 
-/**
- * The visit.
- */
-visit: string, 
+reason: string | null, } | { "ask": "all-sound", visit: string, 
 /**
  * The layout by which the screen listed them.
  */
@@ -201,67 +130,11 @@ index: number,
 /**
  * At most 512 KiB.
  */
-base64: string, } | { "ask": "keep-photo", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "read-vin", 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "scan-visit", 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "want-photo", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, 
+base64: string, } | { "ask": "keep-photo", visit: string, step: string, upload: string, } | { "ask": "read-vin", upload: string, } | { "ask": "scan-visit", upload: string, } | { "ask": "want-photo", visit: string, step: string, 
 /**
  * The wish's name, which the screen makes up (UUID).
  */
-wish: string, } | { "ask": "wanted-photos", 
-/**
- * The visit.
- */
-visit: string, } | { "ask": "drop-wanted", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, } | { "ask": "keep-wanted", 
-/**
- * The wish.
- */
-wish: string, 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "mark-photo", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, 
+wish: string, } | { "ask": "wanted-photos", visit: string, } | { "ask": "drop-wanted", visit: string, step: string, } | { "ask": "keep-wanted", wish: string, upload: string, } | { "ask": "mark-photo", visit: string, step: string, 
 /**
  * SHA-256 of the photo, hex.
  */
@@ -269,87 +142,23 @@ photo: string,
 /**
  * The marks; none takes them away.
  */
-marks: Array<Mark>, } | { "ask": "pair-photos", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, 
+marks: Array<Mark>, } | { "ask": "pair-photos", visit: string, step: string, 
 /**
  * SHA-256 of the earlier photo, hex; none for the latest alone.
  */
-before: string | null, } | { "ask": "waive-photo", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, 
+before: string | null, } | { "ask": "waive-photo", visit: string, step: string, 
 /**
  * Why: an id of `data/waivers.toml` or own words.
  */
-reason: string, } | { "ask": "undo", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * Hash of that entry.
- */
-entry: string, 
+reason: string, } | { "ask": "undo", visit: string, entry: string, 
 /**
  * Why, where one is needed.
  */
-reason: string | null, } | { "ask": "finding", 
-/**
- * The visit.
- */
-visit: string, 
+reason: string | null, } | { "ask": "finding", visit: string, 
 /**
  * Language, such as `en`.
  */
-locale: string, } | { "ask": "note", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * Language.
- */
-locale: string, } | { "ask": "paper", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * Which.
- */
-paper: PaperKind, 
-/**
- * Language.
- */
-locale: string, 
-/**
- * Sheet.
- */
-sheet: Sheet, } | { "ask": "qr-code", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * Language.
- */
-locale: string, } | { "ask": "sign", 
-/**
- * The visit.
- */
-visit: string, 
+locale: string, } | { "ask": "note", visit: string, locale: string, } | { "ask": "paper", visit: string, paper: PaperKind, locale: string, sheet: Sheet, } | { "ask": "qr-code", visit: string, locale: string, } | { "ask": "sign", visit: string, 
 /**
  * What they decided.
  */
@@ -369,11 +178,7 @@ locale: string,
 /**
  * Strokes, coordinates 0 to 1.
  */
-strokes: Array<Array<[number, number]>>, } | { "ask": "give-opinion", 
-/**
- * The visit.
- */
-visit: string, 
+strokes: Array<Array<[number, number]>>, } | { "ask": "give-opinion", visit: string, 
 /**
  * A cause of the sorting, or `normal-character`.
  */
@@ -381,11 +186,7 @@ cause: string,
 /**
  * Why, in their words.
  */
-reason: string, } | { "ask": "confirm-outcome", 
-/**
- * The visit.
- */
-visit: string, 
+reason: string, } | { "ask": "confirm-outcome", visit: string, 
 /**
  * The causes of the sorting that were there, `something-else` for another, or `normal-character` alone.
  */
@@ -393,15 +194,7 @@ causes: Array<string>,
 /**
  * Who says so; the technician if not given.
  */
-by: string | null, } | { "ask": "calibration" } | { "ask": "record-gauge", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * The step.
- */
-step: string, 
+by: string | null, } | { "ask": "calibration" } | { "ask": "record-gauge", visit: string, step: string, 
 /**
  * What was read.
  */
@@ -409,23 +202,7 @@ gauge: GaugeGiven,
 /**
  * Why it is milder than what was read before.
  */
-reason: string | null, } | { "ask": "look-at-bench", 
-/**
- * The visit.
- */
-visit: string, } | { "ask": "bench", 
-/**
- * The visit.
- */
-visit: string, 
-/**
- * What.
- */
-act: BenchAct, } | { "ask": "history", 
-/**
- * The visit.
- */
-visit: string, } | { "ask": "export", 
+reason: string | null, } | { "ask": "look-at-bench", visit: string, } | { "ask": "bench", visit: string, act: BenchAct, } | { "ask": "history", visit: string, } | { "ask": "export", 
 /**
  * The visits; none means all of them.
  */
@@ -453,59 +230,15 @@ index: number,
 /**
  * At most 512 KiB.
  */
-base64: string, } | { "ask": "preview-import", 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "leave-import", 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "import", 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "take-back-import", 
-/**
- * Its number.
- */
-import: number, } | { "ask": "devices" } | { "ask": "confirm-device", 
-/**
- * Its id.
- */
-device: string, 
+base64: string, } | { "ask": "preview-import", upload: string, } | { "ask": "leave-import", upload: string, } | { "ask": "import", upload: string, } | { "ask": "take-back-import", import: number, } | { "ask": "devices" } | { "ask": "confirm-device", device: string, 
 /**
  * The code that they read.
  */
-code: string, } | { "ask": "device-qr" } | { "ask": "confirm-device-by-photo", 
-/**
- * Its id.
- */
-device: string, 
+code: string, } | { "ask": "device-qr" } | { "ask": "confirm-device-by-photo", device: string, 
 /**
  * The upload; the photo is not kept.
  */
-upload: string, } | { "ask": "take-over-device", 
-/**
- * Its id.
- */
-device: string, } | { "ask": "name-device", 
-/**
- * Its id.
- */
-device: string, 
-/**
- * The name.
- */
-name: string, } | { "ask": "retire-device", 
-/**
- * Its id.
- */
-device: string, } | { "ask": "reset-device", 
-/**
- * Its id.
- */
-device: string, } | { "ask": "prepare-backup", 
+upload: string, } | { "ask": "take-over-device", device: string, } | { "ask": "name-device", device: string, name: string, } | { "ask": "retire-device", device: string, } | { "ask": "reset-device", device: string, } | { "ask": "prepare-backup", 
 /**
  * A name the screen makes up (UUID).
  */
@@ -521,15 +254,7 @@ index: number,
 /**
  * At most 512 KiB.
  */
-base64: string, } | { "ask": "restore", 
-/**
- * The upload.
- */
-upload: string, } | { "ask": "erase", 
-/**
- * The visit.
- */
-visit: string, 
+base64: string, } | { "ask": "restore", upload: string, } | { "ask": "erase", visit: string, 
 /**
  * Its plate, or the last block of its id: typed by whoever erases it.
  */

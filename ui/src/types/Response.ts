@@ -25,7 +25,7 @@ import type { VisitPage } from "./VisitPage";
 import type { Workshop } from "./Workshop";
 
 /**
- * The answer to a request.
+ * The answer to a request; which request gets which stands in [`REPLIES`](super::replies::REPLIES).
  */
 export type Response = { "is": "home" } & Home | { "is": "workshop" } & Workshop | { "is": "visits" } & VisitPage | { "is": "visits-before", 
 /**
@@ -51,11 +51,7 @@ needs_reason: boolean, } | { "is": "visit" } & Standing | { "is": "uploaded",
 /**
  * Bytes received so far.
  */
-bytes: number, } | { "is": "vin" } & VinRead | { "is": "wanted", 
-/**
- * The wishes.
- */
-wishes: Array<PhotoWish>, } | { "is": "qr-code" } & QrCode | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchShown | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "preview" } & Preview | { "is": "taken-back" } & TakenBack | { "is": "devices" } & DeviceList | { "is": "imported" } & Imported | { "is": "salvaged" } & Salvaged | { "is": "backup-ready" } & BackupReady | { "is": "restored" } & Restored | { "is": "erased", 
+bytes: number, } | { "is": "vin" } & VinRead | { "is": "wanted", wishes: Array<PhotoWish>, } | { "is": "qr-code" } & QrCode | { "is": "finding" } & Finding | { "is": "note" } & Note | { "is": "paper" } & PaperFile | { "is": "bench" } & BenchShown | { "is": "calibration" } & Calibration | { "is": "history" } & History | { "is": "handover" } & HandoverFile | { "is": "preview" } & Preview | { "is": "taken-back" } & TakenBack | { "is": "devices" } & DeviceList | { "is": "imported" } & Imported | { "is": "salvaged" } & Salvaged | { "is": "backup-ready" } & BackupReady | { "is": "restored" } & Restored | { "is": "erased", 
 /**
  * The visit that is no more.
  */

@@ -7,7 +7,7 @@ import type { RingTurn } from "./RingTurn";
  */
 export type RingStand = { 
 /**
- * How.
+ * By hand after assembly: `free` is what ends the repair.
  */
 turns: RingTurn, 
 /**
@@ -15,6 +15,6 @@ turns: RingTurn,
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

@@ -15,6 +15,6 @@ run_out_mm: number,
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, };

@@ -8,11 +8,11 @@ import type { Spread } from "./Spread";
 import type { StressStand } from "./StressStand";
 
 /**
- * One seat.
+ * Two parts that meet: sizes, how tight, how it goes together.
  */
 export type SeatFit = { 
 /**
- * Which.
+ * Which two parts meet there.
  */
 seat: SeatId, 
 /**
@@ -20,7 +20,7 @@ seat: SeatId,
  */
 diameter_mm: number, 
 /**
- * The hole.
+ * Of the outer part: bore.
  */
 hole: SizeStand, 
 /**

@@ -6,7 +6,7 @@ import type { Failure } from "./Failure";
  */
 export type SetApart = { 
 /**
- * The visit.
+ * Id of the visit, as the file names it.
  */
 visit: string, 
 /**

@@ -5,7 +5,7 @@
  */
 export type SizeMm = { 
 /**
- * The value.
+ * Millimetres.
  */
 value_mm: number, 
 /**

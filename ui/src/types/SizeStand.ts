@@ -10,14 +10,14 @@ export type SizeStand = {
  */
 from: SizeFrom, 
 /**
- * Least.
+ * Lower limit, or measured less its uncertainty.
  */
 least_mm: number, 
 /**
- * Middle.
+ * Middle of the limits, or as measured.
  */
 mean_mm: number, 
 /**
- * Most.
+ * Upper limit, or measured plus its uncertainty.
  */
 most_mm: number, };

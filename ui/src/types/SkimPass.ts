@@ -2,7 +2,7 @@
 import type { TouchedDepth } from "./TouchedDepth";
 
 /**
- * One pass.
+ * A cut of the machine, and what it leaves.
  */
 export type SkimPass = { 
 /**

@@ -12,7 +12,7 @@ import type { SleeveCut } from "./SleeveCut";
  */
 export type SkimPlan = { 
 /**
- * The axis.
+ * About which the cutter turns.
  */
 axis: SkimAxis, 
 /**

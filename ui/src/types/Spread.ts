@@ -5,14 +5,14 @@
  */
 export type Spread = { 
 /**
- * Least.
+ * At the end of the limits that gives least.
  */
 least: number, 
 /**
- * Mean.
+ * In the middle of the limits.
  */
 mean: number, 
 /**
- * Most.
+ * At the end that gives most.
  */
 most: number, };

@@ -31,7 +31,7 @@ import type { WriterStand } from "./WriterStand";
  */
 export type Standing = { 
 /**
- * The visit's id.
+ * UUID version 7: sorts by when it was opened.
  */
 visit: string, 
 /**

@@ -7,7 +7,7 @@ import type { TurnsWith } from "./TurnsWith";
 import type { Word } from "./Word";
 
 /**
- * One step.
+ * A step that this car has: how it is asked, what stands there, what locks it.
  */
 export type StepStand = { 
 /**
@@ -19,7 +19,7 @@ id: string,
  */
 set: string | null, 
 /**
- * Its station.
+ * Id of the station it is done at.
  */
 station: string, 
 /**

@@ -8,7 +8,7 @@ import type { Word } from "./Word";
  */
 export type StillOpen = { 
 /**
- * The visit.
+ * Id of that visit.
  */
 visit: string, 
 /**
@@ -16,7 +16,7 @@ visit: string,
  */
 opened_at: Moment, 
 /**
- * Its rating.
+ * DANGER or WARNING.
  */
 word: Word, 
 /**

@@ -6,11 +6,11 @@ import type { PartId } from "./PartId";
  */
 export type StressStand = { 
 /**
- * The part.
+ * Which of the parts.
  */
 part: PartId, 
 /**
- * Its material.
+ * Id in `data/bench/materials.toml`.
  */
 material: string, 
 /**

@@ -6,7 +6,7 @@ import type { Verdict } from "./Verdict";
  */
 export type TierHours = { 
 /**
- * The outcome.
+ * Verdict the hours are for.
  */
 tier: Verdict, 
 /**

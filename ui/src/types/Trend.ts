@@ -27,6 +27,6 @@ intervals_mm: Array<[number, number]>,
  */
 line_mm: [number, number], 
 /**
- * What it shows.
+ * At 95 %.
  */
 shows: TrendShows, };

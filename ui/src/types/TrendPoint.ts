@@ -9,7 +9,7 @@ export type TrendPoint = {
  */
 day: number, 
 /**
- * Movement.
+ * Mean at the bearing, mm.
  */
 movement_mm: number, 
 /**

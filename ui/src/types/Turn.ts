@@ -10,7 +10,7 @@ export type Turn = {
  */
 step: string, 
 /**
- * The answer there.
+ * Answer at that step that would.
  */
 value: AnswerValue, 
 /**

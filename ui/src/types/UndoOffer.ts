@@ -6,7 +6,7 @@ import type { Moment } from "./Moment";
  */
 export type UndoOffer = { 
 /**
- * Hash of the entry.
+ * SHA-256, 64 hex digits: what `Undo` has to name.
  */
 entry: string, 
 /**
@@ -30,7 +30,7 @@ set: string | null,
  */
 by: string, 
 /**
- * When.
+ * Date of its entry, by the clock of the device that wrote it.
  */
 at: Moment, 
 /**

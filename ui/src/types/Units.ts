@@ -7,7 +7,7 @@ import type { LengthUnit } from "./LengthUnit";
  */
 export type Units = { 
 /**
- * Of lengths.
+ * Millimetres or inches; none: as the language has it.
  */
 length: LengthUnit | null, 
 /**

@@ -6,7 +6,7 @@ import type { VinHint } from "./VinHint";
  */
 export type VinRead = { 
 /**
- * The VIN.
+ * Seventeen signs, as the barcode has them.
  */
 vin: string, 
 /**

@@ -11,7 +11,7 @@ import type { Word } from "./Word";
  */
 export type VisitBefore = { 
 /**
- * The visit.
+ * Its id, to be opened by.
  */
 visit: string, 
 /**

@@ -10,7 +10,7 @@ import type { Word } from "./Word";
  */
 export type VisitCard = { 
 /**
- * The visit.
+ * Id to open it by.
  */
 visit: string, 
 /**
@@ -18,11 +18,11 @@ visit: string,
  */
 label: string, 
 /**
- * Plate.
+ * As typed; empty where none was.
  */
 plate: string, 
 /**
- * VIN.
+ * As typed; empty where none was.
  */
 vin: string, 
 /**

@@ -2,7 +2,7 @@
 import type { VisitCard } from "./VisitCard";
 
 /**
- * A page of visits.
+ * So many visits as a screen shows at once (`store::cards::PAGE`).
  */
 export type VisitPage = { 
 /**

@@ -7,7 +7,7 @@ import type { Units } from "./Units";
  */
 export type WorkshopGiven = { 
 /**
- * Name.
+ * On papers and messages; one line (`limits::LINE`).
  */
 name: string, 
 /**
@@ -15,11 +15,11 @@ name: string,
  */
 address: Array<string>, 
 /**
- * Phone.
+ * As typed: no form is asked for.
  */
 phone: string, 
 /**
- * Units.
+ * Of lengths and distances shown.
  */
 units: Units, 
 /**
@@ -31,6 +31,6 @@ hours: Array<HoursGiven>,
  */
 rate: string, 
 /**
- * Currency.
+ * As printed behind an amount: `€`, `GBP`.
  */
 currency: string, };

@@ -6,7 +6,7 @@ import type { DeviceStand } from "./DeviceStand";
  */
 export type WriterStand = { 
 /**
- * The device.
+ * As it is shown: name, code, trust.
  */
 device: DeviceStand, 
 /**

@@ -26,7 +26,6 @@ use super::{asks, learning, list, room, still_open};
 /// A visit as it was read from disk, and what that adds up to.
 pub(super) struct AtHand {
     visit: String,
-    /// Its entries.
     pub(super) chain: Chain,
     /// What stands of `chain`.
     pub(super) record: Record,

@@ -45,17 +45,14 @@ fn sleeve_bore(fit: &FitResult) -> Option<f64> {
     in_housing.map(|seat| seat.hole.mean_mm)
 }
 
-/// What the verdict rests on, as the bench recorded it.
+/// What the verdict rests on, as the bench recorded it; `None` was not measured.
 pub(super) struct Found<'a> {
-    /// The look at the housing.
     pub(super) look: HousingLook,
     /// The seat as it is now.
     pub(super) seat: Option<&'a BoreShape>,
     /// The bore as it was found.
     pub(super) as_found: Option<&'a BoreReadings>,
-    /// The plan to skim it.
     pub(super) plan: Option<&'a SkimPlan>,
-    /// The fit.
     pub(super) fit: Option<&'a FitResult>,
     /// The sleeve that the fit describes is in its place.
     pub(super) sleeve_in: bool,

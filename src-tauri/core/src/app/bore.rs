@@ -37,7 +37,7 @@ pub fn length(text: &str, words: &Words) -> Result<f64, Failure> {
     typed_mm(text, &limits::LENGTH_MM).map_err(|why| refused(why.into(), words))
 }
 
-/// The sentence of a note.
+/// A note in words, its numbers in the workshop's units.
 pub fn sentence(note: &BoreNote, words: &Words) -> String {
     note_line(words, note)
 }

@@ -30,7 +30,6 @@ pub struct Scene<'a> {
     pub trade: &'a Trade,
     /// The visit's entries.
     pub entries: &'a [Entry],
-    /// What stands of them.
     pub record: &'a Record,
     /// Where they stand.
     pub standing: &'a Standing,
@@ -40,16 +39,13 @@ pub struct Scene<'a> {
     pub device: &'a str,
     /// What was decided about the others.
     pub devices: &'a Devices,
-    /// When.
     pub now: Moment,
 }
 
-/// An answer as asked for.
+/// An answer as asked for; fields as in `Request::Answer`.
 #[derive(Debug, Clone, PartialEq)]
 pub struct GivenAnswer {
-    /// The step.
     pub step: String,
-    /// The answer.
     pub value: AnswerValue,
     /// What is recorded beside it.
     pub beside: Beside,
@@ -350,18 +346,15 @@ pub fn undo(scene: Scene<'_>, entry: &str, reason: Option<String>) -> Result<Ent
     Ok(EntryBody::Withdrawn { entry: entry.to_owned(), reason, by: scene.by.to_owned() })
 }
 
-/// A receipt as asked for.
+/// A receipt as asked for; fields as in `Request::Sign`.
 #[derive(Debug, Clone, PartialEq)]
 pub struct GivenReceipt {
     /// What the owner decided.
     pub decision: Decision,
-    /// Their name.
     pub name: String,
     /// The note they saw.
     pub note_sha256: String,
-    /// Its language.
     pub locale: String,
-    /// Their signature.
     pub strokes: Vec<Vec<[f32; 2]>>,
 }
 
@@ -524,10 +517,9 @@ fn makes_milder(scene: Scene<'_>, body: EntryBody) -> bool {
     grave.iter().any(|(step, word)| then.get(step) < Some(word))
 }
 
-/// A change of intake as asked for.
+/// A changed intake, whole, as asked for; fields as in `Request::Amend`.
 #[derive(Debug, Clone, Default)]
 pub struct GivenIntake {
-    /// The whole intake.
     pub intake: Intake,
     /// Hash of the entry by which the intake stood that was changed; none where nobody looked at it.
     pub from: Option<String>,

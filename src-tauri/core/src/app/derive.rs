@@ -33,18 +33,17 @@ use super::drawn::DrawnFor;
 use super::fault::Refusal;
 use super::{asks, concern, devices, explained, next_check, outcome, play_gauge};
 
-/// A visit's entries and what is known of their chain.
+/// What a standing is derived from: a visit's entries, what stands of them, what is known of their chain, and on which
+/// device it is looked at.
 #[derive(Debug, Clone, Copy)]
 pub struct Visit<'a> {
     /// The visit's id.
     pub id: &'a str,
     /// Its entries, in order.
     pub entries: &'a [Entry],
-    /// What stands of them.
     pub record: &'a Record,
     /// Place of the first entry that does not fit its chain.
     pub broken_at: Option<u64>,
-    /// This device.
     pub device: &'a str,
     /// What was decided about the others.
     pub devices: &'a Devices,

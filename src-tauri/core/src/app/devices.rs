@@ -32,7 +32,7 @@ pub struct DeviceList {
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct ImportStand {
-    /// Its number.
+    /// Its number in this data folder, as `TakeBackImport` asks for it.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub import: i64,
     /// The device that made it.

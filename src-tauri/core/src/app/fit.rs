@@ -16,7 +16,7 @@ use crate::words::Words;
 /// A fit that was worked out.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fitted {
-    /// The result.
+    /// Numbers; `lines` say the same.
     pub result: FitResult,
     /// The same as sentences, in order.
     pub lines: Vec<String>,

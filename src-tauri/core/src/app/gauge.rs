@@ -15,7 +15,7 @@ use crate::words::Words;
 /// What the readings of a gauge come to.
 #[derive(Debug, Clone, PartialEq)]
 pub struct GaugeReport {
-    /// The result.
+    /// Numbers; `lines` say the same.
     pub result: GaugeResult,
     /// The same as sentences, in order.
     pub lines: Vec<String>,

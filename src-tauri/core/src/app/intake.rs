@@ -11,7 +11,6 @@ use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
 
-/// One piece of an upload.
 pub(super) fn upload(inner: &Inner, upload: &str, index: u32, piece: &[u8]) -> Result<Response, Fault> {
     if piece.len() as u64 > MAX_PIECE_BYTES {
         return Err(Refusal::UploadTooLarge.into());

@@ -19,7 +19,7 @@ use super::still_open;
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct VisitBefore {
-    /// The visit.
+    /// Its id, to be opened by.
     pub visit: String,
     /// When the car came in.
     pub opened_at: Moment,
@@ -45,7 +45,7 @@ pub struct VisitBefore {
 pub struct AnswerBefore {
     /// The step, under its name of today.
     pub step: String,
-    /// The answer.
+    /// As it counts: of several devices' the worse.
     pub value: AnswerValue,
     /// Its own rating then, by the rules of today.
     pub word: Option<Word>,
@@ -55,7 +55,7 @@ pub struct AnswerBefore {
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct MovementBefore {
-    /// The step.
+    /// Play step that was measured, under its name of today.
     pub step: String,
     /// Mean movement, millimetres.
     pub movement_mm: f64,

@@ -34,7 +34,7 @@ pub struct Printed {
     pub name: String,
     /// `application/pdf` or `text/plain`.
     pub mime: &'static str,
-    /// The file.
+    /// PDF/A-3a, or UTF-8 text.
     pub bytes: Vec<u8>,
     /// The text itself, for `text/plain`.
     pub text: Option<String>,

@@ -20,7 +20,7 @@ pub enum Paper<'a> {
 
 /// What a press needs beside the words.
 pub struct PrintRun<'a> {
-    /// The sheet.
+    /// Sheet to lay it out on.
     pub sheet: Sheet,
     /// The date the document carries; the same ledger and date give the same bytes.
     pub at: Moment,

@@ -15,22 +15,24 @@ use crate::model::visit::Intake;
 use crate::model::workshop::WorkshopGiven;
 
 /// One request. A shell reads it, hands it to [`handle`](super::Steady::handle) and sends back the answer.
+///
+/// Ids are texts. `visit` and `entry` (a hash, 64 hex digits) are those of a `Standing`; `step` is the id of a
+/// `StepStand`, `play-vertical:2` at a second support; `set` and `gate` are those of a `GateSetStand`; `upload`, `wish`
+/// and `backup` are UUIDs that the screen makes up; `device` is a public key, 64 hex digits; `import` a number of
+/// `DeviceList`; `locale` a tag (RFC 5646) of a language there is. One that is not known is refused.
 #[derive(Debug, Clone, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(tag = "ask", rename_all = "kebab-case", deny_unknown_fields)]
+#[expect(missing_docs, reason = "ids are named once, at the head; other fields say what they are")]
 pub enum Request {
     /// What the first screen needs.
     Home,
     /// Sets the technician's name, written into every entry from here on.
-    SetTechnician {
-        /// The name.
-        name: String,
-    },
+    SetTechnician { name: String },
     /// Remembers a choice of the screens (theme, language ...) by name.
     SetPreference {
         /// The preference's name.
         name: String,
-        /// Its value.
         value: String,
     },
     /// Opens a visit to practise on, apart from every real one and in place of any before.
@@ -39,10 +41,7 @@ pub enum Request {
         intake: Intake,
     },
     /// A request about the practice visit.
-    Practise {
-        /// The request.
-        request: Box<Request>,
-    },
+    Practise { request: Box<Request> },
     /// Throws the practice visit away.
     EndPractice,
     /// The workshop's own particulars.
@@ -78,16 +77,13 @@ pub enum Request {
     },
     /// Which answers a change of intake would take back.
     AmendTakesBack {
-        /// The visit.
         visit: String,
         /// The whole intake as it would be.
         intake: Intake,
     },
     /// Writes intake anew.
     Amend {
-        /// The visit.
         visit: String,
-        /// The whole intake.
         intake: Intake,
         /// Hash of the entry by which the intake stood that was changed.
         #[serde(default)]
@@ -101,7 +97,6 @@ pub enum Request {
     },
     /// Takes back the answers that count for nothing because another layout asked for them.
     TakeBackElsewhere {
-        /// The visit.
         visit: String,
         /// Hashes of their entries, as they were shown.
         entries: Vec<String>,
@@ -110,48 +105,30 @@ pub enum Request {
         reason: Option<String>,
     },
     /// Where a visit stands.
-    Look {
-        /// The visit.
-        visit: String,
-    },
+    Look { visit: String },
     /// Where a visit stood by the knowledge of another version, shipped or own.
     LookAsSorted {
-        /// The visit.
         visit: String,
         /// The version; that which the visit recorded last, if not given.
         knowledge: Option<String>,
     },
     /// Chooses which part comes first.
-    ChooseOrder {
-        /// The visit.
-        visit: String,
-        /// The order.
-        order: Order,
-    },
-    /// Confirms one gate.
+    ChooseOrder { visit: String, order: Order },
+    /// Confirms one gate; its set's part is entered by the last of them.
     ConfirmGate {
-        /// The visit.
         visit: String,
-        /// The gate set.
         set: String,
-        /// The gate.
         gate: String,
         /// What holds the car up; its gates are fewer once it is said.
         #[serde(default)]
         lift: Option<LiftKind>,
     },
     /// Leaves the part that is entered; its gates close.
-    LeavePart {
-        /// The visit.
-        visit: String,
-    },
+    LeavePart { visit: String },
     /// Answers a step.
     Answer {
-        /// The visit.
         visit: String,
-        /// The step.
         step: String,
-        /// The answer.
         value: AnswerValue,
         /// How warm the housing was, where the step asks.
         #[serde(default)]
@@ -171,7 +148,6 @@ pub enum Request {
     },
     /// Says of several looks at once that they are sound; each becomes an answer of its own.
     AllSound {
-        /// The visit.
         visit: String,
         /// The layout by which the screen listed them.
         layout: String,
@@ -190,57 +166,27 @@ pub enum Request {
         piece: Piece,
     },
     /// Makes a finished upload the photo of a step.
-    KeepPhoto {
-        /// The visit.
-        visit: String,
-        /// The step.
-        step: String,
-        /// The upload.
-        upload: String,
-    },
+    KeepPhoto { visit: String, step: String, upload: String },
     /// Reads a VIN from a finished upload, a photo of its barcode; the photo is not kept.
-    ReadVin {
-        /// The upload.
-        upload: String,
-    },
+    ReadVin { upload: String },
     /// Finds the visit whose code is on a paper, in a finished upload; the photo is not kept.
-    ScanVisit {
-        /// The upload.
-        upload: String,
-    },
+    ScanVisit { upload: String },
     /// A photo is about to be taken: asked before the camera opens, which may end the app.
     WantPhoto {
-        /// The visit.
         visit: String,
-        /// The step.
         step: String,
         /// The wish's name, which the screen makes up (UUID).
         wish: String,
     },
     /// Photos that were being taken and have not arrived.
-    WantedPhotos {
-        /// The visit.
-        visit: String,
-    },
+    WantedPhotos { visit: String },
     /// A photo that was being taken is no longer wanted.
-    DropWanted {
-        /// The visit.
-        visit: String,
-        /// The step.
-        step: String,
-    },
+    DropWanted { visit: String, step: String },
     /// Makes a finished upload the photo that a wish was written down for; visit and step are the wish's.
-    KeepWanted {
-        /// The wish.
-        wish: String,
-        /// The upload.
-        upload: String,
-    },
+    KeepWanted { wish: String, upload: String },
     /// Draws marks over a photo of a step, in place of those that were there.
     MarkPhoto {
-        /// The visit.
         visit: String,
-        /// The step.
         step: String,
         /// SHA-256 of the photo, hex.
         photo: String,
@@ -249,9 +195,7 @@ pub enum Request {
     },
     /// Shows a step's latest photo beside an earlier one, or alone.
     PairPhotos {
-        /// The visit.
         visit: String,
-        /// The step.
         step: String,
         /// SHA-256 of the earlier photo, hex; none for the latest alone.
         #[serde(default)]
@@ -259,18 +203,14 @@ pub enum Request {
     },
     /// A step goes without a photo.
     WaivePhoto {
-        /// The visit.
         visit: String,
-        /// The step.
         step: String,
         /// Why: an id of `data/waivers.toml` or own words.
         reason: String,
     },
     /// Takes back the entry that the standing offers to undo.
     Undo {
-        /// The visit.
         visit: String,
-        /// Hash of that entry.
         entry: String,
         /// Why, where one is needed.
         #[serde(default)]
@@ -278,40 +218,24 @@ pub enum Request {
     },
     /// What the finding says.
     Finding {
-        /// The visit.
         visit: String,
         /// Language, such as `en`.
         locale: String,
     },
     /// What the owner's note says.
-    Note {
-        /// The visit.
-        visit: String,
-        /// Language.
-        locale: String,
-    },
+    Note { visit: String, locale: String },
     /// A paper to print or send, to be fetched or shared by the id in the answer.
     Paper {
-        /// The visit.
         visit: String,
-        /// Which.
         paper: PaperKind,
-        /// Language.
         locale: String,
-        /// Sheet.
         #[serde(default)]
         sheet: Sheet,
     },
     /// The short text as a QR code, for a phone that has no other way to it.
-    QrCode {
-        /// The visit.
-        visit: String,
-        /// Language.
-        locale: String,
-    },
+    QrCode { visit: String, locale: String },
     /// The owner signs that the note was received.
     Sign {
-        /// The visit.
         visit: String,
         /// What they decided.
         decision: Decision,
@@ -327,7 +251,6 @@ pub enum Request {
     },
     /// The technician says what they think it is; recorded beside the sorting, never part of it.
     GiveOpinion {
-        /// The visit.
         visit: String,
         /// A cause of the sorting, or `normal-character`.
         cause: String,
@@ -336,7 +259,6 @@ pub enum Request {
     },
     /// It was seen at teardown or after the repair what was really there.
     ConfirmOutcome {
-        /// The visit.
         visit: String,
         /// The causes of the sorting that were there, `something-else` for another, or `normal-character` alone.
         causes: Vec<String>,
@@ -348,9 +270,7 @@ pub enum Request {
     Calibration,
     /// Readings of a gauge at a play step.
     RecordGauge {
-        /// The visit.
         visit: String,
-        /// The step.
         step: String,
         /// What was read.
         gauge: GaugeGiven,
@@ -359,22 +279,11 @@ pub enum Request {
         reason: Option<String>,
     },
     /// Where the bench stands.
-    LookAtBench {
-        /// The visit.
-        visit: String,
-    },
+    LookAtBench { visit: String },
     /// Something done at the bench.
-    Bench {
-        /// The visit.
-        visit: String,
-        /// What.
-        act: BenchAct,
-    },
+    Bench { visit: String, act: BenchAct },
     /// The visit's ledger, oldest first.
-    History {
-        /// The visit.
-        visit: String,
-    },
+    History { visit: String },
     /// Makes a handover file, to be fetched or shared by the id in the answer.
     Export {
         /// The visits; none means all of them.
@@ -402,23 +311,13 @@ pub enum Request {
         piece: Piece,
     },
     /// Says what a handover file that was sent in pieces would change; it stays for `import`. Answered with `preview`.
-    PreviewImport {
-        /// The upload.
-        upload: String,
-    },
+    PreviewImport { upload: String },
     /// Drops a handover file that was looked at and is not to be taken in.
-    LeaveImport {
-        /// The upload.
-        upload: String,
-    },
+    LeaveImport { upload: String },
     /// Takes in a handover file that was sent with `import-piece`.
-    Import {
-        /// The upload.
-        upload: String,
-    },
+    Import { upload: String },
     /// Takes a whole import back. Answered with `taken-back`.
     TakeBackImport {
-        /// Its number.
         #[cfg_attr(feature = "bindings", ts(type = "number"))]
         import: i64,
     },
@@ -426,7 +325,6 @@ pub enum Request {
     Devices,
     /// Two people compared the code of a device.
     ConfirmDevice {
-        /// Its id.
         device: String,
         /// The code that they read.
         code: String,
@@ -435,33 +333,18 @@ pub enum Request {
     DeviceQr,
     /// The code of a device was scanned from its screen: a photo, as finished upload, shows that QR code.
     ConfirmDeviceByPhoto {
-        /// Its id.
         device: String,
         /// The upload; the photo is not kept.
         upload: String,
     },
     /// This device took the place of that one: what it wrote counts as confirmed, and nothing new comes in from it.
-    TakeOverDevice {
-        /// Its id.
-        device: String,
-    },
+    TakeOverDevice { device: String },
     /// A device is given a name here; an empty one takes it away.
-    NameDevice {
-        /// Its id.
-        device: String,
-        /// The name.
-        name: String,
-    },
+    NameDevice { device: String, name: String },
     /// A device was lost or replaced: nothing new comes in from it.
-    RetireDevice {
-        /// Its id.
-        device: String,
-    },
+    RetireDevice { device: String },
     /// What was decided about a device counts no more.
-    ResetDevice {
-        /// Its id.
-        device: String,
-    },
+    ResetDevice { device: String },
     /// Begins a backup of everything as one file, or goes on with it; asked again until it is ready, then
     /// fetched by the shell like any file on its way out.
     PrepareBackup {
@@ -480,13 +363,9 @@ pub enum Request {
         piece: Piece,
     },
     /// Takes in a backup file that was sent with `restore-piece`, or what can be read of a damaged database.
-    Restore {
-        /// The upload.
-        upload: String,
-    },
+    Restore { upload: String },
     /// Erases a visit at the owner's wish. It cannot be taken back.
     Erase {
-        /// The visit.
         visit: String,
         /// Its plate, or the last block of its id: typed by whoever erases it.
         word: String,
@@ -514,7 +393,7 @@ impl<'de> Deserialize<'de> for Piece {
     }
 }
 
-/// The papers.
+/// What can be printed or sent of a visit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]

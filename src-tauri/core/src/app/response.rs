@@ -18,18 +18,15 @@ use crate::model::vin::VinHint;
 use crate::model::wish::PhotoWish;
 use crate::model::workshop::{Units, Workshop};
 
-/// The answer to a request.
+/// The answer to a request; which request gets which stands in [`REPLIES`](super::replies::REPLIES).
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(tag = "is", rename_all = "kebab-case")]
+#[expect(missing_docs, reason = "which request gets which is listed once, in app/replies.rs")]
 pub enum Response {
-    /// To `home`, `set-technician` and `set-preference`.
     Home(Home),
-    /// To `workshop` and `set-workshop`.
     Workshop(Box<Workshop>),
-    /// To `visits`.
     Visits(VisitPage),
-    /// To `visits-before`.
     VisitsBefore {
         /// Newest first.
         visits: Vec<super::known_car::VisitBefore>,
@@ -38,60 +35,38 @@ pub enum Response {
         /// What the check digit says of the VIN that was asked for; none where it was empty.
         vin_hint: Option<VinHint>,
     },
-    /// To `amend-takes-back`.
     TakesBack {
         /// The steps whose answers are taken back, in walk order.
         steps: Vec<String>,
         /// Whether that takes a reason.
         needs_reason: bool,
     },
-    /// To everything that reads or changes one visit.
     Visit(#[serde(serialize_with = "shared")] Arc<Standing>),
-    /// To `upload`, `import-piece` and `restore-piece`.
     Uploaded {
         /// Bytes received so far.
         #[cfg_attr(feature = "bindings", ts(type = "number"))]
         bytes: u64,
     },
-    /// To `read-vin`.
     Vin(VinRead),
-    /// To `want-photo`, `wanted-photos` and `drop-wanted`: photos of the visit that were being taken and have
-    /// not arrived, oldest first.
+    /// Photos of the visit that were being taken and have not arrived, oldest first.
     Wanted {
-        /// The wishes.
         wishes: Vec<PhotoWish>,
     },
-    /// To `qr-code`.
     QrCode(QrCode),
-    /// To `finding`.
     Finding(Box<Finding>),
-    /// To `note`.
     Note(Box<Note>),
-    /// To `paper`.
     Paper(PaperFile),
-    /// To `look-at-bench` and `bench`.
     Bench(Box<BenchShown>),
-    /// To `calibration`.
     Calibration(Box<Calibration>),
-    /// To `history`.
     History(History),
-    /// To `export`.
     Handover(HandoverFile),
-    /// To `preview-import`.
     Preview(Box<super::handover::Preview>),
-    /// To `take-back-import`.
     TakenBack(super::handover::TakenBack),
-    /// To `devices` and what is decided about one.
     Devices(Box<super::devices::DeviceList>),
-    /// To `import`.
     Imported(super::handover::Imported),
-    /// To `take-back`.
     Salvaged(super::handover::Salvaged),
-    /// To `prepare-backup`.
     BackupReady(super::backup::BackupReady),
-    /// To `restore`.
     Restored(super::backup::Restored),
-    /// To `erase`.
     Erased {
         /// The visit that is no more.
         visit: String,
@@ -148,7 +123,7 @@ pub struct Home {
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct LayoutChoice {
-    /// Its id.
+    /// Stands in ledgers; shipped ones are named by the text `layout-ID`.
     pub id: String,
     /// What holds the bearing.
     pub support: crate::model::standing::Support,
@@ -170,7 +145,7 @@ pub struct HomeNotice {
     pub detail: String,
 }
 
-/// A page of visits.
+/// So many visits as a screen shows at once (`store::cards::PAGE`).
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct VisitPage {
@@ -187,13 +162,13 @@ pub struct VisitPage {
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct VisitCard {
-    /// The visit.
+    /// Id to open it by.
     pub visit: String,
     /// Make and model as written.
     pub label: String,
-    /// Plate.
+    /// As typed; empty where none was.
     pub plate: String,
-    /// VIN.
+    /// As typed; empty where none was.
     pub vin: String,
     /// Owner's name.
     pub owner: String,
@@ -257,7 +232,7 @@ pub struct HandoverFile {
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct History {
-    /// The visit.
+    /// Whose ledger it is.
     pub visit: String,
     /// Oldest first.
     pub entries: Vec<HistoryLine>,
@@ -270,9 +245,9 @@ pub struct HistoryLine {
     /// Its place in its chain.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub seq: u64,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
-    /// Hash.
+    /// SHA-256 of its line, 64 hex digits: what superseding and undo name it by.
     pub hash: String,
     /// Kind: the text is `entry-KIND`.
     pub what: String,
@@ -284,7 +259,7 @@ pub struct HistoryLine {
     pub causes: Vec<String>,
     /// Reason or waiver, if it has one.
     pub reason: Option<String>,
-    /// Who.
+    /// Name as typed; of a receipt that of who signed.
     pub by: String,
     /// The device that wrote it, and how far it is trusted here.
     pub device: DeviceStand,
@@ -296,7 +271,7 @@ pub struct HistoryLine {
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct VinRead {
-    /// The VIN.
+    /// Seventeen signs, as the barcode has them.
     pub vin: String,
     /// What its check digit says, as a hint.
     pub hint: Option<VinHint>,

@@ -14,16 +14,13 @@ use super::devices;
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
 
-/// Who asks, where and when.
+/// Who asks, on which device, and when.
 #[derive(Debug, Clone, Copy)]
 pub struct Asking<'a> {
-    /// The technician.
     pub by: &'a str,
-    /// The device.
     pub device: &'a str,
     /// What was decided about the others.
     pub devices: &'a Devices,
-    /// The time.
     pub now: Moment,
 }
 

@@ -21,7 +21,6 @@ pub fn every_rule() -> impl Iterator<Item = (&'static str, Word)> {
     ALL.into_iter().map(|facts| (facts.id, facts.word))
 }
 
-/// Every cause.
 pub const CAUSES: [&str; 16] = [
     "loose-seat",
     "worn-bearing",
@@ -214,7 +213,6 @@ pub fn at<'a>(standing: &'a mut Standing, id: &str) -> &'a mut StepStand {
     standing.steps.iter_mut().find(|step| step.id == id).expect("the step is in the example")
 }
 
-/// A cause at this probability.
 pub fn likely(id: &str, probability: f64) -> CauseStand {
     let group = if id == "normal-character" { CauseGroup::Normal } else { CauseGroup::Other };
     CauseStand {

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::shared::{Field, Labels, Letterhead};
 
-/// The machinist's sheet.
+/// One page for whoever cuts: what to take off, what to press in, what to measure.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct MachinistSheet {
     /// RFC 5646, such as `de`; every sentence below is in it.
@@ -71,7 +71,7 @@ pub struct SectionDrawing {
 pub struct SizeLine {
     /// Where it stands in the drawing.
     pub mark: String,
-    /// What it is of.
+    /// Seat, sleeve or bearing, in words.
     pub what: String,
     /// Its limits with their unit; what is not known says so.
     pub target: String,
@@ -103,7 +103,7 @@ pub struct PassLine {
 pub struct VisitCode {
     /// The code in words.
     pub alt: String,
-    /// What it is for.
+    /// What scanning it opens, in words.
     pub caption: String,
     /// `1` for a dark module, `0` for a light one, with the light rim.
     pub rows: Vec<String>,

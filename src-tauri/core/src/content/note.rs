@@ -24,9 +24,9 @@ pub struct Note {
     pub photo: Option<PhotoLine>,
     /// Which drawing of where the bearing sits: the layout's own where it has one, else that of its support.
     pub drawing: String,
-    /// The drawing in words.
+    /// Said aloud where the drawing is not seen.
     pub drawing_words: String,
-    /// The receipt's heading.
+    /// "Receipt", in the note's language.
     pub receipt_heading: String,
     /// Whom the note is from; empty where the workshop gave no name.
     pub receipt_from: String,

@@ -46,7 +46,6 @@ pub enum OpenPoint<'a> {
     NotReproduced,
     /// Complained of on the road, which was not driven.
     NotDriven,
-    /// Not listened for.
     NotListened,
     /// The chain of entries does not fit from here on.
     LedgerBroken(u64),

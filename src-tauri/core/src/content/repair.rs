@@ -82,7 +82,7 @@ pub struct PlotMark {
 pub struct ScaleRing {
     /// Radius on the drawing, round being 1.
     pub radius: f64,
-    /// The deviation.
+    /// What the ring stands for: deviation with its unit.
     pub label: String,
 }
 

@@ -12,7 +12,7 @@ use crate::words::Words;
 pub enum Reader {
     /// Technician and service writer.
     Trade,
-    /// The owner.
+    /// Whoever the car belongs to: no trade words, eight years of school.
     Owner,
 }
 

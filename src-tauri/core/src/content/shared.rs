@@ -52,7 +52,7 @@ pub struct CauseLine {
     pub percent: String,
     /// Word of the likelihood scale as printed.
     pub likelihood: String,
-    /// What speaks for it.
+    /// Steps with their answers, heaviest first.
     #[serde(rename = "for")]
     pub speaks_for: Vec<String>,
     /// What speaks against it.

@@ -15,7 +15,7 @@ pub enum HandoverFault {
     /// A byte differs from what was written.
     #[error("changed: {part}")]
     Changed {
-        /// Where.
+        /// Name of the part at which it was seen.
         part: String,
     },
     /// The signature does not belong to the manifest.
@@ -27,7 +27,7 @@ pub enum HandoverFault {
     /// A part that the manifest lists, or should list, is not there.
     #[error("missing: {part}")]
     Missing {
-        /// Which.
+        /// Name of the part that is not there.
         part: String,
     },
     /// A part that does not belong there.
@@ -39,13 +39,13 @@ pub enum HandoverFault {
     /// A part's name that no handover file has; given by its place in the manifest, from 1.
     #[error("the name of part {place} is refused")]
     Name {
-        /// Its place.
+        /// Place in the manifest, from 1.
         place: usize,
     },
     /// More parts or bytes than allowed.
     #[error("too large: {part}")]
     TooLarge {
-        /// Where.
+        /// Name of the part, or what of the file as a whole.
         part: String,
     },
     /// A ledger that does not fit its chain.
@@ -129,7 +129,7 @@ pub enum HandoverFault {
     /// Not a photo as Steady keeps them.
     #[error("not a kept photo: {part}")]
     Photo {
-        /// Which.
+        /// Name of the part, which has the SHA-256 in it.
         part: String,
     },
     /// The file could not be read.

@@ -31,7 +31,7 @@ pub const MAX_PHOTO: u64 = limits::PHOTO_BYTES;
 /// Longest paper, bytes.
 pub const MAX_PAPER: u64 = limits::PAPER_BYTES;
 
-/// The manifest.
+/// First entry of a handover file, signed as `signature` says: names every byte that follows.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Manifest {
@@ -235,7 +235,7 @@ fn check_pair(kind: &PartKind, previous: Option<&str>, next: Option<&str>) -> Re
 pub struct Made {
     /// Version of the program.
     pub by: String,
-    /// When.
+    /// By that device's clock.
     pub at: Moment,
     /// The device: its public key.
     pub device: String,

@@ -54,7 +54,7 @@ pub enum Temperature {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum Warmth {
-    /// Cold.
+    /// Not at running warmth.
     Cold,
     /// At running warmth.
     Warm,
@@ -83,9 +83,9 @@ impl Temperature {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum EngineWarmth {
-    /// Warm.
+    /// At its running temperature.
     Warm,
-    /// Cold.
+    /// Just started: idles fast, so that its reading proves nothing.
     Cold,
 }
 

@@ -22,7 +22,7 @@ use super::verdict::BenchVerdict;
 pub enum BenchBody {
     /// A gauge was used at a play step.
     Gauged {
-        /// The step.
+        /// Play step, with its support: `play-lateral:2`.
         step: String,
         /// What was read, with what, where.
         gauge: Box<GaugeInput>,
@@ -35,7 +35,7 @@ pub enum BenchBody {
     },
     /// A gate of the teardown was confirmed.
     GateConfirmed {
-        /// The gate.
+        /// Id in `data/bench/teardown.toml`.
         gate: String,
     },
     /// The bore was read.
@@ -62,12 +62,12 @@ pub enum BenchBody {
     },
     /// A fit was worked out from these values.
     FitGiven {
-        /// The values.
+        /// As typed; worked out anew each time.
         fit: Box<FitInput>,
     },
     /// The ring was turned by hand after assembly.
     RingTurned {
-        /// How it turns.
+        /// By hand, nothing mounted beyond it.
         turns: RingTurn,
     },
     /// The run-out of the shaft was read beside the bearing after assembly.
@@ -160,7 +160,7 @@ pub struct GaugeGiven {
     pub unit: LengthUnit,
     /// Total movement each time, in `unit`, as typed.
     pub readings: Vec<Typed>,
-    /// The gauge.
+    /// With its resolution and permissible error.
     pub instrument: Instrument,
     /// Where it touches.
     pub place: GaugePosition,
@@ -173,7 +173,7 @@ pub struct GaugeGiven {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct GaugeStand {
-    /// The step.
+    /// Play step measured.
     pub step: String,
     /// What the readings say.
     pub result: GaugeResult,
@@ -181,7 +181,7 @@ pub struct GaugeStand {
     pub lines: GaugeLines,
     /// Who read them.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
@@ -189,7 +189,7 @@ pub struct GaugeStand {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct BenchStand {
-    /// The visit.
+    /// Whose bench it is.
     pub visit: String,
     /// The gates of the bench, by set.
     pub gate_sets: Vec<BenchGates>,
@@ -197,9 +197,9 @@ pub struct BenchStand {
     pub parts: Vec<BenchPart>,
     /// The part that comes next; nothing once all that is wanted is done.
     pub next: Option<BenchPartId>,
-    /// The look at the housing.
+    /// As last looked; of each thing `None` means not looked at.
     pub look: HousingLook,
-    /// The bore as found.
+    /// Before anything was cut.
     pub found: Option<BoreStand>,
     /// The plan to skim it clean.
     pub plan: Option<SkimPlan>,
@@ -207,9 +207,9 @@ pub struct BenchStand {
     pub plan_lines: Vec<String>,
     /// Passes cut, by number.
     pub passes: Vec<PassStand>,
-    /// The bore as finished.
+    /// After the last cut, a sleeve in place.
     pub finished: Option<BoreStand>,
-    /// The fit.
+    /// None until values were given.
     pub fit: Option<FitResult>,
     /// The fit as sentences.
     pub fit_lines: Vec<String>,
@@ -283,7 +283,7 @@ pub enum BenchPartId {
     GatesHeat,
     /// The bore as finished.
     Finished,
-    /// The fit.
+    /// Values given and worked out.
     Fit,
     /// The gates before anything is pressed.
     GatesPress,
@@ -299,7 +299,7 @@ pub enum BenchPartId {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct BenchPart {
-    /// The part.
+    /// Which part of the work.
     pub id: BenchPartId,
     /// The verdict so far asks for it.
     pub wanted: bool,
@@ -322,7 +322,7 @@ impl BenchStand {
 pub struct BenchGates {
     /// The set, as `data/bench/teardown.toml` names it.
     pub id: String,
-    /// Its gates.
+    /// In the order they are confirmed.
     pub gates: Vec<GateStand>,
 }
 
@@ -330,7 +330,7 @@ pub struct BenchGates {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct BoreStand {
-    /// Its shape.
+    /// As worked out now from the readings kept.
     pub shape: BoreShape,
     /// The shape as sentences.
     pub lines: Vec<String>,
@@ -338,7 +338,7 @@ pub struct BoreStand {
     pub clockwise: bool,
     /// Who read it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
@@ -346,7 +346,7 @@ pub struct BoreStand {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct PassStand {
-    /// Its number.
+    /// From 1, as the machinist counts.
     pub number: u32,
     /// Where the cutter touched.
     pub contact: Contact,
@@ -354,7 +354,7 @@ pub struct PassStand {
     pub diameter_mm: Option<f64>,
     /// Who cut it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
@@ -362,11 +362,11 @@ pub struct PassStand {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct RingStand {
-    /// How.
+    /// By hand after assembly: `free` is what ends the repair.
     pub turns: RingTurn,
     /// Who turned it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
@@ -379,7 +379,7 @@ pub struct RunOutStand {
     pub run_out_mm: f64,
     /// Who read it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
@@ -391,6 +391,6 @@ pub struct NoteStand {
     pub text: String,
     /// Who wrote it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }

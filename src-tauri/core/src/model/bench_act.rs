@@ -16,7 +16,7 @@ use super::photo_of::WorkPlace;
 pub enum BenchAct {
     /// Confirms a gate.
     Gate {
-        /// Its id.
+        /// Id in `data/bench/teardown.toml`.
         gate: String,
     },
     /// Looks at the torn-down housing.
@@ -54,7 +54,7 @@ pub enum BenchAct {
     },
     /// Turns the ring by hand after assembly.
     Ring {
-        /// How it turns.
+        /// By hand, after assembly.
         #[serde(rename = "ring")]
         turns: RingTurn,
     },
@@ -73,7 +73,7 @@ pub enum BenchAct {
     Photo {
         /// What it shows.
         of: WorkPlace,
-        /// The upload.
+        /// UUID of a finished upload.
         upload: String,
     },
     /// Draws marks over a photo of the work, in place of those that were there.
@@ -87,7 +87,7 @@ pub enum BenchAct {
     },
     /// Takes back the bench's latest entry.
     Undo {
-        /// Hash of that entry.
+        /// SHA-256, 64 hex digits; the latest of this device's.
         #[serde(rename = "undo")]
         entry: String,
     },

@@ -73,7 +73,7 @@ pub struct BoreLevel {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct BoreReadings {
-    /// How.
+    /// Way of reading; says what the numbers of a level are.
     pub kind: BoreKind,
     /// With what.
     pub instrument: BoreInstrument,
@@ -103,7 +103,7 @@ pub struct BoreReadings {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct SizeMm {
-    /// The value.
+    /// Millimetres.
     pub value_mm: f64,
     /// Expanded uncertainty, k = 2; in um because it is small.
     pub expanded_um: f64,
@@ -113,7 +113,7 @@ pub struct SizeMm {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct FormUm {
-    /// The value.
+    /// Micrometres.
     pub value_um: f64,
     /// Expanded uncertainty, k = 2.
     pub expanded_um: f64,
@@ -129,7 +129,7 @@ pub struct BoreNote {
     pub args: BTreeMap<String, f64>,
 }
 
-/// The shape of a bore.
+/// What the readings come to: size, form and taper, each with its uncertainty.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct BoreShape {
@@ -209,7 +209,7 @@ pub struct BoreSection {
     pub most_lobes: usize,
     /// Circles, with their centres in the frame of the readings; none where centres are not seen.
     pub circles: Option<BoreCircles>,
-    /// The polar plot.
+    /// For screen and paper.
     pub plot: PolarPlot,
 }
 
@@ -229,7 +229,7 @@ pub struct Lobe {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct BoreCircles {
-    /// Least-squares circle.
+    /// Gauss: the mean of the ring.
     pub least_squares: CircleMm,
     /// Expanded uncertainty of its centre, k = 2, across and up; it grows without bound as the arc read shrinks.
     pub centre_expanded_um: [f64; 2],
@@ -245,7 +245,7 @@ pub struct BoreCircles {
     pub proven_within_um: f64,
 }
 
-/// A circle.
+/// In the frame of the readings.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct CircleMm {
@@ -253,7 +253,7 @@ pub struct CircleMm {
     pub x_mm: f64,
     /// Centre, up.
     pub y_mm: f64,
-    /// Radius.
+    /// Half the diameter, mm.
     pub radius_mm: f64,
 }
 
@@ -312,7 +312,7 @@ impl PolarPlot {
     }
 }
 
-/// One point of the plot.
+/// A reading as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct PlotPoint {
@@ -369,7 +369,7 @@ pub struct SkimAsk {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct SkimPlan {
-    /// The axis.
+    /// About which the cutter turns.
     pub axis: SkimAxis,
     /// Centre of the cut in the frame of the readings; none where centres are not seen.
     pub centre_mm: Option<[f64; 2]>,
@@ -417,7 +417,7 @@ pub struct SleeveCut {
     pub wall_left_mm: Option<f64>,
 }
 
-/// One pass.
+/// A cut of the machine, and what it leaves.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct SkimPass {

@@ -20,13 +20,13 @@ pub struct Calibration {
     pub weak_signs: Vec<WeakSign>,
 }
 
-/// The outcomes of one layout.
+/// How many outcomes a layout has, and whether they teach it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct LayoutOutcomes {
     /// The layout's id.
     pub layout: String,
-    /// Outcomes.
+    /// Confirmed and not taken back.
     pub outcomes: u32,
     /// They are enough, and its numbers are taught by them.
     pub taught: bool,
@@ -64,7 +64,7 @@ pub struct ReliabilityGroup {
     pub high: f64,
     /// Probabilities in it.
     pub count: u32,
-    /// Their mean.
+    /// Mean of the probabilities in it, 0 to 1.
     pub mean: f64,
     /// How often the cause was really there.
     pub frequency: f64,

@@ -49,7 +49,7 @@ pub struct Case {
 /// One answer that counts.
 #[derive(Debug, Clone, PartialEq)]
 pub struct CaseAnswer {
-    /// The answer.
+    /// That of the worst standing answer, or what a gauge made of it.
     pub value: AnswerValue,
     /// How warm the housing was, if recorded.
     pub temperature: Option<Temperature>,
@@ -67,7 +67,7 @@ pub struct CaseAnswer {
 /// The rules that a visit is rated by, and the numbers they turn on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rules {
-    /// Their version.
+    /// As in `data/rules.toml`; a visit keeps that of its opening.
     pub version: u32,
     /// A housing is warm from here on, degrees Celsius.
     pub warm_from_c: f64,
@@ -112,7 +112,7 @@ impl Case {
         self.answer(step).is_some_and(|answer| !answer.open && !answer.limited)
     }
 
-    /// The answer to a step.
+    /// The one that counts; none where nobody answered.
     pub fn answer(&self, step: &str) -> Option<&CaseAnswer> {
         self.answers.get(step)
     }

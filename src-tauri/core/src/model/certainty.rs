@@ -32,7 +32,7 @@ pub struct Surprise {
 pub struct Turn {
     /// The open step.
     pub step: String,
-    /// The answer there.
+    /// Answer at that step that would.
     pub value: AnswerValue,
     /// The cause that would then lead.
     pub cause: String,

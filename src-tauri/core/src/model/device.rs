@@ -75,7 +75,7 @@ impl DeviceStand {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct WriterStand {
-    /// The device.
+    /// As it is shown: name, code, trust.
     pub device: DeviceStand,
     /// Entries that it wrote there.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
@@ -86,9 +86,9 @@ pub struct WriterStand {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct DeviceDecision {
-    /// The device.
+    /// Its public key, 64 hex digits.
     pub device: String,
-    /// When.
+    /// By this device's clock.
     pub at: Moment,
     /// `confirmed`, `named`, `retired` or `reset`.
     pub what: String,

@@ -36,8 +36,12 @@ pub struct Entry {
 }
 
 /// What an entry says.
+///
+/// `step`, `set`, `gate` and `cause` are ids of the trade's data as they were when it was written (`walk/former.rs` reads
+/// old ones); `by` is the name of whoever acted, as typed; hashes are SHA-256, 64 hex digits.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "kind", rename_all = "kebab-case", deny_unknown_fields)]
+#[expect(missing_docs, reason = "ids, `by` and hashes are named once, at the head")]
 pub enum EntryBody {
     /// The car came in.
     Opened {
@@ -75,7 +79,6 @@ pub enum EntryBody {
     GateConfirmed {
         /// The gate set, as `data/gates.toml` names it.
         set: String,
-        /// The gate.
         gate: String,
         /// What holds the car up, where its gates hang on it; none where nobody said, and before it was asked.
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -95,9 +98,8 @@ pub enum EntryBody {
     },
     /// A step was answered.
     Answered {
-        /// The step.
         step: String,
-        /// The answer.
+        /// In the form that the step takes: one, several, or a number of rpm.
         value: AnswerValue,
         /// How warm the housing was, where the step asks.
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -134,7 +136,7 @@ pub enum EntryBody {
         /// What it shows.
         #[serde(rename = "step")]
         of: PhotoOf,
-        /// The photo.
+        /// By hash; on disk before this entry.
         photo: PhotoRef,
         /// Who took it.
         by: String,
@@ -146,14 +148,13 @@ pub enum EntryBody {
         of: PhotoOf,
         /// SHA-256 of the photo, hex.
         photo: String,
-        /// The marks.
+        /// All of them; an empty set takes earlier ones away.
         marks: Vec<Mark>,
         /// Who drew them.
         by: String,
     },
     /// A photo of a step is shown beside an earlier one, or alone again; a later photo ends the pair.
     PhotosPaired {
-        /// The step.
         step: String,
         /// SHA-256 of the earlier photo, hex; none for the later one alone.
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -165,7 +166,6 @@ pub enum EntryBody {
     },
     /// A step goes without a photo, for a reason.
     PhotoWaived {
-        /// The step.
         step: String,
         /// Why: an id of `data/waivers.toml`, or the technician's own words.
         reason: String,
@@ -195,7 +195,6 @@ pub enum EntryBody {
         cause: String,
         /// Why, in their words.
         reason: String,
-        /// Who.
         by: String,
     },
     /// It was seen at teardown or after the repair what was really there; the latest counts.
@@ -206,15 +205,10 @@ pub enum EntryBody {
         by: String,
     },
     /// The bench recorded something, or a gauge did.
-    Bench {
-        /// What.
-        bench: BenchBody,
-        /// Who.
-        by: String,
-    },
+    Bench { bench: BenchBody, by: String },
     /// The owner signed that the note was received.
     Received {
-        /// The receipt.
+        /// With the hash of the note that was seen.
         receipt: Receipt,
     },
 }

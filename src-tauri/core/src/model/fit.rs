@@ -61,7 +61,7 @@ pub struct Measured {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Sleeve {
-    /// Its material.
+    /// Id in `data/bench/materials.toml`.
     pub material: String,
     /// Its outside diameter.
     pub outside: Measured,
@@ -123,7 +123,7 @@ pub struct Holding {
     pub tightest_may_loosen_c: Option<f64>,
     /// The largest bore that is tight at the highest temperature with the smallest bearing, the housing bare.
     pub bare_bore_most_mm: Option<f64>,
-    /// A sleeve that holds.
+    /// Where no class holds bare; none if no tabled sleeve does.
     pub sleeve: Option<HoldingSleeve>,
 }
 
@@ -131,7 +131,7 @@ pub struct Holding {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct HoldingSleeve {
-    /// Its material.
+    /// Id in `data/bench/materials.toml`.
     pub material: String,
     /// Grip in the housing at 20 C above which the thinnest sleeve is still tight at the highest temperature,
     /// micrometres on the diameter.
@@ -141,15 +141,15 @@ pub struct HoldingSleeve {
     pub bore_most_mm: f64,
 }
 
-/// One seat.
+/// Two parts that meet: sizes, how tight, how it goes together.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct SeatFit {
-    /// Which.
+    /// Which two parts meet there.
     pub seat: SeatId,
     /// Nominal diameter, millimetres.
     pub diameter_mm: f64,
-    /// The hole.
+    /// Of the outer part: bore.
     pub hole: SizeStand,
     /// What sits in it.
     pub part: SizeStand,
@@ -175,16 +175,16 @@ pub struct SeatFit {
     pub assembly: Assembly,
 }
 
-/// Seats.
+/// Where two parts meet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum SeatId {
-    /// Bearing in housing.
+    /// No sleeve.
     BearingInHousing,
-    /// Bearing in sleeve.
+    /// Inner seat of a sleeved housing.
     BearingInSleeve,
-    /// Sleeve in housing.
+    /// Outer seat of a sleeved housing.
     SleeveInHousing,
 }
 
@@ -194,11 +194,11 @@ pub enum SeatId {
 pub struct SizeStand {
     /// Where it comes from.
     pub from: SizeFrom,
-    /// Least.
+    /// Lower limit, or measured less its uncertainty.
     pub least_mm: f64,
-    /// Middle.
+    /// Middle of the limits, or as measured.
     pub mean_mm: f64,
-    /// Most.
+    /// Upper limit, or measured plus its uncertainty.
     pub most_mm: f64,
 }
 
@@ -207,7 +207,7 @@ pub struct SizeStand {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum SizeFrom {
-    /// Measured.
+    /// With its own uncertainty as its limits.
     Measured,
     /// Limits of a hole class (ISO 286-2).
     Class,
@@ -219,11 +219,11 @@ pub enum SizeFrom {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Spread {
-    /// Least.
+    /// At the end of the limits that gives least.
     pub least: f64,
-    /// Mean.
+    /// In the middle of the limits.
     pub mean: f64,
-    /// Most.
+    /// At the end that gives most.
     pub most: f64,
 }
 
@@ -244,9 +244,9 @@ pub enum FitState {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct AtTemperature {
-    /// Celsius.
+    /// Of housing and bearing alike.
     pub celsius: f64,
-    /// Interference.
+    /// Micrometres on the diameter; below zero loose.
     pub interference_um: Spread,
     /// How it stands.
     pub state: FitState,
@@ -256,9 +256,9 @@ pub struct AtTemperature {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct StressStand {
-    /// The part.
+    /// Which of the parts.
     pub part: PartId,
-    /// Its material.
+    /// Id in `data/bench/materials.toml`.
     pub material: String,
     /// Largest hoop stress, MPa; pulling above zero. None where the wall is not known.
     pub hoop_mpa: Option<f64>,
@@ -272,16 +272,16 @@ pub struct StressStand {
     pub used: Option<f64>,
 }
 
-/// Parts.
+/// What can be stressed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum PartId {
     /// The bearing's outer ring.
     OuterRing,
-    /// The sleeve.
+    /// Between housing and bearing.
     Sleeve,
-    /// The housing.
+    /// Its wall about the seat.
     Housing,
 }
 
@@ -352,8 +352,8 @@ pub enum NotCounted {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Advice {
-    /// The condition.
+    /// Id in `data/bench/advice.toml`; names the text `fit-advice-…`.
     pub condition: String,
-    /// Classes.
+    /// Hole classes as ISO 286 writes them, in the order of `advice.toml`.
     pub classes: Vec<String>,
 }

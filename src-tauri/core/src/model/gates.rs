@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::time::Moment;
 
-/// A gate set and its gates.
+/// Safety checks before one part of the walk, and how they stand.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct GateSetStand {
@@ -34,13 +34,13 @@ pub struct GateStand {
     pub figures: String,
 }
 
-/// A confirmation.
+/// Of one gate: who and when. It holds for a time (`data/gates.toml`).
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Confirmed {
-    /// Who.
+    /// Name, as typed, of who recorded it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
@@ -51,7 +51,7 @@ pub struct Confirmed {
 pub enum Lock {
     /// Gates of the step's own set are open.
     GatesOpen {
-        /// The set.
+        /// Whose gates: the step's own.
         set: String,
     },
     /// Another part is entered and must be left first.

@@ -22,7 +22,7 @@ pub struct GaugeInput {
     pub support: Support,
     /// Total movement each time, in `unit`.
     pub readings: Vec<Typed>,
-    /// The gauge.
+    /// With its resolution and permissible error.
     pub instrument: Instrument,
     /// Where the gauge touches.
     pub place: GaugePosition,
@@ -138,9 +138,9 @@ pub struct Earlier {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct GaugeResult {
-    /// Station.
+    /// Id of the station it was read at.
     pub station: String,
-    /// Direction.
+    /// In which the shaft was moved.
     pub direction: Direction,
     /// What holds the bearing.
     pub support: Support,
@@ -160,11 +160,11 @@ pub struct GaugeResult {
     pub uncertainty: Option<Uncertainty>,
     /// Where the uncertainty comes from, largest share first; without scatter for one reading.
     pub budget: Vec<GaugeBudgetLine>,
-    /// The limit.
+    /// What the mean is compared with, and where it comes from.
     pub limit: Limit,
     /// Where the decision changes; none without limit or uncertainty.
     pub bands: Option<Bands>,
-    /// The decision.
+    /// By ISO 14253-1, with a guard band both sides.
     pub decision: GaugeDecision,
     /// What the urgency rules take from it.
     pub meaning: GaugeMeaning,
@@ -190,13 +190,13 @@ pub struct OtherLever {
     pub decision: GaugeDecision,
 }
 
-/// One reading.
+/// As read and as it counts.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct ReadingStand {
     /// As read, in millimetres at the gauge.
     pub at_gauge_mm: f64,
-    /// At the bearing.
+    /// Millimetres at the bearing: as read, times the lever's ratio.
     pub at_bearing_mm: f64,
     /// Far from the others: worth a second look, but counted all the same.
     pub doubtful: bool,
@@ -222,7 +222,7 @@ pub struct Uncertainty {
     pub high_mm: f64,
 }
 
-/// One line of the budget.
+/// One contribution to the standard uncertainty (JCGM 100).
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct GaugeBudgetLine {
@@ -362,7 +362,7 @@ pub enum GaugeMeaning {
 pub enum Remedy {
     /// Take more readings, so many in all.
     MoreReadings {
-        /// Readings in all.
+        /// So many in all, those there are included.
         readings: u32,
     },
     /// Use a finer gauge, with a permissible error finer in proportion.
@@ -382,12 +382,12 @@ pub enum Remedy {
         resolution_mm: f64,
         /// The largest permissible error it may have, millimetres.
         mpe_mm: f64,
-        /// Readings in all.
+        /// So many in all, those there are included.
         readings: u32,
     },
     /// Read again first: one reading says nothing of its own scatter.
     ReadAgain {
-        /// Readings in all.
+        /// So many in all, those there are included.
         readings: u32,
     },
     /// Find the limit: the maker's figure, or the bearing's bore and group.
@@ -432,7 +432,7 @@ pub struct Trend {
     pub intervals_mm: Vec<[f64; 2]>,
     /// The line at the first and at the last visit.
     pub line_mm: [f64; 2],
-    /// What it shows.
+    /// At 95 %.
     pub shows: TrendShows,
 }
 
@@ -442,7 +442,7 @@ pub struct Trend {
 pub struct TrendPoint {
     /// Days, zero or below: this visit is 0.
     pub day: f64,
-    /// Movement.
+    /// Mean at the bearing, mm.
     pub movement_mm: f64,
     /// Standard uncertainty.
     pub standard_mm: f64,

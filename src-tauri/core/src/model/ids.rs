@@ -32,7 +32,7 @@ pub mod step {
     pub const TUBE_OPEN_CHECK: &str = "tube-open-check";
     /// Turning the shaft by hand.
     pub const TURN_BY_HAND: &str = "turn-by-hand";
-    /// The look at the housing.
+    /// Cracks and fasteners of what holds the bearing rigidly.
     pub const HOUSING_LOOK: &str = "housing-look";
     /// The look at a rubber support.
     pub const SUPPORT_LOOK: &str = "support-look";
@@ -44,7 +44,7 @@ pub mod step {
     pub const ROAD_SPEED_VIBRATION: &str = "road-speed-vibration";
     /// The look at the couplings.
     pub const COUPLING_LOOK: &str = "coupling-look";
-    /// The look at the shaft.
+    /// Dents, rust, lost balance weights; behind a closed tube nothing.
     pub const SHAFT_LOOK: &str = "shaft-look";
     /// The buzz through the floor at about 2,500 rpm.
     pub const NEUTRAL_2500_BUZZ: &str = "neutral-2500-buzz";
@@ -74,7 +74,7 @@ pub mod answer {
     pub const FELT: &str = "felt";
     /// Looked for and not decided.
     pub const UNSURE: &str = "unsure";
-    /// Not done.
+    /// Nobody looked: proves nothing.
     pub const NOT_DONE: &str = "not-done";
     /// Rubber support: within the maker's figure.
     pub const WITHIN_FIGURE: &str = "within-figure";

@@ -19,7 +19,7 @@ impl Beta {
         Self { a: probability * weight, b: (1.0 - probability) * weight }
     }
 
-    /// Its mean.
+    /// a / (a + b): the probability as used.
     pub fn mean(self) -> f64 {
         self.a / (self.a + self.b)
     }
@@ -33,7 +33,7 @@ impl Beta {
 /// What was taught, by layout id. A layout with too few outcomes is not in it.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Learned {
-    /// By layout.
+    /// By layout id; without those that have too few outcomes.
     pub layouts: BTreeMap<String, Taught>,
 }
 

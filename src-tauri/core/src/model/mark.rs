@@ -8,16 +8,16 @@ use super::limits::{LABEL, LEAST_EXTENT, MARKS, SPOTS};
 /// A spot on a picture: shares of its width and height from the upper left corner, each 0 to 1.
 pub type Spot = [f32; 2];
 
-/// One mark.
+/// Drawn over a photo, never into it; spots are shares of its width and height, 0 to 1.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(tag = "shape", rename_all = "kebab-case", deny_unknown_fields)]
 pub enum Mark {
     /// An arrow that points at something.
     Arrow {
-        /// Its tail.
+        /// Where it starts.
         from: [f32; 2],
-        /// Its tip.
+        /// What it points at.
         to: [f32; 2],
     },
     /// A ring round something.

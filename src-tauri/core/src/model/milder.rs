@@ -9,16 +9,16 @@ use super::time::Moment;
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct MilderStand {
-    /// The step.
+    /// Step whose answer it was.
     pub step: String,
-    /// What it was answered.
+    /// The graver answer, as first given.
     pub was: AnswerValue,
     /// What it was answered instead; none where the answer was taken back.
     pub now: Option<AnswerValue>,
     /// Why, in the technician's words.
     pub reason: String,
-    /// Who.
+    /// Who made it milder, name as typed.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }

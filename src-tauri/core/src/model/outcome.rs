@@ -44,8 +44,8 @@ pub struct OpinionStand {
     pub cause: String,
     /// Why, in their words.
     pub reason: String,
-    /// Who.
+    /// Name, as typed, of who recorded it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }

@@ -24,7 +24,7 @@ pub struct Sentence {
 pub enum Arg {
     /// The same in every language, such as a name.
     Verbatim(String),
-    /// A sentence of its own.
+    /// Filled in as a sentence within the sentence.
     Sentence(Sentence),
     /// Sentences one after the other.
     Sentences(Vec<Sentence>),

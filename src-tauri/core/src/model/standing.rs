@@ -26,7 +26,7 @@ use super::visit::Intake;
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Standing {
-    /// The visit's id.
+    /// UUID version 7: sorts by when it was opened.
     pub visit: String,
     /// When the car came in.
     pub opened_at: Moment,
@@ -190,12 +190,12 @@ pub enum Position {
     },
     /// Confirm the open gates of this set.
     Gates {
-        /// The gate set.
+        /// Set whose gates are open.
         set: String,
     },
     /// Do this step.
     Step {
-        /// The step.
+        /// Step to answer now.
         step: String,
     },
     /// Look at several places, which can be said to be sound at once.
@@ -220,7 +220,7 @@ pub struct StationStand {
     pub steps: u32,
 }
 
-/// One step.
+/// A step that this car has: how it is asked, what stands there, what locks it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct StepStand {
@@ -228,7 +228,7 @@ pub struct StepStand {
     pub id: String,
     /// The gate set before it; none for the owner's account.
     pub set: Option<String>,
-    /// Its station.
+    /// Id of the station it is done at.
     pub station: String,
     /// What kind of answer it takes.
     pub form: AnswerForm,
@@ -278,7 +278,7 @@ pub struct StepStand {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum TurnsWith {
-    /// The engine.
+    /// Through a gearbox that is coupled.
     Engine,
     /// Wheels, brakes and final drive.
     Wheels,
@@ -326,7 +326,7 @@ pub enum AnswerForm {
         /// The choices, in screen order.
         choices: Vec<Choice>,
     },
-    /// A number.
+    /// In rpm, typed.
     Reading {
         /// Its unit: `rpm`.
         unit: String,
@@ -339,7 +339,7 @@ pub enum AnswerForm {
     },
 }
 
-/// One choice.
+/// An answer to tap.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Choice {
@@ -353,7 +353,7 @@ pub struct Choice {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Answered {
-    /// The answer.
+    /// The worst of those that stand.
     pub value: AnswerValue,
     /// How warm the housing was, if recorded.
     pub temperature: Option<Temperature>,
@@ -365,9 +365,9 @@ pub struct Answered {
     pub heard_at: Option<HeardAt>,
     /// Why a DANGER answer of this step was made milder, if one was and it is no longer DANGER.
     pub reason: Option<String>,
-    /// Who.
+    /// Name, as typed, of who recorded it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
     /// Two devices gave different answers without knowing of each other; the worse one is shown.
     pub disputed: bool,
@@ -383,15 +383,15 @@ pub struct Answered {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Elsewhere {
-    /// Hash of its entry.
+    /// SHA-256, 64 hex digits: what `TakeBackElsewhere` names.
     pub entry: String,
-    /// The step.
+    /// Id in the layout it was given for.
     pub step: String,
-    /// The answer.
+    /// As given; counts for nothing.
     pub value: AnswerValue,
-    /// Who.
+    /// Name, as typed, of who recorded it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
@@ -399,7 +399,7 @@ pub struct Elsewhere {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct PhotoStand {
-    /// The file.
+    /// By hash; the file may be missing or damaged.
     pub photo: PhotoRef,
     /// When it was kept.
     pub at: Moment,
@@ -431,7 +431,7 @@ pub struct Sorting {
     pub outcomes: u32,
 }
 
-/// One cause.
+/// How likely one cause is, and what speaks for and against it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct CauseStand {
@@ -439,7 +439,7 @@ pub struct CauseStand {
     pub id: String,
     /// Its name in the workshop's own file; shipped causes are named by the text `cause-ID`.
     pub own_name: Option<String>,
-    /// Its group.
+    /// Whether it is the bearing's own.
     pub group: CauseGroup,
     /// Probability that it is present, 0 to 1.
     pub probability: f64,
@@ -477,7 +477,7 @@ impl CauseStand {
     }
 }
 
-/// The groups of causes.
+/// Who answers for a cause: decides scope and rating.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, serde::Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
@@ -511,7 +511,7 @@ pub struct Weight {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct NextCheck {
-    /// The step.
+    /// Id of the step to do.
     pub step: String,
     /// Why, as the id of a text `next-…`; chosen in `app/next_check.rs` and `sorting/next.rs`.
     pub why: String,
@@ -535,7 +535,7 @@ pub struct RoadRow {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct UndoOffer {
-    /// Hash of the entry.
+    /// SHA-256, 64 hex digits: what `Undo` has to name.
     pub entry: String,
     /// Its kind (`answered`, `gate-confirmed`, `photo-kept`, `photo-marked`, `order-chosen` ...).
     pub what: String,
@@ -547,7 +547,7 @@ pub struct UndoOffer {
     pub set: Option<String>,
     /// Who made it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
     /// Taking it back makes a DANGER answer milder, so a reason is asked for.
     pub needs_reason: bool,
@@ -557,7 +557,7 @@ pub struct UndoOffer {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct ReceiptStand {
-    /// The decision.
+    /// Of the owner, as signed.
     pub decision: Decision,
     /// Name given.
     pub name: String,
@@ -567,7 +567,7 @@ pub struct ReceiptStand {
     pub locale: String,
     /// Rating on it, if it was recorded.
     pub rating: Option<String>,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
     /// The signature's strokes, coordinates 0 to 1.
     pub strokes: Vec<Vec<[f32; 2]>>,

@@ -10,11 +10,11 @@ use super::time::Moment;
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct StillOpen {
-    /// The visit.
+    /// Id of that visit.
     pub visit: String,
     /// When the car came in then.
     pub opened_at: Moment,
-    /// Its rating.
+    /// DANGER or WARNING.
     pub word: Word,
     /// The layout it was checked by, where this visit goes by another.
     pub layout: Option<String>,

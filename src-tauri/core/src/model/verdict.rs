@@ -70,7 +70,7 @@ pub struct SleeveFound {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct WithUncertainty {
-    /// The value.
+    /// In the unit of the field that holds it.
     pub value: f64,
     /// Its expanded uncertainty, 95 %.
     pub expanded: f64,
@@ -85,7 +85,7 @@ pub enum Verdict {
     BearingsOnly,
     /// Skim the seat and press in a sleeve.
     SkimAndSleeve,
-    /// Replace the housing.
+    /// Too little wall, cracked, or no sleeve that holds.
     ReplaceHousing,
 }
 
@@ -121,7 +121,7 @@ pub struct BenchVerdict {
     pub closing_checks: Vec<ClosingCheck>,
 }
 
-/// Reasons.
+/// Why a verdict is what it is; names the text `verdict-…`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
@@ -157,7 +157,7 @@ pub enum VerdictReason {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum BenchGap {
-    /// Cracks.
+    /// Nobody looked for them.
     Cracks,
     /// Marks of a turned ring.
     RingMarks,
@@ -167,7 +167,7 @@ pub enum BenchGap {
     Roundness,
     /// Depths of the seat at which nothing was read, or its width.
     Depths,
-    /// The fit when hot.
+    /// No fit was worked out over the temperatures in use.
     HotFit,
     /// Stress of the fit.
     Stress,

@@ -10,7 +10,7 @@ use super::occasion::{Conditions, Occasion};
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Intake {
-    /// The car.
+    /// What identifies it and how it is built.
     pub vehicle: Vehicle,
     /// The complaint in the owner's words; may be empty.
     #[serde(default)]
@@ -113,7 +113,7 @@ impl Gearbox {
 pub struct Odometer {
     /// As read.
     pub value: u32,
-    /// Its unit.
+    /// As the instrument shows it.
     pub unit: DistanceUnit,
 }
 
@@ -152,7 +152,7 @@ impl DistanceUnit {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Owner {
-    /// Name.
+    /// As they want to be called; may be empty.
     #[serde(default)]
     pub name: String,
     /// Telephone or address for a message.

@@ -11,9 +11,9 @@ use super::time::Moment;
 pub struct PhotoWish {
     /// Its id, made up by the screen (UUID).
     pub id: String,
-    /// The visit.
+    /// Visit the photo is for.
     pub visit: String,
-    /// The step.
+    /// Step it is a photo of.
     pub step: String,
     /// When the camera was called.
     pub at: Moment,

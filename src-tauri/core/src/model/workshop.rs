@@ -32,7 +32,7 @@ pub struct Workshop {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Units {
-    /// Of lengths.
+    /// Millimetres or inches; none: as the language has it.
     #[serde(default)]
     pub length: Option<LengthUnit>,
     /// Of distances driven.
@@ -44,7 +44,7 @@ pub struct Units {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct TierHours {
-    /// The outcome.
+    /// Verdict the hours are for.
     pub tier: Verdict,
     /// Hours at least.
     pub from: f64,
@@ -57,16 +57,16 @@ pub struct TierHours {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct WorkshopGiven {
-    /// Name.
+    /// On papers and messages; one line (`limits::LINE`).
     #[serde(default)]
     pub name: String,
     /// Address, line by line; empty lines are left out.
     #[serde(default)]
     pub address: Vec<String>,
-    /// Phone.
+    /// As typed: no form is asked for.
     #[serde(default)]
     pub phone: String,
-    /// Units.
+    /// Of lengths and distances shown.
     #[serde(default)]
     pub units: Units,
     /// Hours; one with both ends empty is not entered.
@@ -75,7 +75,7 @@ pub struct WorkshopGiven {
     /// Rate an hour; empty is not entered.
     #[serde(default)]
     pub rate: String,
-    /// Currency.
+    /// As printed behind an amount: `€`, `GBP`.
     #[serde(default)]
     pub currency: String,
 }
@@ -85,7 +85,7 @@ pub struct WorkshopGiven {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct HoursGiven {
-    /// The outcome.
+    /// Verdict the hours are for.
     pub tier: Verdict,
     /// Hours at least.
     pub from: String,

@@ -11,7 +11,6 @@ use super::intake::PhotoFault;
 
 /// A JPEG and its size.
 pub struct Coded {
-    /// The file.
     pub jpeg: Vec<u8>,
     /// Width, pixels.
     pub width: u32,
@@ -24,7 +23,6 @@ pub struct Coded {
 pub struct Band {
     /// Which rows of the picture.
     pub rows: Range<u32>,
-    /// What is in them.
     pub colours: Colours,
 }
 

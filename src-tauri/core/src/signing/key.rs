@@ -6,7 +6,7 @@ use ed25519_dalek::{Signature, Signer, SigningKey, VerifyingKey};
 use super::code;
 use crate::model::hex;
 
-/// Bytes of a signature.
+/// Length of an Ed25519 signature (RFC 8032, 5.1.6), bytes.
 pub const SIGNATURE_BYTES: usize = 64;
 
 /// A device's key pair.
@@ -29,12 +29,12 @@ impl DeviceKey {
         hex::encode(self.0.as_bytes())
     }
 
-    /// The public key.
+    /// Ed25519, 32 bytes; in hex it is the device's id.
     pub fn public(&self) -> PublicKey {
         PublicKey(self.0.verifying_key())
     }
 
-    /// Signs a message.
+    /// Ed25519; the same message gives the same signature.
     pub fn sign(&self, message: &[u8]) -> [u8; SIGNATURE_BYTES] {
         self.0.sign(message).to_bytes()
     }

@@ -13,7 +13,7 @@ use super::posterior::{Posterior, posterior};
 /// A step that can still be done.
 #[derive(Debug, Clone, Copy)]
 pub struct OpenStep<'t> {
-    /// Its row.
+    /// As the data has it.
     pub row: &'t StepRow,
     /// It is not about what the car came in for: it can be done, and is not the next check.
     pub off_topic: bool,
@@ -22,7 +22,7 @@ pub struct OpenStep<'t> {
 /// One answer that an open step may get.
 #[derive(Debug, Clone)]
 pub struct Foreseen {
-    /// The answer.
+    /// In the form the step takes.
     pub value: AnswerValue,
     /// Its probability among the answers of its step.
     pub probability: f64,

@@ -18,18 +18,18 @@ pub struct Network<N = f64> {
     pub signs: Vec<Sign<N>>,
 }
 
-/// A cause.
+/// What may be wrong; present or not.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Cause<N = f64> {
-    /// Id.
+    /// Id in `causes.toml`.
     pub id: String,
-    /// Group.
+    /// Bearing, other or normal.
     pub group: CauseGroup,
     /// Probability beforehand.
     pub prior: N,
 }
 
-/// A sign.
+/// What a step can show; present, absent or unknown.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sign<N = f64> {
     /// Index of its row in the trade's signs.
@@ -98,7 +98,7 @@ impl<'t> Numbers<'t> {
         Self::with(trade, case, trade.learned.layouts.get(&case.layout))
     }
 
-    /// As judged.
+    /// By the numbers of the data, whatever outcomes taught.
     pub fn as_judged(trade: &'t Trade, case: &Case) -> Self {
         Self::with(trade, case, None)
     }

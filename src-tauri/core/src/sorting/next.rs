@@ -18,7 +18,7 @@ pub use super::foresee::OpenStep;
 
 /// An open step with what it could say.
 pub struct Outlook<'t> {
-    /// The step.
+    /// Step that is still open.
     pub row: &'t StepRow,
     /// It is not about what the car came in for.
     pub off_topic: bool,

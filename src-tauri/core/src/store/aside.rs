@@ -33,7 +33,7 @@ pub struct Aside {
     pub name: String,
     /// Where it is.
     pub folder: PathBuf,
-    /// Why.
+    /// What kept it from being used.
     pub why: Why,
     /// What can be read from it; none where it could not be counted.
     pub readable: Option<Readable>,
@@ -230,7 +230,7 @@ impl Store {
 }
 
 impl Aside {
-    /// Its database.
+    /// Path of its `steady.db`, which may be missing.
     pub fn database(&self) -> PathBuf {
         self.folder.join(DATABASE)
     }

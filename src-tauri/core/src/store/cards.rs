@@ -13,13 +13,13 @@ use crate::model::rating::Word;
 /// A visit's card as stored. `word` and `receipt` hold the ids used in text keys.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct CardRow {
-    /// The visit.
+    /// Id; one card a visit.
     pub visit: String,
     /// Make and model as written.
     pub label: String,
-    /// Plate.
+    /// As typed; folded in `haystack`.
     pub plate: String,
-    /// VIN.
+    /// As typed; folded in `haystack`.
     pub vin: String,
     /// Owner's name.
     pub owner: String,
@@ -45,7 +45,7 @@ pub struct CardRow {
     pub haystack: String,
 }
 
-/// A page of cards.
+/// [`PAGE`] cards.
 #[derive(Debug, Clone, Default)]
 pub struct CardPage {
     /// Latest first.
@@ -59,7 +59,7 @@ pub struct CardPage {
 /// A word of a search. A card fits it that holds it as it was typed, is rated so, or was opened in that month.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Sought {
-    /// As typed.
+    /// One word, as somebody typed it; how it is folded hangs on what it is looked for in.
     pub typed: String,
     /// The rating it names.
     pub rating: Option<Word>,

@@ -149,7 +149,6 @@ fn unswept(connection: &Connection) -> Result<Option<Vec<String>>, rusqlite::Err
 /// A visit that is erased.
 #[derive(Debug)]
 pub(super) struct Erased {
-    /// Its id.
     pub visit: String,
     /// When it was erased.
     pub at: Moment,

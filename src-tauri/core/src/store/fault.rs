@@ -48,7 +48,7 @@ pub enum StoreFault {
     Aside {
         /// Its name in the data folder.
         folder: String,
-        /// Why.
+        /// What kept it from being done.
         #[source]
         why: Box<StoreFault>,
     },

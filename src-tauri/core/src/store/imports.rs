@@ -16,7 +16,7 @@ use crate::model::time::Moment;
 /// An import that was written down.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ImportRow {
-    /// Its number.
+    /// Row id of table `import`; never used again.
     pub id: i64,
     /// When it was taken in.
     pub at: Moment,

@@ -12,7 +12,7 @@ pub const SALVAGE: &str = "steady-salvage";
 /// How something of Steady's own lies in a data folder.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Lies {
-    /// A file.
+    /// One file, nothing below it.
     File,
     /// A folder of files. Folders in it are not ours.
     Folder,

@@ -8,7 +8,7 @@ use super::fault::StoreFault;
 use super::open::Store;
 
 impl Store {
-    /// Every setting.
+    /// All rows of table `setting`, by name.
     ///
     /// # Errors
     /// What SQLite says.

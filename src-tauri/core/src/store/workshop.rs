@@ -55,7 +55,7 @@ impl Store {
 /// How a paper was made.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PaperMade {
-    /// Its language.
+    /// Tag (RFC 5646) of the language it was made in.
     pub locale: String,
     /// Id of its sheet.
     pub sheet: String,

@@ -10,7 +10,7 @@ use serde::Deserialize;
 use super::rows::GateRow;
 use rows::{AdviceRow, ClearanceRow, GradeRow, HoleRow, Material, OutsideRow, Settings, VerdictSettings};
 
-/// Every bench table.
+/// What `data/bench` says, read and checked once.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BenchTables {
     /// Hole classes (ISO 286-2).

@@ -58,7 +58,7 @@ pub struct Layout {
     /// Its joints carry everything, or wear first: the look at them is part of the check that decides.
     #[serde(default)]
     pub joints_decide: bool,
-    /// What movement is allowed.
+    /// By hand at the support; decides what `felt` means.
     pub allowed_movement: AllowedMovement,
     /// The causes that exist on it.
     pub causes: Vec<String>,
@@ -70,7 +70,7 @@ pub struct Layout {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum AllowedMovement {
-    /// None at all.
+    /// Rigid: what is felt is a finding.
     None,
     /// Up to the maker's figure, if it is known.
     MakerFigure,
@@ -110,9 +110,9 @@ pub struct Former {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct StepAnswers {
-    /// By its id.
+    /// Id of a step of the same layout.
     pub step: String,
-    /// The answers.
+    /// Ids of answers there, any of which will do.
     pub any: Vec<String>,
     /// Only on a housing that was warm.
     #[serde(default)]
@@ -556,7 +556,7 @@ pub struct RoadDataRow {
 }
 
 impl RoadDataRow {
-    /// The row as shown.
+    /// Without what only the data needs.
     pub fn shown(&self) -> RoadRow {
         RoadRow { id: self.id.clone(), uk: self.uk.clone(), eu: self.eu.clone() }
     }

@@ -16,22 +16,22 @@ use super::record::Record;
 /// Something recorded, with who and when.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Recorded<T> {
-    /// What.
+    /// As its entry says it.
     pub what: T,
-    /// Who.
+    /// Name, as typed, of who recorded it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 
 /// Readings of a gauge and the device that recorded them.
 #[derive(Debug, Clone, PartialEq)]
 pub struct StandingReadings {
-    /// The readings.
+    /// With who read them and when.
     pub read: Recorded<GaugeInput>,
-    /// The device.
+    /// Id of the device that recorded them: two that did not know of each other both stand.
     pub device: String,
-    /// Hash of its entry.
+    /// SHA-256, 64 hex digits.
     pub entry: String,
 }
 
@@ -42,15 +42,15 @@ pub struct BenchRecord {
     pub gauges: BTreeMap<String, Vec<StandingReadings>>,
     /// Confirmed gates of the teardown.
     pub gates: BTreeMap<String, Confirmed>,
-    /// The look at the housing.
+    /// As last looked; of each thing `None` means not looked at.
     pub look: HousingLook,
-    /// Bores, by stage.
+    /// Latest of each stage.
     pub bores: BTreeMap<BoreStage, Recorded<BoreReadings>>,
     /// Passes, by number.
     pub passes: BTreeMap<u32, PassStand>,
-    /// The fit.
+    /// Latest values given.
     pub fit: Option<FitInput>,
-    /// The ring.
+    /// Latest turn by hand; `turned_free` says whether it still holds.
     pub ring: Option<RingStand>,
     /// The run-out of the shaft.
     pub run_out: Option<RunOutStand>,

@@ -82,9 +82,9 @@ pub struct Record {
 /// An answer that neither was superseded nor withdrawn.
 #[derive(Debug, Clone, PartialEq)]
 pub struct StandingAnswer {
-    /// Hash of its entry.
+    /// SHA-256, 64 hex digits: what later entries supersede.
     pub entry: String,
-    /// The answer.
+    /// As given, by the step's name of today.
     pub value: AnswerValue,
     /// What was recorded beside it.
     pub beside: Beside,
@@ -96,9 +96,9 @@ pub struct StandingAnswer {
     pub tube_opened: bool,
     /// Why a DANGER answer was made milder.
     pub reason: Option<String>,
-    /// Who.
+    /// Name, as typed, of who recorded it.
     pub by: String,
-    /// When.
+    /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
 }
 

@@ -48,7 +48,7 @@ pub struct Law {
     pub annex: String,
     /// A major defect.
     pub major: String,
-    /// A dangerous one.
+    /// The law's word for what may not be driven.
     pub dangerous: String,
 }
 
@@ -66,7 +66,7 @@ pub fn read<T: serde::de::DeserializeOwned>(tag: &str, file: &str) -> T {
     toml::from_str(&text).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
 }
 
-/// Every language.
+/// English first; ways of writing (`en-US`) too.
 pub fn every_language() -> impl Iterator<Item = &'static Words> {
     Words::locales().into_iter().map(|tag| Words::of(tag).expect("a shipped language can be read"))
 }

@@ -67,7 +67,7 @@ impl Words {
         LOCALES.iter().map(|locale| locale.tag).collect()
     }
 
-    /// Tag of this language.
+    /// RFC 5646, as its folder is called.
     pub fn locale(&self) -> &'static str {
         self.tag
     }

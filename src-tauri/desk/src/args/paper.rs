@@ -9,7 +9,7 @@ pub fn language() -> impl TypedValueParser<Value = String> {
     PossibleValuesParser::new(Words::locales())
 }
 
-/// A sheet.
+/// `a4` or `us-letter`.
 pub fn sheet() -> impl TypedValueParser<Value = Sheet> {
     let ids = [Sheet::A4, Sheet::UsLetter].map(Sheet::id);
     PossibleValuesParser::new(ids).map(|id| Sheet::from_id(&id).unwrap_or_default())

@@ -21,7 +21,7 @@ use crate::fault;
 /// Largest request body. The largest request is one piece of an upload, 512 KiB as base64.
 const LARGEST_BODY: usize = 1024 * 1024;
 
-/// Answers one request.
+/// Guards first, then the four addresses; never an error.
 pub async fn answer(server: &Arc<Server>, known: &Known, request: Request<Incoming>) -> Reply {
     if !server.guard.knows_host(request.headers()) {
         return refuse(StatusCode::MISDIRECTED_REQUEST, "foreign-host", "the request names another host");
@@ -115,7 +115,6 @@ async fn file(server: &Arc<Server>, request: &Request<Incoming>, path: &str) -> 
     }
 }
 
-/// What is not there.
 pub fn not_found() -> Reply {
     refuse(StatusCode::NOT_FOUND, "not-found", "there is nothing at this address")
 }

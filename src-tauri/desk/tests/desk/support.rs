@@ -7,7 +7,6 @@ use std::time::{Duration, Instant};
 
 use tempfile::TempDir;
 
-/// The binary.
 pub const STEADY: &str = env!("CARGO_BIN_EXE_steady");
 /// A command that was not refused (`serve`) would run on; it is ended then.
 const LONGEST_REFUSAL: Duration = Duration::from_secs(60);

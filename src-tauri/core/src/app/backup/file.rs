@@ -42,7 +42,7 @@ pub struct BackupReady {
     /// Its length, bytes; nought until it is ready.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub bytes: u64,
-    /// Visits in it.
+    /// Visits in the file, whole ones; `left_out` names the rest.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub visits: u64,
     /// Photos that are missing or damaged here, and so are not in it.

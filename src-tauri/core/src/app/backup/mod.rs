@@ -27,9 +27,9 @@ pub(super) use file::{Prepared, restore_upload, take_piece};
 pub struct GenerationSeen {
     /// Its time, RFC 3339: what to restore it by.
     pub generation: String,
-    /// Visits in it.
+    /// Visits that its list names.
     pub visits: u64,
-    /// Photos in it.
+    /// Photos that its list names, each once.
     pub photos: u64,
     /// Photos that were nowhere when it was made.
     pub photos_missing: u64,

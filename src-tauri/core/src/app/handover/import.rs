@@ -47,7 +47,6 @@ pub struct Walked {
     pub device: String,
     /// When it was made, by the maker's clock.
     pub made: Moment,
-    /// The sums.
     pub imported: Imported,
     /// Each visit that is new here or grows.
     pub changes: Vec<Change>,
@@ -118,7 +117,6 @@ pub struct Receiver<'a> {
     pub drawn: &'a DrawnFor,
     /// The trade's knowledge.
     pub trade: &'a Trade,
-    /// This device.
     pub device: &'a str,
     /// What was decided about the others.
     pub devices: &'a Devices,

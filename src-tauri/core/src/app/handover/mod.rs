@@ -35,9 +35,9 @@ pub use verify::{Verified, Wrote, verify};
 /// What an export holds.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Exported {
-    /// Visits.
+    /// Visits whose ledger is in the file.
     pub visits: u64,
-    /// Photos.
+    /// Photos in the file, each once however many visits name it.
     pub photos: u64,
     /// Length of the file, bytes.
     pub bytes: u64,
@@ -73,7 +73,7 @@ pub struct Imported {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct SetApart {
-    /// The visit.
+    /// Id of the visit, as the file names it.
     pub visit: String,
     /// Why, and what to do.
     pub why: Failure,

@@ -32,7 +32,7 @@ pub struct Preview {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct PreviewVisit {
-    /// The visit.
+    /// Id of the visit, as the file names it.
     pub visit: String,
     /// Make and model as they would read.
     pub label: String,

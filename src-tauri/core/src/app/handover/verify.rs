@@ -25,7 +25,7 @@ pub struct Verified {
     pub device: String,
     /// That key's short code.
     pub code: String,
-    /// Its visits.
+    /// Ids of the visits in it.
     pub visits: Vec<String>,
     /// Who wrote the entries of each visit, and how many each.
     pub writers: Vec<Wrote>,

@@ -6,7 +6,6 @@ use crate::words::for_tests::checks;
 
 /// A published formula and what it allows.
 pub struct Measure {
-    /// Its name.
     pub name: &'static str,
     /// How syllables are counted in the language it was made for.
     pub syllables: Rule,

@@ -9,7 +9,7 @@ use super::coverage::is_gap;
 pub struct RingPoint {
     /// Direction.
     pub angle_deg: f64,
-    /// Distance.
+    /// From the cutter's axis, mm.
     pub distance: f64,
 }
 

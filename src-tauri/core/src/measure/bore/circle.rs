@@ -13,9 +13,9 @@ pub type Point = [f64; 2];
 /// A fitted circle.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fit {
-    /// Centre.
+    /// mm, in the frame of the readings.
     pub centre: Point,
-    /// Radius.
+    /// mm.
     pub radius: f64,
     /// Inverse of the normal matrix of (x, y, radius): times the variance of one distance it is their covariance.
     pub spread: Vec<Vec<f64>>,

@@ -4,7 +4,7 @@
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[error("{}", self.why.code())]
 pub struct BoreFault {
-    /// Why.
+    /// Code and text.
     pub why: BoreRefusal,
     /// Line of the file, counted from 1.
     pub line: Option<usize>,
@@ -18,7 +18,7 @@ impl BoreFault {
         Self { why, line: Some(line), readings: Some(readings) }
     }
 
-    /// A refusal at a line.
+    /// At this line of the file, from 1.
     pub fn at(why: BoreRefusal, line: usize) -> Self {
         Self { why, line: Some(line), readings: None }
     }

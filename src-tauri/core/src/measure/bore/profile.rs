@@ -84,7 +84,7 @@ impl Profile {
         self.fold == 1
     }
 
-    /// The bare points.
+    /// The points without what is known beside them, mm.
     pub fn bare(&self) -> Vec<Point> {
         self.points.iter().map(|point| point.at).collect()
     }

@@ -10,11 +10,11 @@ use crate::model::typed::{one_way, with_point};
 /// A unit a workshop writes lengths in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Unit {
-    /// Millimetres.
+    /// Written `mm`; what is kept.
     Millimetre,
-    /// Micrometres.
+    /// Written `um`.
     Micrometre,
-    /// Inches.
+    /// Written `in`; 25.4 mm exactly.
     Inch,
     /// Thousandths of an inch.
     Thou,

@@ -23,26 +23,26 @@ pub struct Checked<'t> {
     pub bore: Option<f64>,
     /// Width of the bearing.
     pub width: Option<f64>,
-    /// The sleeve.
+    /// Pressed in, or to be; none for a bearing in a bare housing.
     pub sleeve: Option<CheckedSleeve<'t>>,
     /// Outside diameter of the housing.
     pub housing_outside: Option<f64>,
-    /// Material of the housing.
+    /// Row of `data/bench/materials.toml` the input names.
     pub housing: &'t Material,
-    /// Material of the bearing.
+    /// Row of bearing steel.
     pub bearing: &'t Material,
     /// Lowest and highest temperature.
     pub temperature: Option<[f64; 2]>,
 }
 
-/// A checked sleeve.
+/// Sizes of a sleeve, mm.
 #[derive(Debug, Clone, PartialEq)]
 pub struct CheckedSleeve<'t> {
     /// Its outside diameter.
     pub outside: SizeStand,
-    /// The housing's bore.
+    /// Bore that takes the sleeve, in the housing as it is.
     pub housing_bore: SizeStand,
-    /// Its material.
+    /// Row of `data/bench/materials.toml` the input names.
     pub material: &'t Material,
 }
 

@@ -15,7 +15,7 @@ pub struct Readings {
     pub readings: Vec<f64>,
     /// The gauge at work.
     pub at: AtWork,
-    /// The limit.
+    /// Movement that the readings are compared with, and where it comes from.
     pub limit: Limit,
 }
 

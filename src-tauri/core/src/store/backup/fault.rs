@@ -33,7 +33,7 @@ pub enum BackupFault {
     WouldLose {
         /// Visits that are gone, or have fewer lines than they had.
         visits: usize,
-        /// One of them.
+        /// Id of the first of them, to be looked for.
         first: String,
     },
     /// A file of the backup is not what its list says.
@@ -47,7 +47,7 @@ pub enum BackupFault {
     Forked {
         /// Visits that did.
         visits: usize,
-        /// One of them.
+        /// Id of the first of them, to be looked for.
         first: String,
     },
     /// Files of the backup are damaged, found when all of it was read.

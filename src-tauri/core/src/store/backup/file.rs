@@ -126,7 +126,7 @@ impl BackupFile {
         self.parts.last().map_or(0, |last| last.at + tar::length(last.bytes) + tar::END)
     }
 
-    /// What is in it.
+    /// As its head says; proven when it was opened.
     pub fn list(&self) -> &List {
         &self.list
     }

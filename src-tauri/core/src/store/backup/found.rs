@@ -8,11 +8,9 @@ use crate::store::fault::StoreFault;
 
 /// What lies in a folder.
 pub struct Found {
-    /// Its name.
     pub name: String,
     /// Whether it is a file, and not a folder.
     pub is_file: bool,
-    /// Its length.
     pub bytes: u64,
 }
 

@@ -34,7 +34,7 @@ pub struct List {
     pub visits: BTreeMap<String, u64>,
     /// Photos that lines name and that were neither here nor in the backup.
     pub missing: Vec<String>,
-    /// The database.
+    /// By hash and length.
     pub database: Piece,
     /// Photos, by their hash.
     pub photos: Vec<Piece>,

@@ -42,9 +42,9 @@ pub struct BackedUp {
     pub generation: String,
     /// Whether it is new; if nothing changed, the generation before stands for it.
     pub new: bool,
-    /// Visits in it.
+    /// Visits that the generation's list names.
     pub visits: u64,
-    /// Photos in it.
+    /// Photos that it names, each once.
     pub photos: u64,
     /// Photos that were not in the backup yet.
     pub photos_copied: u64,

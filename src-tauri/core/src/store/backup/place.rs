@@ -20,7 +20,6 @@ use crate::store::private;
 
 /// The file that makes a folder a backup.
 pub const MARKER: &str = "steady-backup.json";
-/// The lists, one a generation.
 pub const LISTS: &str = "generations";
 /// The store, a folder for each first two digits of a hash.
 pub const FILES: &str = "files";

@@ -29,7 +29,7 @@ impl Record {
         self.columns.len()
     }
 
-    /// A column's text.
+    /// What a column says; none where it holds something other than text.
     pub fn text(&self, column: usize) -> Option<&str> {
         let (kind, at) = *self.columns.get(column)?;
         if kind < 13 || kind % 2 == 0 {

@@ -119,9 +119,9 @@ pub struct Material {
 pub enum Family {
     /// Aluminium and magnesium alloys.
     LightAlloy,
-    /// Iron and steel.
+    /// For which ISO 286 classes are advised by load.
     IronOrSteel,
-    /// Copper alloys.
+    /// Bronze, as sleeves are made of.
     CopperAlloy,
 }
 
