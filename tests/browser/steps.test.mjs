@@ -25,7 +25,7 @@ function add(layout, { visit, support, pairs }, steps) {
     const { id, form, asks_free, both_ends, at_support } = step;
     const shown = JSON.stringify([id, form, asks_free, both_ends, at_support, support]);
     const second = pairs.some((pair) => pair.steps[1] === id);
-    if (!drawn.has(shown) && !second) places.push({ visit, layout, name: id, inside: `step/${id}` });
+    if (!drawn.has(shown) && !second) places.push({ visit, layout, name: id, inside: `step/${id}`, many: form.form === "any-of" });
     drawn.add(shown);
   }
 }
@@ -149,6 +149,40 @@ for (const tag of LANGUAGES) {
           faults.push(...lines.map((line) => `${layout}, ${name}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`));
         }
       }
+    }
+    assert.equal(faults.length, 0, faults.join("\n"));
+  });
+}
+
+/** What of a step is out of reach once the first of several things is marked, a line each. */
+function lost() {
+  const foot = document.querySelector(".dock").getBoundingClientRect().top;
+  const keys = [...document.querySelectorAll('.answer [data-testid^="answer-"]')].filter((one) => {
+    const { top, bottom } = one.getBoundingClientRect();
+    return top < -0.5 || bottom > foot + 0.5;
+  });
+  const found = keys.map((one) => `${one.dataset.testid} is out of reach`);
+  const [look, watch] = [".look", ".words .watch"].map((name) => document.querySelector(name)?.getBoundingClientRect());
+  if (!watch || watch.top < look.top - 0.5 || watch.top > look.bottom - 16) found.push("the caution is gone");
+  if (!document.querySelector(".words .do")) found.push("the instruction is gone");
+  return found;
+}
+
+for (const tag of LANGUAGES) {
+  test(`the caution stays and every answer is in reach while several things are marked (${tag})`, async () => {
+    await phone.page.setViewportSize({ width: 360, height: 740 });
+    await speak(tag);
+    const faults = [];
+    for (const { visit, layout, name, inside } of places.filter(({ many }) => many)) {
+      await show(phone.page, { hash: `#/visit/${visit}/${inside}` });
+      await phone.page.locator('.answer [data-testid^="answer-"]').nth(1).evaluate((one) => one.click());
+      await phone.page.locator('[data-testid^="answer-"][aria-pressed="true"]').first().waitFor();
+      await phone.quiet();
+      measured += 1;
+      faults.push(...(await phone.page.evaluate(lost)).map((line) => `${layout}, ${name}: ${line}`));
+      // The next language finds the step as it was.
+      const { undo } = await ask({ ask: "look", visit });
+      await ask({ ask: "undo", visit, entry: undo.entry, reason: "marked to be measured" });
     }
     assert.equal(faults.length, 0, faults.join("\n"));
   });
