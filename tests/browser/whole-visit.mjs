@@ -227,9 +227,9 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await id("run-out-read").waitFor();
     await found.getByTestId("bore-save").tap();
     await found.getByTestId("polar-plot").waitFor();
-    await unfold("bench-gates-machining");
     const gates = id("bench-gates-machining").locator("[data-testid^='bench-gate-']");
     for (let at = 0; at < await gates.count(); at += 1) {
+      await unfold("bench-gates-machining");
       await gates.nth(at).tap();
       await phone.quiet();
     }
