@@ -14,7 +14,7 @@ use steady_core::model::case::{Case, CaseAnswer};
 use steady_core::model::gauge::Likelihood;
 use steady_core::model::rating::Word;
 use steady_core::model::standing::{Standing, Support};
-use steady_core::sorting::sort::sort_as_judged;
+use steady_core::sorting::sort::sort_untaught;
 use steady_core::trade::load;
 use steady_core::urgency::rating::rate;
 
@@ -156,7 +156,7 @@ proptest! {
         let sorted_at = |power: f64| {
             let odds = 10_f64.powf(power.min(4.0));
             let case = measured((counts(odds), Some(odds)), side, buzz);
-            let sorting = sort_as_judged(&trade, &case);
+            let sorting = sort_untaught(&trade, &case);
             (rate(&case, &sorting).word, sorting.bearing_unexcused)
         };
         let (less, greater) = (sorted_at(low), sorted_at(low + more));

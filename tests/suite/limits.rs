@@ -128,7 +128,7 @@ fn examples() -> Vec<EntryBody> {
     let answered = |value: AnswerValue| EntryBody::Answered {
         step: step(),
         value,
-        temperature: Some(Temperature::Judged(Warmth::Warm)),
+        temperature: Some(Temperature::Felt(Warmth::Warm)),
         free: Some(true),
         engine: Some(EngineWarmth::Warm),
         heard_at: Some(HeardAt::AllAlong),

@@ -7,7 +7,7 @@ use steady_core::model::rating::{Urgency, Word};
 use steady_core::model::standing::{CauseGroup, Sorting};
 use steady_core::model::time::Moment;
 use steady_core::model::visit::{Gearbox, Intake, Vehicle};
-use steady_core::sorting::sort::sort_as_judged;
+use steady_core::sorting::sort::sort_untaught;
 use steady_core::trade::rows::{Form, Reads, StepRow};
 use steady_core::trade::{Trade, load};
 use steady_core::urgency::rating::rate;
@@ -74,7 +74,7 @@ fn rated(trade: &Trade, layout: &str, answers: &[(String, AnswerValue)]) -> (Urg
         record.answers.insert(step.clone(), vec![answer]);
     }
     let case = case(trade, trade.layout(layout).unwrap(), &record);
-    let sorting = sort_as_judged(trade, &case);
+    let sorting = sort_untaught(trade, &case);
     (rate(&case, &sorting), sorting)
 }
 

@@ -11,7 +11,7 @@ use steady_core::model::rating::{Urgency, Word};
 use steady_core::model::standing::Support;
 use steady_core::model::time::Moment;
 use steady_core::model::visit::{Intake, Vehicle};
-use steady_core::sorting::sort::sort_as_judged;
+use steady_core::sorting::sort::sort_untaught;
 use steady_core::trade::rows::{Form, Reads, StepRow};
 use steady_core::trade::{Trade, load};
 use steady_core::urgency::rating::rate;
@@ -75,7 +75,7 @@ fn rated(trade: &Trade, layout: &str, sounds: &[&str], given: &[(String, Given)]
         record.answers.insert(step.clone(), vec![answer]);
     }
     let case = case(trade, trade.layout(layout).unwrap(), &record);
-    rate(&case, &sort_as_judged(trade, &case))
+    rate(&case, &sort_untaught(trade, &case))
 }
 
 /// Every combination of answers to these steps, each step varying fastest from the last.

@@ -20,7 +20,7 @@ use crate::model::standing::{
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::{explain_as_judged, sort, sort_as_judged};
+use crate::sorting::sort::{explain_untaught, sort, sort_untaught};
 use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
 use crate::trade::rows::{AnswerRow, Form, Layout, Reads, Speed, StepRow};
@@ -78,10 +78,10 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let open = open_steps(&case, &rows, still, concern::is_not_at_idle(trade, &case, &found));
     let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
     // What a rating says of itself rests on the numbers as judged too, whatever outcomes have taught.
-    let taught = (sorting.outcomes > 0).then(|| explain_as_judged(trade, &case));
-    let judged = taught.as_ref().unwrap_or(&sorting);
-    explained::leave_out(&mut urgency, judged);
-    let asks = asks::asks(&urgency, &steps, judged);
+    let other = (sorting.outcomes > 0).then(|| explain_untaught(trade, &case));
+    let untaught = other.as_ref().unwrap_or(&sorting);
+    explained::leave_out(&mut urgency, untaught);
+    let asks = asks::asks(&urgency, &steps, untaught);
     next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
     next_check::road_test_left(&steps, &mut sorting);
     explained::put_first(&mut sorting, &found, urgency.word);
@@ -145,7 +145,7 @@ fn rated(
 ) -> (Vec<StepStand>, Urgency) {
     let record = visit.record;
     let mut steps = steps(trade, layout, record, (case, hands), rows, danger);
-    let mut urgency = rating::rate(case, &sort_as_judged(trade, case));
+    let mut urgency = rating::rate(case, &sort_untaught(trade, case));
     if case.apart {
         close_steps(&mut steps, &locks::ENGINE_SETS, &Lock::SetApart);
     }

@@ -24,7 +24,7 @@ pub struct DrawnFor {
 impl DrawnFor {
     /// The draws of cars like this one.
     pub fn of(&self, trade: &Trade, case: &Case) -> Arc<Draws> {
-        let priors = Network::as_judged(trade, case).causes.into_iter().map(|cause| cause.prior.to_bits());
+        let priors = Network::untaught(trade, case).causes.into_iter().map(|cause| cause.prior.to_bits());
         let kind = (case.layout.clone(), case.gearbox.map(|gearbox| gearbox.id()), priors.collect());
         let mut kept = self.kept.borrow_mut();
         Arc::clone(kept.entry(kind).or_insert_with(|| Arc::new(Draws::of(trade, case, SEED))))

@@ -8,7 +8,7 @@ use crate::model::rules::{self, Facts, Tells};
 use crate::model::standing::{NextCheck, Sorting, StepStand};
 use crate::sorting::foresee::{answered, possible_answers};
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::sort_as_judged;
+use crate::sorting::sort::sort_untaught;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, StepRow};
 use crate::urgency::rating;
@@ -129,6 +129,6 @@ fn cost(row: &StepRow) -> f64 {
 fn raises(trade: &Trade, case: &Case, urgency: &Urgency, row: &StepRow) -> bool {
     possible_answers(row, case).into_iter().any(|value| {
         let then = answered(case, row, value);
-        rating::rate(&then, &sort_as_judged(trade, &then)).word > urgency.word
+        rating::rate(&then, &sort_untaught(trade, &then)).word > urgency.word
     })
 }

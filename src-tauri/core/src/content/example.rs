@@ -170,7 +170,7 @@ pub fn answer(standing: &mut Standing, id: &str, value: AnswerValue) {
     let conclusive = !open.iter().any(|choice| value.has(choice));
     step.answered = Some(Answered {
         value,
-        temperature: step.asks_temperature.then_some(Temperature::Judged(Warmth::Warm)),
+        temperature: step.asks_temperature.then_some(Temperature::Felt(Warmth::Warm)),
         free: None,
         engine: None,
         heard_at: None,

@@ -274,8 +274,8 @@ fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<Stri
     let mut lines = vec![words.with("detail-answered", &by)];
     if let Some(temperature) = given.temperature {
         lines.push(match temperature {
-            Temperature::Judged(Warmth::Cold) => words.text("detail-cold"),
-            Temperature::Judged(Warmth::Warm) => words.text("detail-warm"),
+            Temperature::Felt(Warmth::Cold) => words.text("detail-cold"),
+            Temperature::Felt(Warmth::Warm) => words.text("detail-warm"),
             Temperature::Celsius(degrees) => {
                 words.with("detail-degrees", &[("degrees", words.number(degrees).into())])
             }

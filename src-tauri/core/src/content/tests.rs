@@ -237,7 +237,7 @@ fn vin_hint_is_never_in_a_paper() {
 fn a_step_shows_time_hand_warmth_and_reason() {
     let mut standing = checked();
     let given = at(&mut standing, step::PLAY_VERTICAL).answered.as_mut().expect("answered");
-    given.temperature = Some(Temperature::Judged(Warmth::Cold));
+    given.temperature = Some(Temperature::Felt(Warmth::Cold));
     given.disputed = true;
     standing.milder.push(MilderStand {
         step: step::PLAY_VERTICAL.to_owned(),

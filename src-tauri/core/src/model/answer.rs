@@ -43,8 +43,8 @@ impl AnswerValue {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(untagged)]
 pub enum Temperature {
-    /// As the hand judged it.
-    Judged(Warmth),
+    /// By a hand on it.
+    Felt(Warmth),
     /// As read, degrees Celsius.
     Celsius(f64),
 }
@@ -64,7 +64,7 @@ impl Temperature {
     /// Whether it is warm, where degrees count as warm from `from_c` on.
     pub fn is_warm(self, from_c: f64) -> bool {
         match self {
-            Self::Judged(warmth) => warmth == Warmth::Warm,
+            Self::Felt(warmth) => warmth == Warmth::Warm,
             Self::Celsius(degrees) => degrees >= from_c,
         }
     }
@@ -72,7 +72,7 @@ impl Temperature {
     /// Whether it is a temperature that a housing in a workshop can have.
     pub fn is_plausible(self) -> bool {
         match self {
-            Self::Judged(_) => true,
+            Self::Felt(_) => true,
             Self::Celsius(degrees) => limits::HOUSING_C.contains(&degrees),
         }
     }

@@ -15,7 +15,7 @@ pub struct Beta {
 
 impl Beta {
     /// A judged probability that stands for `weight` cars.
-    pub fn judged(probability: f64, weight: f64) -> Self {
+    pub fn prior(probability: f64, weight: f64) -> Self {
         Self { a: probability * weight, b: (1.0 - probability) * weight }
     }
 

@@ -31,7 +31,7 @@ fn taught(trade: &Trade, outcomes: &[&Outcome]) -> Taught {
     };
     let priors = trade.causes.iter().map(|row| {
         let (with, without) = prior(&row.id);
-        (row.id.clone(), Beta::judged(row.prior, row.weight).and(with, without))
+        (row.id.clone(), Beta::prior(row.prior, row.weight).and(with, without))
     });
     Taught {
         outcomes: u32::try_from(outcomes.len()).unwrap_or(u32::MAX),
@@ -51,8 +51,8 @@ fn sign(row: &SignRow, outcomes: &[&Outcome]) -> TaughtSign {
         *patterns.entry((there, *seen)).or_default() += 1.0;
     }
     let judged = Strengths {
-        leak: Beta::judged(row.leak, row.weight),
-        links: row.links.iter().map(|link| Beta::judged(link.p, row.weight)).collect(),
+        leak: Beta::prior(row.leak, row.weight),
+        links: row.links.iter().map(|link| Beta::prior(link.p, row.weight)).collect(),
     };
     let converged = maximise(&judged, &patterns);
     let links = row.links.iter().zip(converged.links).map(|(link, beta)| (link.cause.clone(), beta));

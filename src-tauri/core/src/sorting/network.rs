@@ -68,8 +68,8 @@ impl Network {
     }
 
     /// The same as judged, with nothing taught: what ratings rest on.
-    pub fn as_judged(trade: &Trade, case: &Case) -> Self {
-        Self::at_the_means(&Numbers::as_judged(trade, case))
+    pub fn untaught(trade: &Trade, case: &Case) -> Self {
+        Self::at_the_means(&Numbers::untaught(trade, case))
     }
 
     fn at_the_means(numbers: &Numbers<'_>) -> Self {
@@ -99,14 +99,14 @@ impl<'t> Numbers<'t> {
     }
 
     /// By the numbers of the data, whatever outcomes taught.
-    pub fn as_judged(trade: &'t Trade, case: &Case) -> Self {
+    pub fn untaught(trade: &'t Trade, case: &Case) -> Self {
         Self::with(trade, case, None)
     }
 
     fn with(trade: &'t Trade, case: &Case, taught: Option<&Taught>) -> Self {
         let prior = |row: &CauseRow| {
             let taught = taught.and_then(|taught| taught.priors.get(&row.id)).copied();
-            shifted(taught.unwrap_or(Beta::judged(row.prior, row.weight)), row, case)
+            shifted(taught.unwrap_or(Beta::prior(row.prior, row.weight)), row, case)
         };
         let engine_speed = case.engine_speed;
         let causes: Vec<(&CauseRow, Beta)> =
@@ -156,7 +156,7 @@ fn shifted(prior: Beta, row: &CauseRow, case: &Case) -> Beta {
         return prior;
     }
     let now = odds * prior.a / prior.b;
-    Beta::judged(now / (1.0 + now), prior.a + prior.b)
+    Beta::prior(now / (1.0 + now), prior.a + prior.b)
 }
 
 /// What shifts a cause on this car: how its bearing sits, what it has run, what is complained of, whether it comes back.
@@ -184,11 +184,11 @@ fn sign(
     let link = |cause: &CauseRow| {
         let judged = row.links.iter().find(|link| link.cause == cause.id && turns(link))?;
         let taught = taught.and_then(|sign| sign.links.get(&cause.id)).copied();
-        Some(taught.unwrap_or(Beta::judged(judged.p, row.weight)))
+        Some(taught.unwrap_or(Beta::prior(judged.p, row.weight)))
     };
     SignNumbers {
         row: index,
-        leak: taught.map_or(Beta::judged(row.leak, row.weight), |sign| sign.leak),
+        leak: taught.map_or(Beta::prior(row.leak, row.weight), |sign| sign.leak),
         links: causes.iter().map(|(cause, _)| link(cause)).collect(),
     }
 }

@@ -44,8 +44,8 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
     let decisions = decisions::decisions(trade, &network);
     let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
     let taught = trade.learned.layouts.get(&case.layout);
-    let judged = if taught.is_some() { Network::as_judged(trade, case) } else { network.clone() };
-    let suspicion = suspicion(judged, &observed);
+    let untaught = if taught.is_some() { Network::untaught(trade, case) } else { network.clone() };
+    let suspicion = suspicion(untaught, &observed);
     Sorting {
         causes: named(trade, case, causes(&network, &all, accounts, intervals)),
         bearing_probability: all.bearing(),
@@ -60,17 +60,17 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
 }
 
 /// The probabilities alone, by the numbers as judged: what ratings rest on, whatever outcomes have taught.
-pub fn sort_as_judged(trade: &Trade, case: &Case) -> Sorting {
-    as_judged(trade, case, false)
+pub fn sort_untaught(trade: &Trade, case: &Case) -> Sorting {
+    untaught(trade, case, false)
 }
 
 /// The same with what each answer weighs.
-pub fn explain_as_judged(trade: &Trade, case: &Case) -> Sorting {
-    as_judged(trade, case, true)
+pub fn explain_untaught(trade: &Trade, case: &Case) -> Sorting {
+    untaught(trade, case, true)
 }
 
-fn as_judged(trade: &Trade, case: &Case, explained: bool) -> Sorting {
-    let network = Network::as_judged(trade, case);
+fn untaught(trade: &Trade, case: &Case, explained: bool) -> Sorting {
+    let network = Network::untaught(trade, case);
     let observed = evidence::observations(trade, &network, case);
     let all = posterior(&network, &observed);
     let left_out = if explained { explain::left_out(trade, &network, case, &observed) } else { Vec::new() };

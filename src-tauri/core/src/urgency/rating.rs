@@ -128,7 +128,7 @@ pub fn rate_steps(case: &Case) -> BTreeMap<String, Word> {
         .answers
         .iter()
         .filter(|(_, answer)| answer.found || !answer.open && !answer.limited)
-        .filter(|(_, answer)| !judges_nothing(case, &answer.value))
+        .filter(|(_, answer)| !says_nothing(case, &answer.value))
         .map(|(step, _)| (step.clone(), Word::Notice))
         .collect();
     for reason in reasons(case, None) {
@@ -142,7 +142,7 @@ pub fn rate_steps(case: &Case) -> BTreeMap<String, Word> {
 }
 
 /// A reading without the maker's range has nothing to be compared with: no comparison is no good sign.
-fn judges_nothing(case: &Case, value: &AnswerValue) -> bool {
+fn says_nothing(case: &Case, value: &AnswerValue) -> bool {
     matches!(value, AnswerValue::Reading(_)) && case.idle_rpm.is_none()
 }
 
