@@ -1,4 +1,5 @@
-// What the type checker does not see in the screens; `cargo xtask test style` runs it.
+// What the type checker does not see in the screens, and what nobody else sees in the journeys, whose folders are looked
+// at from the root; `cargo xtask test style` runs both.
 import js from '@eslint/js';
 import svelte from 'eslint-plugin-svelte';
 import globals from 'globals';
@@ -23,6 +24,12 @@ export default ts.config(
       // Blanks at the edge of a text stand in braces, or the layout would eat them.
       'svelte/no-useless-mustaches': 'off',
     },
+  },
+  // A journey runs in Node and in the page, and says what it measured.
+  {
+    files: ['tests/**/*.mjs'],
+    languageOptions: { globals: { ...globals.node } },
+    rules: { 'no-console': 'off', 'no-undef': 'error' },
   },
   {
     files: ['**/*.svelte', '**/*.svelte.ts'],

@@ -1,4 +1,4 @@
-// One layout for every file of the screens; `cargo xtask test style` holds them to it.
+// One layout for every file of the screens and of the journeys; `cargo xtask test style` holds them to it.
 export default {
   printWidth: 120,
   singleQuote: true,
@@ -7,5 +7,7 @@ export default {
     { files: '*.svelte', options: { parser: 'svelte' } },
     // Style sheets quote as CSS itself does.
     { files: '*.css', options: { singleQuote: false } },
+    // Journeys quote what screens say, apostrophes and all.
+    { files: '*.mjs', options: { singleQuote: false } },
   ],
 };

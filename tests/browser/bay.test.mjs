@@ -59,7 +59,10 @@ async function walk(desk, screens, ready, look, size) {
 
 /** Remembers something on the device, as a setting does, and starts anew. */
 const remembered = (entries) => async (page) => {
-  await page.evaluate((all) => Object.entries(all).forEach(([name, value]) => localStorage.setItem(name, value)), entries);
+  await page.evaluate(
+    (all) => Object.entries(all).forEach(([name, value]) => localStorage.setItem(name, value)),
+    entries,
+  );
   await page.reload();
   await page.locator("h1").first().waitFor();
 };
@@ -76,7 +79,14 @@ for (const theme of THEMES) {
 
 for (const [name, size] of Object.entries(OTHERS)) {
   test(`every screen fits ${name}`, async () => {
-    assert.deepEqual(await tour(async () => {}, (page) => faults(page), size), []);
+    assert.deepEqual(
+      await tour(
+        async () => {},
+        (page) => faults(page),
+        size,
+      ),
+      [],
+    );
   });
 }
 
@@ -110,11 +120,18 @@ for (const tag of LANGUAGES.slice(1).filter(whole)) {
   test(`every screen fits its sentences, and says none in English (${tag})`, async () => {
     const english = englishIn(tag, { typed: true });
     const look = async (page) => {
-      const { lang, dir } = await page.evaluate(() => ({ lang: document.documentElement.lang, dir: document.documentElement.dir }));
+      const { lang, dir } = await page.evaluate(() => ({
+        lang: document.documentElement.lang,
+        dir: document.documentElement.dir,
+      }));
       assert.deepEqual([lang, dir], [tag, speaker(tag)("language-direction")]);
-      return [...(await faults(page)), ...english((await textsOf(page)).filter((text) => !TYPED.includes(text.trim())))];
+      return [
+        ...(await faults(page)),
+        ...english((await textsOf(page)).filter((text) => !TYPED.includes(text.trim()))),
+      ];
     };
-    const speak = (value) => Promise.all([desk, unnamed].map((one) => asker(one)({ ask: "set-preference", name: "locale", value })));
+    const speak = (value) =>
+      Promise.all([desk, unnamed].map((one) => asker(one)({ ask: "set-preference", name: "locale", value })));
     await speak(tag);
     try {
       assert.deepEqual(await tour(remembered({ "steady.locale": tag }), look), []);
@@ -132,13 +149,21 @@ test("read from right to left every screen fits, and the thumb's side stays", as
   assert.deepEqual(await tour(remembered({ "steady.pretend": "rtl" }), look), []);
 });
 
-for (const [pretend, thumb] of [["no", "right"], ["no", "left"], ["rtl", "right"], ["rtl", "left"]]) {
+for (const [pretend, thumb] of [
+  ["no", "right"],
+  ["no", "left"],
+  ["rtl", "right"],
+  ["rtl", "left"],
+]) {
   test(`the way on lies under the ${thumb} thumb (${pretend === "rtl" ? "right to left" : "left to right"})`, async () => {
     const phone = await openPhone(desk);
     try {
       await phone.page.goto(desk.address);
       await remembered({ "steady.pretend": pretend, "steady.thumb": thumb })(phone.page);
-      await show(phone.page, screens.find(({ name }) => name === "play"));
+      await show(
+        phone.page,
+        screens.find(({ name }) => name === "play"),
+      );
       const box = await phone.id("next").boundingBox();
       const undo = await phone.id("undo").boundingBox();
       assert.equal(box.x > undo.x, thumb === "right");
@@ -151,7 +176,10 @@ for (const [pretend, thumb] of [["no", "right"], ["no", "left"], ["rtl", "right"
 for (const name of ["reading", "any-of", "raised", "housing", "play", "turn-by-hand", "coupling"]) {
   test(`no answer of ${name} starts below the edge of the smaller phone`, async () => {
     const { page } = plain;
-    await show(page, screens.find((screen) => screen.name === name));
+    await show(
+      page,
+      screens.find((screen) => screen.name === name),
+    );
     // The keys come once it is said how warm the engine is.
     if (name === "reading") await page.getByTestId("engine-warm").tap();
     const answers = page.locator("[data-testid^=answer-], [data-testid=save-reading]");
@@ -171,7 +199,10 @@ for (const vision of ["none", "achromatopsia", "protanopia", "deuteranopia", "tr
     const session = await page.context().newCDPSession(page);
     await session.send("Emulation.setEmulatedVisionDeficiency", { type: vision });
     for (const name of ["result", "play-danger", "home", "note"]) {
-      await show(page, screens.find((screen) => screen.name === name));
+      await show(
+        page,
+        screens.find((screen) => screen.name === name),
+      );
       const danger = page.locator('[data-word="danger"]').first();
       assert.match(await danger.innerText(), /DANGER/, name);
       const { width, height } = await danger.locator("svg.symbol .full").first().boundingBox();
@@ -186,9 +217,15 @@ test("the measurements notice what they are for", async () => {
   const phone = await openPhone(desk);
   try {
     await phone.page.goto(desk.address);
-    await show(phone.page, screens.find(({ name }) => name === "order"));
+    await show(
+      phone.page,
+      screens.find(({ name }) => name === "order"),
+    );
     assert.deepEqual(await faults(phone.page), []);
-    const spoil = (change) => phone.page.evaluate(`(() => { const plate = document.querySelector("[data-testid=order-running-first]"); ${change} })()`);
+    const spoil = (change) =>
+      phone.page.evaluate(
+        `(() => { const plate = document.querySelector("[data-testid=order-running-first]"); ${change} })()`,
+      );
     for (const [change, noticed] of [
       ['plate.style.minHeight = "0"; plate.style.height = "40px"', /^target of \d+ by 40, not 64/],
       ['plate.style.marginBottom = "-12px"', /^-?\d px between/],
@@ -200,7 +237,10 @@ test("the measurements notice what they are for", async () => {
     ]) {
       await spoil(`plate.dataset.before = plate.getAttribute("style") ?? ""; ${change}`);
       const found = await faults(phone.page);
-      assert.ok(found.some((fault) => noticed.test(fault)), `${change} was not noticed: ${found.join("; ")}`);
+      assert.ok(
+        found.some((fault) => noticed.test(fault)),
+        `${change} was not noticed: ${found.join("; ")}`,
+      );
       await spoil('plate.removeAttribute("style"); plate.querySelector("strong").removeAttribute("style")');
     }
     assert.deepEqual(await faults(phone.page), []);

@@ -10,10 +10,27 @@ let phone, ask, first;
 const { sayWho, tap, go, chosen, accessible } = journey(async (of) => {
   ({ phone, ask } = of);
   await sayWho();
-  const vehicle = { layout: "rigid-engine-speed", label: "demo tourer", plate: "BF 100", vin: "", seat: "bare", cylinders: 6,
-    gearbox: "manual", idle_rpm: [700, 800], odometer: { value: 81200, unit: "km" }, maker_play_mm: null };
+  const vehicle = {
+    layout: "rigid-engine-speed",
+    label: "demo tourer",
+    plate: "BF 100",
+    vin: "",
+    seat: "bare",
+    cylinders: 6,
+    gearbox: "manual",
+    idle_rpm: [700, 800],
+    odometer: { value: 81200, unit: "km" },
+    maker_play_mm: null,
+  };
   const conditions = { speed: { value: 60, unit: "km" }, gear: "4", engine: "warm" };
-  const intake = { vehicle, complaint: "a buzz", complaint_sounds: [], when: "", owner: { name: "Alex Example", contact: "" }, conditions };
+  const intake = {
+    vehicle,
+    complaint: "a buzz",
+    complaint_sounds: [],
+    when: "",
+    owner: { name: "Alex Example", contact: "" },
+    conditions,
+  };
   first = (await ask({ ask: "open", intake })).visit;
   await enter(ask, first, "lift");
   await answer(ask, first, "play-vertical", "felt", "warm");
@@ -56,10 +73,14 @@ test("what was answered then stands beside what is asked now, and the history sa
   await tap("before-step");
   await id("before-visits").waitFor();
   const said = await id("before-visits").innerText();
-  for (const part of ["a buzz", "81200", "60 km/h, gear 4, Engine warm", "DANGER"]) assert.ok(said.includes(part), `${part}: ${said}`);
+  for (const part of ["a buzz", "81200", "60 km/h, gear 4, Engine warm", "DANGER"])
+    assert.ok(said.includes(part), `${part}: ${said}`);
   await accessible("the history of a car");
   await go("finding");
-  assert.match(await phone.page.locator("main").innerText(), /60 km\/h, gear 4, Engine warm[^]*The noise came back after a repair/);
+  assert.match(
+    await phone.page.locator("main").innerText(),
+    /60 km\/h, gear 4, Engine warm[^]*The noise came back after a repair/,
+  );
 });
 
 test("nothing was asked of anyone but the app, and nothing broke", () => {

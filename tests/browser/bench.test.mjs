@@ -102,7 +102,11 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
     await type(size(0, angle).slice(alike ? 3 : 0));
     assert.equal(await found.getByTestId(`bore-0-${angle}`).inputValue(), size(0, angle));
   }
-  assert.equal(await found.getByTestId("bore-sketch").getAttribute("data-points"), "0", "the next depth is still empty");
+  assert.equal(
+    await found.getByTestId("bore-sketch").getAttribute("data-points"),
+    "0",
+    "the next depth is still empty",
+  );
   await key("repeat");
   assert.equal(await found.getByTestId("bore-1-0").inputValue(), size(0, 5), "as the one before");
   await key("undo");
@@ -121,7 +125,11 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
   await accessible("a bore being entered");
   await found.getByTestId("bore-save").click();
   await found.getByTestId("polar-plot").waitFor();
-  const dashes = (line) => found.getByTestId("polar-plot").locator(line).evaluate((one) => getComputedStyle(one).strokeDasharray);
+  const dashes = (line) =>
+    found
+      .getByTestId("polar-plot")
+      .locator(line)
+      .evaluate((one) => getComputedStyle(one).strokeDasharray);
   assert.equal(await dashes(".wall"), "none", "the wall is a whole line");
   assert.notEqual(await dashes(".ideal"), "none", "the circle it is held against is not");
   await unfold("bench-skim");
@@ -151,7 +159,10 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await phone.quiet();
   for (const count of [1, 2]) {
     await id("photo-input-bench-pass-1").setInputFiles(BORE);
-    await page.waitForFunction((wanted) => document.querySelectorAll("[data-testid=photos-bench-pass-1] img").length === wanted, count);
+    await page.waitForFunction(
+      (wanted) => document.querySelectorAll("[data-testid=photos-bench-pass-1] img").length === wanted,
+      count,
+    );
   }
   await id("contact-all-round").click();
   await id("bench-clean").waitFor();
@@ -159,7 +170,12 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await id("open-bench-pass-1-0").click();
   await id("mark-ring").click();
   const stage = await id("photo-stage").boundingBox();
-  await (await hand(page)).drag([[stage.x + 60, stage.y + 60], [stage.x + 120, stage.y + 110]]);
+  await (
+    await hand(page)
+  ).drag([
+    [stage.x + 60, stage.y + 60],
+    [stage.x + 120, stage.y + 110],
+  ]);
   await accessible("a photo of the bench being marked");
   await id("next").click();
   await page.getByText("The marks are kept").waitFor();
@@ -170,7 +186,9 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   const finished = id("bench-finished");
   await finished.getByTestId("bore-kind-coordinates").click();
   const angles = Array.from({ length: 12 }, (_, at) => (Math.PI * at) / 6);
-  const points = angles.map((angle) => `9;${(35.982 * Math.cos(angle)).toFixed(4)};${(35.982 * Math.sin(angle)).toFixed(4)}`);
+  const points = angles.map(
+    (angle) => `9;${(35.982 * Math.cos(angle)).toFixed(4)};${(35.982 * Math.sin(angle)).toFixed(4)}`,
+  );
   await finished.getByTestId("bore-points").fill(points.join("\n"));
   await accessible("coordinates being pasted");
   await finished.getByTestId("bore-save").click();

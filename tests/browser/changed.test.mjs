@@ -15,7 +15,9 @@ const { go, sayWho, tap, seen } = journey(async (begun) => {
 });
 
 const at = async (visit, inside) => {
-  await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/${inside}`);
+  await phone.page.evaluate((to) => {
+    location.hash = to;
+  }, `#/visit/${visit}/${inside}`);
   await phone.quiet();
 };
 const look = (visit) => ask({ ask: "look", visit });
@@ -33,7 +35,10 @@ test("another layout names the answers that it takes back, and takes them back o
   await answer(ask, visit, "play-vertical", "none", "warm");
   await ask({ ask: "leave-part", visit });
   await at(visit, "intake");
-  for (const [key, layout] of [["relayout-keep", "rigid-engine-speed"], ["relayout-do", "rubber-centre"]]) {
+  for (const [key, layout] of [
+    ["relayout-keep", "rigid-engine-speed"],
+    ["relayout-do", "rubber-centre"],
+  ]) {
     await go("intake");
     await tap("layout-others");
     await tap("layout-rubber-centre");

@@ -46,7 +46,7 @@ function playPhone({ shot }) {
     shots: () => kept.shots,
     adopt_shot: async ({ name, upload }) => {
       if (!kept.shots.some((found) => found.name === name)) return false;
-      const piece = 256 * 1024 / 3 * 4;
+      const piece = ((256 * 1024) / 3) * 4;
       const size = Math.floor(piece / 4) * 4;
       for (let index = 0; index * size < shot.length; index += 1) {
         await toCore({ ask: "upload", upload, index, base64: shot.slice(index * size, (index + 1) * size) });
@@ -139,7 +139,10 @@ test("an answer is felt, DANGER longer", async () => {
   await page.waitForFunction(() => globalThis.phone.asked("plugin:device|feel").length === 1);
   await id("answer-cracked").tap();
   await page.waitForFunction(() => globalThis.phone.asked("plugin:device|feel").length === 2);
-  assert.deepEqual((await asked("plugin:device|feel")).map((each) => each.feel), ["tick", "danger"]);
+  assert.deepEqual(
+    (await asked("plugin:device|feel")).map((each) => each.feel),
+    ["tick", "danger"],
+  );
 });
 
 test("Back goes one step back, and behind the other apps from the first screen alone", async () => {

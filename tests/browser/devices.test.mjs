@@ -70,7 +70,13 @@ test("a code that differs confirms nothing, and the same on both screens confirm
   await trust("not-confirmed");
   await taking.accessible("the devices");
   await id("compare-code").click();
-  assert.equal(await id("device").getByTestId("device-code").innerText().then((text) => text.replace(/\D/g, "")), shown);
+  assert.equal(
+    await id("device")
+      .getByTestId("device-code")
+      .innerText()
+      .then((text) => text.replace(/\D/g, "")),
+    shown,
+  );
   assert.notEqual(await code(1), shown, "this device has a code of its own");
   await id("code-differs").click();
   await id("code-differed").waitFor();

@@ -16,18 +16,23 @@ const focused = () => phone.page.evaluate(() => document.activeElement?.dataset.
 const enterKey = () => phone.page.keyboard.press("Enter");
 
 async function goTo(inside) {
-  await phone.page.evaluate((hash) => { location.hash = hash; }, `#/visit/${visit}/${inside}`);
+  await phone.page.evaluate((hash) => {
+    location.hash = hash;
+  }, `#/visit/${visit}/${inside}`);
   await phone.quiet();
 }
 
 /** What is named lies on the screen, and nothing covers its middle. */
 async function inView(name) {
   await seen(name);
-  const covered = await phone.id(name).first().evaluate((one) => {
-    const { left, top, width, height } = one.getBoundingClientRect();
-    const there = document.elementFromPoint(left + width / 2, top + height / 2);
-    return !(there && (one.contains(there) || there.contains(one)));
-  });
+  const covered = await phone
+    .id(name)
+    .first()
+    .evaluate((one) => {
+      const { left, top, width, height } = one.getBoundingClientRect();
+      const there = document.elementFromPoint(left + width / 2, top + height / 2);
+      return !(there && (one.contains(there) || there.contains(one)));
+    });
   assert.ok(!covered, `${name} is not in view`);
 }
 
@@ -144,8 +149,9 @@ test("the outcome lists what is likeliest first, and says at the button that it 
   const { sorting } = await ask({ ask: "look", visit });
   const likeliest = sorting.causes.map((cause) => cause.id).filter((id) => id !== "normal-character");
   await seen(`outcome-${likeliest[0]}`);
-  const listed = await phone.page.locator("[data-testid^=outcome-][aria-pressed]").evaluateAll((rows) =>
-    rows.map((row) => row.dataset.testid.slice("outcome-".length)));
+  const listed = await phone.page
+    .locator("[data-testid^=outcome-][aria-pressed]")
+    .evaluateAll((rows) => rows.map((row) => row.dataset.testid.slice("outcome-".length)));
   assert.deepEqual(listed, [...likeliest, "something-else", "normal-character"]);
   await tap(`outcome-${likeliest[0]}`);
   await tap("outcome-save");

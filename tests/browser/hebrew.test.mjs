@@ -19,7 +19,11 @@ const leftToRight = (text) => {
         const { left, top, width } = range.getBoundingClientRect();
         return width === 0 ? [] : [{ left, top }];
       });
-      found.push(places.every((one, index) => index === 0 || one.top !== places[index - 1].top || one.left > places[index - 1].left));
+      found.push(
+        places.every(
+          (one, index) => index === 0 || one.top !== places[index - 1].top || one.left > places[index - 1].left,
+        ),
+      );
     }
   }
   return found;

@@ -107,7 +107,10 @@ export function ways(now) {
 
   /** Hands for `technician.mjs`: a finger that finds what it presses by the name the screens give it for tests. */
   const hands = {
-    tap, seen, chosen, place,
+    tap,
+    seen,
+    chosen,
+    place,
     write: (name, text) => id(name).fill(text),
     shown: (name) => id(name).isVisible(),
     choose: (name, file) => id(name).setInputFiles(file),

@@ -8,9 +8,6 @@ import { journey } from "./journey.mjs";
 import { shown, whole } from "./shown.mjs";
 import { FULL, keyOf, stepsWith, technician } from "./technician.mjs";
 
-/** What the owner tells is the one step without a photo. */
-const TOLD = "road-speed-vibration";
-
 let phone;
 let ask;
 let visit;
@@ -54,7 +51,10 @@ async function drawn(enough = whole) {
 }
 
 const has = (pairs, wanted) =>
-  assert.ok(pairs.some((pair) => isDeepStrictEqual(pair, wanted)), `${wanted} is not in ${pairs}`);
+  assert.ok(
+    pairs.some((pair) => isDeepStrictEqual(pair, wanted)),
+    `${wanted} is not in ${pairs}`,
+  );
 
 /** Goes to a screen that the walk does not lead to, ends everything there, and goes back. */
 async function beside(from, to, ready, given) {
@@ -73,7 +73,11 @@ test("an intake half written is there again", async () => {
   await phone.id("plate").fill("KL 2500");
   await endHere(({ pressed, written }) => {
     assert.deepEqual(pressed, [
-      "layout-rigid-engine-speed", "seat-bare", "sound-whine", "occasion-complaint", "gearbox-automated-clutch",
+      "layout-rigid-engine-speed",
+      "seat-bare",
+      "sound-whine",
+      "occasion-complaint",
+      "gearbox-automated-clutch",
     ]);
     has(written, ["plate", "KL 2500"]);
   });
@@ -128,7 +132,8 @@ test("every step comes back with its answer and its photo, every gate with its t
   for (const part of ["running", "creep", "lift"]) assert.ok(ended.has(`gates/${part}`), part);
   // From running on to creep nothing is left.
   for (const part of ["creep", "lift"]) assert.ok(ended.has(`leave/${part}`), part);
-  for (const other of ["driver/idle-noise", "photo/play-vertical", "gauge/play-vertical"]) assert.ok(ended.has(other), other);
+  for (const other of ["driver/idle-noise", "photo/play-vertical", "gauge/play-vertical"])
+    assert.ok(ended.has(other), other);
 });
 
 test("papers, the signed receipt and the ledger are there again", async () => {
@@ -182,7 +187,9 @@ test("the outcome and the settings are there again", async () => {
   await endHere();
   await seen("outcome");
   for (const other of ["calibration", "settings", "workshop"]) {
-    await phone.page.evaluate((to) => { location.hash = `#/${to}`; }, other);
+    await phone.page.evaluate((to) => {
+      location.hash = `#/${to}`;
+    }, other);
     await endHere(({ place: at }) => assert.equal(at, `#/${other}`));
   }
 });

@@ -17,15 +17,18 @@ export function measure(largeText) {
   const boxOf = (element) => element.getBoundingClientRect();
   const drawn = (element) => {
     const box = boxOf(element);
-    return box.width > 2 && box.height > 2 && element.checkVisibility({ visibilityProperty: true, opacityProperty: true });
+    return (
+      box.width > 2 && box.height > 2 && element.checkVisibility({ visibilityProperty: true, opacityProperty: true })
+    );
   };
 
   // Targets: 64 px for what a gloved hand goes on with (keys, fields, the head, places on the shaft), 44 px (WCAG
   // 2.5.5) for what lies beside the way.
-  const targets = [...document.querySelectorAll("button, a[href], select, textarea, summary, input, label:has(input[type=file])")].filter(
-    (one) => drawn(one) && !one.classList.contains("unseen"),
-  );
-  const GLOVED = ".plate, .press, .stop, .station, header > button, input, select, textarea, .frame[data-testid=drawing]";
+  const targets = [
+    ...document.querySelectorAll("button, a[href], select, textarea, summary, input, label:has(input[type=file])"),
+  ].filter((one) => drawn(one) && !one.classList.contains("unseen"));
+  const GLOVED =
+    ".plate, .press, .stop, .station, header > button, input, select, textarea, .frame[data-testid=drawing]";
   const primary = targets.filter((one) => one.matches(GLOVED));
   for (const one of targets) {
     const { width, height } = boxOf(one);
@@ -43,7 +46,8 @@ export function measure(largeText) {
       const [a, b] = [boxOf(one), boxOf(other)];
       const across = Math.max(a.left, b.left) - Math.min(a.right, b.right);
       const down = Math.max(a.top, b.top) - Math.min(a.bottom, b.bottom);
-      if (Math.max(across, down) < 7.5) found.push(`${Math.round(Math.max(across, down))} px between ${named(one)} and ${named(other)}`);
+      if (Math.max(across, down) < 7.5)
+        found.push(`${Math.round(Math.max(across, down))} px between ${named(one)} and ${named(other)}`);
     }
   }
 
@@ -66,7 +70,9 @@ export function measure(largeText) {
     for (let at = element; at; at = at.parentElement) {
       const style = getComputedStyle(at);
       if (style.backgroundImage.includes("gradient")) {
-        all.push(...(style.backgroundImage.match(/rgba?\([^)]*\)/g) ?? []).map(parse).filter((colour) => colour.a > 0.99));
+        all.push(
+          ...(style.backgroundImage.match(/rgba?\([^)]*\)/g) ?? []).map(parse).filter((colour) => colour.a > 0.99),
+        );
       }
       const ground = parse(style.backgroundColor);
       if (ground.a > 0.99) return [...all, ground];
@@ -82,7 +88,8 @@ export function measure(largeText) {
   const shown = new Set();
   while (walker.nextNode()) {
     const element = walker.currentNode.parentElement;
-    if (walker.currentNode.textContent.trim() === "" || !element || element.closest(".unseen, script, style, option")) continue;
+    if (walker.currentNode.textContent.trim() === "" || !element || element.closest(".unseen, script, style, option"))
+      continue;
     // Words drawn over a photo lie on a slip of their own (contrast.test.ts) and grow with the photo's zoom.
     if (element.closest('[data-testid="marks"]')) continue;
     if (drawn(element)) shown.add(element);
@@ -103,22 +110,34 @@ export function measure(largeText) {
     if (!one.matches(".plate, input, select, textarea") || Number.parseFloat(style.borderTopWidth) === 0) continue;
     const beside = grounds(one.parentElement);
     const own = parse(style.backgroundColor);
-    const told = Math.min(...beside.map((ground) => Math.max(contrast(parse(style.borderTopColor), ground), own.a > 0.99 ? contrast(own, ground) : 1)));
+    const told = Math.min(
+      ...beside.map((ground) =>
+        Math.max(contrast(parse(style.borderTopColor), ground), own.a > 0.99 ? contrast(own, ground) : 1),
+      ),
+    );
     if (told < 3) found.push(`edge contrast ${told.toFixed(2)}: ${named(one)}`);
   }
   for (const line of document.querySelectorAll("svg.drawing [class*=d-], svg.symbol [class], svg.icon > *")) {
     const { stroke } = getComputedStyle(line);
     if (stroke === "none" || !drawn(line.closest("svg"))) continue;
     if (line.matches(".cut, .cut-dot")) continue;
-    const least = Math.min(...grounds(line.closest("svg").parentElement).map((ground) => contrast(parse(stroke), ground)));
-    if (least < 3) found.push(`line contrast ${least.toFixed(2)}: ${line.getAttribute("class")} in ${named(line.closest("button, section, div"))}`);
+    const least = Math.min(
+      ...grounds(line.closest("svg").parentElement).map((ground) => contrast(parse(stroke), ground)),
+    );
+    if (least < 3)
+      found.push(
+        `line contrast ${least.toFixed(2)}: ${line.getAttribute("class")} in ${named(line.closest("button, section, div"))}`,
+      );
   }
 
   // Nothing pushed sideways, nothing cut off.
   // A phone widens its window to what overflows, so the screen is the measure.
   const across = Math.min(innerWidth, screen.width);
   if (root.scrollWidth > across) {
-    const wide = [...document.querySelectorAll("body *")].find((one) => boxOf(one).right > across + 1 && getComputedStyle(one).position !== "absolute" && !one.closest("svg, .unseen"));
+    const wide = [...document.querySelectorAll("body *")].find(
+      (one) =>
+        boxOf(one).right > across + 1 && getComputedStyle(one).position !== "absolute" && !one.closest("svg, .unseen"),
+    );
     found.push(`wider than the screen by ${root.scrollWidth - across} px${wide ? `: ${named(wide)}` : ""}`);
   }
   for (const element of document.querySelectorAll("body *:not(svg, svg *, .unseen, .unseen *)")) {
@@ -127,12 +146,14 @@ export function measure(largeText) {
     // A photo looked at closely is cut off by its stage, and moves in it.
     if (element.matches('[data-testid="photo-stage"]')) continue;
     if (!hides || !drawn(element) || (element.textContent ?? "").trim() === "") continue;
-    if (element.scrollWidth > element.clientWidth + 1 || element.scrollHeight > element.clientHeight + 1) found.push(`cut off: ${named(element)}`);
+    if (element.scrollWidth > element.clientWidth + 1 || element.scrollHeight > element.clientHeight + 1)
+      found.push(`cut off: ${named(element)}`);
   }
   if (!largeText) return found;
   // With very large text nothing may rest on top of most of the screen.
   for (const rest of document.querySelectorAll(".dock, .answer, .foot")) {
-    if (getComputedStyle(rest).position === "sticky" && boxOf(rest).height > innerHeight * 0.6) found.push(`${rest.className} rests on ${Math.round(boxOf(rest).height)} px`);
+    if (getComputedStyle(rest).position === "sticky" && boxOf(rest).height > innerHeight * 0.6)
+      found.push(`${rest.className} rests on ${Math.round(boxOf(rest).height)} px`);
   }
   return found;
 }

@@ -15,13 +15,23 @@ let desk;
 let phone;
 let ask;
 
-const { tap, chosen, seen, killed, drawSignature, hands, place: hash } = journey(async (begun) => {
+const {
+  tap,
+  chosen,
+  seen,
+  killed,
+  drawSignature,
+  hands,
+  place: hash,
+} = journey(async (begun) => {
   ({ desk, phone, ask } = begun);
   await phone.page.goto(desk.address);
 });
 
 const goTo = async (where) => {
-  await phone.page.evaluate((to) => { location.hash = to; }, where);
+  await phone.page.evaluate((to) => {
+    location.hash = to;
+  }, where);
   await phone.quiet();
 };
 const inView = (name) =>
@@ -46,7 +56,9 @@ test("the first start is three screens, each with its way on in reach", async ()
 test("a first start fetches no more than 145 KB, packed", async (t) => {
   const other = await openPhone(desk);
   const sizes = [];
-  other.page.on("response", (response) => sizes.push(response.body().then((body) => gzipSync(body, { level: 9 }).length)));
+  other.page.on("response", (response) =>
+    sizes.push(response.body().then((body) => gzipSync(body, { level: 9 }).length)),
+  );
   await other.page.goto(desk.address);
   await other.id("technician").waitFor();
   const fetched = (await Promise.all(sizes)).reduce((all, one) => all + one, 0) / 1000;
@@ -91,7 +103,11 @@ test("a practice visit is walked, says on every screen that it is one, and is in
 });
 
 test("no paper, file or outcome can be made of a practice visit", async () => {
-  for (const [inside, shown, button] of [["finding", "band", "make-pdf"], ["note", "band", "make-pdf"], ["result", "causes", "make-handover"]]) {
+  for (const [inside, shown, button] of [
+    ["finding", "band", "make-pdf"],
+    ["note", "band", "make-pdf"],
+    ["result", "causes", "make-handover"],
+  ]) {
     await goTo((await hash()).replace(/(#\/visit\/[^/]+).*/, `$1/${inside}`));
     await phone.id(shown).first().waitFor();
     await phone.quiet();
@@ -146,7 +162,10 @@ test("the driver reads of the step that the phone was handed over for, wherever 
   await enter(ask, visit, "running");
   const { position } = await ask({ ask: "look", visit });
   assert.notEqual(position.step, "neutral-2500-buzz");
-  for (const [step, words] of [["neutral-2500-buzz", /2,500 rpm/], ["idle-noise", /Let the engine idle/]]) {
+  for (const [step, words] of [
+    ["neutral-2500-buzz", /2,500 rpm/],
+    ["idle-noise", /Let the engine idle/],
+  ]) {
     await goTo(`#/visit/${visit}/step/${step}`);
     await tap("go-driver");
     await phone.id("driver").waitFor();
@@ -240,7 +259,10 @@ test("a turned phone keeps the step and all its answers in reach", async () => {
 test("a turned phone keeps what is half written, and it can be finished there", async () => {
   const visit = await opened(ask, "RT 2");
   await enter(ask, visit, "running");
-  const [upright, turned] = [{ width: 360, height: 740 }, { width: 740, height: 360 }];
+  const [upright, turned] = [
+    { width: 360, height: 740 },
+    { width: 740, height: 360 },
+  ];
   const turn = async (size) => {
     await phone.page.setViewportSize(size);
     assert.ok(await phone.page.evaluate(() => document.documentElement.scrollWidth <= screen.width));
@@ -273,7 +295,9 @@ test("a clock that was set back is said plainly", async () => {
   try {
     await other.page.goto(desk.address);
     await other.id("new-visit").waitFor();
-    await other.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/road-speed-vibration`);
+    await other.page.evaluate((to) => {
+      location.hash = to;
+    }, `#/visit/${visit}/step/road-speed-vibration`);
     await other.id("answer-not-tried").waitFor();
     assert.equal(await other.id("clock-behind").count(), 0);
     await other.page.clock.setFixedTime(Date.now() - 3_600_000);
@@ -289,14 +313,25 @@ test("a full disk and a core out of reach are said, and the answer can be given 
   const visit = await opened(ask, "FD 1");
   await goTo(`#/visit/${visit}/step/road-speed-vibration`);
   const { page } = phone;
-  const full = { status: 422, contentType: "application/json", body: JSON.stringify({ code: "disk-full", message: "", help: "" }) };
-  for (const [code, answered] of [["disk-full", (route) => route.fulfill(full)], ["no-core", (route) => route.abort()]]) {
+  const full = {
+    status: 422,
+    contentType: "application/json",
+    body: JSON.stringify({ code: "disk-full", message: "", help: "" }),
+  };
+  for (const [code, answered] of [
+    ["disk-full", (route) => route.fulfill(full)],
+    ["no-core", (route) => route.abort()],
+  ]) {
     await page.route("**/api", answered);
     await tap("answer-grows-with-speed");
     const said = page.locator(`[data-testid="problem"][data-code="${code}"]`);
     await said.waitFor();
     assert.ok((await said.innerText()).length > 40, "what to do is said too");
-    assert.equal(await page.locator('[data-testid="answer-grows-with-speed"][aria-pressed="true"]').count(), 0, "nothing is shown that is not on disk");
+    assert.equal(
+      await page.locator('[data-testid="answer-grows-with-speed"][aria-pressed="true"]').count(),
+      0,
+      "nothing is shown that is not on disk",
+    );
     await page.unroute("**/api");
   }
   await tap("answer-grows-with-speed");
@@ -322,8 +357,7 @@ test("a whole visit by keyboard alone", async () => {
       await press("all-sound");
       await seen("look-said-housing-look");
       await press("next");
-    }
-    else if (kind === "gates") {
+    } else if (kind === "gates") {
       if (await phone.id("lift-pit").isVisible()) await press("lift-pit");
       for (const gate of await hands.all("gate-")) {
         await press(gate);
@@ -341,7 +375,8 @@ test("a whole visit by keyboard alone", async () => {
 async function byKeyboard(visit, about) {
   const { steps } = await ask({ ask: "look", visit });
   // What is asked before an answer means anything.
-  for (const first of ["free-yes", "engine-warm", "temperature-cold"]) if (await phone.id(first).isVisible()) await press(first);
+  for (const first of ["free-yes", "engine-warm", "temperature-cold"])
+    if (await phone.id(first).isVisible()) await press(first);
   for (const { id, form } of steps.filter((one) => stepsWith(about).includes(one.id) && !one.answered)) {
     if (form.form === "reading") {
       await reach("reading");
@@ -367,7 +402,10 @@ async function byKeyboard(visit, about) {
 async function reach(name) {
   await phone.id(name).waitFor({ state: "attached" });
   for (let tabs = 0; tabs < 90; tabs += 1) {
-    const there = await phone.page.evaluate((wanted) => document.activeElement?.closest("[data-testid]")?.dataset.testid === wanted, name);
+    const there = await phone.page.evaluate(
+      (wanted) => document.activeElement?.closest("[data-testid]")?.dataset.testid === wanted,
+      name,
+    );
     if (there) return;
     await phone.page.keyboard.press("Tab");
   }

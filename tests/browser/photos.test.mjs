@@ -35,7 +35,8 @@ async function nothingWanted() {
   assert.equal(await id("wanted").count(), 0);
 }
 
-const marks = (count) => phone.page.locator(`[data-testid=photo-stage] [data-testid=marks][data-count='${count}']`).waitFor();
+const marks = (count) =>
+  phone.page.locator(`[data-testid=photo-stage] [data-testid=marks][data-count='${count}']`).waitFor();
 const percent = async () => Number(await phone.id("photo-stage").getAttribute("data-percent"));
 
 /** Presses the camera's button and waits for the camera, which here is a file chooser. */
@@ -85,7 +86,10 @@ test("a photo through the camera's button is kept, and the earlier one stays", a
   const { page, id } = phone;
   const before = await id("photo").getAttribute("src");
   await (await camera()).setFiles(photo("seat"));
-  await page.waitForFunction((src) => document.querySelector("[data-testid=photo]")?.getAttribute("src") !== src, before);
+  await page.waitForFunction(
+    (src) => document.querySelector("[data-testid=photo]")?.getAttribute("src") !== src,
+    before,
+  );
   await nothingWanted();
 });
 
@@ -179,12 +183,13 @@ test("two photos of the step stand side by side here and in the finding, once th
 });
 
 test("the note shows the short text as a code, black on white with room round it", async () => {
-  const { page, id } = phone;
+  const { id } = phone;
   await go("note");
   await id("qr").tap();
   await id("qr-code").waitFor();
   const [dark, light] = await id("qr-code").evaluate((code) =>
-    [code.querySelector("path"), code.querySelector("rect")].map((part) => getComputedStyle(part).fill));
+    [code.querySelector("path"), code.querySelector("rect")].map((part) => getComputedStyle(part).fill),
+  );
   assert.deepEqual([dark, light], ["rgb(0, 0, 0)", "rgb(255, 255, 255)"]);
   const { width } = await id("qr-code").boundingBox();
   const modules = await id("qr-code").evaluate((code) => code.viewBox.baseVal.width);

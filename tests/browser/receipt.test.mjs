@@ -53,7 +53,7 @@ test("the buzz is felt from the seat, and the answer carries its own rating", as
   await confirmGates("running");
   await accessible("gates");
   await answer("neutral-2500-buzz", "felt");
-  await page.locator('[data-testid=step-band][data-word=caution]').first().waitFor();
+  await page.locator("[data-testid=step-band][data-word=caution]").first().waitFor();
   await accessible("an answered step");
   await go("leave/running");
   await id("leave").click();
@@ -68,12 +68,16 @@ test("movement felt is DANGER, survives a reload, and keeps its photo", async ()
   await id("undo-do").click();
   await phone.quiet();
   await answer("play-vertical", "felt");
-  await page.locator('[data-testid=step-band-play-vertical][data-word=danger]').first().waitFor();
-  await id("photo-input-play-vertical").setInputFiles({ name: "a.png", mimeType: "image/png", buffer: await page.screenshot() });
+  await page.locator("[data-testid=step-band-play-vertical][data-word=danger]").first().waitFor();
+  await id("photo-input-play-vertical").setInputFiles({
+    name: "a.png",
+    mimeType: "image/png",
+    buffer: await page.screenshot(),
+  });
   await id("photo-play-vertical").waitFor();
   const here = await place();
   await page.reload();
-  await page.locator('[data-testid=step-band-play-vertical][data-word=danger]').first().waitFor();
+  await page.locator("[data-testid=step-band-play-vertical][data-word=danger]").first().waitFor();
   assert.equal(await place(), here);
   await id("photo-play-vertical").waitFor();
 });
@@ -113,13 +117,13 @@ test("a milder answer after DANGER asks why", async () => {
   await id("reason-text").waitFor();
   await accessible("the question why");
   await page.reload();
-  await page.locator('[data-testid=step-band-play-vertical][data-word=danger]').first().waitFor();
+  await page.locator("[data-testid=step-band-play-vertical][data-word=danger]").first().waitFor();
 });
 
 test("the result says DO NOT DRIVE and names the loose seat", async () => {
   const { page } = phone;
   await go("result");
-  await page.locator('[data-testid=band][data-word=danger]').first().waitFor();
+  await page.locator("[data-testid=band][data-word=danger]").first().waitFor();
   const text = (await page.locator("body").innerText()).toLowerCase();
   assert.match(text, /do not drive/);
   assert.match(text, /loose in its housing/);
@@ -163,7 +167,7 @@ test("a repair that is recorded after the signature outdates it at once", async 
   await go("bench");
   await id("bench-gates-teardown").waitFor();
   const gates = id("bench-gates-teardown").locator("[data-testid^=bench-gate-]");
-  for (let at = 0; at < await gates.count(); at += 1) {
+  for (let at = 0; at < (await gates.count()); at += 1) {
     await gates.nth(at).click();
     await gates.and(page.locator("[aria-pressed='true']")).nth(at).waitFor();
   }
@@ -180,7 +184,10 @@ test("a repair that is recorded after the signature outdates it at once", async 
 test("the list finds the visit by its plate", async () => {
   const { page, id } = phone;
   await page.goto(`${desk.origin}/#/`);
-  for (const [words, count] of [["tr4417", 1], ["nobody", 0]]) {
+  for (const [words, count] of [
+    ["tr4417", 1],
+    ["nobody", 0],
+  ]) {
     const found = page.waitForResponse((reply) => reply.request().postData()?.includes(`"search":"${words}"`));
     await id("search").fill(words);
     await found;

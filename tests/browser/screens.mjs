@@ -9,7 +9,11 @@ import { FIRST_START, asker, prepare, show } from "./tour.mjs";
 
 const FOLDER = process.env.STEADY_SCREENS ?? fileURLToPath(new URL("../../target/screens", import.meta.url));
 const COMMITTED = fileURLToPath(new URL("pictures", import.meta.url));
-const SIZES = [[360, 740], [412, 915], [1280, 800]];
+const SIZES = [
+  [360, 740],
+  [412, 915],
+  [1280, 800],
+];
 const THEMES = ["dark", "daylight", "contrast"];
 const RENEW = process.argv.includes("--renew");
 /** Share of a picture's pixels that may differ: times of day, hashes, another version of the fonts. */
@@ -33,7 +37,9 @@ try {
   await Promise.all([desk.stop(), unnamed.stop()]);
 }
 if (changed.length > 0) {
-  console.error(`changed beyond ${TOLERANCE * 100} %:\n  ${changed.join("\n  ")}\nlook at ${FOLDER}; \`cargo xtask screens --renew\` takes them as they are`);
+  console.error(
+    `changed beyond ${TOLERANCE * 100} %:\n  ${changed.join("\n  ")}\nlook at ${FOLDER}; \`cargo xtask screens --renew\` takes them as they are`,
+  );
   process.exit(1);
 }
 console.log(`The pictures are in ${FOLDER}`);
@@ -78,21 +84,24 @@ async function compare(screens) {
 
 /** Share of the pixels that differ; 1 where the sizes do. */
 function difference(page, one, other) {
-  return page.evaluate(async ([a, b, same]) => {
-    const pixels = async (base64) => {
-      const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
-      const bitmap = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
-      const pen = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
-      pen.drawImage(bitmap, 0, 0);
-      return pen.getImageData(0, 0, bitmap.width, bitmap.height);
-    };
-    const [left, right] = [await pixels(a), await pixels(b)];
-    if (left.width !== right.width || left.height !== right.height) return 1;
-    let differ = 0;
-    for (let at = 0; at < left.data.length; at += 4) {
-      const far = Math.max(...[0, 1, 2].map((part) => Math.abs(left.data[at + part] - right.data[at + part])));
-      if (far > same) differ += 1;
-    }
-    return differ / (left.data.length / 4);
-  }, [one.toString("base64"), other.toString("base64"), SAME]);
+  return page.evaluate(
+    async ([a, b, same]) => {
+      const pixels = async (base64) => {
+        const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+        const bitmap = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
+        const pen = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
+        pen.drawImage(bitmap, 0, 0);
+        return pen.getImageData(0, 0, bitmap.width, bitmap.height);
+      };
+      const [left, right] = [await pixels(a), await pixels(b)];
+      if (left.width !== right.width || left.height !== right.height) return 1;
+      let differ = 0;
+      for (let at = 0; at < left.data.length; at += 4) {
+        const far = Math.max(...[0, 1, 2].map((part) => Math.abs(left.data[at + part] - right.data[at + part])));
+        if (far > same) differ += 1;
+      }
+      return differ / (left.data.length / 4);
+    },
+    [one.toString("base64"), other.toString("base64"), SAME],
+  );
 }

@@ -18,19 +18,22 @@ const IN_VISIT = {
     await hands.write("reading", "760");
     await tap("save-reading");
   },
-  "step/road-speed-vibration": async () => { await tap("undo"); await tap("undo-do"); },
+  "step/road-speed-vibration": async () => {
+    await tap("undo");
+    await tap("undo-do");
+  },
   "step/misfire-evidence": () => hands.choose("photo-input", photoOf("reader")),
-  "order": () => tap("order-under-car-first"),
+  order: () => tap("order-under-car-first"),
   "leave/running": () => tap("leave"),
-  "intake": async () => {
+  intake: async () => {
     await phone.id("plate").fill("SV 2");
     await tap("save-intake");
   },
-  "finding": () => {},
-  "note": () => {},
-  "ledger": () => {},
-  "bench": () => {},
-  "outcome": async () => {
+  finding: () => {},
+  note: () => {},
+  ledger: () => {},
+  bench: () => {},
+  outcome: async () => {
     await tap("outcome-loose-seat");
     await tap("outcome-save");
   },
@@ -38,7 +41,9 @@ const IN_VISIT = {
 
 /** What would be shown if it were on disk. */
 const GIVEN = [
-  '[data-testid="answer-rattle"][aria-pressed="true"]', '[data-testid="photo"]', '[data-testid="outcome"]',
+  '[data-testid="answer-rattle"][aria-pressed="true"]',
+  '[data-testid="photo"]',
+  '[data-testid="outcome"]',
 ];
 
 const BESIDE = {
@@ -65,7 +70,10 @@ const { tap, chosen, sayWho, hands } = journey(async (begun) => {
   await enter(ask, visit, "running");
 });
 
-const to = (hash) => phone.page.evaluate((where) => { location.hash = where; }, hash);
+const to = (hash) =>
+  phone.page.evaluate((where) => {
+    location.hash = where;
+  }, hash);
 
 async function shown(hash) {
   await to(hash);
@@ -76,7 +84,11 @@ async function shown(hash) {
 /** What a screen says of a problem once it was asked for something. */
 async function said(hash, asking, code = "") {
   // What the screen before said is no answer of this one.
-  await phone.page.getByTestId("problem").evaluateAll((all) => all.forEach((one) => { one.dataset.earlier = "true"; }));
+  await phone.page.getByTestId("problem").evaluateAll((all) =>
+    all.forEach((one) => {
+      one.dataset.earlier = "true";
+    }),
+  );
   await to(hash);
   await asking();
   const problem = phone.page.locator(`[data-testid="problem"]${code}:not([data-earlier])`).first();

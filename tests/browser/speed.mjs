@@ -41,7 +41,8 @@ async function bundle() {
   const page = await readFile(`${DIST}/index.html`, "utf8");
   const first = names.filter((name) => page.includes(name));
   const languages = names.filter((name) => LANGUAGES.slice(1).some((tag) => name.startsWith(`assets/${tag}-`)));
-  const sum = async (list) => `${((await Promise.all(list.map(packed))).reduce((all, one) => all + one, 0) / 1000).toFixed(1)} KB`;
+  const sum = async (list) =>
+    `${((await Promise.all(list.map(packed))).reduce((all, one) => all + one, 0) / 1000).toFixed(1)} KB`;
   say("UI, gzip: first start, English", await sum(first));
   say("UI, gzip: every screen, English", await sum(names.filter((name) => !languages.includes(name))));
   for (const name of languages) say(`UI, gzip: language ${name.slice(7, -12)} when chosen`, await sum([name]));
@@ -77,13 +78,18 @@ async function taps() {
     }
     const entries = async () => (await ask({ ask: "look", visit })).ledger.entries;
     const before = await entries();
-    await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/neutral-2500-buzz`);
+    await phone.page.evaluate((to) => {
+      location.hash = to;
+    }, `#/visit/${visit}/step/neutral-2500-buzz`);
     await phone.id("answer-felt").waitFor();
     await phone.quiet();
     const session = await slowed(SLOWER);
     await tapped(pause);
     await session.detach();
-    say("  entries in the visit, and how much slower the processor", `${before} to ${await entries()}, ${SLOWER} times`);
+    say(
+      "  entries in the visit, and how much slower the processor",
+      `${before} to ${await entries()}, ${SLOWER} times`,
+    );
   }
 }
 
@@ -100,7 +106,10 @@ async function tapped(pause) {
     await rest();
     turns.push(await turned("neutral-2500-buzz"));
   }
-  for (const [what, times] of [["Answer tapped to answer and rating painted", answers], ["Next screen asked for to painted", turns]]) {
+  for (const [what, times] of [
+    ["Answer tapped to answer and rating painted", answers],
+    ["Next screen asked for to painted", turns],
+  ]) {
     times.sort((a, b) => a - b);
     for (const share of [0.5, 0.99]) say(`${what}, ${pause} ms between, p${100 * share}`, ms(at(times, share)));
   }
@@ -108,33 +117,41 @@ async function tapped(pause) {
 
 /** From a tap on an answer until it is painted as chosen: the core has it on disk by then. */
 function painted(choice) {
-  return phone.page.evaluate((name) => new Promise((done) => {
-    const button = document.querySelector(`[data-testid="answer-${name}"]`);
-    const begun = performance.now();
-    const watch = new MutationObserver(() => {
-      if (button.getAttribute("aria-pressed") !== "true") return;
-      watch.disconnect();
-      requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
-    });
-    watch.observe(button, { attributes: true });
-    button.click();
-  }), choice);
+  return phone.page.evaluate(
+    (name) =>
+      new Promise((done) => {
+        const button = document.querySelector(`[data-testid="answer-${name}"]`);
+        const begun = performance.now();
+        const watch = new MutationObserver(() => {
+          if (button.getAttribute("aria-pressed") !== "true") return;
+          watch.disconnect();
+          requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
+        });
+        watch.observe(button, { attributes: true });
+        button.click();
+      }),
+    choice,
+  );
 }
 
 /** From one step to another until its heading is painted. */
 function turned(step) {
-  return phone.page.evaluate((to) => new Promise((done) => {
-    const heading = document.querySelector("h1").textContent;
-    const begun = performance.now();
-    const watch = new MutationObserver(() => {
-      const now = document.querySelector("h1")?.textContent;
-      if (!now || now === heading) return;
-      watch.disconnect();
-      requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
-    });
-    watch.observe(document.body, { subtree: true, childList: true, characterData: true });
-    location.hash = location.hash.replace(/[^/]+$/, to);
-  }), step);
+  return phone.page.evaluate(
+    (to) =>
+      new Promise((done) => {
+        const heading = document.querySelector("h1").textContent;
+        const begun = performance.now();
+        const watch = new MutationObserver(() => {
+          const now = document.querySelector("h1")?.textContent;
+          if (!now || now === heading) return;
+          watch.disconnect();
+          requestAnimationFrame(() => setTimeout(() => done(performance.now() - begun)));
+        });
+        watch.observe(document.body, { subtree: true, childList: true, characterData: true });
+        location.hash = location.hash.replace(/[^/]+$/, to);
+      }),
+    step,
+  );
 }
 
 /** Chooses a photo as a camera hands it over. The journeys' own way keeps each screen it was used on in memory. */
@@ -142,7 +159,9 @@ function chosen(base64) {
   return phone.page.evaluate((picture) => {
     const input = document.querySelector('[data-testid="photo-input-play-vertical"]');
     const given = new DataTransfer();
-    given.items.add(new File([Uint8Array.from(atob(picture), (letter) => letter.charCodeAt(0))], "hands.jpg", { type: "image/jpeg" }));
+    given.items.add(
+      new File([Uint8Array.from(atob(picture), (letter) => letter.charCodeAt(0))], "hands.jpg", { type: "image/jpeg" }),
+    );
     input.files = given.files;
     input.dispatchEvent(new Event("change", { bubbles: true }));
   }, base64);
@@ -152,7 +171,9 @@ async function memory() {
   const picture = (await readFile(HANDS)).toString("base64");
   const visit = await opened(ask, "MM 50");
   await enter(ask, visit, "lift");
-  await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/play-vertical`);
+  await phone.page.evaluate((to) => {
+    location.hash = to;
+  }, `#/visit/${visit}/step/play-vertical`);
   await phone.id("photo-input-play-vertical").waitFor({ state: "attached" });
   const session = await phone.page.context().newCDPSession(phone.page);
   await session.send("Performance.enable");
@@ -165,9 +186,16 @@ async function memory() {
   say("Page memory before", await used());
   const { steps } = await ask({ ask: "look", visit });
   for (let photo = 1; photo <= PHOTOS; photo += 1) {
-    await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/${steps[photo % steps.length].id}`);
+    await phone.page.evaluate(
+      (to) => {
+        location.hash = to;
+      },
+      `#/visit/${visit}/step/${steps[photo % steps.length].id}`,
+    );
     await phone.quiet();
-    await phone.page.evaluate((to) => { location.hash = to; }, `#/visit/${visit}/step/play-vertical`);
+    await phone.page.evaluate((to) => {
+      location.hash = to;
+    }, `#/visit/${visit}/step/play-vertical`);
     await phone.id("photo-input-play-vertical").waitFor({ state: "attached" });
     const kept = phone.page.waitForResponse((reply) => (reply.request().postData() ?? "").includes('"keep-photo"'));
     await chosen(picture);

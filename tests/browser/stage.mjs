@@ -11,8 +11,13 @@ import { chromium } from "playwright-core";
 
 const AXE = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
 const QUIET = [
-  "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
 ];
 
 /** The desk on a folder of its own; `stop` ends it and removes the folder. */
@@ -28,11 +33,15 @@ export async function startDesk() {
   };
   return {
     origin,
-    get address() { return address; },
+    get address() {
+      return address;
+    },
     /** Ends the program in the middle of whatever it does; until `start` nobody answers. */
     kill,
     /** Starts it anew on the same folder and port; the secret in the address is another one. */
-    start: async () => { ({ program, address } = await serve(folder, port)); },
+    start: async () => {
+      ({ program, address } = await serve(folder, port));
+    },
     stop: async () => {
       await kill();
       await rm(folder, { recursive: true, force: true });
@@ -62,18 +71,23 @@ const onTheWay = new WeakMap();
 /** Waits until no request of the page has been on its way for three drawings in a row. */
 export async function quiet(page) {
   const requests = onTheWay.get(page.context());
-  const drawn = () => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  const drawn = () =>
+    page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   for (let still = 0; still < 3; still = requests.size === 0 ? still + 1 : 0) await drawn();
 }
 
 /** The first bytes of the paper that an act makes, as they leave the desk: a browser does not show what it took as a blob. */
 export async function madeBy(page, act) {
   const first = new Promise((resolve) => {
-    void page.route("**/file/*", async (route) => {
-      const answer = await route.fetch();
-      resolve((await answer.body()).subarray(0, 5).toString());
-      await route.fulfill({ response: answer });
-    }, { times: 1 });
+    void page.route(
+      "**/file/*",
+      async (route) => {
+        const answer = await route.fetch();
+        resolve((await answer.body()).subarray(0, 5).toString());
+        await route.fulfill({ response: answer });
+      },
+      { times: 1 },
+    );
   });
   await act();
   return first;
@@ -83,7 +97,12 @@ export async function madeBy(page, act) {
 export async function openPhone(desk, size = { width: 360, height: 740 }) {
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", headless: true, args: QUIET });
   const context = await browser.newContext({
-    viewport: size, hasTouch: true, isMobile: true, colorScheme: "dark", reducedMotion: "reduce", locale: "en-GB",
+    viewport: size,
+    hasTouch: true,
+    isMobile: true,
+    colorScheme: "dark",
+    reducedMotion: "reduce",
+    locale: "en-GB",
   });
   context.setDefaultTimeout(15_000);
   const strays = [];
@@ -100,8 +119,12 @@ export async function openPhone(desk, size = { width: 360, height: 740 }) {
   context.on("weberror", (error) => faults.push(error.error().message));
   let page = await context.newPage();
   return {
-    browser, strays, faults,
-    get page() { return page; },
+    browser,
+    strays,
+    faults,
+    get page() {
+      return page;
+    },
     id: (name) => page.getByTestId(name),
     quiet: () => quiet(page),
     /** Ends the page without a word to it, and opens the app anew on the same device. */
@@ -121,15 +144,23 @@ export async function openPhone(desk, size = { width: 360, height: 740 }) {
 /** Fingers on the glass: real touches, of which Playwright itself has the tap alone. */
 export async function hand(page) {
   const door = await page.context().newCDPSession(page);
-  const touch = (type, spots) => door.send("Input.dispatchTouchEvent", {
-    type, touchPoints: spots.map(([x, y], id) => ({ x, y, id })),
-  });
+  const touch = (type, spots) =>
+    door.send("Input.dispatchTouchEvent", {
+      type,
+      touchPoints: spots.map(([x, y], id) => ({ x, y, id })),
+    });
   /** Moves each finger along its own path, all at once, and rests at the end: a flick would swallow the next tap. */
   const along = async (...paths) => {
-    await touch("touchStart", paths.map((path) => path[0]));
+    await touch(
+      "touchStart",
+      paths.map((path) => path[0]),
+    );
     for (let at = 1; at < paths[0].length; at += 1) {
       await page.waitForTimeout(30);
-      await touch("touchMove", paths.map((path) => path[at]));
+      await touch(
+        "touchMove",
+        paths.map((path) => path[at]),
+      );
     }
     await page.waitForTimeout(300);
     await touch("touchEnd", []);

@@ -48,7 +48,11 @@ async function underTheCar(plate, car = {}) {
 const free = (locator) =>
   locator.evaluate((one) => {
     const { left, top, right, bottom } = one.getBoundingClientRect();
-    const spots = [[left + 2, top + 2], [right - 2, bottom - 2], [(left + right) / 2, (top + bottom) / 2]];
+    const spots = [
+      [left + 2, top + 2],
+      [right - 2, bottom - 2],
+      [(left + right) / 2, (top + bottom) / 2],
+    ];
     return spots.every(([x, y]) => {
       const there = document.elementFromPoint(x, y);
       return there !== null && (one.contains(there) || there.contains(one));
@@ -61,7 +65,9 @@ test("going from step to step fetches nothing", async () => {
   // What the browser kept counts as nothing, nor does a look at what another device wrote meanwhile.
   const fetched = () =>
     phone.page.evaluate(() => {
-      const files = performance.getEntriesByType("resource").filter((one) => one.transferSize > 0 && !one.name.endsWith("/api"));
+      const files = performance
+        .getEntriesByType("resource")
+        .filter((one) => one.transferSize > 0 && !one.name.endsWith("/api"));
       return files.map((one) => one.name);
     });
   const before = (await fetched()).length;
@@ -73,14 +79,23 @@ test("going from step to step fetches nothing", async () => {
 });
 
 test("an answer does not move the answers, and brings the photo into view", async () => {
-  for (const [width, height] of [[360, 740], [412, 915]]) {
+  for (const [width, height] of [
+    [360, 740],
+    [412, 915],
+  ]) {
     await phone.page.setViewportSize({ width, height });
     const visit = await underTheCar(`PH ${width}`);
-    for (const [step, value] of [["housing-look", "sound"], ["play-vertical", "none"], ["turn-by-hand", "smooth"], ["coupling-look", "sound"]]) {
+    for (const [step, value] of [
+      ["housing-look", "sound"],
+      ["play-vertical", "none"],
+      ["turn-by-hand", "smooth"],
+      ["coupling-look", "sound"],
+    ]) {
       await at(visit, `step/${step}`);
       const key = keyOf(`answer-${value}`, step);
       const place = () => phone.id(key).boundingBox();
-      for (const first of ["free-yes", "temperature-cold"]) if (await phone.id(first).isVisible()) await phone.id(first).tap();
+      for (const first of ["free-yes", "temperature-cold"])
+        if (await phone.id(first).isVisible()) await phone.id(first).tap();
       await phone.id(key).waitFor();
       const { y } = await place();
       await phone.id(key).tap();
@@ -93,7 +108,10 @@ test("an answer does not move the answers, and brings the photo into view", asyn
         ({ y: now } = await place());
       }
       assert.ok(Math.abs(now - y) < 2, `${step} at ${width}: the answers moved from ${y} to ${now}`);
-      assert.ok(await free(phone.page.locator(`label:has([data-testid=${keyOf("photo-input", step)}])`)), `${step} at ${width}: the photo is covered`);
+      assert.ok(
+        await free(phone.page.locator(`label:has([data-testid=${keyOf("photo-input", step)}])`)),
+        `${step} at ${width}: the photo is covered`,
+      );
     }
   }
   await phone.page.setViewportSize({ width: 360, height: 740 });
@@ -101,7 +119,10 @@ test("an answer does not move the answers, and brings the photo into view", asyn
 
 test("a car that was let down or moved: the part is left from its safety checks and from the list of steps", async () => {
   const visit = await underTheCar("LD 1");
-  for (const [inside, list] of [["gates/lift", false], ["step/play-vertical", true]]) {
+  for (const [inside, list] of [
+    ["gates/lift", false],
+    ["step/play-vertical", true],
+  ]) {
     await at(visit, inside);
     if (list) await phone.id("places").tap();
     await phone.id("leave-lift").tap();
@@ -137,7 +158,7 @@ test("both directions are one screen by the address of either, and each keeps it
   assert.equal(await phone.page.locator("h1").innerText(), "Feel the play");
   await phone.id("temperature-warm").tap();
   await phone.id("answer-felt-play-vertical").tap();
-  await phone.page.locator('[data-testid=step-band-play-vertical][data-word=danger]').waitFor();
+  await phone.page.locator("[data-testid=step-band-play-vertical][data-word=danger]").waitFor();
   assert.equal(await phone.id("step-band-play-lateral").count(), 0);
   await phone.id("photo-input-play-lateral").setInputFiles(HANDS);
   await phone.id("photo-play-lateral").waitFor();
@@ -147,21 +168,28 @@ test("both directions are one screen by the address of either, and each keeps it
   await chosen("answer-none-play-lateral");
   const look = async () => Object.fromEntries((await ask({ ask: "look", visit })).steps.map((step) => [step.id, step]));
   const { "play-vertical": up, "play-lateral": across } = await look();
-  assert.deepEqual([up.answered.value, up.photo, across.answered.value, across.answered.temperature], ["felt", null, "none", "warm"]);
+  assert.deepEqual(
+    [up.answered.value, up.photo, across.answered.value, across.answered.temperature],
+    ["felt", null, "none", "warm"],
+  );
   assert.ok(across.photo);
   await phone.id("undo").tap();
   assert.match(await phone.id("undo-ask").innerText(), /Answered, Play side to side/);
   await phone.id("undo-do").tap();
   await phone.id("undone").waitFor();
-  assert.deepEqual([(await look())["play-lateral"].answered, (await look())["play-vertical"].answered.value], [null, "felt"]);
+  assert.deepEqual(
+    [(await look())["play-lateral"].answered, (await look())["play-vertical"].answered.value],
+    [null, "felt"],
+  );
 });
 
 test("what the hand says before its answer is asked once for both directions, and warm is felt anew", async () => {
   const visit = await underTheCar("BD 2");
   await at(visit, "step/play-vertical");
-  assert.deepEqual(await phone.page.locator("[data-testid^=answer-]").evaluateAll((all) => all.map((one) => one.dataset.testid)), [
-    "answer-not-done-play-vertical", "answer-not-done-play-lateral",
-  ]);
+  assert.deepEqual(
+    await phone.page.locator("[data-testid^=answer-]").evaluateAll((all) => all.map((one) => one.dataset.testid)),
+    ["answer-not-done-play-vertical", "answer-not-done-play-lateral"],
+  );
   await phone.id("temperature-cold").tap();
   for (const step of ["play-vertical", "play-lateral"]) {
     await phone.id(`answer-none-${step}`).tap();
@@ -180,7 +208,10 @@ test("what the hand says before its answer is asked once for both directions, an
     await phone.id(`feel-anew-${step}`).waitFor({ state: "detached" });
   }
   const { steps } = await ask({ ask: "look", visit });
-  assert.deepEqual(steps.filter(({ asks_temperature: asks }) => asks).map(({ answered }) => answered.temperature), ["warm", "warm"]);
+  assert.deepEqual(
+    steps.filter(({ asks_temperature: asks }) => asks).map(({ answered }) => answered.temperature),
+    ["warm", "warm"],
+  );
 });
 
 test("the maker's figure that is written down at the play check brings its answers", async () => {
@@ -208,8 +239,15 @@ test("all sound names what it speaks of, and speaks of nothing that was answered
   await phone.id("look-said-housing-look").waitFor();
   assert.equal(await phone.id("all-sound").count(), 0);
   const { steps } = await ask({ ask: "look", visit });
-  const said = Object.fromEntries(steps.filter(({ id }) => /look|shield/.test(id)).map(({ id, answered }) => [id, answered.value]));
-  assert.deepEqual(said, { "housing-look": ["sound"], "coupling-look": ["worn"], "shaft-look": ["sound"], "shield-and-mounts": ["sound"] });
+  const said = Object.fromEntries(
+    steps.filter(({ id }) => /look|shield/.test(id)).map(({ id, answered }) => [id, answered.value]),
+  );
+  assert.deepEqual(said, {
+    "housing-look": ["sound"],
+    "coupling-look": ["worn"],
+    "shaft-look": ["sound"],
+    "shield-and-mounts": ["sound"],
+  });
   await phone.id("undo").tap();
   assert.match(await phone.id("undo-ask").innerText(), /Answered, Shields and mounts/);
   await phone.id("undo-keep").tap();
@@ -220,7 +258,10 @@ test("all sound names what it speaks of, and speaks of nothing that was answered
 test("cold or warm has a heading that names the group", async () => {
   await show(phone.page, screen("play"));
   assert.ok(await phone.page.getByText("Housing cold or warm?").isVisible());
-  await phone.page.getByRole("group", { name: "Housing cold or warm?" }).getByRole("button", { name: "Warm" }).waitFor();
+  await phone.page
+    .getByRole("group", { name: "Housing cold or warm?" })
+    .getByRole("button", { name: "Warm" })
+    .waitFor();
 });
 
 test("a step answered with “not done” does not look checked, on the shaft nor in the list", async () => {
@@ -259,9 +300,11 @@ test("after every change of screen the focus is at the heading", async () => {
   for (const one of screens.filter(({ practice, file }) => !practice && !file)) {
     await phone.page.evaluate(() => document.activeElement?.blur());
     await show(phone.page, one);
-    await phone.page.waitForFunction(() => document.activeElement?.tagName === "H1", undefined, { timeout: 3_000 }).catch(async () => {
-      throw new Error(`${one.name}: the focus is at ${await focused()}`);
-    });
+    await phone.page
+      .waitForFunction(() => document.activeElement?.tagName === "H1", undefined, { timeout: 3_000 })
+      .catch(async () => {
+        throw new Error(`${one.name}: the focus is at ${await focused()}`);
+      });
   }
 });
 
@@ -278,7 +321,8 @@ test("cards of one car are told apart by time and by how far they are", async ()
   const visit = await opened(ask, "TW 1");
   const other = await opened(ask, "TW 1");
   const { gate_sets: sets } = (await ask({ ask: "look-at-bench", visit })).bench;
-  for (const gate of sets.find(({ id }) => id === "teardown").gates) await ask({ ask: "bench", visit, act: { gate: gate.id } });
+  for (const gate of sets.find(({ id }) => id === "teardown").gates)
+    await ask({ ask: "bench", visit, act: { gate: gate.id } });
   await ask({ ask: "bench", visit, act: { ring: "free" } });
   await ask({ ask: "confirm-outcome", visit, causes: ["loose-seat"], by: null });
   await show(phone.page, screen("home"));
@@ -313,14 +357,18 @@ test("marks on a photo are read out where it is shown", async () => {
   await ask({ ask: "mark-photo", visit, step: "play-vertical", photo: photo.photo.sha256, marks });
   await phone.page.reload();
   await show(phone.page, screen("play-danger"));
-  assert.match(await phone.id("photo-play-vertical").getAttribute("alt"), /Play up and down\. Marked on it: gap here\./);
+  assert.match(
+    await phone.id("photo-play-vertical").getAttribute("alt"),
+    /Play up and down\. Marked on it: gap here\./,
+  );
   assert.match(await phone.id("go-photo-play-vertical").getAttribute("aria-label"), /Marked on it: gap here/);
   await show(phone.page, screen("photo"));
   assert.match(await phone.id("photo-stage").getAttribute("aria-label"), /Marked on it: gap here/);
 });
 
 test("drawings move a while and then stand, and never for those who asked for stillness", async () => {
-  const ends = (all) => all.flatMap((one) => one.getAnimations({ subtree: true }).map((each) => each.effect.getComputedTiming().endTime));
+  const ends = (all) =>
+    all.flatMap((one) => one.getAnimations({ subtree: true }).map((each) => each.effect.getComputedTiming().endTime));
   const moving = () => phone.page.locator(".frame svg.drawing").evaluateAll(ends);
   await show(phone.page, screen("play"));
   assert.deepEqual(await moving(), []);
@@ -331,7 +379,10 @@ test("drawings move a while and then stand, and never for those who asked for st
       await show(phone.page, screen(name));
       const all = await moving();
       assert.ok(all.length > 0, `${name} does not move`);
-      assert.ok(all.every((end) => end <= 6_000), `${name} moves for ${Math.max(...all)} ms`);
+      assert.ok(
+        all.every((end) => end <= 6_000),
+        `${name} moves for ${Math.max(...all)} ms`,
+      );
     }
   } finally {
     await phone.page.emulateMedia({ reducedMotion: "reduce" });
@@ -347,7 +398,10 @@ test("each support of a shaft has its own steps, and says which it is", async ()
   const visit = await opened(ask, "TW 3", { layout: "two-centres", seat: null });
   await ask({ ask: "choose-order", visit, order: "under-car-first" });
   await enter(ask, visit, "lift");
-  for (const [step, title] of [["play-vertical", "support 1"], ["play-vertical:2", "support 2"]]) {
+  for (const [step, title] of [
+    ["play-vertical", "support 1"],
+    ["play-vertical:2", "support 2"],
+  ]) {
     await at(visit, `step/${step}`);
     assert.match(await phone.page.locator("h1").innerText(), new RegExp(title));
     if (await phone.id("temperature-warm").isVisible()) await phone.id("temperature-warm").tap();

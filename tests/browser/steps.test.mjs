@@ -7,8 +7,22 @@ import { openPhone, startDesk } from "./stage.mjs";
 import { asker, cleared, enter, opened, show } from "./tour.mjs";
 import { LANGUAGES } from "./words.mjs";
 
-const LAYOUTS = ["rigid-engine-speed", "rigid-output-speed", "rubber-centre", "two-centres", "torque-tube", "one-piece", "half-shaft", "front-shaft"];
-const SIZES = [[360, 740], [740, 360], [820, 1180], [1440, 900]];
+const LAYOUTS = [
+  "rigid-engine-speed",
+  "rigid-output-speed",
+  "rubber-centre",
+  "two-centres",
+  "torque-tube",
+  "one-piece",
+  "half-shaft",
+  "front-shaft",
+];
+const SIZES = [
+  [360, 740],
+  [740, 360],
+  [820, 1180],
+  [1440, 900],
+];
 /** Here everything is in view at once; a turned phone may be scrolled. */
 const WHOLE = ([, height]) => height > 400;
 
@@ -40,26 +54,43 @@ before(async () => {
   desk = await startDesk();
   ask = asker(desk);
   await ask({ ask: "set-technician", name: "Kim Demo" });
-  for (const layout of LAYOUTS) for (const set of ["running", "creep", "lift"]) {
-    const seat = layout.startsWith("rigid") ? "bare" : null;
-    const visit = await opened(ask, "MS 2500", { layout, seat, gearbox: "automated-clutch" });
-    await enter(ask, visit, set);
-    const standing = await ask({ ask: "look", visit });
-    add(layout, standing, standing.steps.filter((step) => step.set === set || (set === "lift" && step.set === null)));
-    if (set === "lift") addLooks(layout, standing);
-  }
+  for (const layout of LAYOUTS)
+    for (const set of ["running", "creep", "lift"]) {
+      const seat = layout.startsWith("rigid") ? "bare" : null;
+      const visit = await opened(ask, "MS 2500", { layout, seat, gearbox: "automated-clutch" });
+      await enter(ask, visit, set);
+      const standing = await ask({ ask: "look", visit });
+      add(
+        layout,
+        standing,
+        standing.steps.filter((step) => step.set === set || (set === "lift" && step.set === null)),
+      );
+      if (set === "lift") addLooks(layout, standing);
+    }
   const pedalled = await opened(ask, "MS 3", { layout: "rigid-engine-speed", seat: "bare", gearbox: "manual" });
   await enter(ask, pedalled, "running");
   const pressed = await ask({ ask: "look", visit: pedalled });
-  add("with a clutch pedal", pressed, pressed.steps.filter(({ set }) => set === "running"));
+  add(
+    "with a clutch pedal",
+    pressed,
+    pressed.steps.filter(({ set }) => set === "running"),
+  );
   const figured = await opened(ask, "MS 15", { layout: "two-centres", seat: null, maker_play_mm: 1.5 });
   await enter(ask, figured, "lift");
   const known = await ask({ ask: "look", visit: figured });
-  add("by the maker's figure", known, known.steps.filter((step) => step.asks_temperature));
+  add(
+    "by the maker's figure",
+    known,
+    known.steps.filter((step) => step.asks_temperature),
+  );
   const driven = await cleared(ask, "MS 1");
   await enter(ask, driven, "road");
   const standing = await ask({ ask: "look", visit: driven });
-  add("on the road", standing, standing.steps.filter(({ set }) => set === "road"));
+  add(
+    "on the road",
+    standing,
+    standing.steps.filter(({ set }) => set === "road"),
+  );
   phone = await openPhone(desk);
   await phone.page.goto(desk.address);
 });
@@ -82,22 +113,33 @@ function later() {
   const [answer, stop] = [document.querySelector(".answer"), document.querySelector(".dock .stop")];
   const box = (one) => one.getBoundingClientRect();
   return [
-    ...(answer && box(answer).top + 24 > innerHeight ? [`the answers begin at ${Math.round(box(answer).top)} of ${innerHeight}`] : []),
-    ...(stop?.checkVisibility() && (box(stop).top < 0 || box(stop).bottom > innerHeight) ? ["STOP is out of view"] : []),
+    ...(answer && box(answer).top + 24 > innerHeight
+      ? [`the answers begin at ${Math.round(box(answer).top)} of ${innerHeight}`]
+      : []),
+    ...(stop?.checkVisibility() && (box(stop).top < 0 || box(stop).bottom > innerHeight)
+      ? ["STOP is out of view"]
+      : []),
   ];
 }
 
 /** What of the screen is out of view, cut off or covered, a line each; `whole` asks for all of it without scrolling. */
 function hidden(whole) {
   const found = [];
-  const parts = [...document.querySelectorAll(
-    'header > button, h1, .title .soft, .words > *, [data-testid^="answer-"], .direction h2, .looks .plate, .sound, .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
-  )].filter((one) => one.checkVisibility());
-  const name = (one) => one.dataset.testid ?? one.closest("[data-testid]")?.dataset.testid ?? one.classList[0] ?? one.tagName;
+  const parts = [
+    ...document.querySelectorAll(
+      'header > button, h1, .title .soft, .words > *, [data-testid^="answer-"], .direction h2, .looks .plate, .sound, .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
+    ),
+  ].filter((one) => one.checkVisibility());
+  const name = (one) =>
+    one.dataset.testid ?? one.closest("[data-testid]")?.dataset.testid ?? one.classList[0] ?? one.tagName;
   if (whole) scrollTo(0, 0);
-  const order = [...document.querySelectorAll(".watch, .words .do, .answer")].map((one) => Math.round(one.getBoundingClientRect().top));
-  const beside = document.querySelector(".main") && getComputedStyle(document.querySelector(".main")).display === "grid";
-  if (!beside && order.some((top, at) => at > 0 && top < order[at - 1])) found.push(`not in their order: ${order.join(", ")}`);
+  const order = [...document.querySelectorAll(".watch, .words .do, .answer")].map((one) =>
+    Math.round(one.getBoundingClientRect().top),
+  );
+  const beside =
+    document.querySelector(".main") && getComputedStyle(document.querySelector(".main")).display === "grid";
+  if (!beside && order.some((top, at) => at > 0 && top < order[at - 1]))
+    found.push(`not in their order: ${order.join(", ")}`);
   for (const one of parts) {
     if (!whole) one.scrollIntoView({ block: "center" });
     const range = document.createRange();
@@ -114,11 +156,26 @@ function hidden(whole) {
       if (!whole && lined && (high.top < 0 || high.bottom > innerHeight)) scrollBy(0, high.top - innerHeight / 2);
       const { left, top, right, bottom } = lines()[at];
       if (right - left < 2) continue;
-      if (whole && (top < -0.5 || bottom > innerHeight + 0.5)) { found.push(`${name(one)} ends at ${Math.round(bottom)} of ${innerHeight}`); break; }
-      if (left < -0.5 || right > innerWidth + 0.5) { found.push(`${name(one)} reaches from ${Math.round(left)} to ${Math.round(right)}`); break; }
-      const spots = [[left + 3, top + 3], [right - 3, bottom - 3], [(left + right) / 2, (top + bottom) / 2]];
-      const over = spots.map(([x, y]) => document.elementFromPoint(x, y)).find((there) => !there || !(one.contains(there) || there.contains(one)));
-      if (over !== undefined) { found.push(`${name(one)} is covered by ${over ? name(over) : "the edge"}`); break; }
+      if (whole && (top < -0.5 || bottom > innerHeight + 0.5)) {
+        found.push(`${name(one)} ends at ${Math.round(bottom)} of ${innerHeight}`);
+        break;
+      }
+      if (left < -0.5 || right > innerWidth + 0.5) {
+        found.push(`${name(one)} reaches from ${Math.round(left)} to ${Math.round(right)}`);
+        break;
+      }
+      const spots = [
+        [left + 3, top + 3],
+        [right - 3, bottom - 3],
+        [(left + right) / 2, (top + bottom) / 2],
+      ];
+      const over = spots
+        .map(([x, y]) => document.elementFromPoint(x, y))
+        .find((there) => !there || !(one.contains(there) || there.contains(one)));
+      if (over !== undefined) {
+        found.push(`${name(one)} is covered by ${over ? name(over) : "the edge"}`);
+        break;
+      }
     }
     if (one.scrollWidth > one.clientWidth + 1 && one.matches("button")) found.push(`${name(one)} is cut off`);
     if (one.matches(".stop") && range.getClientRects().length > 1) found.push("STOP is broken in two");
@@ -137,16 +194,22 @@ for (const tag of LANGUAGES) {
     for (const { visit, layout, name, inside } of places) {
       await phone.page.setViewportSize({ width: 360, height: 740 });
       await show(phone.page, { hash: `#/visit/${visit}/${inside}` });
-      const asked = phone.page.locator('[data-testid="free-yes"], [data-testid="engine-warm"], [data-testid="temperature-warm"]').first();
+      const asked = phone.page
+        .locator('[data-testid="free-yes"], [data-testid="engine-warm"], [data-testid="temperature-warm"]')
+        .first();
       for (const said of (await asked.count()) > 0 ? [false, true] : [true]) {
         if (said && (await asked.count()) > 0) await asked.evaluate((one) => one.click());
         for (const size of SIZES) {
           await phone.page.setViewportSize({ width: size[0], height: size[1] });
-          await phone.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+          await phone.page.evaluate(
+            () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+          );
           const first = WHOLE(size) ? [] : await phone.page.evaluate(later);
           const lines = [...first, ...(await phone.page.evaluate(hidden, WHOLE(size)))];
           measured += 1;
-          faults.push(...lines.map((line) => `${layout}, ${name}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`));
+          faults.push(
+            ...lines.map((line) => `${layout}, ${name}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`),
+          );
         }
       }
     }

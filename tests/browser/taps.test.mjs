@@ -20,8 +20,15 @@ const { tap, seen, hands, place } = journey(async (opened) => {
   await seen("new-visit");
 });
 
-const CLEAN = { ...FULL, "road-speed-vibration": "none", "idle-noise": "none", "engagement-setting": "standard",
-  "neutral-2500-buzz": "none", "creep-noise": "none", "play-vertical": "none" };
+const CLEAN = {
+  ...FULL,
+  "road-speed-vibration": "none",
+  "idle-noise": "none",
+  "engagement-setting": "standard",
+  "neutral-2500-buzz": "none",
+  "creep-noise": "none",
+  "play-vertical": "none",
+};
 const RUBBER = { ...CLEAN, "play-vertical": "springy", "play-lateral": "springy", "support-look": "sound" };
 
 /** Looks at the screen that is shown, before it is pressed. */
@@ -77,10 +84,35 @@ async function visit(plate, layout, order, answers, gearbox) {
 
 for (const [what, plate, layout, order, answers, word, [most, views, below], gearbox = "manual"] of [
   ["the hands-on check of a clean car", "TP 1", "rigid-engine-speed", "order-hands-on", CLEAN, "notice", [23, 9, 8]],
-  ["the hands-on check of a clean rubber support", "TP 6", "rubber-centre", "order-hands-on", RUBBER, "notice", [23, 9, 8]],
+  [
+    "the hands-on check of a clean rubber support",
+    "TP 6",
+    "rubber-centre",
+    "order-hands-on",
+    RUBBER,
+    "notice",
+    [23, 9, 8],
+  ],
   ["a clean car, whole", "TP 2", "rigid-engine-speed", "order-running-first", CLEAN, "notice", [54, 20, 10]],
-  ["a clean car with an automated clutch, whole", "TP 5", "rigid-engine-speed", "order-running-first", CLEAN, "notice", [67, 23, 11], "automated-clutch"],
-  ["a DANGER", "TP 3", "rigid-engine-speed", "order-running-first", { ...FULL, "clutch-pedal-effect": "same" }, "danger", [59, 22, 11]],
+  [
+    "a clean car with an automated clutch, whole",
+    "TP 5",
+    "rigid-engine-speed",
+    "order-running-first",
+    CLEAN,
+    "notice",
+    [67, 23, 11],
+    "automated-clutch",
+  ],
+  [
+    "a DANGER",
+    "TP 3",
+    "rigid-engine-speed",
+    "order-running-first",
+    { ...FULL, "clutch-pedal-effect": "same" },
+    "danger",
+    [59, 22, 11],
+  ],
   ["a rubber support, whole", "TP 4", "rubber-centre", "order-running-first", RUBBER, "notice", [52, 19, 10]],
 ]) {
   test(`${what} takes at most ${most} taps and ${views} screens`, async (t) => {

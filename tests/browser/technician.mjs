@@ -32,7 +32,12 @@ export const FULL = {
 };
 
 /** The same car as it runs with a manual gearbox, and quietly. */
-export const SHORT = { ...FULL, "clutch-pedal-effect": "same", "road-speed-vibration": "not-tried", "idle-noise": "none" };
+export const SHORT = {
+  ...FULL,
+  "clutch-pedal-effect": "same",
+  "road-speed-vibration": "not-tried",
+  "idle-noise": "none",
+};
 
 const LONGEST_WALK = 60;
 
@@ -97,7 +102,8 @@ export function technician(hands, answers, pictured = () => true, { oneByOne = f
   async function looks() {
     const names = (await hands.all("look-")).filter((name) => !name.startsWith("look-said-"));
     const left = [];
-    for (const step of names.map((name) => name.slice(5))) if (!(await hands.shown(`look-said-${step}`))) left.push(step);
+    for (const step of names.map((name) => name.slice(5)))
+      if (!(await hands.shown(`look-said-${step}`))) left.push(step);
     const other = left.find((step) => oneByOne || answers[step] !== "sound");
     if (other !== undefined) return `look-${other}`;
     await hands.tap("all-sound");
@@ -122,7 +128,8 @@ export function technician(hands, answers, pictured = () => true, { oneByOne = f
   async function answer(step, value = answers[step]) {
     assert.ok(value !== undefined, `no answer was thought of for ${step}`);
     // What is asked before an answer means anything.
-    for (const first of ["free-yes", "engine-warm", "temperature-warm"]) if (await hands.shown(first)) await hands.tap(first);
+    for (const first of ["free-yes", "engine-warm", "temperature-warm"])
+      if (await hands.shown(first)) await hands.tap(first);
     if (typeof value === "number") {
       await hands.write("reading", String(value));
       await hands.tap("save-reading");

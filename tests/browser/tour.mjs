@@ -9,10 +9,25 @@ const HANDS = fileURLToPath(new URL("../../demo-data/photos/hands.jpg", import.m
 
 const SEAT = fileURLToPath(new URL("../../demo-data/bench/worn-seat-dial.csv", import.meta.url));
 
-const CAR = { layout: "rigid-engine-speed", label: "demo tourer", plate: "DR 2500", vin: "", seat: "bare", cylinders: 6,
-  gearbox: "manual", idle_rpm: [700, 800], odometer: { value: 81200, unit: "km" }, maker_play_mm: null };
-const INTAKE = { vehicle: CAR, complaint: "a buzz through the floor", complaint_sounds: ["whine"], when: "from 2,300 rpm",
-  owner: { name: "Alex Example", contact: "" } };
+const CAR = {
+  layout: "rigid-engine-speed",
+  label: "demo tourer",
+  plate: "DR 2500",
+  vin: "",
+  seat: "bare",
+  cylinders: 6,
+  gearbox: "manual",
+  idle_rpm: [700, 800],
+  odometer: { value: 81200, unit: "km" },
+  maker_play_mm: null,
+};
+const INTAKE = {
+  vehicle: CAR,
+  complaint: "a buzz through the floor",
+  complaint_sounds: ["whine"],
+  when: "from 2,300 rpm",
+  owner: { name: "Alex Example", contact: "" },
+};
 /** What somebody typed in English, whatever the screens speak. */
 export const TYPED = [INTAKE.complaint, INTAKE.when];
 
@@ -21,7 +36,9 @@ export function asker(desk) {
   return async (request) => {
     const key = /key=(\w+)/.exec(desk.address)[1];
     const reply = await fetch(`${desk.origin}/api`, {
-      method: "POST", body: JSON.stringify(request), headers: { "content-type": "application/json", "x-steady-key": key },
+      method: "POST",
+      body: JSON.stringify(request),
+      headers: { "content-type": "application/json", "x-steady-key": key },
     });
     const body = await reply.json();
     if (!reply.ok) throw new Error(`${request.ask}: ${body.code} ${body.message}`);
@@ -36,7 +53,8 @@ export const opened = async (ask, plate, car = {}) =>
 /** Confirms every gate of a set. */
 export async function enter(ask, visit, set) {
   const { gate_sets: sets } = await ask({ ask: "look", visit });
-  for (const gate of sets.find((one) => one.id === set).gates) await ask({ ask: "confirm-gate", visit, set, gate: gate.id });
+  for (const gate of sets.find((one) => one.id === set).gates)
+    await ask({ ask: "confirm-gate", visit, set, gate: gate.id });
 }
 
 /** Answers a step. */
@@ -60,15 +78,23 @@ async function benched(ask) {
   await enter(ask, visit, "lift");
   await answer(ask, visit, "play-vertical", "unsure", "cold");
   const gauge = {
-    unit: "mm", readings: ["0.13", "0.12", "0.14", "0.13", "0.12"], instrument: { resolution: "0.01", mpe: "0.02" },
-    place: { at: "bearing" }, bearing: { bore_mm: "35", group: "C3" },
+    unit: "mm",
+    readings: ["0.13", "0.12", "0.14", "0.13", "0.12"],
+    instrument: { resolution: "0.01", mpe: "0.02" },
+    place: { at: "bearing" },
+    bearing: { bore_mm: "35", group: "C3" },
   };
   await ask({ ask: "record-gauge", visit, step: "play-vertical", gauge });
   for (const set of ["teardown", "machining"]) {
     const { gate_sets: sets } = (await ask({ ask: "look-at-bench", visit })).bench;
-    for (const gate of sets.find((one) => one.id === set).gates) await ask({ ask: "bench", visit, act: { gate: gate.id } });
+    for (const gate of sets.find((one) => one.id === set).gates)
+      await ask({ ask: "bench", visit, act: { gate: gate.id } });
   }
-  await ask({ ask: "bench", visit, act: { look: { cracked: false, ring_turned: true, wall_least_mm: 3 }, wall: null } });
+  await ask({
+    ask: "bench",
+    visit,
+    act: { look: { cracked: false, ring_turned: true, wall_least_mm: 3 }, wall: null },
+  });
   await ask({ ask: "bench", visit, act: { bore: "found", file: await readFile(SEAT, "utf8") } });
   await ask({ ask: "bench", visit, act: { pass: 1, contact: "partly", diameter: "72.08" } });
   const upload = await uploaded(ask);
@@ -173,11 +199,41 @@ export async function prepare(ask) {
   const driven = await cleared(ask, "CL 2");
   await enter(ask, driven, "road");
   const practice = (await ask({ ask: "start-practice", intake: INTAKE })).visit;
-  const visits = { fresh, running, under, danger, creeping, again, two, looked, felt, figured, sound, driven, practice };
+  const visits = {
+    fresh,
+    running,
+    under,
+    danger,
+    creeping,
+    again,
+    two,
+    looked,
+    felt,
+    figured,
+    sound,
+    driven,
+    practice,
+  };
   return screens({ ...visits, file: after, bench: await benched(ask) });
 }
 
-function screens({ fresh, running, under, danger, creeping, again, two, looked, felt, figured, sound, driven, practice, file, bench }) {
+function screens({
+  fresh,
+  running,
+  under,
+  danger,
+  creeping,
+  again,
+  two,
+  looked,
+  felt,
+  figured,
+  sound,
+  driven,
+  practice,
+  file,
+  bench,
+}) {
   const at = (name, visit, inside) => ({ name, hash: `#/visit/${visit}/${inside}` });
   return [
     { name: "home", hash: "#/" },
@@ -236,11 +292,16 @@ function screens({ fresh, running, under, danger, creeping, again, two, looked, 
 
 /** Goes to a screen and waits until it is there. */
 export async function show(page, screen) {
-  await page.evaluate((hash) => { location.hash = hash; }, screen.hash);
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, screen.hash);
   if (screen.practice) await practise(page, screen.practice);
   await page.locator("h1").first().waitFor();
   await page.waitForFunction(() => document.querySelector('[data-testid="waiting"]') === null);
-  if (screen.unfold) await page.evaluate(() => { for (const part of document.querySelectorAll("details")) part.open = true; });
+  if (screen.unfold)
+    await page.evaluate(() => {
+      for (const part of document.querySelectorAll("details")) part.open = true;
+    });
   await page.evaluate(() => document.fonts.ready);
   if (screen.file) await look(page, screen.file);
   if (screen.at) await page.evaluate((at) => document.getElementById(at).scrollIntoView(), screen.at);

@@ -122,9 +122,13 @@ test("the result says what to do next, in the finding's own order, before why", 
   const said = await steps.getByRole("listitem").allInnerTexts();
   assert.ok(said.length > 1, said.join(" "));
   assert.match(said[0], /engine|drive/i);
-  const [next, why] = await Promise.all([steps, phone.id("reasons")].map((part) => part.evaluate((one) => one.getBoundingClientRect().top)));
+  const [next, why] = await Promise.all(
+    [steps, phone.id("reasons")].map((part) => part.evaluate((one) => one.getBoundingClientRect().top)),
+  );
   assert.ok(next < why, `${next} is not above ${why}`);
-  await phone.page.evaluate(() => { location.hash = location.hash.replace("/result", "/finding"); });
+  await phone.page.evaluate(() => {
+    location.hash = location.hash.replace("/result", "/finding");
+  });
   await phone.page.locator("ol.next li").first().waitFor();
   assert.deepEqual(said, await phone.page.locator("ol.next li").allInnerTexts());
   await phone.page.goBack();
@@ -155,7 +159,10 @@ test("the owner cannot sign before deciding and drawing, and then can", async ()
 });
 
 test("each screen of the walk is free of barriers and fits the phone", () => {
-  assert.deepEqual([...seen].filter(([, found]) => found.length > 0), []);
+  assert.deepEqual(
+    [...seen].filter(([, found]) => found.length > 0),
+    [],
+  );
   assert.ok(seen.size > 20, `only ${seen.size} screens were seen`);
 });
 

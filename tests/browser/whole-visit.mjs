@@ -9,10 +9,23 @@ import { englishIn, speaker, textsOf } from "./words.mjs";
 
 /** A car's plate, whatever the language. */
 export const PLATE = "DE 2500";
-const GATES = ["lift-gates-hold", "stands-and-straps", "engine-and-gearbox-held", "shaft-marked", "maker-procedure", "high-voltage"];
+const GATES = [
+  "lift-gates-hold",
+  "stands-and-straps",
+  "engine-and-gearbox-held",
+  "shaft-marked",
+  "maker-procedure",
+  "high-voltage",
+];
 /** Screens of the visit that the walk does not lead to. */
 const BESIDE = [
-  "step/play-lateral", "looks", "gauge/play-vertical", "photo/play-vertical", "intake", "order", "gates/running",
+  "step/play-lateral",
+  "looks",
+  "gauge/play-vertical",
+  "photo/play-vertical",
+  "intake",
+  "order",
+  "gates/running",
 ];
 
 /**
@@ -45,8 +58,15 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
   async function readScreen(name) {
     await phone.page.locator("h1").first().waitFor();
     await phone.quiet();
-    await phone.page.locator("details").evaluateAll((all) => all.forEach((one) => { one.open = true; }));
-    const { lang, dir } = await phone.page.evaluate(() => ({ lang: document.documentElement.lang, dir: document.documentElement.dir }));
+    await phone.page.locator("details").evaluateAll((all) =>
+      all.forEach((one) => {
+        one.open = true;
+      }),
+    );
+    const { lang, dir } = await phone.page.evaluate(() => ({
+      lang: document.documentElement.lang,
+      dir: document.documentElement.dir,
+    }));
     assert.deepEqual([lang, dir], [tag, say("language-direction")]);
     read.set(name, [...(read.get(name) ?? []), ...english(await textsOf(phone.page))]);
     await further(name, phone);
@@ -57,15 +77,29 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     const [, kind, id] = /^([a-z]+)-?(.*)$/.exec(name);
     const direction = PAIR.includes(id) ? say(`pair-short-${id}`) : null;
     switch (kind) {
-      case "answer": return say.first([`answer-${step}-${id}`, `answer-${id}`]);
-      case "gate": case "lift": case "order": case "waiver": return say(name);
-      case "temperature": case "free": case "engine": return say(`ui-${name}`);
-      case "leave": return say(`ui-leave-${step}-done`);
-      case "waive": return direction ? say("pair-of", { what: say("ui-photo-none"), direction }) : say("ui-photo-none");
-      case "look": return say(`looked-${id}`);
-      case "save": return say("ui-save");
-      case "next": return say("ui-next");
-      default: throw new Error(`no words for ${name}`);
+      case "answer":
+        return say.first([`answer-${step}-${id}`, `answer-${id}`]);
+      case "gate":
+      case "lift":
+      case "order":
+      case "waiver":
+        return say(name);
+      case "temperature":
+      case "free":
+      case "engine":
+        return say(`ui-${name}`);
+      case "leave":
+        return say(`ui-leave-${step}-done`);
+      case "waive":
+        return direction ? say("pair-of", { what: say("ui-photo-none"), direction }) : say("ui-photo-none");
+      case "look":
+        return say(`looked-${id}`);
+      case "save":
+        return say("ui-save");
+      case "next":
+        return say("ui-next");
+      default:
+        throw new Error(`no words for ${name}`);
     }
   }
 
@@ -145,7 +179,9 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
 
   /** A gauge at the play check that is shown, its numbers as this language's pad types them. */
   async function gauge() {
-    await phone.page.evaluate(() => { location.hash = location.hash.replace("/step/", "/gauge/"); });
+    await phone.page.evaluate(() => {
+      location.hash = location.hash.replace("/step/", "/gauge/");
+    });
     await heading(say("ui-gauge"));
     await phone.id("gauge-mpe").fill(`0${point}02`);
     for (const at of [0, 1, 2]) await phone.id(`gauge-reading-${at}`).fill(`0${point}1${at}`);
@@ -168,7 +204,12 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await phone.page.getByText(say("cause-loose-seat"), { exact: true }).first().waitFor();
     const steps = [...read.keys()].filter((name) => name.startsWith("step/"));
     const [, shared] = PAIR;
-    assert.deepEqual(steps.map((name) => name.slice(5)).sort(), Object.keys(FULL).filter((step) => step !== shared).sort());
+    assert.deepEqual(
+      steps.map((name) => name.slice(5)).sort(),
+      Object.keys(FULL)
+        .filter((step) => step !== shared)
+        .sort(),
+    );
   });
 
   test("the finding, and the note that the owner signs", async () => {
@@ -200,13 +241,20 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
       await beginning(gate, { pressed: true, includeHidden: true }).waitFor({ state: "attached" });
     }
     for (const seen of ["ui-look-cracked", "ui-look-ring-turned"]) {
-      await phone.page.getByRole("group", { name: say(seen), exact: true }).getByRole("button", { name: say("ui-look-no"), exact: true }).tap();
-      await phone.page.getByRole("group", { name: say(seen), exact: true }).getByRole("button", { name: say("ui-look-no"), pressed: true }).waitFor();
+      await phone.page
+        .getByRole("group", { name: say(seen), exact: true })
+        .getByRole("button", { name: say("ui-look-no"), exact: true })
+        .tap();
+      await phone.page
+        .getByRole("group", { name: say(seen), exact: true })
+        .getByRole("button", { name: say("ui-look-no"), pressed: true })
+        .waitFor();
     }
     await tap("ui-bench-next", { part: say("ui-bench-found") });
     const found = phone.page.getByTestId("bench-found");
     for (const depth of [0, 1]) {
-      for (const angle of [0, 1, 2, 3, 4, 5]) await found.getByTestId(`bore-${depth}-${angle}`).fill(`72${point}0${angle}1`);
+      for (const angle of [0, 1, 2, 3, 4, 5])
+        await found.getByTestId(`bore-${depth}-${angle}`).fill(`72${point}0${angle}1`);
     }
     await readScreen("bench");
     await phone.page.getByRole("button", { name: say("ui-ring-free"), exact: true }).tap();
@@ -228,7 +276,7 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await found.getByTestId("bore-save").tap();
     await found.getByTestId("polar-plot").waitFor();
     const gates = id("bench-gates-machining").locator("[data-testid^='bench-gate-']");
-    for (let at = 0; at < await gates.count(); at += 1) {
+    for (let at = 0; at < (await gates.count()); at += 1) {
       await unfold("bench-gates-machining");
       await gates.nth(at).tap();
       await phone.quiet();
@@ -256,18 +304,25 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     await readScreen("outcome");
     const visit = /#\/visit\/[^/]+/.exec(await place())[0];
     for (const inside of BESIDE) {
-      await phone.page.evaluate((to) => { location.hash = to; }, `${visit}/${inside}`);
+      await phone.page.evaluate((to) => {
+        location.hash = to;
+      }, `${visit}/${inside}`);
       await readScreen(`${inside} afterwards`);
     }
     for (const other of ["settings", "workshop", "calibration", ""]) {
-      await phone.page.evaluate((to) => { location.hash = to; }, `#/${other}`);
+      await phone.page.evaluate((to) => {
+        location.hash = to;
+      }, `#/${other}`);
       await readScreen(`#/${other}`);
     }
   });
 
   test("not a sentence was English", () => {
     assert.ok(read.size > 35, `only ${read.size} screens were read`);
-    assert.deepEqual([...read].filter(([, found]) => found.length > 0), []);
+    assert.deepEqual(
+      [...read].filter(([, found]) => found.length > 0),
+      [],
+    );
   });
 
   test("English would be noticed, as a sentence, as a label and as nobody's text", () => {

@@ -43,18 +43,21 @@ export function englishIn(tag, { typed = false } = {}) {
   const differs = [...english].filter(([key, { source }]) => own.get(key)?.source !== source);
   const long = (part) => part.split(/\s+/).length > 2;
   const pieces = differs.flatMap(([key, { parts }]) => parts.filter(long).map((part) => [key, part]));
-  const whole = (all) => all.filter(([, { parts }]) => parts.some((part) => /\p{L}{2}/u.test(part)))
-    .map(([key, { source }]) => [key, new RegExp(`^${source}$`, "u")]);
+  const whole = (all) =>
+    all
+      .filter(([, { parts }]) => parts.some((part) => /\p{L}{2}/u.test(part)))
+      .map(([key, { source }]) => [key, new RegExp(`^${source}$`, "u")]);
   const [certain, meant] = [whole(differs), whole([...own])];
 
-  return (texts) => texts.flatMap((text) => {
-    const said = text.replace(/\s+/g, " ").trim();
-    const piece = pieces.find(([, part]) => said.includes(part));
-    if (piece) return [`${piece[0]}: ${said}`];
-    if (!typed && ENGLISH.test(said)) return [`an English word: ${said}`];
-    const message = certain.find(([, form]) => form.test(said));
-    return message && !meant.some(([, form]) => form.test(said)) ? [`${message[0]}: ${said}`] : [];
-  });
+  return (texts) =>
+    texts.flatMap((text) => {
+      const said = text.replace(/\s+/g, " ").trim();
+      const piece = pieces.find(([, part]) => said.includes(part));
+      if (piece) return [`${piece[0]}: ${said}`];
+      if (!typed && ENGLISH.test(said)) return [`an English word: ${said}`];
+      const message = certain.find(([, form]) => form.test(said));
+      return message && !meant.some(([, form]) => form.test(said)) ? [`${message[0]}: ${said}`] : [];
+    });
 }
 
 /** Everything a page shows or says to who cannot see it, but for what it marks as words of another language. */
@@ -81,7 +84,9 @@ function bundleOf(tag) {
   const bundle = new FluentBundle(tag, { useIsolating: false });
   for (const folder of whole(tag) ? [tag] : [tag.split("-")[0], tag]) {
     for (const name of readdirSync(`${TEXTS}${folder}`).filter((each) => each.endsWith(".ftl"))) {
-      bundle.addResource(new FluentResource(readFileSync(`${TEXTS}${folder}/${name}`, "utf8")), { allowOverrides: true });
+      bundle.addResource(new FluentResource(readFileSync(`${TEXTS}${folder}/${name}`, "utf8")), {
+        allowOverrides: true,
+      });
     }
   }
   return bundle;
@@ -90,10 +95,12 @@ function bundleOf(tag) {
 /** Every message as the source of an expression that its sentences match, and its parts without variables. */
 function messages(tag) {
   const bundle = bundleOf(tag);
-  return new Map([...bundle._messages].map(([key, { value }]) => {
-    const parts = [];
-    return [key, { source: sourceOf(value, parts), parts }];
-  }));
+  return new Map(
+    [...bundle._messages].map(([key, { value }]) => {
+      const parts = [];
+      return [key, { source: sourceOf(value, parts), parts }];
+    }),
+  );
 }
 
 function sourceOf(value, parts) {

@@ -62,7 +62,7 @@ test("a note without a rating names the workshop and speaks of no repair", async
 });
 
 test("movement felt brings the scope of work with the workshop's hours, never as a quote", async () => {
-  const { page, id } = phone;
+  const { id } = phone;
   await confirmGates("lift");
   await go("step/play-vertical");
   await id("temperature-cold").click();

@@ -41,7 +41,10 @@ async function sockets(pid) {
   const links = await Promise.all(names.map((name) => readlink(`/proc/${pid}/fd/${name}`).catch(() => "")));
   const own = new Set(links.map((link) => /^socket:\[(\d+)\]$/.exec(link)?.[1]).filter(Boolean));
   const settings = (await readFile(`/proc/${pid}/environ`, "utf8")).split("\0");
-  const driver = settings.find((one) => one.startsWith(`${INSPECTOR}=`))?.split(":").at(-1);
+  const driver = settings
+    .find((one) => one.startsWith(`${INSPECTOR}=`))
+    ?.split(":")
+    .at(-1);
   // On its way in or out a process has no settings to read; what it does then is seen at the next look.
   if (!driver) return [];
   const found = [];

@@ -31,8 +31,10 @@ after(() => window?.close());
 /** Goes to a screen and waits until it is there. */
 async function show(screen) {
   await window.goTo(screen.hash);
-  await window.until(screen.name, () => window.run(`
-    return document.querySelector("h1") !== null && document.querySelector("[data-testid=waiting]") === null`));
+  await window.until(screen.name, () =>
+    window.run(`
+    return document.querySelector("h1") !== null && document.querySelector("[data-testid=waiting]") === null`),
+  );
   if (screen.unfold) await window.run(`for (const part of document.querySelectorAll("details")) part.open = true`);
   await window.later("const done = arguments[0]; document.fonts.ready.then(() => done())");
   await pause(120);
@@ -63,7 +65,8 @@ for (const theme of Object.keys(GROUNDS)) {
 test("no screen has a barrier that axe-core finds", async () => {
   const source = await readFile(AXE, "utf8");
   await window.run(`${source}; window.axe = axe`);
-  const look = () => window.later(`
+  const look = () =>
+    window.later(`
     const done = arguments[0];
     window.axe.run(document, { resultTypes: ["violations"] }).then(
       ({ violations }) => done(violations.map(({ id, nodes }) => id + ": " + nodes.map(({ target }) => target))),
@@ -99,6 +102,12 @@ test("the measurements notice what they are for", async () => {
     const plate = document.querySelector("[data-testid=order-running-first]");
     plate.style.cssText = "width: 500px; min-height: 0; height: 40px"`);
   const found = await measured();
-  assert.ok(found.some((fault) => /^target of \d+ by 40, not 64/.test(fault)), found.join("; "));
-  assert.ok(found.some((fault) => /^wider than the screen/.test(fault)), found.join("; "));
+  assert.ok(
+    found.some((fault) => /^target of \d+ by 40, not 64/.test(fault)),
+    found.join("; "),
+  );
+  assert.ok(
+    found.some((fault) => /^wider than the screen/.test(fault)),
+    found.join("; "),
+  );
 });

@@ -18,8 +18,14 @@ const WRITTEN = 700;
 
 /** Where the app is killed. */
 const KILLS = [
-  "order", "gates/running", "step/idle-speed", "step/neutral-2500-buzz", "leave/running", "gates/lift",
-  "step/play-vertical", "step/shaft-look",
+  "order",
+  "gates/running",
+  "step/idle-speed",
+  "step/neutral-2500-buzz",
+  "leave/running",
+  "gates/lift",
+  "step/play-vertical",
+  "step/shaft-look",
 ];
 
 let window;
@@ -36,10 +42,11 @@ before(async () => {
 after(() => window?.close());
 
 const seen = () => window.run(`return (${shown})()`);
-const drawn = () => window.until("the screen", async () => {
-  const found = await seen();
-  return whole(found) && found;
-});
+const drawn = () =>
+  window.until("the screen", async () => {
+    const found = await seen();
+    return whole(found) && found;
+  });
 
 /** Kills the app here and sees that it comes back to the same screen with everything on it. */
 async function endHere(given) {
@@ -49,10 +56,12 @@ async function endHere(given) {
   given?.(before);
   const { ledger } = await window.core({ ask: "look", visit });
   await window.killed();
-  const back = await window.until("the same screen", async () => {
-    const found = await seen();
-    return isDeepStrictEqual(found, before) && found;
-  }).catch(seen);
+  const back = await window
+    .until("the same screen", async () => {
+      const found = await seen();
+      return isDeepStrictEqual(found, before) && found;
+    })
+    .catch(seen);
   assert.deepEqual(back, before);
   assert.deepEqual((await window.core({ ask: "look", visit })).ledger, ledger);
 }
@@ -140,7 +149,13 @@ test("the owner signs the note on the glass", async () => {
   await hands.seen("sign-pad");
   await hands.tap("decision-decline");
   assert.equal(await window.run("return document.querySelector('[data-testid=sign]').disabled"), true);
-  await window.draw("sign-pad", [[0.2, 0.4], [0.35, 0.6], [0.5, 0.7], [0.65, 0.5], [0.8, 0.3]]);
+  await window.draw("sign-pad", [
+    [0.2, 0.4],
+    [0.35, 0.6],
+    [0.5, 0.7],
+    [0.65, 0.5],
+    [0.8, 0.3],
+  ]);
   await hands.tap("sign");
   await hands.seen("signed");
   await endHere();
@@ -151,20 +166,29 @@ test("the owner signs the note on the glass", async () => {
 
 test("the window's page cannot reach anything but the app", async () => {
   let asked = 0;
-  const server = createServer((_, answer) => { asked += 1; answer.end(); }).listen(0, "127.0.0.1");
+  const server = createServer((_, answer) => {
+    asked += 1;
+    answer.end();
+  }).listen(0, "127.0.0.1");
   try {
     const port = await window.until("a server", async () => server.address()?.port);
     const address = `http://127.0.0.1:${port}/`;
-    const said = await window.later(`
+    const said = await window.later(
+      `
       const [to, done] = arguments;
-      fetch(to).then(() => done("answered"), () => done("refused"))`, address);
+      fetch(to).then(() => done("answered"), () => done("refused"))`,
+      address,
+    );
     assert.equal(said, "refused");
-    const drawn = await window.later(`
+    const drawn = await window.later(
+      `
       const [from, done] = arguments;
       const picture = new Image();
       picture.onload = () => done("drawn");
       picture.onerror = () => done("refused");
-      picture.src = from`, address);
+      picture.src = from`,
+      address,
+    );
     assert.equal(drawn, "refused");
     assert.equal(asked, 0);
   } finally {

@@ -49,7 +49,8 @@ export async function openWindow() {
   });
   const sockets = watchSockets(() => driver.pid);
   return {
-    ask, downloads,
+    ask,
+    downloads,
     /** What the app and its engine asked of the network beside the driver, as lines. */
     strays: () => sockets.found(),
     /** The app and its engine's processes end at once, as with an empty battery, and the app is started again. */
@@ -101,8 +102,11 @@ function page(ask) {
     await run("arguments[0].scrollIntoView({ block: 'center' })", { [ELEMENT]: found });
     const { left, top, width, height } = await run("return arguments[0].getBoundingClientRect()", { [ELEMENT]: found });
     const moves = spots.map(([x, y]) => ({
-      type: "pointerMove", duration: 40, origin: "viewport",
-      x: Math.round(left + width * x), y: Math.round(top + height * y),
+      type: "pointerMove",
+      duration: 40,
+      origin: "viewport",
+      x: Math.round(left + width * x),
+      y: Math.round(top + height * y),
     }));
     const [first, ...rest] = moves;
     const actions = [first, { type: "pointerDown", button: 0 }, ...rest, { type: "pointerUp", button: 0 }];
@@ -112,13 +116,19 @@ function page(ask) {
   }
 
   return {
-    run, later, place, draw,
+    run,
+    later,
+    place,
+    draw,
     /** Asks the core beside the screens, through the window's own bridge. */
     core: async (request) => {
-      const { said, refused } = await later(`
+      const { said, refused } = await later(
+        `
         const [request, done] = arguments;
         const answer = window.__TAURI_INTERNALS__.invoke("ask", { request });
-        answer.then((said) => done({ said }), (refused) => done({ refused }))`, request);
+        answer.then((said) => done({ said }), (refused) => done({ refused }))`,
+        request,
+      );
       if (refused) throw new Error(`${request.ask}: ${refused.code} ${refused.message}`);
       return said;
     },
@@ -132,18 +142,22 @@ function page(ask) {
     until,
     /** Hands for `technician.mjs`. */
     hands: {
-      tap, write, place,
+      tap,
+      write,
+      place,
       seen: (name) => find(called(name)),
       chosen: (name) => find(`${called(name)}[aria-pressed="true"]`),
-      shown: (name) =>
-        run("return document.querySelector(arguments[0])?.checkVisibility() === true", called(name)),
+      shown: (name) => run("return document.querySelector(arguments[0])?.checkVisibility() === true", called(name)),
       choose: async (name, file) => ask("POST", `/element/${await find(called(name))}/value`, { text: file }),
       movedOn: (before) => until("another screen", async () => (await place()) !== before),
       all: async (beginning) => {
         await find(`[data-testid^="${beginning}"]`);
-        return run(`
+        return run(
+          `
           const found = [...document.querySelectorAll(arguments[0])];
-          return found.map((one) => one.dataset.testid)`, `[data-testid^="${beginning}"]`);
+          return found.map((one) => one.dataset.testid)`,
+          `[data-testid^="${beginning}"]`,
+        );
       },
     },
   };
@@ -172,7 +186,9 @@ async function until(what, look) {
   const end = Date.now() + PATIENCE;
   let problem;
   while (Date.now() < end) {
-    const found = await look().catch((caught) => { problem = caught; });
+    const found = await look().catch((caught) => {
+      problem = caught;
+    });
     if (found) return found;
     await pause(50);
   }
