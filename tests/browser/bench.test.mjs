@@ -225,7 +225,11 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await id("bench-undo").click();
   await id("undo-do").click();
   await id("bench-undone").waitFor();
-  assert.match(await id("bench-undo").innerText(), /Bearing turned by hand/, "what would go next is named on the key");
+  assert.match(
+    await id("bench-undo").innerText(),
+    /Run-out of the shaft read/,
+    "what would go next is named on the key",
+  );
   await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
   await id("bench-note-save").click();
   for (const set of ["heat", "press", "refit"]) await confirmBenchGates(set);

@@ -39,7 +39,8 @@ function add(layout, { visit, support, pairs }, steps) {
     const { id, form, asks_free, both_ends, at_support } = step;
     const shown = JSON.stringify([id, form, asks_free, both_ends, at_support, support]);
     const second = pairs.some((pair) => pair.steps[1] === id);
-    if (!drawn.has(shown) && !second) places.push({ visit, layout, name: id, inside: `step/${id}`, many: form.form === "any-of" });
+    if (!drawn.has(shown) && !second)
+      places.push({ visit, layout, name: id, inside: `step/${id}`, many: form.form === "any-of" });
     drawn.add(shown);
   }
 }
@@ -238,7 +239,10 @@ for (const tag of LANGUAGES) {
     const faults = [];
     for (const { visit, layout, name, inside } of places.filter(({ many }) => many)) {
       await show(phone.page, { hash: `#/visit/${visit}/${inside}` });
-      await phone.page.locator('.answer [data-testid^="answer-"]').nth(1).evaluate((one) => one.click());
+      await phone.page
+        .locator('.answer [data-testid^="answer-"]')
+        .nth(1)
+        .evaluate((one) => one.click());
       await phone.page.locator('[data-testid^="answer-"][aria-pressed="true"]').first().waitFor();
       await phone.quiet();
       measured += 1;

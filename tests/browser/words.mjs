@@ -42,7 +42,11 @@ export function englishIn(tag, { typed = false } = {}) {
   const own = messages(tag);
   const differs = [...english].filter(([key, { source }]) => own.get(key)?.source !== source);
   const long = (part) => part.split(/\s+/).length > 2;
-  const pieces = differs.flatMap(([key, { parts }]) => parts.filter(long).map((part) => [key, part]));
+  // What both languages say alike, such as a name and a unit, is no English.
+  const alike = (key, part) => own.get(key)?.parts.some((its) => its.includes(part));
+  const pieces = differs.flatMap(([key, { parts }]) =>
+    parts.filter((part) => long(part) && !alike(key, part)).map((part) => [key, part]),
+  );
   const whole = (all) =>
     all
       .filter(([, { parts }]) => parts.some((part) => /\p{L}{2}/u.test(part)))
