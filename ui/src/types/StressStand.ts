@@ -6,7 +6,7 @@ import type { PartId } from "./PartId";
  */
 export type StressStand = { 
 /**
- * Which of the parts.
+ * Housing, sleeve or bearing.
  */
 part: PartId, 
 /**

@@ -256,7 +256,7 @@ pub struct AtTemperature {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct StressStand {
-    /// Which of the parts.
+    /// Housing, sleeve or bearing.
     pub part: PartId,
     /// Id in `data/bench/materials.toml`.
     pub material: String,

@@ -45,7 +45,7 @@ pub struct CardRow {
     pub haystack: String,
 }
 
-/// [`PAGE`] cards.
+/// At most [`PAGE`] cards, and how to go on.
 #[derive(Debug, Clone, Default)]
 pub struct CardPage {
     /// Latest first.

@@ -42,7 +42,7 @@ pub struct Verified {
 /// A device that wrote entries of a visit.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Wrote {
-    /// The visit.
+    /// Id of the visit, as the file names it.
     pub visit: String,
     /// Its id: its public key, where it signs.
     pub device: String,
