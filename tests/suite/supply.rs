@@ -465,3 +465,28 @@ fn every_build_that_is_told_is_locked() {
     }
     assert!(told >= 6, "{told}");
 }
+
+/// What no tree of packages shows: the standard library's own sockets. The desk's server names them alone.
+#[test]
+fn sockets_of_the_standard_library_are_the_desks_servers_alone() {
+    let rooms = ["src", "core/src", "papers/src", "desk/src", "device/src"];
+    let mut open: Vec<PathBuf> = rooms.map(|room| root().join("src-tauri").join(room)).into();
+    let (mut read, mut named) = (0, BTreeSet::new());
+    while let Some(folder) = open.pop() {
+        for file in std::fs::read_dir(&folder).unwrap().flatten() {
+            let path = file.path();
+            if path.is_dir() {
+                open.push(path);
+            } else if path.extension().is_some_and(|ending| ending == "rs") {
+                let text = std::fs::read_to_string(&path).unwrap();
+                let sockets = ["std::net", "unix::net", "TcpStream", "TcpListener", "UdpSocket"];
+                read += 1;
+                if sockets.iter().any(|socket| text.contains(socket)) {
+                    named.insert(file.file_name().to_string_lossy().into_owned());
+                }
+            }
+        }
+    }
+    assert!(read > 200, "{read}");
+    assert_eq!(named.into_iter().collect::<Vec<_>>(), ["serve.rs"]);
+}
