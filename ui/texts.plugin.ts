@@ -8,7 +8,7 @@ import type { Plugin } from 'vite';
 const FALLBACK = 'en';
 /** Messages that only the core says, on paper and in its answers. */
 const CORE_ONLY =
-  /^(?:finding|note|repair|unknown|unlooked|caution|signed|field|detail|month|bore|fit|skim|verdict|rule|closing)-/;
+  /^(?:(?:finding|note|repair|unknown|caution|signed|field|detail|month|bore|fit|skim|verdict)-|rule-[a-z-]+-owner )/;
 const OWN_NAME = 'language-name';
 
 export function texts(folder: string): Plugin {

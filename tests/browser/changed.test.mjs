@@ -88,6 +88,52 @@ test("after a DANGER the result says which steps stay closed", async () => {
   assert.equal(await said.count(), shut.length);
 });
 
+test("the second tap of two answers nothing that has unfolded under the finger", async () => {
+  const visit = await underTheCar("DT 4");
+  await at(visit, "step/play-vertical");
+  const cold = await phone.id("temperature-cold").boundingBox();
+  const [x, y] = [cold.x + cold.width / 2, cold.y + cold.height / 2];
+  await phone.page.touchscreen.tap(x, y);
+  await phone.page.waitForTimeout(150);
+  await phone.page.touchscreen.tap(x, y);
+  await phone.quiet();
+  const { steps } = await look(visit);
+  assert.deepEqual(
+    steps.filter(({ answered }) => answered).map(({ id }) => id),
+    [],
+  );
+  await tap("answer-none-play-vertical");
+  await phone.page.locator('[data-testid="answer-none-play-vertical"][aria-pressed="true"]').waitFor();
+});
+
+test("a step that is chosen from the scrolled list has its answers and STOP at the foot", async () => {
+  const visit = await underTheCar("SC 5");
+  await at(visit, "step/housing-look");
+  await phone.quiet();
+  const foot = () => phone.page.locator(".dock").evaluate((one) => Math.round(one.getBoundingClientRect().bottom));
+  const before = await foot();
+  await tap("places");
+  await phone.page.evaluate(() => scrollTo(0, 10_000));
+  await phone.page.locator("[data-testid^='place-']").last().waitFor();
+  await phone.page.locator("[data-testid='place-shaft-look']").click();
+  await phone.page.waitForFunction(() => location.hash.endsWith("step/shaft-look"));
+  await phone.quiet();
+  assert.ok(Math.abs((await foot()) - before) <= 2, `the foot ends at ${await foot()}, and before at ${before}`);
+  const low = await phone.page
+    .locator(".answer")
+    .evaluate((one) => Math.round(innerHeight - one.getBoundingClientRect().bottom));
+  assert.ok(low < 140, `the answers end ${low} above the screen's foot`);
+});
+
+test("the note of two supports opens, and says once what is open at both", async () => {
+  const visit = await opened(ask, "TW 6", { layout: "two-centres", seat: null });
+  await answer(ask, visit, "road-speed-vibration", "none");
+  await at(visit, "note");
+  await seen("sign-pad");
+  const said = await phone.page.locator("main section p").allInnerTexts();
+  assert.deepEqual([...new Set(said)], said);
+});
+
 test("nothing left for elsewhere and nothing broke", () => {
   assert.deepEqual([phone.strays, phone.faults], [[], []]);
 });

@@ -30,12 +30,17 @@ export function fitting(asked: () => unknown, tell: (fit: Fit) => void): (part: 
     }
     const anew = (): void => lay(0);
     // What comes later, such as an answer's own rating, may take more room, and never gives any back.
+    // What closes above it leaves room that it was not laid for.
     const watcher = new ResizeObserver(() => {
-      if (reaches() > innerHeight - foot()) lay(fit);
+      const room = innerHeight - foot();
+      const spare = room - part.getBoundingClientRect().top - scrollY - Number.parseFloat(part.style.minHeight || '0');
+      if (reaches() > room) lay(fit);
+      else if (spare > 1) lay(0);
     });
     const foot = (): number => Number.parseFloat(document.documentElement.style.getPropertyValue('--foot')) || 0;
     lay(0);
     watcher.observe(part);
+    watcher.observe(document.body);
     addEventListener('resize', anew);
     return () => {
       watcher.disconnect();

@@ -64,6 +64,12 @@ export function answerOf(step: string, choice: string): string {
   return tFirst([`answer-${baseOf(step)}-${choice}`, `answer-${choice}`]);
 }
 
+/** Whether a gauge reads movement at a step, whatever a hand said there. */
+export function movesByGauge(standing: Standing, step: string): boolean {
+  const reads = standing.gauges.find((gauge) => gauge.step === step)?.result.meaning;
+  return reads === 'felt' || reads === 'beyond-figure';
+}
+
 /** Whether what was felt cold is now said of a warm housing. */
 export function warmsUp(before: Temperature | null, now: Temperature | null): boolean {
   return before === 'cold' && now !== null && now !== 'cold';

@@ -1,5 +1,7 @@
 //! Fills the owner's note from where a visit stands. The note as a message is in `short_text`.
 
+use std::collections::BTreeSet;
+
 use crate::model::device::{Trust, WriterStand};
 use crate::model::entry::Decision;
 use crate::model::ids::{self, answer, step};
@@ -95,7 +97,10 @@ fn is_no_news(standing: &Standing, reason: &Reason) -> bool {
 pub fn not_known(standing: &Standing, words: &Words) -> Vec<String> {
     let points = open_points(standing);
     let sentence = |point: &OpenPoint<'_>| open_sentence(standing, point, words);
-    points.iter().filter(|point| matters(point, standing)).map(sentence).collect()
+    let sentences = points.iter().filter(|point| matters(point, standing)).map(sentence);
+    // What is open at both of two supports is said once.
+    let mut said = BTreeSet::new();
+    sentences.filter(|sentence| said.insert(sentence.clone())).collect()
 }
 
 fn sections(standing: &Standing, workshop: &Workshop, words: &Words) -> Vec<NoteSection> {

@@ -14,7 +14,7 @@ step-idle-noise-do = Écoutez depuis le siège. Cochez chaque bruit entendu. Un 
 step-idle-noise-watch = Ne vous penchez pas sous la voiture pour mieux entendre. Fort cognement : arrêtez aussitôt le moteur. La procédure du constructeur passe avant.
 
 step-idle-raise-effect = Ralenti un peu relevé
-step-idle-raise-effect-do = Montez le ralenti de 150 à 200 tr/min. Écoutez encore. Laissez-le redescendre.
+step-idle-raise-effect-do = Augmentez le ralenti de 150 à 200 tr/min de plus. Écoutez encore. Laissez-le redescendre.
 step-idle-raise-effect-watch = Par la pédale ou selon le constructeur, depuis le siège. Pas de mains dans le compartiment moteur.
 
 step-misfire-evidence = Signes de ratés

@@ -2,7 +2,7 @@
 
 answer-none = אין
 answer-sound = תקין
-answer-unsure = לא בטוח
+answer-unsure = יש ספק
 answer-not-done = לא בוצע
 answer-not-tried = לא נוסה
 answer-not-read = לא נקרא

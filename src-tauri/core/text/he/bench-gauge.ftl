@@ -27,7 +27,7 @@ gauge-decision-compare = לא נשפט: לא ידוע גבול.
 
 gauge-meaning-felt = זה נחשב כתנועה שהורגשה: סכנה, אל תנהגו.
 gauge-meaning-beyond-figure = זה נחשב כתנועה מעבר לנתון היצרן.
-gauge-meaning-unsure = זה נחשב כלא בטוח, וזה לעולם לא נקרא בטוח.
+gauge-meaning-unsure = זה נחשב כספק, וספק לעולם לא נקרא תקין.
 gauge-meaning-replaces-unsure = זה מכריע תשובה לא בטוחה. זה לעולם לא מבטל תנועה שיד הרגישה.
 gauge-meaning-silent = זה לא מוסיף דבר למה שהידיים הרגישו. השוו לרכב דומה או לביקור קודם.
 

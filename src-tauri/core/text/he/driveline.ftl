@@ -46,7 +46,7 @@ answer-clutch-pedal-effect-same = אותו דבר
 answer-selector-effect-gone = הקרקוש נעלם
 answer-selector-effect-less = פחות
 answer-selector-effect-same = אותו דבר
-answer-play-far-end-unsure = לא בטוח
+answer-play-far-end-unsure = יש ספק
 
 ## מבנים.
 layout-rigid-output-speed = תמיכה קשיחה, סל״ד יציאה
@@ -148,7 +148,7 @@ next-unsure = זה נשאר לא בטוח: בדקו שוב ביד כשאדם ש�
 error-temperature-out-of-range = הטמפרטורה מחוץ לתחום
 error-temperature-out-of-range-help = הזינו מעלות צלזיוס, ממינוס 40 עד 150, או קר או חם.
 error-figure-missing = נתון התנועה של היצרן לא נרשם
-error-figure-missing-help = הזינו את נתון היצרן, או ענו מה היד הרגישה: ״קפיצי״ כשנע וחוזר, ״נוקש״ כשמגיע לעצר, ״לא בטוח״ כשאי אפשר לדעת.
+error-figure-missing-help = הזינו את נתון היצרן, או ענו מה היד הרגישה: ״קפיצי״ כשנע וחוזר, ״נוקש״ כשמגיע לעצר, ״יש ספק״ כשאי אפשר לדעת.
 
 road-boot = מגן גומי של מפרק. מדריך MOT (UK) 6.1.7 (g): ליקוי קל אם בלוי מאוד, ליקוי חמור אם חסר, קרוע או לא מהודק כך שלכלוך נכנס; אין בשורה הזאת ליקוי מסוכן. דירקטיבה 2014/45 של האיחוד האירופי, נספח I, 6.1.7 (g): ליקוי קל אם בלוי מאוד, ליקוי חמור אם חסר או סדוק. Steady לא בוחר; הכללים המקומיים שלכם קובעים.
 

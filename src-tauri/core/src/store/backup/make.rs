@@ -298,7 +298,10 @@ impl<'a> Work<'a> {
 
     fn database(&mut self, connection: &Connection) -> Result<Piece, StoreFault> {
         let passing = self.place.passing("steady.db");
-        source::copy(connection, &passing)?;
+        source::copy(connection, &passing).inspect_err(|_| {
+            // Cleared by the next backup if it cannot be now.
+            let _ = std::fs::remove_file(&passing);
+        })?;
         let (sha256, bytes) = folders::hash_of(&passing).map_err(StoreFault::file)?;
         let piece = Piece { sha256, bytes };
         self.keep(&passing, &piece.object("db"))?;
