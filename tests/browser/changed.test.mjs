@@ -94,7 +94,7 @@ test("the second tap of two answers nothing that has unfolded under the finger",
   const cold = await phone.id("temperature-cold").boundingBox();
   const [x, y] = [cold.x + cold.width / 2, cold.y + cold.height / 2];
   await phone.page.touchscreen.tap(x, y);
-  await phone.page.waitForTimeout(150);
+  await seen("answer-none-play-vertical");
   await phone.page.touchscreen.tap(x, y);
   await phone.quiet();
   const { steps } = await look(visit);
@@ -114,8 +114,7 @@ test("a step that is chosen from the scrolled list has its answers and STOP at t
   const before = await foot();
   await tap("places");
   await phone.page.evaluate(() => scrollTo(0, 10_000));
-  await phone.page.locator("[data-testid^='place-']").last().waitFor();
-  await phone.page.locator("[data-testid='place-shaft-look']").click();
+  await phone.page.getByRole("navigation").getByRole("button", { name: "Look at the shaft" }).click();
   await phone.page.waitForFunction(() => location.hash.endsWith("step/shaft-look"));
   await phone.quiet();
   assert.ok(Math.abs((await foot()) - before) <= 2, `the foot ends at ${await foot()}, and before at ${before}`);
