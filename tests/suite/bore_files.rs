@@ -120,6 +120,9 @@ fn file_that_can_be_read_two_ways_is_refused_with_both_readings() {
     let dial = "bore;kind=dial;unit=um;resolution=0.1;mpe=1;zero-diameter=72mm;zero=set;higher=wider\nangle_deg;reading\n";
     let rows: String = (0..12).map(|at| format!("{};1,{:03}\n", at * 30, 200 + at)).collect();
     refused(&format!("{dial}{rows}"), BoreRefusal::TwoReadings, 3, ["1.200", "1200"]);
+    // A unit behind a number proves nothing of its comma.
+    let walled = dial.replace(";zero-diameter", ";wall=6mm;wall-error=1,000um;zero-diameter");
+    refused(&format!("{walled}{rows}"), BoreRefusal::TwoReadings, 1, ["1.000um", "1000um"]);
     // One that can be nothing else settles the file.
     let readable = format!("{dial}{}", rows.replace("1,211", "1,21"));
     assert!(read(&readable).is_ok(), "{:?}", read(&readable));

@@ -4,6 +4,8 @@
 
 use std::borrow::Cow;
 
+use super::unit::without_unit;
+
 /// What commas in numbers mean.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Comma {
@@ -48,8 +50,10 @@ pub fn plain(cell: &str, comma: Comma) -> Cow<'_, str> {
     }
 }
 
-/// One to three figures, not 0 first, then groups of three: what writers of English part by commas.
+/// One to three figures, not 0 first, then groups of three: what writers of English part by commas. A unit behind it
+/// proves nothing of the comma.
 fn parts_thousands(cell: &str) -> bool {
+    let cell = without_unit(cell);
     let cell = cell.strip_prefix(['-', '+']).unwrap_or(cell);
     let (whole, rest) = cell.split_once('.').unwrap_or((cell, ""));
     let mut groups = whole.split(',');
@@ -76,9 +80,14 @@ mod tests {
         assert_eq!(plain("72,013", Comma::Decimal), "72.013");
         assert_eq!(plain("72,013", Comma::Thousands), "72013");
         assert_eq!(plain("1.234,5", Comma::Decimal), "1.234,5", "left to be refused");
+        assert_eq!(plain("1,000 um", Comma::Thousands), "1000 um");
         let look = |cells: &[&'static str]| seen(cells.iter().copied().zip(1..));
         assert_eq!(look(&["3", "72.013"]), Seen::None);
         assert_eq!(look(&["3", "72,013", "72,014"]), Seen::Either("72,013", 2));
         assert_eq!(look(&["3", "72,013", "72,01"]), Seen::Decimal);
+        for length in ["1,000um", "1,000 um", "-1,250mm", "1,000thou", "2,835in"] {
+            assert_eq!(look(&[length, "72,013"]), Seen::Either(length, 1), "{length}");
+        }
+        assert_eq!(look(&["0,01mm"]), Seen::Decimal);
     }
 }

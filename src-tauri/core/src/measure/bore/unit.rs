@@ -89,6 +89,12 @@ pub fn is_number(text: &str) -> bool {
     text.trim().parse::<f64>().is_ok_and(f64::is_finite)
 }
 
+/// What stands before a unit, where one stands behind: `1,000` of `1,000um`. Whether it is a number is not looked at.
+pub fn without_unit(text: &str) -> &str {
+    let text = text.trim();
+    NAMES.iter().find_map(|(name, _)| text.strip_suffix(name)).map_or(text, str::trim_end)
+}
+
 fn split(text: &str) -> Option<(&str, Unit)> {
     let (name, unit) = NAMES.iter().find(|(name, _)| text.ends_with(name))?;
     let value = text.strip_suffix(name)?.trim();
