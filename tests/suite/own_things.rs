@@ -6,6 +6,7 @@ use std::path::Path;
 
 use rusqlite::Connection;
 use serde_json::json;
+use steady_core::model::limits;
 
 use crate::backup_damage::rotted;
 use crate::backup_files::{fetched, sent};
@@ -146,6 +147,38 @@ fn own_files_whose_names_cannot_be_kept_are_named() {
         let done = if from_file { sent(&new, &file).unwrap() } else { restore(&new, backup.path()) };
         assert_eq!(done.imported.taken.len(), 1);
         assert!(new_data.path().join("layouts/right.toml").is_file());
+    }
+}
+
+/// What is more than is taken in, or has a name without room for another beside it, keeps no backup from coming back.
+#[test]
+fn own_files_that_are_too_many_or_of_too_long_a_name_are_named() {
+    let (data, steady) = scratch();
+    let visit = small_visit(&steady, "OT 5011");
+    let knowledge = data.path().join("knowledge");
+    fs::create_dir_all(&knowledge).unwrap();
+    let long = |bytes: usize| format!("{}.toml", "a".repeat(bytes - ".toml".len()));
+    let numbered = (1..=limits::OWN_FILES).map(|at| format!("b{at:03}.toml"));
+    for name in numbered.chain([limits::OWN_NAME_BYTES, limits::OWN_NAME_BYTES + 1, 255].map(long)) {
+        fs::write(knowledge.join(name), b"# nothing yet").unwrap();
+    }
+    let backup = tempfile::tempdir().unwrap();
+    let made = back_up(&steady, backup.path());
+    let (ready, file) = fetched(&steady);
+    // In the order of their length.
+    let named = [format!("b{}.toml", limits::OWN_FILES), long(limits::OWN_NAME_BYTES + 1), long(255)];
+    let named = named.map(|name| format!("knowledge/{name}"));
+    for mut left in [made.own_left_out, ready.own_left_out] {
+        left.sort_by_key(String::len);
+        assert_eq!(left, named);
+    }
+    for from_file in [false, true] {
+        let (new_data, new) = scratch();
+        let done = if from_file { sent(&new, &file).unwrap() } else { restore(&new, backup.path()) };
+        assert_eq!(done.imported.taken, std::slice::from_ref(&visit));
+        let there = new_data.path().join("knowledge");
+        assert_eq!(fs::read_dir(&there).unwrap().count(), limits::OWN_FILES);
+        assert!(there.join(long(limits::OWN_NAME_BYTES)).is_file());
     }
 }
 

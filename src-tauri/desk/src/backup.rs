@@ -85,7 +85,10 @@ fn made_lines(made: &BackedUp) -> Vec<String> {
         lines.push(format!("Damaged in the backup, and written anew: {} files", made.renewed));
     }
     lines.extend(left("Damaged lists in the backup, left as they are", &made.lists_damaged));
-    lines.extend(left("Left out, too large or of a name that not every system takes", &made.own_left_out));
+    lines.extend(left(
+        "Left out, too large, too many or of a name that not every system takes",
+        &made.own_left_out,
+    ));
     lines.extend(left(
         "No longer proven here; every earlier backup stays, look for them there",
         &made.visits_unproven,

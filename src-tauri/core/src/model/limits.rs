@@ -180,6 +180,8 @@ pub const PHOTO_BYTES: u64 = 16 * MIB;
 pub const OWN_FILE_BYTES: u64 = MIB;
 /// As many of them are read of each kind.
 pub const OWN_FILES: usize = 200;
+/// Longest name of one that is backed up, bytes: a name of 255 leaves no room for what another system puts before it.
+pub const OWN_NAME_BYTES: usize = 200;
 /// Longest piece in which a screen sends or fetches a file, bytes.
 pub const PIECE_BYTES: u64 = 512 * 1024;
 

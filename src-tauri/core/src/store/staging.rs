@@ -135,7 +135,8 @@ impl Staging {
         if self.data.join(path).exists() {
             return Ok(());
         }
-        let name = path.replace('/', "-");
+        // The folder's name before its own could make it longer than a file system takes.
+        let name = format!("own-{}", self.fresh.len());
         private::write(&self.folder.join(&name), bytes).map_err(StoreFault::file)?;
         self.fresh.insert(name, path.to_owned());
         Ok(())

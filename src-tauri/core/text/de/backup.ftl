@@ -60,8 +60,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } Vorgänge haben eine Zeile, die sich nicht mehr beweist. Sie sind so enthalten, wie sie sind: Behalten Sie auch eine frühere Sicherung.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 eigene Datei der Werkstatt ist zu groß oder hat einen Namen, den nicht jedes System annimmt, und wurde ausgelassen.
-   *[other] { $files } eigene Dateien der Werkstatt sind zu groß oder haben Namen, die nicht jedes System annimmt, und wurden ausgelassen.
+    [one] 1 eigene Datei der Werkstatt ist zu groß, hat einen Namen, den nicht jedes System annimmt, oder ist eine zu viel und wurde ausgelassen.
+   *[other] { $files } eigene Dateien der Werkstatt sind zu groß, haben Namen, die nicht jedes System annimmt, oder sind zu viele und wurden ausgelassen.
 }
 ui-restore = Sicherung übernehmen
 ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben. Auch eine beschädigte Datenbank von Steady darf gewählt werden: Jeder Vorgang, der noch ganz zu lesen ist, wird übernommen.

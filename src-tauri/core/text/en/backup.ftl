@@ -60,8 +60,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } visits have a line that no longer proves itself. They are in the backup as they are: keep an earlier one too.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 file of the workshop’s own is too large, or has a name that not every system takes, and was left out.
-   *[other] { $files } files of the workshop’s own are too large, or have names that not every system takes, and were left out.
+    [one] 1 file of the workshop’s own is too large, has a name that not every system takes, or is one too many, and was left out.
+   *[other] { $files } files of the workshop’s own are too large, have names that not every system takes, or are too many, and were left out.
 }
 ui-restore = Take in a backup
 ui-restore-about = Choose a backup file. What it holds and this device does not is taken in, damaged photos are made whole, and nothing is overwritten. A damaged database of Steady may be chosen too: each visit that can still be read whole is taken in.

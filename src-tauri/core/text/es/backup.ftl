@@ -60,8 +60,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } visitas tienen una línea que ya no se prueba. Van en la copia tal como están: guarde también una copia anterior.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 archivo propio del taller es demasiado grande, o tiene un nombre que no todos los sistemas aceptan, y se dejó fuera.
-   *[other] { $files } archivos propios del taller son demasiado grandes, o tienen nombres que no todos los sistemas aceptan, y se dejaron fuera.
+    [one] 1 archivo propio del taller es demasiado grande, tiene un nombre que no todos los sistemas aceptan o está de más, y se dejó fuera.
+   *[other] { $files } archivos propios del taller son demasiado grandes, tienen nombres que no todos los sistemas aceptan o son demasiados, y se dejaron fuera.
 }
 ui-restore = Recuperar una copia
 ui-restore-about = Elija un archivo de copia. Se incorpora lo que contiene y este aparato no tiene, se arreglan las fotos dañadas y no se sobrescribe nada. También puede elegir una base de datos dañada de Steady: se incorpora cada visita que aún pueda leerse entera.

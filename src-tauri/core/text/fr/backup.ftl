@@ -60,8 +60,8 @@ ui-backup-unproven = { $visits ->
    *[other] { $visits } visites ont une ligne qui ne se prouve plus. Elles y sont telles quelles : gardez aussi une sauvegarde antérieure.
 }
 ui-backup-own-left-out = { $files ->
-    [one] 1 fichier propre à l’atelier est trop grand, ou porte un nom que tous les systèmes n’acceptent pas, et a été laissé de côté.
-   *[other] { $files } fichiers propres à l’atelier sont trop grands, ou portent des noms que tous les systèmes n’acceptent pas, et ont été laissés de côté.
+    [one] 1 fichier propre à l’atelier est trop grand, porte un nom que tous les systèmes n’acceptent pas ou est en trop, et a été laissé de côté.
+   *[other] { $files } fichiers propres à l’atelier sont trop grands, portent des noms que tous les systèmes n’acceptent pas ou sont trop nombreux, et ont été laissés de côté.
 }
 ui-restore = Reprendre une sauvegarde
 ui-restore-about = Choisissez un fichier de sauvegarde. Ce qu’il contient et que cet appareil n’a pas est repris, les photos endommagées sont réparées, et rien n’est écrasé. Une base de données endommagée de Steady peut aussi être choisie : chaque visite encore lisible en entier est reprise.

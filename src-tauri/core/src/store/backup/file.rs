@@ -33,8 +33,8 @@ pub struct BackupFile {
     folder: PathBuf,
     list: List,
     own: Vec<Vec<u8>>,
-    /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
-    /// system takes.
+    /// The workshop's own files that were left out: larger than any that is taken in, of a name that not every
+    /// system takes, or too many.
     own_left_out: Vec<String>,
     /// Visits with a line that is no longer as it was written, or no longer proven to be its device's.
     visits_unproven: Vec<String>,
@@ -147,8 +147,8 @@ impl BackupFile {
         Ok(read)
     }
 
-    /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
-    /// system takes.
+    /// The workshop's own files that were left out: larger than any that is taken in, of a name that not every
+    /// system takes, or too many.
     pub fn own_left_out(&self) -> &[String] {
         &self.own_left_out
     }
