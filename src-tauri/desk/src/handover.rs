@@ -2,14 +2,14 @@
 //! for the person at the terminal.
 
 use std::fs::File;
-use std::io::{self, BufReader, BufWriter, Seek as _};
+use std::io::{self, BufReader, BufWriter};
 use std::path::Path;
 
 use serde_json::{Value, json};
 use steady_core::app::backup::damaged;
 use steady_core::app::failure::Failure;
 use steady_core::app::handover::{
-    Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
+    AsShown, Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
 };
 use steady_core::app::{Beside, Steady};
 use steady_core::model::device::WriterStand;
@@ -149,6 +149,7 @@ fn export_said(made: &Exported, out: &Path) -> Said {
 
 /// Shows what a file would change, and takes it in once a person at the terminal agreed to that.
 fn taken_in(steady: &Steady, mut file: BufReader<File>) -> Result<Said, Failure> {
+    let seen = AsShown::of(&mut file)?;
     let told = steady.preview(&mut file)?;
     say::aside(&preview_lines(&told).join("\n"));
     if house::asked("Take this in? [y/N]") != Some(true) {
@@ -158,8 +159,8 @@ fn taken_in(steady: &Steady, mut file: BufReader<File>) -> Result<Said, Failure>
             "Answer y at a terminal, or give --yes once you have read what it would change.",
         ));
     }
-    // The same open file: another of its name was not agreed to.
-    file.rewind().map_err(|error| unreadable(&error))?;
+    // The same open file, and the same bytes in it: nothing else was agreed to.
+    seen.still_is(&mut file)?;
     Ok(imported(&steady.import(&mut file)?))
 }
 

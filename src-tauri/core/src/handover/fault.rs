@@ -18,6 +18,9 @@ pub enum HandoverFault {
         /// Name of the part at which it was seen.
         part: String,
     },
+    /// It holds other bytes than when somebody was shown what it would change.
+    #[error("changed since it was shown")]
+    FileChanged,
     /// The signature does not belong to the manifest.
     #[error("the signature does not fit")]
     Signature,
@@ -169,6 +172,7 @@ impl HandoverFault {
             | Self::Signature
             | Self::BeforeSignatures
             | Self::Read(_)
+            | Self::FileChanged
             | Self::Write(_) => None,
         }
     }

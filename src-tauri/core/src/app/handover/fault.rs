@@ -9,6 +9,7 @@ pub fn code(fault: &HandoverFault) -> &'static str {
         HandoverFault::CutShort => "handover-cut-short",
         HandoverFault::Newer => "handover-newer",
         HandoverFault::Changed { .. } => "handover-changed",
+        HandoverFault::FileChanged => "file-changed",
         HandoverFault::Signature => "handover-signature",
         HandoverFault::BeforeSignatures => "handover-before-signatures",
         HandoverFault::Missing { .. } => "handover-part-missing",

@@ -1,6 +1,7 @@
 //! Handing visits over: files for another device, erasing, salvage. The file's form is the room
 //! [`handover`](crate::handover)'s, union and tombstones are the store's; here the two meet.
 
+mod agreed;
 mod erase;
 mod export;
 mod fault;
@@ -21,6 +22,7 @@ use super::failure::Failure;
 use super::request::Sheet;
 use super::steady::Steady;
 
+pub use agreed::AsShown;
 pub(super) use erase::erase;
 pub(super) use export::{export, prepare};
 pub(super) use fault::code;
