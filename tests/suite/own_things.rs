@@ -249,3 +249,18 @@ fn pipe_in_the_place_of_a_photo_is_a_missing_photo() {
     let made = back_up(&steady, backup.path());
     assert_eq!(made.photos_missing, [photo]);
 }
+
+/// A pipe or a device among the workshop's own files is none of them, and no opening waits for it.
+#[test]
+fn pipe_among_the_own_files_is_passed_over() {
+    let (data, steady) = scratch();
+    drop(steady);
+    for folder in ["layouts", "knowledge"] {
+        let folder = data.path().join(folder);
+        fs::create_dir_all(&folder).unwrap();
+        assert!(std::process::Command::new("mkfifo").arg(folder.join("a.toml")).status().unwrap().success());
+        std::os::unix::fs::symlink("/dev/zero", folder.join("b.toml")).unwrap();
+    }
+    let steady = open(data.path()).unwrap();
+    small_visit(&steady, "OT 5012");
+}

@@ -249,6 +249,10 @@ impl Store {
 /// What an own file says. Of one that is too long to be one of ours a sentence that is none of its rows: it is refused by
 /// name, and what is in it never held.
 fn own_text(path: &Path) -> Option<String> {
+    // A pipe would be waited for, and a device has no end.
+    if !fs::metadata(path).is_ok_and(|found| found.is_file()) {
+        return None;
+    }
     let long = length(path).ok()?.is_some_and(|bytes| bytes > limits::OWN_FILE_BYTES);
     if long {
         return Some(format!("This file is longer than {} bytes.", limits::OWN_FILE_BYTES));
