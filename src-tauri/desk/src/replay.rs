@@ -18,7 +18,7 @@ use tempfile::TempDir;
 use crate::args::Replay;
 use crate::house::Begin;
 use crate::out::{self, Leave, Output};
-use crate::{fault, house, say};
+use crate::{fault, house, input, say};
 
 /// A case file is a few kilobytes; a larger one is some other file.
 const LARGEST_CASE: u64 = steady_core::model::limits::CASE_BYTES;
@@ -50,15 +50,11 @@ pub fn run(how: &Replay) -> Result<(), Failure> {
 }
 
 fn read_case(path: &Path) -> Result<String, Failure> {
-    let unreadable = |what: String| {
+    let unreadable = |cause: String| {
+        let what = format!("the case file: {cause}");
         fault::failure("case-unreadable", what, "Name a case file that exists and that you may read.")
     };
-    let length =
-        fs::metadata(path).map_err(|error| unreadable(format!("the case file: {}", fault::cause(&error))))?;
-    if length.len() > LARGEST_CASE {
-        return Err(unreadable("the case file is larger than any case".to_owned()));
-    }
-    fs::read_to_string(path).map_err(|error| unreadable(format!("the case file: {}", fault::cause(&error))))
+    input::text(path, LARGEST_CASE).map_err(unreadable)
 }
 
 /// The data folder of a replay; one nobody named goes away with the value.

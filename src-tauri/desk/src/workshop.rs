@@ -1,6 +1,5 @@
 //! `steady workshop`: the workshop's own particulars, from a file or to the terminal.
 
-use std::fs;
 use std::path::Path;
 
 use serde_json::json;
@@ -10,7 +9,7 @@ use steady_core::app::response::Response;
 use steady_core::model::workshop::Workshop;
 
 use crate::args::Workshop as How;
-use crate::{fault, house, say};
+use crate::{fault, house, input, say};
 
 /// Particulars are a few hundred bytes; a larger file is some other one.
 const LARGEST: u64 = steady_core::model::limits::SMALL_FILE_BYTES;
@@ -34,11 +33,7 @@ fn read(path: &Path) -> Result<String, Failure> {
         let what = format!("the workshop file: {cause}");
         fault::failure("workshop-unreadable", what, "Name a file that exists and that you may read.")
     };
-    let length = fs::metadata(path).map_err(|error| unreadable(fault::cause(&error)))?.len();
-    if length > LARGEST {
-        return Err(unreadable("larger than any".to_owned()));
-    }
-    fs::read_to_string(path).map_err(|error| unreadable(fault::cause(&error)))
+    input::text(path, LARGEST).map_err(unreadable)
 }
 
 fn lines(workshop: &Workshop) -> Vec<String> {

@@ -164,6 +164,11 @@ fn workshop_is_taken_from_a_file_and_stands_on_papers_in_the_language_asked_for(
     assert_eq!(json(&["workshop", "--data", &here, "--json"])["phone"], "01632 960417");
     refused(&["workshop", &from_top("README.md"), "--data", &here], "workshop-unreadable");
     refused(&["workshop", &bench.path("none.json"), "--data", &here], "workshop-unreadable");
+    #[cfg(unix)]
+    {
+        refused(&["workshop", "/dev/zero", "--data", &here], "workshop-unreadable");
+        refused(&["replay", "/dev/zero"], "case-unreadable");
+    }
     let case = from_top("demo-data/10-just-arrived.json");
     let asked = ["--lang", "de", "--sheet", "us-letter", "--out", &out, "--data", &here, "--json"];
     json(&[&["replay", case.as_str()], asked.as_slice()].concat());
