@@ -322,3 +322,21 @@ fn particulars_beyond_their_bounds_stay_in_the_backup() {
         }
     }
 }
+
+/// What a link leads to is no part of a backup, and where there is none, none is whole.
+#[test]
+fn check_reads_no_links_and_is_refused_where_no_backup_is() {
+    let (_data, steady) = scratch();
+    small_visit(&steady, "TR 0003");
+    let (backup, elsewhere) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
+    back_up(&steady, backup.path());
+    let (database, moved) = (of_kind(backup.path(), "db")[0].clone(), elsewhere.path().join("moved.db"));
+    std::fs::copy(&database, &moved).unwrap();
+    std::fs::remove_file(&database).unwrap();
+    symlink(&moved, &database).unwrap();
+    assert_eq!(check(backup.path(), &mut |_| {}).unwrap().damaged.len(), 1);
+    for list in lists(backup.path()) {
+        std::fs::remove_file(list).unwrap();
+    }
+    assert_eq!(check(backup.path(), &mut |_| {}).unwrap_err().code, "backup-folder");
+}

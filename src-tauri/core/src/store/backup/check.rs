@@ -1,10 +1,12 @@
 //! Reads everything of a backup back, and says what is no longer what its name says.
 
 use std::collections::BTreeMap;
+use std::fs;
 use std::path::Path;
 
 use serde::Serialize;
 
+use super::fault::BackupFault;
 use super::list::Object;
 use super::place::{self, Held, LISTS};
 use super::proving::ALL;
@@ -36,12 +38,17 @@ pub struct Damage {
 /// write anew. No backup is made here meanwhile: what it lets go would read as missing.
 ///
 /// # Errors
-/// As [`read::generations`]; [`super::fault::BackupFault::Busy`] and [`super::fault::BackupFault::Link`].
+/// As [`read::generations`]; [`BackupFault::NotABackup`] where no backup is there, [`BackupFault::Busy`] and
+/// [`BackupFault::Link`].
 pub fn check(root: &Path, progress: &mut dyn FnMut(Progress)) -> Result<Checked, StoreFault> {
     // What is no backup is told so, and nothing is written to it.
     read::generations(root)?;
     let held = Held::new(root)?;
     let lists = read::generations(root)?;
+    if lists.sound.is_empty() && lists.damaged.is_empty() {
+        // Nothing was read, and nothing read is not all of it whole.
+        return Err(BackupFault::NotABackup.into());
+    }
     let mut needed: BTreeMap<Object, Vec<String>> = BTreeMap::new();
     for list in &lists.sound {
         for object in list.objects() {
@@ -55,8 +62,12 @@ pub fn check(root: &Path, progress: &mut dyn FnMut(Progress)) -> Result<Checked,
     let of_list = |name: &String| Damage { file: format!("{LISTS}/{name}"), generations: Vec::new() };
     let mut damaged: Vec<Damage> = lists.damaged.iter().map(of_list).collect();
     for (done, (object, generations)) in (1..).zip(needed) {
-        let found = folders::hash_of(&place::object_path(root, &object.name));
-        if !found.is_ok_and(|(sha256, bytes)| object.name.starts_with(&sha256) && bytes == object.bytes) {
+        let path = place::object_path(root, &object.name);
+        // What a link leads to is no part of the backup, and may be gone with its place.
+        let is_file = fs::symlink_metadata(&path).is_ok_and(|found| found.is_file());
+        let whole =
+            |(sha256, bytes): (String, u64)| object.name.starts_with(&sha256) && bytes == object.bytes;
+        if !is_file || !folders::hash_of(&path).is_ok_and(whole) {
             damaged.push(Damage { file: place::object_name(&object.name), generations });
         }
         progress(Progress { done, of });
