@@ -561,6 +561,7 @@ fn bad_readings_are_refused_by_name() {
     refused(|input| input["place"] = place(0.0, 100.0, 20_000.0, 5.0), "place-refused");
     for (field, text, code) in [
         ("pivot_mm", "1,250", "decimal-comma"),
+        ("bearing_mm", "1.250", "decimal-comma"),
         ("gauge_mm", "", "not-a-number"),
         ("bearing_mm", "400 thou", "mixed-units"),
     ] {

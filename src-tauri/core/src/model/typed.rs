@@ -33,7 +33,7 @@ pub enum LengthUnit {
 /// Why text was not taken as a number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum TypedFault {
-    /// A comma that could part thousands, `1,250`, or one too many.
+    /// A comma that could part thousands, `1,250`, or one too many; of a long distance a point too.
     Comma,
     /// A unit other than the one that goes with the field.
     OtherUnit,
@@ -81,6 +81,20 @@ impl Typed {
             Self::Text(text) => read(text.trim(), unit)?,
         };
         if value.is_finite() { Ok(value) } else { Err(TypedFault::NotANumber) }
+    }
+
+    /// As [`Self::number`], of a distance long enough for thousands: a point that could part them, `1.250`, is refused as
+    /// a comma is.
+    ///
+    /// # Errors
+    /// What keeps it from being read.
+    pub fn distance(&self, unit: &str) -> Result<f64, TypedFault> {
+        match self {
+            Self::Text(text) if parts_thousands(&without(text.trim(), unit).replacen('.', ",", 1)) => {
+                Err(TypedFault::Comma)
+            }
+            typed => typed.number(unit),
+        }
     }
 
     /// As [`Self::number`], of something that lies in `range`: a comma is decimal where thousands would lie beyond it.
@@ -202,6 +216,20 @@ mod tests {
         assert_eq!(within("a,bcd"), Err(TypedFault::NotANumber));
         let lever = Typed::Text("1,250".to_owned()).number_within("mm", &(0.0..=10_000.0));
         assert_eq!(lever, Err(TypedFault::Comma), "a shaft may be 1250 mm long");
+    }
+
+    #[test]
+    fn a_point_that_could_part_thousands_is_refused_of_a_distance() {
+        let distance = |text: &str| Typed::Text(text.to_owned()).distance("mm");
+        for two_ways in ["1.250", "-1.250", "1.250 mm", "1,250"] {
+            assert_eq!(distance(two_ways), Err(TypedFault::Comma), "{two_ways}");
+        }
+        for (text, mm) in
+            [("1.25", 1.25), ("1.2500", 1.25), ("0.250", 0.25), ("1250", 1250.0), ("80,5", 80.5)]
+        {
+            assert_eq!(distance(text), Ok(mm), "{text}");
+        }
+        assert_eq!(Typed::Number(1.25).distance("mm"), Ok(1.25));
     }
 
     #[test]

@@ -73,7 +73,7 @@ fn arms(place: &GaugePosition, usual_error: f64) -> Result<Option<Arms>, GaugeFa
     };
     let error = error_mm.unwrap_or(usual_error);
     let along = |field: &'static str, typed: &Typed| {
-        typed.number("mm").map_err(|fault| GaugeFault::Typed(fault, Where::Named(field)))
+        typed.distance("mm").map_err(|fault| GaugeFault::Typed(fault, Where::Named(field)))
     };
     let pivot = along("pivot_mm", pivot_mm)?;
     let (gauge, bearing) = (along("gauge_mm", gauge_mm)?, along("bearing_mm", bearing_mm)?);
