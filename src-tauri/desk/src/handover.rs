@@ -18,6 +18,7 @@ use steady_core::model::rating::Word;
 use crate::args::handover::{Export, How, Task};
 use crate::house::Begin;
 use crate::out::{self, Leave, Output};
+use crate::quoted::quoted;
 use crate::{backup, devices, fault, house, say};
 
 /// Runs the command.
@@ -233,7 +234,7 @@ fn would_change(visit: &PreviewVisit) -> String {
         (false, false) => format!("now {}, then {}", word(visit.before), word(visit.after)),
     };
     let wrote: Vec<String> = visit.writers.iter().map(by).collect();
-    format!("Visit {} {}: {turn}\n  {}", visit.visit, visit.plate, wrote.join("\n  "))
+    format!("Visit {} {}: {turn}\n  {}", visit.visit, quoted(&visit.plate), wrote.join("\n  "))
 }
 
 /// Who wrote in a visit, whoever carries it.

@@ -16,6 +16,7 @@ mod input;
 mod manual;
 mod out;
 mod outcome;
+mod quoted;
 mod replay;
 mod say;
 mod serve;
