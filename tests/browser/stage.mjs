@@ -93,6 +93,9 @@ export async function madeBy(page, act) {
   return first;
 }
 
+/** As long as somebody takes to read what unfolded: the second of two quick taps at one place is not taken. */
+export const readWhatUnfolded = () => new Promise((done) => setTimeout(done, 600));
+
 /** A phone: 360 by 740, touch. `strays` lists requests that left for elsewhere, `faults` what the page threw. */
 export async function openPhone(desk, size = { width: 360, height: 740 }) {
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", headless: true, args: QUIET });

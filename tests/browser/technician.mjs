@@ -3,6 +3,7 @@
 
 import assert from "node:assert/strict";
 import { fileURLToPath } from "node:url";
+import { readWhatUnfolded } from "./stage.mjs";
 
 /** A photo of the demo by its name. */
 export const photoOf = (name) => fileURLToPath(new URL(`../../demo-data/photos/${name}.jpg`, import.meta.url));
@@ -129,7 +130,10 @@ export function technician(hands, answers, pictured = () => true, { oneByOne = f
     assert.ok(value !== undefined, `no answer was thought of for ${step}`);
     // What is asked before an answer means anything.
     for (const first of ["free-yes", "engine-warm", "temperature-warm"])
-      if (await hands.shown(first)) await hands.tap(first);
+      if (await hands.shown(first)) {
+        await hands.tap(first);
+        await readWhatUnfolded();
+      }
     if (typeof value === "number") {
       await hands.write("reading", String(value));
       await hands.tap("save-reading");
