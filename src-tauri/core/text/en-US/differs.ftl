@@ -3,8 +3,8 @@
 answer-fibre-damage = Fiber damaged
 ui-backup-about = Everything in one file: visits, photos, the shop’s own settings. Keep it away from this device. It holds owners’ names.
 ui-backup-own-left-out = { $files ->
-    [one] 1 file of the shop’s own is too large, or has a name that not every system takes, and was left out.
-   *[other] { $files } files of the shop’s own are too large, or have names that not every system takes, and were left out.
+    [one] 1 file of the shop’s own is too large, has a name that not every system takes, or is one too many, and was left out.
+   *[other] { $files } files of the shop’s own are too large, have names that not every system takes, or are too many, and were left out.
 }
 ui-welcome-what = Steady takes you step by step to the bearing of a driveshaft: what to listen for from the seat, what to move by hand under the car, what to write down.
 skim-caution = Guard the chips, wear eye protection, clamp without bending the housing, and measure cold. The maker's procedure comes before this plan.
