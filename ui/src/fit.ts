@@ -8,17 +8,17 @@ const TIGHTEST = 3;
 
 /**
  * Fills the screen above the foot with `part`, and sets on it the least `data-fit` with which it does not reach below.
- * `asked` is read so that it is worked out anew with it; what is laid out stays so until then, or it would move under
- * the finger.
+ * `asked` is read so that it is worked out anew with it. What is laid out stays so until then, or it would move under
+ * the finger; only where something above it closes, such as the list of steps, is it laid out anew.
  */
 export function fitting(asked: () => unknown, tell: (fit: Fit) => void): (part: HTMLElement) => () => void {
   return (part) => {
     asked();
+    const foot = (): number => Number.parseFloat(document.documentElement.style.getPropertyValue('--foot')) || 0;
     let fit: Fit = 0;
     const reaches = (): number => part.getBoundingClientRect().bottom + scrollY;
     function lay(least: Fit): void {
-      const foot = Number.parseFloat(document.documentElement.style.getPropertyValue('--foot')) || 0;
-      const room = innerHeight - foot;
+      const room = innerHeight - foot();
       part.style.minHeight = '';
       for (fit = least; ; fit = (fit + 1) as Fit) {
         part.dataset.fit = String(fit);
@@ -37,7 +37,6 @@ export function fitting(asked: () => unknown, tell: (fit: Fit) => void): (part: 
       if (reaches() > room) lay(fit);
       else if (spare > 1) lay(0);
     });
-    const foot = (): number => Number.parseFloat(document.documentElement.style.getPropertyValue('--foot')) || 0;
     lay(0);
     watcher.observe(part);
     watcher.observe(document.body);
