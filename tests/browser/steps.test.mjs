@@ -128,7 +128,7 @@ function hidden(whole) {
   const found = [];
   const parts = [
     ...document.querySelectorAll(
-      'header > button, h1, .title .soft, .words > *, [data-testid^="answer-"], .direction h2, .looks .plate, .sound, .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
+      'header > button, h1, .title .soft, .words > *, .frame, [data-testid^="answer-"], .direction h2, .looks .plate, .sound, .asked p, .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
     ),
   ].filter((one) => one.checkVisibility());
   const name = (one) =>
@@ -185,6 +185,24 @@ function hidden(whole) {
   return found;
 }
 
+/** Words of titles and keys that are broken in two without a hyphen, a line each. */
+function broken() {
+  const found = [];
+  for (const one of document.querySelectorAll("h1, h2, button")) {
+    if (!one.checkVisibility() || getComputedStyle(one).hyphens === "auto") continue;
+    const letters = document.createTreeWalker(one, NodeFilter.SHOW_TEXT);
+    while (letters.nextNode())
+      for (const { 0: word, index } of letters.currentNode.data.matchAll(/[^\s\u00ad/-]+/gu)) {
+        const range = document.createRange();
+        range.setStart(letters.currentNode, index);
+        range.setEnd(letters.currentNode, index + word.length);
+        const tops = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        if (tops.size > 1) found.push(`"${word}" is broken`);
+      }
+  }
+  return found;
+}
+
 let measured = 0;
 
 for (const tag of LANGUAGES) {
@@ -206,7 +224,8 @@ for (const tag of LANGUAGES) {
             () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
           );
           const first = WHOLE(size) ? [] : await phone.page.evaluate(later);
-          const lines = [...first, ...(await phone.page.evaluate(hidden, WHOLE(size)))];
+          const words = await phone.page.evaluate(broken);
+          const lines = [...first, ...words, ...(await phone.page.evaluate(hidden, WHOLE(size)))];
           measured += 1;
           faults.push(
             ...lines.map((line) => `${layout}, ${name}${said ? "" : ", asked first"}, ${size.join(" by ")}: ${line}`),

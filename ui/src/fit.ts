@@ -28,7 +28,11 @@ export function fitting(asked: () => unknown, tell: (fit: Fit) => void): (part: 
       part.style.minHeight = `${Math.max(high, 0)}px`;
       tell(fit);
     }
-    const anew = (): void => lay(0);
+    // A turned phone: what stands above it and the foot take their new height within the next frames.
+    const anew = (): void => {
+      lay(0);
+      requestAnimationFrame(() => requestAnimationFrame(() => part.isConnected && lay(0)));
+    };
     // What comes later, such as an answer's own rating, may take more room, and never gives any back.
     // What closes above it leaves room that it was not laid for.
     const watcher = new ResizeObserver(() => {
