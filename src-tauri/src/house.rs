@@ -14,10 +14,10 @@ static OPENED: Mutex<Option<Arc<Steady>>> = Mutex::new(None);
 
 /// The open core. One that could not be opened is tried again, so that the screen's "try again" does so.
 pub fn steady<R: Runtime>(app: &AppHandle<R>) -> Result<Arc<Steady>, Failure> {
-    kept(|| open(app))
+    opened_once(|| open(app))
 }
 
-fn kept(open: impl FnOnce() -> Result<Steady, Failure>) -> Result<Arc<Steady>, Failure> {
+fn opened_once(open: impl FnOnce() -> Result<Steady, Failure>) -> Result<Arc<Steady>, Failure> {
     let mut opened = OPENED.lock().unwrap_or_else(PoisonError::into_inner);
     if let Some(steady) = opened.as_ref() {
         return Ok(Arc::clone(steady));
@@ -86,7 +86,7 @@ mod tests {
             let mut context = tauri::test::mock_context(tauri::test::noop_assets());
             context.config_mut().identifier = "app.steady.test".to_owned();
             let app = crate::shell(tauri::test::mock_builder()).build(context).expect("built");
-            (app, kept(open).expect("the core"))
+            (app, opened_once(open).expect("the core"))
         };
         let (first_app, first) = started();
         assert_eq!(open().map(|_| ()).map_err(|failure| failure.code), Err("in-use".to_owned()));

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use steady_core::app::backup::check;
 use steady_core::app::handover::Wanted;
-use steady_core::app::{Beside, Setup, Steady};
+use steady_core::app::{ReadCopy, Setup, Steady};
 
 use crate::backup_files::whole;
 use crate::backup_generations::{back_up, databases, files, on_day, restore};
@@ -234,11 +234,11 @@ fn data_folder_is_read_while_it_is_open() {
     let press = Arc::new(PlainPress);
     let setup = Setup { data_dir: data.path().to_owned(), press, clock: || MORNING };
     let before = whole(data.path());
-    let beside = Beside::open(setup).unwrap();
+    let copy = ReadCopy::open(setup).unwrap();
     let mut file = Vec::new();
     let wanted = Wanted { visits: &[], papers: false, locale: None, sheet: None };
-    assert_eq!(beside.export(wanted, &mut file).unwrap().visits, 1);
-    assert!(beside.as_sorted(visit, None).is_ok());
+    assert_eq!(copy.export(wanted, &mut file).unwrap().visits, 1);
+    assert!(copy.as_sorted(visit, None).is_ok());
     assert_eq!(whole(data.path()), before);
     let (_there, there) = scratch();
     there.import(&mut &*file).unwrap();
@@ -249,6 +249,6 @@ fn data_folder_is_read_while_it_is_open() {
     assert_eq!(on_day(data.path(), backup.path(), 0).unwrap().visits, 2);
     let nowhere = data.path().join("mistyped");
     let setup = Setup { data_dir: nowhere.clone(), press: Arc::new(PlainPress), clock: || MORNING };
-    assert_eq!(Beside::open(setup).err().unwrap().code, "no-data");
+    assert_eq!(ReadCopy::open(setup).err().unwrap().code, "no-data");
     assert!(!nowhere.exists());
 }

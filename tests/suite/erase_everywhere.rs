@@ -20,12 +20,12 @@ use crate::support::{code, open, scratch};
 const ASIDE: &str = "set-aside-2026-11-25T09-30-00-000Z";
 
 /// A data folder in which the ledger of another was set aside.
-struct Beside {
+struct Folders {
     data: TempDir,
     aside: PathBuf,
 }
 
-impl Beside {
+impl Folders {
     /// `from` is closed.
     fn holding(from: &Path) -> Self {
         let (data, steady) = scratch();
@@ -86,54 +86,54 @@ fn damage(database: &Path, table: &str) {
 fn what_was_set_aside_keeps_all_but_the_visit() {
     for damaged in [None, Some("card")] {
         let (from, [gone, other]) = two_visits();
-        let beside = Beside::holding(from.path());
+        let folders = Folders::holding(from.path());
         let kept = ["trust", "workshop", "knowledge", "setting WHERE name = 'technician'"];
-        let before = kept.map(|table| beside.rows(table));
+        let before = kept.map(|table| folders.rows(table));
         assert!(before.iter().all(|rows| *rows > 0), "{before:?}");
         if let Some(table) = damaged {
-            damage(&beside.database(), table);
+            damage(&folders.database(), table);
         }
-        let steady = beside.open();
+        let steady = folders.open();
         steady.erase(&gone, PLATE).unwrap();
-        assert_eq!(kept.map(|table| beside.rows(table)), before, "{damaged:?}");
-        assert_eq!(files_with(beside.data.path(), &WORDS[..2]), Vec::<String>::new(), "{damaged:?}");
+        assert_eq!(kept.map(|table| folders.rows(table)), before, "{damaged:?}");
+        assert_eq!(files_with(folders.data.path(), &WORDS[..2]), Vec::<String>::new(), "{damaged:?}");
         let (_new, new) = scratch();
-        assert_eq!(new.salvage(&beside.database()).unwrap().imported.taken, [other], "{damaged:?}");
+        assert_eq!(new.salvage(&folders.database()).unwrap().imported.taken, [other], "{damaged:?}");
     }
 }
 
 #[test]
 fn set_aside_folder_that_cannot_be_searched_is_named_and_nothing_is_erased() {
     let sql = |sql: &'static str| {
-        move |beside: &Beside| Connection::open(beside.database()).unwrap().execute_batch(sql).unwrap()
+        move |folders: &Folders| Connection::open(folders.database()).unwrap().execute_batch(sql).unwrap()
     };
     let newer = sql("PRAGMA user_version = 99");
     let own = sql("CREATE INDEX mine ON entry (at)");
-    let in_the_way = |beside: &Beside| std::fs::write(beside.data.path().join("incoming"), b"x").unwrap();
-    type Spoil<'a> = &'a dyn Fn(&Beside);
+    let in_the_way = |folders: &Folders| std::fs::write(folders.data.path().join("incoming"), b"x").unwrap();
+    type Spoil<'a> = &'a dyn Fn(&Folders);
     let rows: [(&str, Spoil<'_>, bool); 3] =
         [("newer", &newer, true), ("own index", &own, true), ("in the way", &in_the_way, false)];
     for (name, spoil, before_it_opens) in rows {
         let (from, _) = two_visits();
-        let beside = Beside::holding(from.path());
+        let folders = Folders::holding(from.path());
         if before_it_opens {
-            spoil(&beside);
+            spoil(&folders);
         }
-        let steady = beside.open();
+        let steady = folders.open();
         let visit = small_visit(&steady, "TR 0001");
         if !before_it_opens {
-            let _ = std::fs::remove_dir_all(beside.data.path().join("incoming"));
-            spoil(&beside);
+            let _ = std::fs::remove_dir_all(folders.data.path().join("incoming"));
+            spoil(&folders);
         }
-        let stood = std::fs::read(beside.database()).unwrap();
+        let stood = std::fs::read(folders.database()).unwrap();
         let refused = steady.erase(&visit, "TR 0001").unwrap_err();
         assert_eq!(refused.code, "erase-set-aside", "{name}");
         assert!(refused.message.contains(ASIDE), "{name}: {}", refused.message);
-        assert_eq!(std::fs::read(beside.database()).unwrap(), stood, "{name}");
+        assert_eq!(std::fs::read(folders.database()).unwrap(), stood, "{name}");
         assert_eq!(code(&steady, json!({ "ask": "look", "visit": visit })), "ok", "{name}");
         // Moved away, it is in nobody's way.
-        std::fs::rename(&beside.aside, from.path().join("moved")).unwrap();
-        let _ = std::fs::remove_file(beside.data.path().join("incoming"));
+        std::fs::rename(&folders.aside, from.path().join("moved")).unwrap();
+        let _ = std::fs::remove_file(folders.data.path().join("incoming"));
         steady.erase(&visit, "TR 0001").unwrap();
     }
 }
@@ -149,11 +149,11 @@ fn photos_that_others_of_the_set_aside_folder_name_stay() {
     let own = photo_of(&here, &gone);
     let file = exported(&here, &[&gone]);
     drop(here);
-    let beside = Beside::holding(from.path());
-    let steady = beside.open();
+    let folders = Folders::holding(from.path());
+    let steady = folders.open();
     steady.import(&mut &*file).unwrap();
     steady.erase(&gone, PLATE).unwrap();
-    assert!(beside.has_photo(&shared) && !beside.has_photo(&own));
+    assert!(folders.has_photo(&shared) && !folders.has_photo(&own));
 }
 
 /// Where lines cannot be read, a photo that no other line names may be the visit's, unless it is older than that.
@@ -166,44 +166,44 @@ fn photos_whose_lines_cannot_be_read_go_along() {
     let second = photo_of(&steady, &gone);
     let file = exported(&steady, &[&gone]);
     drop(steady);
-    let beside = Beside::holding(from.path());
-    std::fs::write(beside.database(), [7; 8192]).unwrap();
-    let aged = std::fs::File::options().append(true).open(beside.aside.join(format!("photos/{second}.jpg")));
+    let folders = Folders::holding(from.path());
+    std::fs::write(folders.database(), [7; 8192]).unwrap();
+    let aged = std::fs::File::options().append(true).open(folders.aside.join(format!("photos/{second}.jpg")));
     let long_ago = SystemTime::now() - Duration::from_secs(365 * 24 * 60 * 60);
     aged.unwrap().set_modified(long_ago).unwrap();
     let stranger = "ab".repeat(32);
-    std::fs::write(beside.aside.join(format!("photos/{stranger}.jpg")), b"x").unwrap();
-    let steady = beside.open();
+    std::fs::write(folders.aside.join(format!("photos/{stranger}.jpg")), b"x").unwrap();
+    let steady = folders.open();
     steady.import(&mut &*file).unwrap();
     let lasting = small_visit(&steady, "TR 4417");
     assert_eq!(photo_of(&steady, &lasting), first);
     steady.erase(&gone, PLATE).unwrap();
-    assert!(beside.has_photo(&first), "a line here names it");
-    assert!(!beside.has_photo(&second), "it was the visit's");
-    assert!(!beside.has_photo(&stranger));
+    assert!(folders.has_photo(&first), "a line here names it");
+    assert!(!folders.has_photo(&second), "it was the visit's");
+    assert!(!folders.has_photo(&stranger));
     // One that is older than the visit.
     let visit = small_visit(&steady, "TR 0001");
-    std::fs::write(beside.aside.join(format!("photos/{stranger}.jpg")), b"x").unwrap();
+    std::fs::write(folders.aside.join(format!("photos/{stranger}.jpg")), b"x").unwrap();
     let aged =
-        std::fs::File::options().append(true).open(beside.aside.join(format!("photos/{stranger}.jpg")));
+        std::fs::File::options().append(true).open(folders.aside.join(format!("photos/{stranger}.jpg")));
     aged.unwrap().set_modified(long_ago).unwrap();
     steady.erase(&visit, "TR 0001").unwrap();
-    assert!(beside.has_photo(&stranger));
+    assert!(folders.has_photo(&stranger));
 }
 
 #[test]
 fn visit_that_only_a_set_aside_folder_holds_can_be_erased() {
     for damaged in [None, Some("card")] {
         let (from, [gone, _]) = two_visits();
-        let beside = Beside::holding(from.path());
+        let folders = Folders::holding(from.path());
         if let Some(table) = damaged {
-            damage(&beside.database(), table);
+            damage(&folders.database(), table);
         }
-        let steady = beside.open();
-        assert!(!files_with(beside.data.path(), &WORDS).is_empty(), "{damaged:?}");
+        let steady = folders.open();
+        assert!(!files_with(folders.data.path(), &WORDS).is_empty(), "{damaged:?}");
         assert_eq!(steady.erase(&gone, "TR 4417").unwrap_err().code, "erase-word-differs", "{damaged:?}");
         steady.erase(&gone, PLATE).unwrap();
-        assert_eq!(files_with(beside.data.path(), &WORDS[..2]), Vec::<String>::new(), "{damaged:?}");
+        assert_eq!(files_with(folders.data.path(), &WORDS[..2]), Vec::<String>::new(), "{damaged:?}");
         assert_eq!(steady.erase(&gone, PLATE).unwrap_err().code, "visit-erased", "{damaged:?}");
     }
 }

@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use steady_core::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature, Warmth};
 use steady_core::model::bench::{BenchBody, BoreStage, Contact, HousingLook, RingTurn};
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
-use steady_core::model::entry::{Decision, EntryBody, Order, PhotoRef, Receipt};
+use steady_core::model::entry::{EntryBody, Order, OwnerDecision, PhotoRef, Receipt};
 use steady_core::model::fit::{FitInput, Measured, Sleeve};
 use steady_core::model::gates::LiftKind;
 use steady_core::model::gauge::{
@@ -160,7 +160,7 @@ fn examples() -> Vec<EntryBody> {
         knowledge: "1".to_owned(),
     };
     let receipt = Receipt {
-        decision: Decision::Repair,
+        decision: OwnerDecision::Repair,
         name: "Åsa".to_owned(),
         note_sha256: hash(),
         locale: "en".to_owned(),

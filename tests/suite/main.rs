@@ -8,7 +8,6 @@
 )]
 
 mod a_language;
-mod aside;
 mod backup_damage;
 mod backup_files;
 mod backup_folders;
@@ -90,6 +89,7 @@ mod schemas;
 mod set_aside;
 mod set_aside_kills;
 mod signatures;
+mod snapshot;
 mod sorting;
 mod supply;
 mod support;

@@ -2,7 +2,7 @@
 //! movement felt at a rigid support keeps the bearing group high whatever else is answered.
 
 use proptest::prelude::{Just, ProptestConfig, Strategy, any, prop_assert, prop_oneof, proptest};
-use steady_core::model::answer::{AnswerValue, Beside};
+use steady_core::model::answer::{AnswerValue, Circumstances};
 use steady_core::model::rating::{Urgency, Word};
 use steady_core::model::standing::{CauseGroup, Sorting};
 use steady_core::model::time::Moment;
@@ -63,7 +63,7 @@ fn rated(trade: &Trade, layout: &str, answers: &[(String, AnswerValue)]) -> (Urg
         let answer = StandingAnswer {
             entry: String::new(),
             value: value.clone(),
-            beside: Beside::default(),
+            circumstances: Circumstances::default(),
             layout: None,
             figure_mm: None,
             tube_opened: true,

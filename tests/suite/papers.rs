@@ -11,7 +11,7 @@ use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
-use steady_core::model::entry::Decision;
+use steady_core::model::entry::OwnerDecision;
 use tempfile::TempDir;
 
 use crate::support::{MORNING, fetched};
@@ -145,7 +145,7 @@ fn note_after_the_repair_says_what_it_is_and_keeps_its_rating() {
 
 #[test]
 fn signed_note_shows_the_decision_and_the_hash_that_was_seen() {
-    for decision in [Decision::Repair, Decision::DecideLater, Decision::Decline] {
+    for decision in [OwnerDecision::Repair, OwnerDecision::DecideLater, OwnerDecision::Decline] {
         let (folder, steady, visit) = replayed("04");
         let note = json!({ "ask": "note", "visit": visit, "locale": "en" });
         let Response::Note(note) = steady.handle(serde_json::from_value(note).unwrap()).unwrap() else {

@@ -5,7 +5,7 @@
 use std::sync::LazyLock;
 
 use proptest::prelude::{ProptestConfig, any, prop_assert, proptest};
-use steady_core::model::answer::{AnswerValue, Beside};
+use steady_core::model::answer::{AnswerValue, Circumstances};
 use steady_core::model::ids::base;
 use steady_core::model::rating::{Urgency, Word};
 use steady_core::model::standing::Support;
@@ -64,7 +64,7 @@ fn rated(trade: &Trade, layout: &str, sounds: &[&str], given: &[(String, Given)]
         let answer = StandingAnswer {
             entry: String::new(),
             value: value.clone(),
-            beside: Beside { free: *free, ..Beside::default() },
+            circumstances: Circumstances { free: *free, ..Circumstances::default() },
             layout: None,
             figure_mm: None,
             tube_opened: true,

@@ -6,7 +6,7 @@ use std::fs;
 use std::path::Path;
 
 use steady_core::model::answer::AnswerValue;
-use steady_core::model::entry::{Decision, Entry, EntryBody, Receipt};
+use steady_core::model::entry::{Entry, EntryBody, OwnerDecision, Receipt};
 use steady_core::model::line::Line;
 use steady_core::model::time::Moment;
 use steady_core::model::visit::{Intake, Vehicle};
@@ -59,7 +59,7 @@ fn body(number: usize, place: usize) -> EntryBody {
         }
         11 if number.is_multiple_of(3) => EntryBody::Received {
             receipt: Receipt {
-                decision: Decision::Repair,
+                decision: OwnerDecision::Repair,
                 name: String::new(),
                 note_sha256: format!("{number:064x}"),
                 locale: "en".to_owned(),

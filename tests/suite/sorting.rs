@@ -7,8 +7,8 @@ use serde_json::{Value, json};
 use steady_core::model::case::{Case, CaseAnswer};
 use steady_core::model::standing::{CauseGroup, Support};
 use steady_core::model::visit::Gearbox;
+use steady_core::sorting::act_or_wait::choices;
 use steady_core::sorting::chance::Chance;
-use steady_core::sorting::decisions::decisions;
 use steady_core::sorting::draws::Draws;
 use steady_core::sorting::evidence::{Observation, observations};
 use steady_core::sorting::explain::decibans;
@@ -289,7 +289,7 @@ fn gain_is_never_negative_and_zero_where_nothing_changes() {
         let network = Network::of(&trade, &case);
         let observed = observations(&trade, &network, &case);
         let now = posterior(&network, &observed);
-        let decisions = decisions(&trade, &network);
+        let decisions = choices(&trade, &network);
         for row in open {
             let foreseen = foresee(&trade, &network, &case, (&observed, &now), row);
             let gain = expected_gain(&foreseen, &decisions, &now);
@@ -356,7 +356,7 @@ fn losses_agree_with_the_rules() {
         assert_eq!(acts, judgement.acts, "{judgement:?}");
     }
     assert_eq!(
-        decisions(&trade, &network).len(),
+        choices(&trade, &network).len(),
         2 + network.causes.iter().filter(|one| one.group == CauseGroup::Other).count()
     );
 }

@@ -1,5 +1,5 @@
 import { beforeEach, expect, it } from 'vitest';
-import { dropDraft, dropDraftsOf, keepDraft, readForm } from './drafts.ts';
+import { dropDraft, dropDraftsOf, saveDraft, readForm } from './drafts.ts';
 import { blank, intakeDraft, readIntake } from './intake.ts';
 
 beforeEach(() => {
@@ -10,19 +10,19 @@ it('gives back a draft as it was kept, each visit its own', () => {
   const draft = blank();
   draft.vehicle.layout = 'rubber-centre';
   draft.owner.name = 'An Owner';
-  keepDraft(intakeDraft(null), draft);
+  saveDraft(intakeDraft(null), draft);
   expect(readIntake(null)).toEqual(draft);
   expect(readIntake('another')).toBeNull();
 });
 
 it('is gone once dropped', () => {
-  keepDraft('one', blank());
+  saveDraft('one', blank());
   dropDraft('one');
   expect(readIntake('one')).toBeNull();
 });
 
 it('drops everything of a visit and nothing of another', () => {
-  for (const name of ['one', 'bench.note.one', 'two']) keepDraft(name, 'half a note');
+  for (const name of ['one', 'bench.note.one', 'two']) saveDraft(name, 'half a note');
   dropDraftsOf('one');
   expect(Object.keys(localStorage)).toEqual(['steady.draft.two']);
 });
@@ -44,7 +44,7 @@ const KNOWN = { name: 'Core', unit: null as string | null, hours: [{ tier: 'a', 
 it('gives back what was written into a form until it is dropped', () => {
   expect(readForm('workshop', KNOWN)).toBeNull();
   const written = { name: 'Typed', unit: 'mm', hours: [{ tier: 'a', from: '2,5' }] };
-  keepDraft('workshop', written);
+  saveDraft('workshop', written);
   expect(readForm('workshop', KNOWN)).toEqual(written);
   expect(readForm('other', KNOWN)).toBeNull();
   dropDraft('workshop');

@@ -15,7 +15,7 @@ export function readDraft<T>(name: string): T | null {
 }
 
 /** Keeps what is written. A full or refused store is no reason to stop the person writing. */
-export function keepDraft(name: string, written: unknown): void {
+export function saveDraft(name: string, written: unknown): void {
   try {
     localStorage.setItem(STORE + name, JSON.stringify(written));
   } catch {

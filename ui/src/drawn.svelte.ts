@@ -1,7 +1,7 @@
 // Marks as they are drawn over a photo, kept on this device at each stroke until the ledger has them: each change can
 // be taken back, and none of it touches what the ledger has.
 
-import { dropDraft, keepDraft, readDraft } from './drafts.ts';
+import { dropDraft, saveDraft, readDraft } from './drafts.ts';
 import type { Mark } from './types/Mark.ts';
 
 export class Drawn {
@@ -46,7 +46,7 @@ export class Drawn {
   }
 
   /** They are in the ledger now. */
-  keep(): void {
+  recorded(): void {
     this.#forget();
     this.#say('saved');
   }
@@ -59,7 +59,7 @@ export class Drawn {
   #say(what?: 'saved' | 'undone'): void {
     if (this.#draft !== null) {
       if (this.marks === null) dropDraft(this.#draft);
-      else keepDraft(this.#draft, this.marks);
+      else saveDraft(this.#draft, this.marks);
     }
     this.saved = what === 'saved';
     this.undone = what === 'undone';

@@ -19,11 +19,11 @@ it('takes back one change after the other, down to what the ledger has, and no f
   expect(drawn.marks).toBeNull();
 });
 
-it.each(['keep', 'drop'] as const)('offers nothing to take back after %s', (how) => {
+it.each(['recorded', 'drop'] as const)('offers nothing to take back after %s', (how) => {
   const drawn = new Drawn();
   drawn.draw([dot(0.1)]);
   drawn[how]();
-  expect([drawn.marks, drawn.undoes, drawn.saved]).toEqual([null, false, how === 'keep']);
+  expect([drawn.marks, drawn.undoes, drawn.saved]).toEqual([null, false, how === 'recorded']);
 });
 
 it('has what was drawn and not kept, when the photo is opened again', () => {
@@ -36,8 +36,8 @@ it('has what was drawn and not kept, when the photo is opened again', () => {
   again.over('marks.visit.other');
   expect(again.marks).toBeNull();
   again.over('marks.visit.photo');
-  again.keep();
-  const kept = new Drawn();
-  kept.over('marks.visit.photo');
-  expect(kept.marks).toBeNull();
+  again.recorded();
+  const reopened = new Drawn();
+  reopened.over('marks.visit.photo');
+  expect(reopened.marks).toBeNull();
 });

@@ -1,5 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
-import { draftedVisits, keepDraft } from './drafts.ts';
+import { draftedVisits, saveDraft } from './drafts.ts';
 import { dropErased } from './erased.ts';
 
 const GONE = '0191d2f0-0000-7000-8000-000000000001';
@@ -17,10 +17,10 @@ test('what is kept of a visit that was erased elsewhere is dropped, and nothing 
   });
   vi.stubGlobal('fetch', asked);
   for (const visit of [GONE, THERE]) {
-    keepDraft(`sign.${visit}`, { name: 'Somebody' });
-    keepDraft(`reason.${visit}.play-vertical`, 'the owner said so');
+    saveDraft(`sign.${visit}`, { name: 'Somebody' });
+    saveDraft(`reason.${visit}.play-vertical`, 'the owner said so');
   }
-  keepDraft('intake', { plate: 'TR 4417' });
+  saveDraft('intake', { plate: 'TR 4417' });
   expect(draftedVisits().sort()).toEqual([GONE, THERE]);
   await dropErased();
   expect(draftedVisits()).toEqual([THERE]);

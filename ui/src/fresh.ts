@@ -49,7 +49,7 @@ export function follow(visit: string): () => void {
 async function lookAnew(visit: string): Promise<void> {
   if (asking || !isFree()) return;
   asking = true;
-  await open.beside(async () => {
+  await open.outOfTurn(async () => {
     const standing = await ask({ ask: 'look', visit });
     return () => {
       // Not by its entries alone: a safety check grows old without one, and an import that is taken back leaves fewer.

@@ -1,5 +1,5 @@
 import { afterEach, expect, it, vi } from 'vitest';
-import { keptSize, upload } from './photos.ts';
+import { storedSize, upload } from './photos.ts';
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -17,7 +17,7 @@ it.each([
   { from: [640, 480], to: [640, 480] },
   { from: [12000, 1], to: [2560, 1] },
 ])('keeps $from as $to', ({ from, to }) => {
-  const size = keptSize(from[0] ?? 0, from[1] ?? 0);
+  const size = storedSize(from[0] ?? 0, from[1] ?? 0);
   expect([size.width, size.height]).toEqual(to);
 });
 

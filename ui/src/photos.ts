@@ -32,7 +32,7 @@ export async function upload(file: Blob): Promise<string> {
 }
 
 /** The size a picture is kept at: its long side at most 2,560 pixels, never enlarged. */
-export function keptSize(width: number, height: number): { width: number; height: number } {
+export function storedSize(width: number, height: number): { width: number; height: number } {
   const scale = Math.min(1, LONG_SIDE / Math.max(width, height, 1));
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
 }
@@ -48,7 +48,7 @@ async function readable(file: Blob): Promise<Blob> {
     return file;
   }
   try {
-    const size = keptSize(bitmap.width, bitmap.height);
+    const size = storedSize(bitmap.width, bitmap.height);
     const canvas = document.createElement('canvas');
     canvas.width = size.width;
     canvas.height = size.height;

@@ -22,7 +22,7 @@ export async function startPractice(layout: string): Promise<string> {
   intake.vehicle.layout = layout;
   intake.vehicle.label = t('ui-practice-car');
   const { visit } = await ask({ ask: 'start-practice', intake });
-  keep(visit);
+  remember(visit);
   return visit;
 }
 
@@ -30,10 +30,10 @@ export async function startPractice(layout: string): Promise<string> {
 export async function endPractice(): Promise<void> {
   await ask({ ask: 'end-practice' });
   if (practice.visit !== null) dropDraftsOf(practice.visit);
-  keep(null);
+  remember(null);
 }
 
-function keep(visit: string | null): void {
+function remember(visit: string | null): void {
   practice.visit = visit;
   practiseOn(visit);
   if (visit === null) localStorage.removeItem(STORE);

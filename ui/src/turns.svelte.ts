@@ -33,8 +33,8 @@ export class Turns {
     return turn;
   }
 
-  /** A request beside the turns: not while one is under way, and dropped where one was begun meanwhile. */
-  async beside(work: () => Promise<() => void>): Promise<void> {
+  /** A request out of turn: not while one is under way, and dropped where one was begun meanwhile. */
+  async outOfTurn(work: () => Promise<() => void>): Promise<void> {
     if (Turns.underWay > 0) return;
     const { begun } = this;
     const take = await work().catch(() => null);

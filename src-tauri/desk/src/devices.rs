@@ -9,7 +9,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::device::{DeviceStand, Trust};
 
-use crate::args::devices::{Decision, Task, Which};
+use crate::args::devices::{DeviceVerb, Task, Which};
 use crate::args::handover::How;
 use crate::handover::Said;
 use crate::house::Begin;
@@ -44,22 +44,22 @@ fn as_list(response: Response) -> Result<DeviceList, Failure> {
     }
 }
 
-fn decided(decision: &Decision) -> Result<(Said, bool), Failure> {
+fn decided(decision: &DeviceVerb) -> Result<(Said, bool), Failure> {
     let (which, how) = match decision {
-        Decision::Confirm { which, how, .. }
-        | Decision::Name { which, how, .. }
-        | Decision::Retire { which, how }
-        | Decision::TakeOver { which, how }
-        | Decision::StartOver { which, how } => (which, how),
+        DeviceVerb::Confirm { which, how, .. }
+        | DeviceVerb::Name { which, how, .. }
+        | DeviceVerb::Retire { which, how }
+        | DeviceVerb::TakeOver { which, how }
+        | DeviceVerb::StartOver { which, how } => (which, how),
     };
     let steady = opened(how)?;
     let device = found(&list(&steady)?, which)?;
     let request = match decision {
-        Decision::Confirm { code, .. } => Request::ConfirmDevice { device, code: code.concat() },
-        Decision::Name { name, .. } => Request::NameDevice { device, name: name.clone() },
-        Decision::Retire { .. } => Request::RetireDevice { device },
-        Decision::TakeOver { .. } => Request::TakeOverDevice { device },
-        Decision::StartOver { .. } => Request::ResetDevice { device },
+        DeviceVerb::Confirm { code, .. } => Request::ConfirmDevice { device, code: code.concat() },
+        DeviceVerb::Name { name, .. } => Request::NameDevice { device, name: name.clone() },
+        DeviceVerb::Retire { .. } => Request::RetireDevice { device },
+        DeviceVerb::TakeOver { .. } => Request::TakeOverDevice { device },
+        DeviceVerb::StartOver { .. } => Request::ResetDevice { device },
     };
     let decided = match &which.by {
         Some(by) => steady.handle_by(request, by),

@@ -31,6 +31,6 @@ pub fn cause(error: &io::Error) -> String {
 pub fn keep_panics_short() {
     panic::set_hook(Box::new(|panic| {
         let place = panic.location().map_or_else(String::new, |at| format!(" ({}:{})", at.file(), at.line()));
-        say::aside(&format!("internal: something went wrong inside Steady{place}"));
+        say::note(&format!("internal: something went wrong inside Steady{place}"));
     }));
 }

@@ -11,7 +11,7 @@ use steady_core::app::failure::Failure;
 use steady_core::app::handover::{
     AsShown, Exported, Imported, Preview, PreviewVisit, Salvaged, SetApart, Verified, Wanted, Wrote, verify,
 };
-use steady_core::app::{Beside, Steady};
+use steady_core::app::{ReadCopy, Steady};
 use steady_core::model::device::WriterStand;
 use steady_core::model::rating::Word;
 
@@ -78,10 +78,10 @@ fn erased(steady: &Steady, visit: &str, word: &str) -> Result<Said, Failure> {
 fn exported(export: &Export) -> Result<Said, Failure> {
     let Export { visits, papers, lang, sheet, out, replace, how } = export;
     let data = house::data_dir(how.data.as_deref(), Begin::Never)?;
-    let beside = house::open_beside(&data)?;
+    let copy = house::open_copy(&data)?;
     let output = Output::begin(out, Leave { replace: *replace, data: &data })?;
     let wanted = Wanted { visits, papers: *papers, locale: lang.as_deref(), sheet: *sheet };
-    Ok(export_said(&write(&beside, wanted, output)?, out))
+    Ok(export_said(&write(&copy, wanted, output)?, out))
 }
 
 fn opened(path: &Path) -> Result<BufReader<File>, Failure> {
@@ -104,16 +104,16 @@ fn unreadable(error: &io::Error) -> Failure {
     )
 }
 
-fn write(beside: &Beside, wanted: Wanted<'_>, mut output: Output) -> Result<Exported, Failure> {
+fn write(copy: &ReadCopy, wanted: Wanted<'_>, mut output: Output) -> Result<Exported, Failure> {
     let mut sink = Sink { to: BufWriter::with_capacity(1 << 20, output.file()), fault: None };
-    let made = beside.export(wanted, &mut sink);
+    let made = copy.export(wanted, &mut sink);
     // What the place of the output said tells more than that an export failed.
     if let Some(fault) = sink.fault.take() {
         return Err(out::unwritten(&fault));
     }
     drop(sink);
     let made = made?;
-    output.keep()?;
+    output.persist()?;
     Ok(made)
 }
 
@@ -152,7 +152,7 @@ fn export_said(made: &Exported, out: &Path) -> Said {
 fn taken_in(steady: &Steady, mut file: BufReader<File>) -> Result<Said, Failure> {
     let seen = AsShown::of(&mut file)?;
     let told = steady.preview(&mut file)?;
-    say::aside(&preview_lines(&told).join("\n"));
+    say::note(&preview_lines(&told).join("\n"));
     if house::asked("Take this in? [y/N]") != Some(true) {
         return Err(fault::failure(
             "import-not-agreed",

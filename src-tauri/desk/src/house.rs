@@ -9,7 +9,7 @@ use std::sync::Arc;
 use steady_core::app::failure::Failure;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
-use steady_core::app::{Beside, Setup, Steady};
+use steady_core::app::{ReadCopy, Setup, Steady};
 use steady_core::model::time::Moment;
 use steady_core::store::open::holds_ledger;
 use steady_papers::press;
@@ -65,7 +65,7 @@ fn set_aside_in(data_dir: &Path) -> BTreeSet<String> {
 /// Says what a command set aside as it began: nobody looks at a screen.
 fn say_set_aside(data_dir: &Path, folder: &str) {
     let aside = data_dir.join(folder);
-    say::aside(&format!(
+    say::note(&format!(
         "The database could not be used. It was set aside with its photos, and nothing was deleted: {}\n\
          What can be read comes back with: steady salvage {}/steady.db --data {}",
         aside.display(),
@@ -75,9 +75,9 @@ fn say_set_aside(data_dir: &Path, folder: &str) {
 }
 
 /// Reads a data folder beside whoever has it open.
-pub fn open_beside(data_dir: &Path) -> Result<Beside, Failure> {
+pub fn open_copy(data_dir: &Path) -> Result<ReadCopy, Failure> {
     let press = Arc::new(press().map_err(|_| fault::internal())?);
-    Beside::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })
+    ReadCopy::open(Setup { data_dir: data_dir.to_owned(), press, clock: Moment::now })
 }
 
 /// Whether a command may begin a new data folder where it is told to look.
@@ -127,7 +127,7 @@ pub fn data_dir(given: Option<&Path>, begin: Begin) -> Result<PathBuf, Failure> 
             "Check its name. serve, replay, import, restore, salvage and workshop begin a new data folder with --new.",
         ));
     }
-    say::aside(&format!("A new data folder is begun: {}", named.display()));
+    say::note(&format!("A new data folder is begun: {}", named.display()));
     Ok(named.to_owned())
 }
 
@@ -142,7 +142,7 @@ pub fn asked(question: &str) -> Option<bool> {
     if !(stdin().is_terminal() && stderr().is_terminal()) {
         return None;
     }
-    say::aside(question);
+    say::note(question);
     let mut answer = String::new();
     Some(stdin().read_line(&mut answer).is_ok() && matches!(answer.trim(), "y" | "Y" | "yes"))
 }

@@ -19,7 +19,7 @@ pub fn completions(shell: Shell) {
 
 /// Writes a page for the program and one for each command.
 pub fn pages(folder: &Path) -> Result<(), Failure> {
-    if out::keeps_safe(folder) {
+    if out::is_of_steady(folder) {
         return Err(fault::failure(
             "out-in-data-folder",
             "the pages would stand among the files of a data folder or of a backup",

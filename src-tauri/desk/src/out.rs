@@ -44,7 +44,7 @@ impl Output {
                 "Name a place outside the data folder. Nothing was written.",
             ));
         }
-        if keeps_safe(folder) {
+        if is_of_steady(folder) {
             return Err(fault::failure(
                 "out-in-data-folder",
                 "the output would stand among the files of a data folder or of a backup",
@@ -85,11 +85,11 @@ impl Output {
     ///
     /// # Errors
     /// `out-exists` where something came there meanwhile, `out-disk-full` or `out-unwritable`.
-    pub fn keep(self) -> Result<PathBuf, Failure> {
+    pub fn persist(self) -> Result<PathBuf, Failure> {
         let Self { file, target, replace } = self;
         file.as_file().sync_all().map_err(|error| unwritten(&error))?;
-        let kept = if replace { file.persist(&target) } else { file.persist_noclobber(&target) };
-        kept.map_err(|fault| match fault.error.kind() {
+        let named = if replace { file.persist(&target) } else { file.persist_noclobber(&target) };
+        named.map_err(|fault| match fault.error.kind() {
             io::ErrorKind::AlreadyExists => exists(),
             _ => unwritten(&fault.error),
         })?;
@@ -115,7 +115,7 @@ fn is_inside(target: &Path, folder: &Path, data: &Path) -> bool {
 }
 
 /// Whether a folder is, or lies in, a data folder or a backup, whosever.
-pub fn keeps_safe(folder: &Path) -> bool {
+pub fn is_of_steady(folder: &Path) -> bool {
     let Ok(folder) = folder.canonicalize() else { return false };
     folder.ancestors().any(|above| holds_ledger(above) || above.join(MARKER).exists())
 }

@@ -41,7 +41,7 @@ pub fn run(how: &Replay) -> Result<(), Failure> {
     let mut replayed =
         replay_after(&steady, &case, base, |steady, rehearsed| papers.fill(steady, rehearsed))?;
     papers.fill(&steady, &replayed)?;
-    let papers = papers.keep()?;
+    let papers = papers.persist()?;
     if let Value::Object(report) = &mut replayed.report {
         report.insert("papers".to_owned(), papers.iter().map(|path| path.display().to_string()).collect());
     }
@@ -125,9 +125,9 @@ impl<'a> Papers<'a> {
         Ok(())
     }
 
-    fn keep(mut self) -> Result<Vec<PathBuf>, Failure> {
+    fn persist(mut self) -> Result<Vec<PathBuf>, Failure> {
         let outputs = std::mem::take(&mut self.outputs);
-        let kept = outputs.into_iter().map(|(_, output)| output.keep()).collect::<Result<_, _>>()?;
+        let written = outputs.into_iter().map(|(_, output)| output.persist()).collect::<Result<_, _>>()?;
         self.made = None;
         Ok(kept)
     }

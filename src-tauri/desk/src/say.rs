@@ -14,7 +14,7 @@ pub fn line(text: &str) {
 }
 
 /// Lines on standard error, for something that is not an answer.
-pub fn aside(text: &str) {
+pub fn note(text: &str) {
     let _ = writeln!(stderr().lock(), "{}", shown(text));
 }
 
@@ -38,7 +38,7 @@ pub fn over(text: &str, last: bool) {
 
 /// A failure on standard error: `code: message`, and below it what to do.
 pub fn failure(failure: &Failure) {
-    aside(&format!("{}: {}\n{}", failure.code, failure.message, failure.help));
+    note(&format!("{}: {}\n{}", failure.code, failure.message, failure.help));
 }
 
 #[cfg(test)]

@@ -83,7 +83,7 @@ async fn serve(steady: Steady, doorway: &Doorway, how: &Serve) -> Result<(), Fai
 
     say::line(&address);
     if files::is_empty() {
-        say::aside(files::HOW_TO_BUILD);
+        say::note(files::HOW_TO_BUILD);
     }
     if !how.no_open {
         browser::open(&page);
@@ -110,7 +110,7 @@ async fn listen(doorway: &Doorway, asked: u16) -> io::Result<TcpListener> {
     {
         match bind(port).await {
             Ok(listener) => return Ok(listener),
-            Err(_) => say::aside(&format!(
+            Err(_) => say::note(&format!(
                 "Port {port}, where a browser keeps what was typed here and not sent, is taken; this once it is another."
             )),
         }

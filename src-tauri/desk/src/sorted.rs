@@ -9,8 +9,8 @@ use crate::{fault, house, say};
 
 /// Runs the command.
 pub fn run(how: &Sorted) -> Result<(), Failure> {
-    let beside = house::open_beside(&house::data_dir(how.data.as_deref(), house::Begin::Never)?)?;
-    let sorted = beside.as_sorted(how.visit.clone(), how.knowledge.clone())?;
+    let copy = house::open_copy(&house::data_dir(how.data.as_deref(), house::Begin::Never)?)?;
+    let sorted = copy.as_sorted(how.visit.clone(), how.knowledge.clone())?;
     let Response::Visit(standing) = sorted else { return Err(fault::internal()) };
     if how.json {
         let json = serde_json::to_string_pretty(&*standing).map_err(|_| fault::internal())?;

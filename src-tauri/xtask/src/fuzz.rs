@@ -46,7 +46,7 @@ pub fn fuzzed(names: &[&str], seconds: u32) -> Outcome<(Vec<String>, Outcome<()>
     start::to_the_end(start::cargo(&words).env("RUSTC_BOOTSTRAP", "1").env("RUSTFLAGS", FLAGS))?;
     start::to_the_end(built("seeds").arg(&corpus))?;
     let chosen = known.into_iter().filter(|target| names.is_empty() || names.contains(&target.as_str()));
-    let told = beside_each_other(chosen.collect(), |target| one(target, &corpus, seconds));
+    let told = in_parallel(chosen.collect(), |target| one(target, &corpus, seconds));
     let mut rows = vec![format!("# Fuzzing, {seconds} s for each target, {} at a time", at_a_time())];
     let mut found = Vec::new();
     for (row, outcome) in told {
@@ -89,7 +89,7 @@ fn at_a_time() -> usize {
 }
 
 /// What each target gives, in the order of the targets, several of them at a time.
-fn beside_each_other<T: Send>(targets: Vec<String>, one: impl Fn(&str) -> T + Sync) -> Vec<T> {
+fn in_parallel<T: Send>(targets: Vec<String>, one: impl Fn(&str) -> T + Sync) -> Vec<T> {
     let next = Mutex::new(targets.iter().enumerate());
     let done = Mutex::new(Vec::new());
     let taken = || next.lock().unwrap_or_else(PoisonError::into_inner).next();
@@ -143,7 +143,7 @@ fn targets() -> Outcome<Vec<String>> {
 
 #[cfg(test)]
 mod tests {
-    use super::{beside_each_other, row};
+    use super::{in_parallel, row};
 
     #[test]
     fn figures_are_read_from_what_the_fuzzer_says() {
@@ -159,6 +159,6 @@ mod tests {
     #[test]
     fn targets_beside_each_other_answer_in_their_order() {
         let names: Vec<String> = (0..9).map(|number| number.to_string()).collect();
-        assert_eq!(beside_each_other(names.clone(), str::to_owned), names);
+        assert_eq!(in_parallel(names.clone(), str::to_owned), names);
     }
 }

@@ -124,9 +124,9 @@ impl Inner {
     ///
     /// # Errors
     /// As [`Inner::standing`].
-    pub(super) fn standing_beside(&mut self, visit: &str) -> Result<Standing, Fault> {
-        let beside = AtHand::of(&self.trade, visit, self.store.chain(visit)?);
-        Ok(beside.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?)
+    pub(super) fn standing_of_other(&mut self, visit: &str) -> Result<Standing, Fault> {
+        let other = AtHand::of(&self.trade, visit, self.store.chain(visit)?);
+        Ok(other.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?)
     }
 
     /// What stands of the visit at hand.

@@ -3,10 +3,10 @@
 
 use std::collections::BTreeSet;
 
-use crate::model::answer::{AnswerValue, Beside};
+use crate::model::answer::{AnswerValue, Circumstances};
 use crate::model::bench::BenchBody;
 use crate::model::device::Devices;
-use crate::model::entry::{Decision, Entry, EntryBody, Order, Receipt};
+use crate::model::entry::{Entry, EntryBody, Order, OwnerDecision, Receipt};
 use crate::model::gates::LiftKind;
 use crate::model::gauge::GaugeInput;
 use crate::model::ids::answer;
@@ -48,7 +48,7 @@ pub struct GivenAnswer {
     pub step: String,
     pub value: AnswerValue,
     /// What is recorded beside it.
-    pub beside: Beside,
+    pub circumstances: Circumstances,
     /// Why it is milder.
     pub reason: Option<String>,
 }
@@ -67,7 +67,7 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
     }
     own_gates(scene, row)?;
     figure_known(scene.record, &value)?;
-    let Beside { temperature, free, engine, heard_at } = given.beside;
+    let Circumstances { temperature, free, engine, heard_at } = given.circumstances;
     if temperature.is_some_and(|read| !read.is_plausible()) {
         return Err(Refusal::TemperatureOutOfRange);
     }
@@ -350,7 +350,7 @@ pub fn undo(scene: Scene<'_>, entry: &str, reason: Option<String>) -> Result<Ent
 #[derive(Debug, Clone, PartialEq)]
 pub struct GivenReceipt {
     /// What the owner decided.
-    pub decision: Decision,
+    pub decision: OwnerDecision,
     pub name: String,
     /// The note they saw.
     pub note_sha256: String,

@@ -417,9 +417,9 @@ fn answered(
     Some(Answered {
         value: counts.value.clone(),
         temperature: counts.temperature,
-        free: chosen.beside.free,
-        engine: chosen.beside.engine,
-        heard_at: chosen.beside.heard_at,
+        free: chosen.circumstances.free,
+        engine: chosen.circumstances.engine,
+        heard_at: chosen.circumstances.heard_at,
         reason: chosen.reason.clone().or_else(|| milder.map(|made| made.reason.clone())),
         by: chosen.by.clone(),
         at: chosen.at,

@@ -1,7 +1,7 @@
 //! From a request to the function that answers it, room by room. `Inner::handle` names every request there is, so
 //! that a new one has to be given a room; the room's own function then calls what does it.
 
-use crate::model::answer::Beside;
+use crate::model::answer::Circumstances;
 use crate::model::rating::Word;
 
 use super::decide::{self, GivenAnswer, GivenIntake, GivenReceipt, Relaid};
@@ -25,7 +25,7 @@ impl Inner {
     /// Answers one request; `by` is who acts, in place of the technician's name.
     pub(super) fn handle(&mut self, request: Request, by: Option<&str>) -> Answer {
         match request {
-            // Answered without the core being held: `app/practice.rs`, `app/aside.rs` and `app/backup/file.rs`.
+            // Answered without the core being held: `app/practice.rs`, `app/snapshot.rs` and `app/backup/file.rs`.
             Request::StartPractice { .. }
             | Request::Practise { .. }
             | Request::EndPractice
@@ -166,8 +166,8 @@ impl Inner {
                 self.change(&visit, by, |scene| decide::leave_part(scene).map(Some))
             }
             Request::Answer { visit, step, value, temperature, free, engine, heard_at, reason } => {
-                let beside = Beside { temperature, free, engine, heard_at };
-                let given = GivenAnswer { step, value, beside, reason };
+                let circumstances = Circumstances { temperature, free, engine, heard_at };
+                let given = GivenAnswer { step, value, circumstances, reason };
                 self.change(&visit, by, |scene| decide::answer(scene, given).map(Some))
             }
             Request::AllSound { visit, layout, steps } => {

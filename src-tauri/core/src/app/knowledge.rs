@@ -70,8 +70,8 @@ pub(super) fn as_sorted(inner: &mut Inner, visit: &str, version: Option<&str>) -
     let trade = of_version(inner, &version, &layout)?;
     let (device, devices) = (inner.writer.device.clone(), inner.devices.clone());
     let chain = inner.read(visit)?.chain.clone();
-    let beside = AtHand::of(&trade, visit, chain);
-    let standing = beside.derived(&trade, (&device, &devices), &DrawnFor::default())?;
+    let other = AtHand::of(&trade, visit, chain);
+    let standing = other.derived(&trade, (&device, &devices), &DrawnFor::default())?;
     if standing.knowledge == version { Ok(Response::Visit(Arc::new(standing))) } else { Err(not_kept()) }
 }
 

@@ -73,7 +73,7 @@ pub(super) fn before(
     let known = inner.store.latest_of_car((plate, vin), except, limits::EARLIER)?;
     // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
     let mut standings: Vec<Standing> =
-        known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
+        known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
     standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let warm_from_c = inner.trade.rules_for(None).warm_from_c;
     let still_open = still_open::open_of(standings.iter().collect(), None, warm_from_c);

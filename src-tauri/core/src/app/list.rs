@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::model::entry::Decision;
+use crate::model::entry::OwnerDecision;
 use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing, Support};
@@ -89,7 +89,7 @@ pub(super) fn scanned(inner: &mut Inner, upload: &str) -> Result<Response, Fault
 
 /// The page with this visit alone.
 fn one(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
-    let mut known = shown(card(&inner.standing_beside(visit)?));
+    let mut known = shown(card(&inner.standing_of_other(visit)?));
     known.from = devices::doubt(inner, visit)?;
     Ok(Response::Visits(VisitPage { visits: vec![known], total: 1, next: None }))
 }
@@ -115,7 +115,7 @@ fn whole(inner: &mut Inner, known: CardRow) -> VisitCard {
     if known.conclusive.is_some() {
         return shown(known);
     }
-    let Ok(standing) = inner.standing_beside(&known.visit) else { return shown(known) };
+    let Ok(standing) = inner.standing_of_other(&known.visit) else { return shown(known) };
     let renewed = card(&standing);
     // Where the disk takes nothing now, the next list derives it once more.
     let _ = inner.store.renew_card(&renewed);
@@ -155,7 +155,7 @@ fn signed_for_this(standing: &Standing) -> Option<String> {
 fn shown(card: CardRow) -> VisitCard {
     VisitCard {
         word: card.word.as_deref().and_then(Word::from_id),
-        receipt: card.receipt.as_deref().and_then(Decision::from_id),
+        receipt: card.receipt.as_deref().and_then(OwnerDecision::from_id),
         repair: card.repair.as_deref().and_then(RepairStage::from_id),
         confirmed: card.confirmed,
         conclusive: card.conclusive.unwrap_or(0),

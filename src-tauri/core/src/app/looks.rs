@@ -1,6 +1,6 @@
 //! Several looks said to be sound at once: an answer for each, as if each had been given by itself.
 
-use crate::model::answer::{AnswerValue, Beside};
+use crate::model::answer::{AnswerValue, Circumstances};
 use crate::model::entry::EntryBody;
 
 use super::decide::{self, GivenAnswer, Scene};
@@ -26,6 +26,7 @@ fn sound(scene: Scene<'_>, step: &str) -> Result<EntryBody, Refusal> {
     let row = scene.trade.steps.iter().find(|row| row.id == step && row.sound_together);
     let sound = row.and_then(|row| row.sound()).ok_or(Refusal::LooksChanged)?;
     let value = AnswerValue::Any(vec![sound.to_owned()]);
-    let given = GivenAnswer { step: step.to_owned(), value, beside: Beside::default(), reason: None };
+    let given =
+        GivenAnswer { step: step.to_owned(), value, circumstances: Circumstances::default(), reason: None };
     decide::answer(scene, given)
 }

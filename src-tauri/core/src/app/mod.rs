@@ -4,14 +4,12 @@
 //! happen here, in one transaction; what to write is decided in `decide`, what it adds up to in
 //! `derive`.
 
-mod aside;
 mod asks;
 mod at_hand;
 pub mod backup;
 mod bench;
 mod bench_findings;
 mod bench_parts;
-mod beside;
 pub mod bore;
 mod concern;
 mod decide;
@@ -45,6 +43,7 @@ mod play_gauge;
 mod practice;
 pub mod press;
 mod qr;
+mod read_copy;
 mod refusal;
 pub mod replay;
 pub mod replies;
@@ -53,6 +52,7 @@ pub mod response;
 mod room;
 mod set_aside;
 mod signature;
+mod snapshot;
 mod sought;
 mod stale;
 mod steady;
@@ -62,6 +62,6 @@ mod wishes;
 mod workshop;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
-pub use beside::Beside;
 pub use papers::Printed;
+pub use read_copy::ReadCopy;
 pub use steady::{Setup, Steady};

@@ -8,7 +8,7 @@ use serde::{Deserialize, Deserializer};
 use crate::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature};
 use crate::model::bench::GaugeGiven;
 use crate::model::bench_act::BenchAct;
-use crate::model::entry::{Decision, Order};
+use crate::model::entry::{Order, OwnerDecision};
 use crate::model::gates::LiftKind;
 use crate::model::mark::Mark;
 use crate::model::visit::Intake;
@@ -238,7 +238,7 @@ pub enum Request {
     Sign {
         visit: String,
         /// What they decided.
-        decision: Decision,
+        decision: OwnerDecision,
         /// Their name, may be empty.
         #[serde(default)]
         name: String,

@@ -9,7 +9,7 @@ use crate::content::{finding::Finding, note::Note};
 use crate::model::bench::BenchStand;
 use crate::model::calibration::Calibration;
 use crate::model::device::{DeviceStand, Trust};
-use crate::model::entry::Decision;
+use crate::model::entry::OwnerDecision;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing};
 use crate::model::still_open::StillOpen;
@@ -185,7 +185,7 @@ pub struct VisitCard {
     /// Steps that apply.
     pub steps: u32,
     /// What the owner decided when they signed, if they did.
-    pub receipt: Option<Decision>,
+    pub receipt: Option<OwnerDecision>,
     /// How far the repair has come; none before the teardown.
     pub repair: Option<RepairStage>,
     /// It is confirmed what it turned out to be.

@@ -47,7 +47,7 @@ pub struct Setup {
 pub struct Steady {
     inner: Mutex<Inner>,
     practised: Mutex<Practised>,
-    /// Held shared by what reads beside the core: `aside`.
+    /// Held shared by what reads beside the core: `on_snapshot`.
     pub(super) reading: RwLock<()>,
     /// The backup file that is being made or fetched.
     pub(super) prepared: Mutex<Prepared>,

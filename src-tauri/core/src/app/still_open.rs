@@ -29,7 +29,7 @@ pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing
     let known = inner.store.latest_of_car(car, Some(&now.visit), limits::EARLIER)?;
     // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
     let mut earlier: Vec<Standing> =
-        known.iter().filter_map(|visit| inner.standing_beside(visit).ok()).collect();
+        known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
     let before = inner.store.written_before(&now.visit, &known)?;
     put_in_order(&mut earlier, &before, now);
     if !earlier.iter().any(|visit| visit.urgency.word >= Some(Word::Warning)) {

@@ -1,7 +1,7 @@
 //! Invented visits for the tests of this room, put together by hand: no rule ran over them.
 
 use crate::model::answer::{AnswerValue, Temperature, Warmth};
-use crate::model::entry::{Decision, Order, PhotoRef};
+use crate::model::entry::{Order, OwnerDecision, PhotoRef};
 use crate::model::ids::step;
 use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules::{ALL, VERSION};
@@ -233,7 +233,7 @@ pub fn likely(id: &str, probability: f64) -> CauseStand {
 /// A receipt signed a day later.
 pub fn receipt(name: &str) -> ReceiptStand {
     ReceiptStand {
-        decision: Decision::Decline,
+        decision: OwnerDecision::Decline,
         name: name.to_owned(),
         note_sha256: "cd".repeat(32),
         locale: "en".to_owned(),

@@ -1,6 +1,6 @@
 //! Parts that both papers fill in the same way: the band, a photo, a signed receipt.
 
-use crate::model::entry::Decision;
+use crate::model::entry::OwnerDecision;
 use crate::model::mark::Mark;
 use crate::model::standing::{PhotoStand, ReceiptStand, Standing, StepStand};
 use crate::model::workshop::Workshop;
@@ -34,7 +34,7 @@ pub fn letterhead(workshop: &Workshop, words: &Words) -> Option<Letterhead> {
 
 /// A decision in the owner's words, as it suits a rating (`danger` ... `unrated`): where there is nothing to
 /// repair, none of the three speaks of a repair.
-pub fn decision(words: &Words, decision: Decision, rating: &str) -> String {
+pub fn decision(words: &Words, decision: OwnerDecision, rating: &str) -> String {
     let id = format!("decision-{}", decision.id());
     words.find(&format!("{id}-{rating}")).unwrap_or_else(|| words.text(&id))
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use crate::model::device::{Trust, WriterStand};
-use crate::model::entry::Decision;
+use crate::model::entry::OwnerDecision;
 use crate::model::ids::{self, answer, step};
 use crate::model::rating::{Reason, Word};
 use crate::model::rules::Tells;
@@ -328,7 +328,7 @@ fn drawing(standing: &Standing, words: &Words) -> String {
 
 fn decisions(standing: &Standing, words: &Words) -> Vec<DecisionLine> {
     let rating = said::urgency_id(standing.urgency.word);
-    [Decision::Repair, Decision::DecideLater, Decision::Decline]
+    [OwnerDecision::Repair, OwnerDecision::DecideLater, OwnerDecision::Decline]
         .map(|each| DecisionLine { id: each.id().to_owned(), label: decision(words, each, rating) })
         .into()
 }

@@ -117,9 +117,9 @@ impl HeardAt {
     }
 }
 
-/// What is recorded beside an answer because the answer means little without it.
+/// Circumstances of an answer, recorded with it because it means little without them.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
-pub struct Beside {
+pub struct Circumstances {
     /// How warm the housing was, where the step asks.
     pub temperature: Option<Temperature>,
     /// Whether the shaft was free of the engine when it was turned; none where nobody said.

@@ -269,7 +269,7 @@ pub struct PhotoRef {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Receipt {
     /// What they decided.
-    pub decision: Decision,
+    pub decision: OwnerDecision,
     /// Name as they gave it; may be empty.
     pub name: String,
     /// SHA-256 of the note's content they saw, hex.
@@ -290,7 +290,7 @@ pub struct Receipt {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
-pub enum Decision {
+pub enum OwnerDecision {
     /// "Have it repaired."
     Repair,
     /// "I will think about it."
@@ -299,7 +299,7 @@ pub enum Decision {
     Decline,
 }
 
-impl Decision {
+impl OwnerDecision {
     /// Id used in text keys.
     pub fn id(self) -> &'static str {
         match self {

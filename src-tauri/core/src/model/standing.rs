@@ -9,7 +9,7 @@ use super::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature};
 use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::device::{DeviceStand, WriterStand};
-use super::entry::{Decision, Order, PhotoRef};
+use super::entry::{Order, OwnerDecision, PhotoRef};
 pub use super::gates::{Confirmed, GateSetStand, GateStand, Lock};
 use super::mark::Mark;
 use super::milder::MilderStand;
@@ -558,7 +558,7 @@ pub struct UndoOffer {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct ReceiptStand {
     /// Of the owner, as signed.
-    pub decision: Decision,
+    pub decision: OwnerDecision,
     /// Name given.
     pub name: String,
     /// Hash of the note that was seen.

@@ -2,8 +2,8 @@
 //! over every combination of causes. Says why, how sure it is, and which check is worth most. Rates
 //! nothing.
 
+pub mod act_or_wait;
 pub mod chance;
-pub mod decisions;
 pub mod draws;
 pub mod evidence;
 pub mod explain;

@@ -1,14 +1,14 @@
 //! The next check to do. A hands-on step that is still open always comes first; after that, the open step
-//! whose answer is expected to save most of the decisions' loss per minute of work, less its hazard.
+//! whose answer is expected to save most of the choices' loss per minute of work, less its hazard.
 //!
 //! The value of an answer is what would be lost by deciding as now, minus what is lost by deciding with
-//! it. It is never below zero, and zero for a step none of whose answers changes a decision.
+//! it. It is never below zero, and zero for a step none of whose answers changes a choice.
 
 use crate::model::certainty::Turn;
 use crate::model::standing::NextCheck;
 use crate::trade::rows::StepRow;
 
-use super::decisions::Decision;
+use super::act_or_wait::ActOrWait;
 use super::foresee::Foreseen;
 use super::network::Network;
 use super::posterior::Posterior;
@@ -35,11 +35,11 @@ const NOTHING: f64 = 1e-9;
 /// one costs, minutes.
 pub fn next_check(
     outlook: &[Outlook<'_>],
-    decisions: &[Decision<'_>],
+    choices: &[ActOrWait<'_>],
     now: &Posterior,
     hazard: f64,
 ) -> Result<NextCheck, &'static str> {
-    let gain = |one: &Outlook<'_>| expected_gain(&one.foreseen, decisions, now);
+    let gain = |one: &Outlook<'_>| expected_gain(&one.foreseen, choices, now);
     let check = |one: &Outlook<'_>, why: &str| NextCheck {
         step: one.row.id.clone(),
         why: why.to_owned(),
@@ -71,14 +71,14 @@ pub fn next_check(
 ///
 /// Source: Russell & Norvig, *Artificial Intelligence: A Modern Approach*, 16.6 (value of information),
 /// from memory.
-pub fn expected_gain(foreseen: &[Foreseen], decisions: &[Decision<'_>], now: &Posterior) -> f64 {
+pub fn expected_gain(foreseen: &[Foreseen], choices: &[ActOrWait<'_>], now: &Posterior) -> f64 {
     let saving = |then: &Posterior| -> f64 {
-        let saving = |decision: &Decision<'_>| {
-            let probability = decision.probability(then);
-            let losses = [true, false].map(|acts| decision.loss(acts, probability));
-            saved(&losses, usize::from(!decision.acts(decision.probability(now))))
+        let saving = |choice: &ActOrWait<'_>| {
+            let probability = choice.probability(then);
+            let losses = [true, false].map(|acts| choice.loss(acts, probability));
+            saved(&losses, usize::from(!choice.acts(choice.probability(now))))
         };
-        decisions.iter().map(saving).sum()
+        choices.iter().map(saving).sum()
     };
     foreseen.iter().map(|one| one.probability * saving(&one.posterior)).sum()
 }

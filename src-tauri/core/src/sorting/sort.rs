@@ -10,7 +10,7 @@ use crate::model::standing::{CauseGroup, CauseStand, Sorting};
 use crate::trade::Trade;
 use crate::trade::rows::SignRow;
 
-use super::decisions;
+use super::act_or_wait;
 use super::draws::Draws;
 use super::evidence::{self, Observation};
 use super::explain::{self, Account};
@@ -41,8 +41,8 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
             foreseen: foresee(trade, &network, case, (&observed, &all), step.row),
         })
         .collect();
-    let decisions = decisions::decisions(trade, &network);
-    let next = next::next_check(&outlook, &decisions, &all, trade.losses.hazard());
+    let choices = act_or_wait::choices(trade, &network);
+    let next = next::next_check(&outlook, &choices, &all, trade.losses.hazard());
     let taught = trade.learned.layouts.get(&case.layout);
     let untaught = if taught.is_some() { Network::untaught(trade, case) } else { network.clone() };
     let suspicion = suspicion(untaught, &observed);
@@ -54,7 +54,7 @@ pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Dr
         next_check: next.ok(),
         surprise: surprise(trade, &network, &observed, &all, &left_out),
         turn: next::turn(&outlook, &network, &all),
-        judgements: decisions::judgements(&decisions, &network, &all, suspicion),
+        judgements: act_or_wait::judgements(&choices, &network, &all, suspicion),
         outcomes: taught.map_or(0, |taught| taught.outcomes),
     }
 }

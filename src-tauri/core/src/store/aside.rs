@@ -11,7 +11,7 @@ use std::path::{Path, PathBuf};
 use serde::{Deserialize, Serialize};
 
 use super::fault::StoreFault;
-use super::folders::{beside, length, remove_if_there, sync, write_whole};
+use super::folders::{length, remove_if_there, sync, with_ending, write_whole};
 use super::names::{self, ASIDE};
 use super::open::{DATABASE, SUSPECT, Store};
 use super::private;
@@ -62,7 +62,7 @@ pub fn finish(folder: &Path) -> Result<(), StoreFault> {
             fill(folder, &part)?;
         } else {
             // Cut before anything was moved: what is found now decides anew.
-            let cleared = remove_if_there(&beside(&about, PART)).and_then(|()| fs::remove_dir(&part));
+            let cleared = remove_if_there(&with_ending(&about, PART)).and_then(|()| fs::remove_dir(&part));
             match cleared {
                 // Nothing of Steady's is in it.
                 Err(fault) if fault.kind() == ErrorKind::DirectoryNotEmpty => {}
@@ -134,7 +134,7 @@ pub fn is_in(folder: &Path) -> bool {
 /// # Errors
 /// What the file system says; the next start then goes on.
 pub fn set_aside(folder: &Path, now: Moment, why: Why) -> Result<(), StoreFault> {
-    let part = beside(&free_name(folder, now), PART);
+    let part = with_ending(&free_name(folder, now), PART);
     private::folder(&part).map_err(StoreFault::file)?;
     let begun = about(&part, &About { why, readable: None, dismissed: false });
     begun.and_then(|()| sync(folder).map_err(StoreFault::file)).inspect_err(|_| {
@@ -151,7 +151,7 @@ fn free_name(folder: &Path, now: Moment) -> PathBuf {
         0 => folder.join(format!("{ASIDE}{stamp}")),
         _ => folder.join(format!("{ASIDE}{stamp}-{number}")),
     };
-    let free = |path: &PathBuf| !path.exists() && !beside(path, PART).exists();
+    let free = |path: &PathBuf| !path.exists() && !with_ending(path, PART).exists();
     (0..).map(name).find(free).unwrap_or_else(|| name(u32::MAX))
 }
 

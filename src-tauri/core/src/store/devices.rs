@@ -59,13 +59,13 @@ impl Store {
     /// # Errors
     /// What SQLite says.
     pub fn take_over_decisions(&mut self, theirs: &[DeviceDecision], own: &str) -> Result<u64, StoreFault> {
-        let mut keep = || -> Result<u64, rusqlite::Error> {
+        let mut written = || -> Result<u64, rusqlite::Error> {
             let transaction = self.connection.transaction()?;
             let devices = take_over(&transaction, theirs, own)?;
             transaction.commit()?;
             Ok(devices)
         };
-        keep().map_err(StoreFault::sql("take over what was decided"))
+        written().map_err(StoreFault::sql("take over what was decided"))
     }
 
     /// The devices that wrote what counts of a visit.
@@ -90,7 +90,7 @@ impl Store {
         decided: &[Decided<'_>],
         (by, now): (&str, Moment),
     ) -> Result<(), StoreFault> {
-        let mut keep = || -> Result<(), rusqlite::Error> {
+        let mut written = || -> Result<(), rusqlite::Error> {
             let transaction = self.connection.transaction()?;
             for one in decided {
                 let (what, name) = one.written();
@@ -99,7 +99,7 @@ impl Store {
             }
             transaction.commit()
         };
-        keep().map_err(StoreFault::sql("write down a decision"))
+        written().map_err(StoreFault::sql("write down a decision"))
     }
 }
 

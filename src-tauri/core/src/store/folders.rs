@@ -26,7 +26,7 @@ pub fn sync(folder: &Path) -> io::Result<()> {
 /// # Errors
 /// What the file system says; what was written so far is gone then.
 pub fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
-    write_by(path, &beside(path, ".part"), bytes)
+    write_by(path, &with_ending(path, ".part"), bytes)
 }
 
 /// As [`write_whole`], under this passing name first, on the same disk.
@@ -162,7 +162,7 @@ pub fn clear(folder: &Path, is_ours: impl Fn(&str) -> bool) {
 }
 
 /// The same path with something put behind its name.
-pub fn beside(path: &Path, ending: &str) -> PathBuf {
+pub fn with_ending(path: &Path, ending: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(ending);
     name.into()

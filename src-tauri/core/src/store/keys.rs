@@ -32,8 +32,8 @@ impl Store {
         };
         let writer = Writer::of(key);
         if settings.get("device") != Some(&writer.device) {
-            let kept = keep(&mut self.connection, &settings, &writer, now);
-            kept.map_err(StoreFault::sql("keep this device's key"))?;
+            let written = write(&mut self.connection, &settings, &writer, now);
+            written.map_err(StoreFault::sql("keep this device's key"))?;
         }
         Ok(writer)
     }
@@ -51,7 +51,7 @@ impl Store {
     }
 }
 
-fn keep(
+fn write(
     connection: &mut Connection,
     settings: &BTreeMap<String, String>,
     writer: &Writer,

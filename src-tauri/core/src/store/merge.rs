@@ -316,7 +316,7 @@ impl Merging<'_> {
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep_setting(&self, name: &str, value: &str) -> Result<(), StoreFault> {
+    pub fn write_setting(&self, name: &str, value: &str) -> Result<(), StoreFault> {
         let sql = "INSERT INTO setting (name, value) VALUES (?1, ?2) ON CONFLICT (name) DO NOTHING";
         let done = self.transaction.execute(sql, [name, value]);
         done.map(|_| ()).map_err(StoreFault::sql("keep a setting"))
@@ -327,7 +327,7 @@ impl Merging<'_> {
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep_decisions(&self, theirs: &[DeviceDecision], own: &str) -> Result<u64, StoreFault> {
+    pub fn write_decisions(&self, theirs: &[DeviceDecision], own: &str) -> Result<u64, StoreFault> {
         let kept = devices::take_over(&self.transaction, theirs, own);
         kept.map_err(StoreFault::sql("keep what was decided"))
     }
@@ -347,7 +347,7 @@ impl Merging<'_> {
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep_knowledge(&self, version: &str, now: Moment, texts: &str) -> Result<(), StoreFault> {
+    pub fn write_knowledge(&self, version: &str, now: Moment, texts: &str) -> Result<(), StoreFault> {
         super::knowledge::keep(&self.transaction, version, now, texts)
     }
 
@@ -355,7 +355,7 @@ impl Merging<'_> {
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep_workshop(&self, workshop: &Workshop) -> Result<(), StoreFault> {
+    pub fn write_workshop(&self, workshop: &Workshop) -> Result<(), StoreFault> {
         super::workshop::write(&self.transaction, workshop).map_err(StoreFault::sql("keep the workshop"))
     }
 
@@ -363,7 +363,7 @@ impl Merging<'_> {
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep_erased(&self, visit: &str, at: Moment) -> Result<(), StoreFault> {
+    pub fn write_erased(&self, visit: &str, at: Moment) -> Result<(), StoreFault> {
         let sql = "INSERT INTO erased (visit, at, swept)
                    SELECT ?1, ?2, 1 WHERE NOT EXISTS (SELECT 1 FROM entry WHERE visit = ?1)
                    ON CONFLICT (visit) DO NOTHING";
@@ -400,9 +400,9 @@ impl Import<'_> {
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep(&self, plan: &Plan, own: &str) -> Result<(), StoreFault> {
+    pub fn write(&self, plan: &Plan, own: &str) -> Result<(), StoreFault> {
         let connection = &self.merging.transaction;
-        let keep = || -> Result<(), rusqlite::Error> {
+        let written = || -> Result<(), rusqlite::Error> {
             plan.added.iter().try_for_each(|line| ledger::insert(connection, line))?;
             for (device, lines, before) in plan.reached.iter().filter(|(device, ..)| device != own) {
                 imports::note(connection, self.id, &plan.visit, (device, *lines, *before))?;
@@ -412,6 +412,6 @@ impl Import<'_> {
             }
             Ok(())
         };
-        keep().map_err(StoreFault::sql("merge a visit"))
+        written().map_err(StoreFault::sql("merge a visit"))
     }
 }

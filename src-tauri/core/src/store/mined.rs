@@ -9,7 +9,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::ledger;
-use super::mined_beside::{self, Beside, MinedBeside};
+use super::mined_rows::{self, MinedRows, Row};
 use super::pages::{Cell, From, Kind, Leaf, PageAt, Pages, Record, State, Version};
 use crate::model::line::Line;
 use crate::model::time::Moment;
@@ -31,7 +31,7 @@ pub struct Mined {
     ends: BTreeMap<Chain, Option<u32>>,
     erased: BTreeMap<String, i64>,
     knowledge: Vec<(PageAt, Cell, From)>,
-    beside: MinedBeside,
+    rows: MinedRows,
 }
 
 /// Visit, device, and a place in their chain.
@@ -84,7 +84,7 @@ enum Shape {
         at: i64,
     },
     Knowledge,
-    Beside(Beside),
+    Row(Row),
 }
 
 impl Mined {
@@ -118,12 +118,12 @@ impl Mined {
             }
             before = key;
             if let Some((shape, from, cell)) = shape {
-                self.keep(shape, version, cell, from);
+                self.add(shape, version, cell, from);
             }
         }
         for cell in leaf.found {
             if let Some((shape, from)) = shape_of(pages, bytes, &cell) {
-                self.keep(shape, version, cell, from);
+                self.add(shape, version, cell, from);
             }
         }
     }
@@ -140,12 +140,12 @@ impl Mined {
         }
     }
 
-    fn keep(&mut self, shape: Shape, version: Version, cell: Cell, from: From) {
+    fn add(&mut self, shape: Shape, version: Version, cell: Cell, from: From) {
         let Version { place, state } = version;
         match shape {
             // That there is such a line is all that a page can say of which nobody knows whether it was kept.
             Shape::Line(Line { visit, device, seq, .. }) if state == State::Unsure => {
-                self.keep(Shape::Known { visit, device, seq }, version, cell, from);
+                self.add(Shape::Known { visit, device, seq }, version, cell, from);
             }
             Shape::Line(Line { visit, device, seq, at, .. }) => {
                 let (visit, device) = (self.names.number(&visit), self.names.number(&device));
@@ -164,12 +164,12 @@ impl Mined {
                     self.carded.insert(visit);
                 }
             }
-            Shape::Erased { .. } | Shape::Knowledge | Shape::Beside(_) if state == State::Unsure => {}
+            Shape::Erased { .. } | Shape::Knowledge | Shape::Row(_) if state == State::Unsure => {}
             Shape::Erased { visit, at } => {
                 self.erased.insert(visit, at);
             }
             Shape::Knowledge => self.knowledge.push((place, cell, from)),
-            Shape::Beside(row) => self.beside.keep(row),
+            Shape::Row(row) => self.rows.add(row),
         }
     }
 
@@ -242,8 +242,8 @@ impl Mined {
     }
 
     /// What stands beside the lines.
-    pub fn beside(&self) -> &MinedBeside {
-        &self.beside
+    pub fn rows(&self) -> &MinedRows {
+        &self.rows
     }
 
     /// Versions of knowledge with their texts; whoever takes them over proves the one by the other.
@@ -299,11 +299,9 @@ fn shape(record: &Record, kind: Kind) -> Option<Shape> {
             record.int(3).filter(|swept| is_photos && (0..=1).contains(swept))?;
             Some(Shape::Erased { visit: visit(record, 0)?, at: record.int(1)? })
         }
-        (Kind::Row, 5) => {
-            mined_beside::brought(record, visit(record, 0)?, device(record, 1)?).map(Shape::Beside)
-        }
+        (Kind::Row, 5) => mined_rows::brought(record, visit(record, 0)?, device(record, 1)?).map(Shape::Row),
         (Kind::Row, 6) if record.is_null(0) => {
-            mined_beside::decided(record, device(record, 1)?).map(Shape::Beside)
+            mined_rows::decided(record, device(record, 1)?).map(Shape::Row)
         }
         (Kind::Row, 8..) if record.is_null(0) => {
             let line = line(record)?;

@@ -21,7 +21,7 @@ mod lock;
 pub mod merge;
 pub mod migrations;
 mod mined;
-mod mined_beside;
+mod mined_rows;
 pub mod names;
 pub mod open;
 pub mod outcomes;

@@ -15,7 +15,7 @@ use super::aside;
 use super::backup::source;
 use super::data_id;
 use super::fault::StoreFault;
-use super::folders::{beside, length, sync};
+use super::folders::{length, sync, with_ending};
 use super::lock::FolderLock;
 use super::migrations;
 use super::private;
@@ -75,7 +75,7 @@ pub fn open(folder: &Path, now: Moment) -> Result<Store, StoreFault> {
 ///
 /// # Errors
 /// [`BackupFault::NoData`](super::backup::fault::BackupFault::NoData), [`StoreFault::Newer`], or what SQLite says.
-pub fn open_beside(folder: &Path) -> Result<Store, StoreFault> {
+pub fn open_copy(folder: &Path) -> Result<Store, StoreFault> {
     let mut connection = source::copy_in_memory(&source::open_read_only(folder)?)?;
     migrations::migrate(&mut connection)?;
     Ok(Store { connection, folder: folder.to_owned(), lock: None })
@@ -101,7 +101,7 @@ fn usable(folder: &Path, now: Moment) -> Result<Connection, StoreFault> {
         return Err(StoreFault::Foreign);
     }
     // Begun without room, SQLite would leave its empty log beside it.
-    if !beside(&folder.join(DATABASE), "-wal").exists() && source::has_no_room(folder) {
+    if !with_ending(&folder.join(DATABASE), "-wal").exists() && source::has_no_room(folder) {
         return Err(StoreFault::Full);
     }
     match connect(folder) {
@@ -122,7 +122,7 @@ fn begin(folder: &Path) -> Result<(), StoreFault> {
     let clear = || {
         for ending in ["", "-journal", "-wal", "-shm"] {
             // There is mostly nothing; what cannot be removed is found by SQLite.
-            let _ = fs::remove_file(beside(&part, ending));
+            let _ = fs::remove_file(with_ending(&part, ending));
         }
     };
     clear();
@@ -217,8 +217,8 @@ impl Store {
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn beside(&self) -> Result<Self, StoreFault> {
-        let connection = snapshot(&self.folder.join(DATABASE)).map_err(StoreFault::sql("read beside"))?;
+    pub fn snapshot(&self) -> Result<Self, StoreFault> {
+        let connection = snapshot(&self.folder.join(DATABASE)).map_err(StoreFault::sql("read a snapshot"))?;
         Ok(Self { connection, folder: self.folder.clone(), lock: self.lock.clone() })
     }
 

@@ -10,7 +10,7 @@ use rusqlite::Connection;
 use sha2::{Digest, Sha256};
 
 use super::fault::StoreFault;
-use super::folders::{beside, length};
+use super::folders::{length, with_ending};
 use super::mined::Mined;
 use super::open::Store;
 use super::pages::Pages;
@@ -41,7 +41,7 @@ impl Store {
     /// [`StoreFault::NoSuchDatabase`], [`StoreFault::EmptyDatabase`], [`StoreFault::NoDatabase`] where nothing in
     /// it reads as a ledger, [`StoreFault::Newer`], [`StoreFault::Foreign`], or what the file system says.
     pub fn foreign(&self, database: &Path) -> Result<Foreign, StoreFault> {
-        let log = beside(database, "-wal");
+        let log = with_ending(database, "-wal");
         let bytes = |path: &Path| length(path).map_err(StoreFault::file);
         let whole = match bytes(database)? {
             Some(of_it) if database.is_file() => of_it.saturating_add(bytes(&log)?.unwrap_or(0)),
@@ -70,7 +70,7 @@ fn copied(database: &Path, log: &Path, to: &Path) -> Result<PathBuf, StoreFault>
     let copy = to.join("steady.db");
     fs::copy(database, &copy).map_err(StoreFault::file)?;
     if log.exists() {
-        fs::copy(log, beside(&copy, "-wal")).map_err(StoreFault::file)?;
+        fs::copy(log, with_ending(&copy, "-wal")).map_err(StoreFault::file)?;
     }
     Ok(copy)
 }
@@ -134,7 +134,7 @@ impl Foreign {
     fn reaches(&self, visit: &str) -> BTreeMap<String, u64> {
         let read = |connection| imports::reaches(connection, visit, None).ok();
         let told = self.connection.as_ref().and_then(read);
-        told.unwrap_or_else(|| self.mined.beside().reaches(visit))
+        told.unwrap_or_else(|| self.mined.rows().reaches(visit))
     }
 
     /// Those of a visit's lines that can be read, of one that is no longer whole too.
@@ -163,7 +163,7 @@ impl Foreign {
         // Older databases have no such table.
         let read = |connection| devices::decisions(connection).ok();
         let told = self.connection.as_ref().and_then(read);
-        told.unwrap_or_else(|| self.mined.beside().decisions())
+        told.unwrap_or_else(|| self.mined.rows().decisions())
     }
 
     /// Visits that were erased there, and when.

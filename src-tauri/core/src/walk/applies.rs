@@ -76,7 +76,8 @@ impl<'t, 'r> Car<'t, 'r> {
     /// Whether a step is answered so at every support; one that this car has not got is in nobody's way.
     fn holds_everywhere(&self, condition: &StepAnswers) -> bool {
         let warm = |answer: &StandingAnswer| {
-            !condition.warm || answer.beside.temperature.is_some_and(|read| read.is_warm(self.warm_from_c))
+            !condition.warm
+                || answer.circumstances.temperature.is_some_and(|read| read.is_warm(self.warm_from_c))
         };
         let so = |answer: &StandingAnswer| {
             answer.value.choices().into_iter().all(|choice| condition.any.iter().any(|any| any == choice))

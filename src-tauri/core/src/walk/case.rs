@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::model::answer::AnswerValue;
-use crate::model::answer::{Beside, EngineWarmth};
+use crate::model::answer::{Circumstances, EngineWarmth};
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::ids::{self, answer};
 use crate::model::standing::Support;
@@ -89,7 +89,7 @@ struct Scene<'a> {
 /// worst one elsewhere.
 fn worst(step: &StepRow, standing: &[StandingAnswer], scene: &Scene<'_>) -> Option<CaseAnswer> {
     let limited_by = |answer: &StandingAnswer| {
-        limits(step, answer.beside, scene, &answer.value) || was_hidden(step, answer, scene)
+        limits(step, answer.circumstances, scene, &answer.value) || was_hidden(step, answer, scene)
     };
     // Of equal answers the one that proves less is the worse one.
     let badness = |answer: &&StandingAnswer| (rank(step, &answer.value, scene.intake), limited_by(answer));
@@ -99,8 +99,8 @@ fn worst(step: &StepRow, standing: &[StandingAnswer], scene: &Scene<'_>) -> Opti
     let is_open = |choice: &&str| step.reads(choice) == Some(Reads::Open);
     let open = reads == Reads::Open;
     Some(CaseAnswer {
-        temperature: chosen.beside.temperature,
-        found: reads == Reads::Found && !of_something_else(step, chosen.beside, scene, &value),
+        temperature: chosen.circumstances.temperature,
+        found: reads == Reads::Found && !of_something_else(step, chosen.circumstances, scene, &value),
         open,
         limited: !open && (limited_by(chosen) || value.choices().iter().any(is_open)),
         measured: None,
@@ -110,11 +110,11 @@ fn worst(step: &StepRow, standing: &[StandingAnswer], scene: &Scene<'_>) -> Opti
 
 /// Whether what was recorded beside an answer keeps it from proving that nothing is there: the shaft was turned
 /// together with the engine or the wheels, or the idle was read cold.
-fn limits(step: &StepRow, beside: Beside, scene: &Scene<'_>, value: &AnswerValue) -> bool {
+fn limits(step: &StepRow, circumstances: Circumstances, scene: &Scene<'_>, value: &AnswerValue) -> bool {
     // Before the third rules a shaft that turns with the gearbox's output was taken as free without a word.
     let unsaid = scene.layout.speed == Speed::Output && scene.rules < 3;
-    let turned_along = step.asks_free && !beside.free.unwrap_or(unsaid);
-    turned_along || is_cold(step, beside) && (scene.rules >= 3 || is_fast(scene, value))
+    let turned_along = step.asks_free && !circumstances.free.unwrap_or(unsaid);
+    turned_along || is_cold(step, circumstances) && (scene.rules >= 3 || is_fast(scene, value))
 }
 
 /// Whether a step was answered while a closed tube hid what it looks at, and nobody answered it since.
@@ -126,13 +126,18 @@ fn was_hidden(step: &StepRow, answer: &StandingAnswer, scene: &Scene<'_>) -> boo
 
 /// Whether what reads as a finding belongs to something else: resistance of the engine, or of wheels, brakes and
 /// final drive, where the shaft is known to turn them along; or the fast idle of a cold engine.
-fn of_something_else(step: &StepRow, beside: Beside, scene: &Scene<'_>, value: &AnswerValue) -> bool {
-    let turned_along = step.asks_free && beside.free == Some(false) && value.has(answer::RESISTS);
-    turned_along || is_cold(step, beside) && is_fast(scene, value)
+fn of_something_else(
+    step: &StepRow,
+    circumstances: Circumstances,
+    scene: &Scene<'_>,
+    value: &AnswerValue,
+) -> bool {
+    let turned_along = step.asks_free && circumstances.free == Some(false) && value.has(answer::RESISTS);
+    turned_along || is_cold(step, circumstances) && is_fast(scene, value)
 }
 
-fn is_cold(step: &StepRow, beside: Beside) -> bool {
-    step.asks_engine && beside.engine == Some(EngineWarmth::Cold)
+fn is_cold(step: &StepRow, circumstances: Circumstances) -> bool {
+    step.asks_engine && circumstances.engine == Some(EngineWarmth::Cold)
 }
 
 /// An idle that is not below the maker's range; a cold engine runs fast.

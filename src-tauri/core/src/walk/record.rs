@@ -3,7 +3,7 @@
 use std::cell::LazyCell;
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
-use crate::model::answer::{AnswerValue, Beside, Temperature};
+use crate::model::answer::{AnswerValue, Circumstances, Temperature};
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::gates::LiftKind;
@@ -87,7 +87,7 @@ pub struct StandingAnswer {
     /// As given, by the step's name of today.
     pub value: AnswerValue,
     /// What was recorded beside it.
-    pub beside: Beside,
+    pub circumstances: Circumstances,
     /// The layout by which it was asked, if that was written down.
     pub layout: Option<String>,
     /// The maker's figure that it was judged by, mm, where the answer says so.
@@ -416,7 +416,12 @@ impl Record {
         self.answers.entry(step.to_owned()).or_default().push(StandingAnswer {
             entry: entry.hash.clone(),
             value: value.clone(),
-            beside: Beside { temperature: *temperature, free: *free, engine: *engine, heard_at: *heard_at },
+            circumstances: Circumstances {
+                temperature: *temperature,
+                free: *free,
+                engine: *engine,
+                heard_at: *heard_at,
+            },
             layout: layout.clone(),
             figure_mm: *figure_mm,
             tube_opened: self.tube_opened,

@@ -16,7 +16,7 @@ pub enum Task {
     /// Decide about a device that was met
     Device {
         #[command(subcommand)]
-        decision: Decision,
+        decision: DeviceVerb,
     },
     /// Take a whole import back; what it brought is left out again
     TakeBack {
@@ -29,7 +29,7 @@ pub enum Task {
 
 /// What is decided.
 #[derive(Debug, PartialEq, Eq, Subcommand)]
-pub enum Decision {
+pub enum DeviceVerb {
     /// Its code was read from its own screen, and is this
     Confirm {
         #[command(flatten)]

@@ -3,7 +3,7 @@
 
 use super::super::fault::{Fault, Refusal};
 use super::super::handover::SetApart;
-use super::super::handover::import::{Receiver, kept, named};
+use super::super::handover::import::{Receiver, merged, named};
 use super::super::handover::seen::photo_of;
 use super::super::knowledge;
 use super::super::list::setting_fits;
@@ -53,7 +53,7 @@ pub fn taken(
         };
         if belief.own {
             for (visit, at) in generation.erased()? {
-                merging.keep_erased(&visit, at)?;
+                merging.write_erased(&visit, at)?;
             }
         }
         for (done, visit) in (1..).zip(&visits) {
@@ -62,18 +62,18 @@ pub fn taken(
         }
         for (version, texts) in generation.knowledge()? {
             if knowledge::is_true(&version, &texts) {
-                merging.keep_knowledge(&version, now, &texts)?;
+                merging.write_knowledge(&version, now, &texts)?;
             }
         }
         for (name, value) in generation.settings()?.iter().filter(|(name, value)| setting_fits(name, value)) {
-            merging.keep_setting(name, value)?;
+            merging.write_setting(name, value)?;
         }
         if belief.own {
-            restored.devices = merging.keep_decisions(&generation.decisions()?, &inner.writer.device)?;
+            restored.devices = merging.write_decisions(&generation.decisions()?, &inner.writer.device)?;
         }
         if set_workshop {
             let theirs = Some(generation.workshop()?).filter(workshop::is_sound);
-            theirs.map_or(Ok(()), |theirs| merging.keep_workshop(&theirs))?;
+            theirs.map_or(Ok(()), |theirs| merging.write_workshop(&theirs))?;
         }
         restored.photos_healed = staging.healing();
         Ok::<_, Fault>((restored, staging.place(merging)?))
@@ -167,7 +167,7 @@ impl Work<'_> {
         if plan.news == 0 {
             imported.unchanged += 1;
         } else {
-            match kept((merging, import), (self.receiver, own), visit, &plan)? {
+            match merged((merging, import), (self.receiver, own), visit, &plan)? {
                 None => imported.took(visit, &plan),
                 Some(why) => {
                     imported.set_apart.push(self.apart(visit, why));

@@ -230,7 +230,7 @@ impl<'a> Work<'a> {
         }
         self.no_crowd(&plan, &standing, part)?;
         if let Some(keeping) = &mut self.keeping {
-            keeping.import(self.merging)?.keep(&plan, self.receiver.device)?;
+            keeping.import(self.merging)?.write(&plan, self.receiver.device)?;
             self.merging.write_card(&list::card(&standing))?;
         }
         if plan.held_back.take().is_some() {
@@ -333,7 +333,7 @@ fn is_of_the_visit(fault: &Fault) -> bool {
 ///
 /// # Errors
 /// What storage says.
-pub fn kept(
+pub fn merged(
     (merging, import): (&Merging<'_>, &Import<'_>),
     (receiver, own): (Receiver<'_>, bool),
     visit: &str,
@@ -347,7 +347,7 @@ pub fn kept(
     if !own && is_milder_by_stranger(merging, receiver, (plan, &standing))? {
         return Ok(Some(HandoverFault::MilderByStranger { part: visit.to_owned() }.into()));
     }
-    import.keep(plan, receiver.device)?;
+    import.write(plan, receiver.device)?;
     merging.write_card(&list::card(&standing))?;
     Ok(None)
 }

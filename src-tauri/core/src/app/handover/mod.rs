@@ -120,7 +120,7 @@ impl Steady {
     /// # Errors
     /// A [`Failure`] that says what to do; what was written so far is then no handover file.
     pub fn export(&self, wanted: Wanted<'_>, sink: &mut dyn Write) -> Result<Exported, Failure> {
-        self.aside(|beside| export(beside, wanted, sink), |_, made| Ok(made))
+        self.on_snapshot(|copy| export(copy, wanted, sink), |_, made| Ok(made))
     }
 
     /// Says what taking in a handover file would change; nothing is written.

@@ -8,7 +8,7 @@ use super::super::knowledge;
 use super::super::origin::Belief;
 use super::super::steady::{Inner, shown};
 use super::super::workshop;
-use super::import::{Receiver, kept, named};
+use super::import::{Receiver, merged, named};
 use super::seen::photo_of;
 use super::{Salvaged, SetApart};
 use crate::model::workshop::Workshop;
@@ -44,7 +44,7 @@ fn taken(inner: &mut Inner, foreign: &Foreign, belief: &Belief) -> Result<Salvag
         let mut salvaged = Salvaged { of_another: !belief.own, ..Salvaged::default() };
         if belief.own {
             for (visit, at) in foreign.erased() {
-                merging.keep_erased(&visit, at)?;
+                merging.write_erased(&visit, at)?;
             }
         }
         for visit in foreign.visits() {
@@ -108,7 +108,7 @@ fn one(
     let imported = &mut salvaged.imported;
     if plan.news == 0 {
         imported.unchanged += 1;
-    } else if let Some(why) = kept((merging, import), (receiver, belief.own), visit, &plan)? {
+    } else if let Some(why) = merged((merging, import), (receiver, belief.own), visit, &plan)? {
         return Ok(Some(why));
     } else {
         imported.took(visit, &plan);

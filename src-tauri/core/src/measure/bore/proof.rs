@@ -22,7 +22,7 @@ use super::zone::Zone;
 
 /// Whether a zone is the narrowest there is.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Verdict {
+pub enum Narrowest {
     /// No centre in the box is better by more than this, in mm.
     Proven(f64),
     /// A ring about this centre is narrower.
@@ -44,10 +44,10 @@ struct Part {
 }
 
 /// Searches the box of the points.
-pub fn search(points: &[Point], zone: &Zone) -> Verdict {
+pub fn search(points: &[Point], zone: &Zone) -> Narrowest {
     let width = zone.width();
     if width <= SAME {
-        return Verdict::Proven(width.max(0.0));
+        return Narrowest::Proven(width.max(0.0));
     }
     let slope = slope(points, zone).max(0.0);
     let safe = 2.0 * slope * zone.inner / (1.0 + 2.0 * slope);
@@ -59,7 +59,7 @@ pub fn search(points: &[Point], zone: &Zone) -> Verdict {
         }
         let (here, least) = width_in(points, part);
         if here < width - SAME {
-            return Verdict::Narrower(part.middle);
+            return Narrowest::Narrower(part.middle);
         }
         looked_at += 1;
         if least >= width - SAME {
@@ -71,7 +71,7 @@ pub fn search(points: &[Point], zone: &Zone) -> Verdict {
             parts.extend(quarters(part));
         }
     }
-    Verdict::Proven(gap)
+    Narrowest::Proven(gap)
 }
 
 /// The part outside which nothing is narrower, or the whole box.

@@ -7,7 +7,7 @@
 
 use super::circle::{Point, ends_about, spread_about};
 use super::exchange::{Contact, narrowest};
-use super::proof::{self, Verdict};
+use super::proof::{self, Narrowest};
 
 /// A minimum zone.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,11 +44,11 @@ pub fn minimum(points: &[Point], start: Point) -> Option<Zone> {
     let mut zone = valley(points, start)?;
     for _ in 0..MOST_VALLEYS {
         match proof::search(points, &zone) {
-            Verdict::Proven(within) => {
+            Narrowest::Proven(within) => {
                 zone.proven_within = within;
                 return Some(zone);
             }
-            Verdict::Narrower(centre) => zone = valley(points, centre)?,
+            Narrowest::Narrower(centre) => zone = valley(points, centre)?,
         }
     }
     zone.proven_within = f64::INFINITY;

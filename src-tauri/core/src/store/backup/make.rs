@@ -10,12 +10,12 @@ use serde::Serialize;
 
 use super::compare::Compared;
 use super::fault::BackupFault;
-use super::keep;
 use super::list::{List, Object, Piece};
 use super::lists::Lists;
 use super::own::{OwnFiles, own_files};
 use super::place::{BackupFolder, Claim};
 use super::proving;
+use super::retain;
 use super::source::{self, Holds};
 use crate::model::time::Moment;
 use crate::store::data_id::data_id;
@@ -119,7 +119,8 @@ pub fn make(
         lists.sound.push(list);
     }
     // An earlier generation may hold whole what is unproven here: none goes until that is cleared up.
-    let kept = if compared.unproven.is_empty() { keep::kept(&lists.sound) } else { keep::all(&lists.sound) };
+    let kept =
+        if compared.unproven.is_empty() { retain::retained(&lists.sound) } else { retain::all(&lists.sound) };
     tidy(&mut place, &mut lists, (&kept, &holds.erased))?;
     Ok(BackedUp {
         generation: stands.made_at.rfc3339(),

@@ -10,7 +10,6 @@ mod compare;
 pub mod fault;
 pub mod file;
 mod found;
-mod keep;
 pub mod list;
 mod lists;
 mod make;
@@ -19,6 +18,7 @@ mod packed;
 mod place;
 mod proving;
 pub mod read;
+mod retain;
 pub(super) mod source;
 mod tar;
 

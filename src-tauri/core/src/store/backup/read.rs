@@ -20,7 +20,7 @@ use crate::model::line::Line;
 use crate::model::time::Moment;
 use crate::model::workshop::Workshop;
 use crate::store::fault::StoreFault;
-use crate::store::folders::{CopyFault, beside};
+use crate::store::folders::{CopyFault, with_ending};
 use crate::store::ledger;
 use crate::store::open::{DATABASE, OWN_FOLDERS, Store};
 use crate::store::uploads::INCOMING;
@@ -192,11 +192,11 @@ fn of_list(
 }
 
 fn bare(root: &Path, copy: Scratch) -> Result<Generation, StoreFault> {
-    let stood = || ["", "-wal"].map(|end| state(&beside(&root.join(DATABASE), end)));
+    let stood = || ["", "-wal"].map(|end| state(&with_ending(&root.join(DATABASE), end)));
     let before = stood();
     for end in ["", "-wal"] {
         // What was written last stands in the log alone until it is closed.
-        let (from, to) = (beside(&root.join(DATABASE), end), beside(&copy.database(), end));
+        let (from, to) = (with_ending(&root.join(DATABASE), end), with_ending(&copy.database(), end));
         match folders::copy_hashed(&from, &to) {
             Ok(_) => {}
             Err(CopyFault::Read(fault)) if fault.kind() == io::ErrorKind::NotFound && !end.is_empty() => {}

@@ -11,7 +11,7 @@ use super::fault::BackupFault;
 use crate::model::fresh_id::fresh_id;
 use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
-use crate::store::folders::{beside, length};
+use crate::store::folders::{length, with_ending};
 use crate::store::open::DATABASE;
 use crate::store::{erase, keys, migrations, private};
 
@@ -84,7 +84,7 @@ fn is_still(path: &Path) -> bool {
 
 /// Whether anything is written in a database's log: of an empty one there is nothing to read.
 fn has_log(path: &Path) -> bool {
-    length(&beside(path, "-wal")).map_or(true, |bytes| bytes.is_some_and(|bytes| bytes > 0))
+    length(&with_ending(path, "-wal")).map_or(true, |bytes| bytes.is_some_and(|bytes| bytes > 0))
 }
 
 /// Whether no file can be made in a folder.

@@ -25,7 +25,7 @@ pub use cells::{Cell, Kind, Leaf};
 use log::Log;
 pub use record::Record;
 
-use super::folders::beside;
+use super::folders::with_ending;
 
 /// SQLite's own size of a page, bytes, where the file no longer says.
 const USUAL_SIZE: usize = 4_096;
@@ -94,7 +94,7 @@ impl Pages {
     pub fn open(path: &Path) -> io::Result<Self> {
         let mut database = File::open(path)?;
         let bytes = database.metadata()?.len();
-        let mut log = File::open(beside(path, "-wal")).ok();
+        let mut log = File::open(with_ending(path, "-wal")).ok();
         let head = head(&mut database)?;
         let logged = log.as_mut().and_then(log::page_size);
         let size = page_size(&head).or(logged).unwrap_or(USUAL_SIZE);

@@ -13,18 +13,18 @@ use super::steady::{Inner, Setup, Steady, shown};
 use crate::store::backup::fault::BackupFault;
 use crate::store::fault::StoreFault;
 use crate::store::keys::OWN;
-use crate::store::open::{Store, open_beside};
+use crate::store::open::{Store, open_copy};
 
 /// A data folder, as it stood when this was opened.
-pub struct Beside(Steady);
+pub struct ReadCopy(Steady);
 
-impl Beside {
+impl ReadCopy {
     /// Copies the database of a data folder into memory; no file of it is changed, and no lock is asked for.
     ///
     /// # Errors
     /// A [`Failure`] that says what to do.
     pub fn open(setup: Setup) -> Result<Self, Failure> {
-        let copied = || open_beside(&setup.data_dir);
+        let copied = || open_copy(&setup.data_dir);
         let told = |fault: StoreFault| shown(&fault.into(), "en");
         let store = match copied() {
             Ok(store) if has_key(&store) => store,

@@ -3,4 +3,4 @@
 /**
  * The owner's decision; all are recorded alike.
  */
-export type Decision = "repair" | "decide-later" | "decline";
+export type OwnerDecision = "repair" | "decide-later" | "decline";

@@ -8,7 +8,7 @@ use super::list::List;
 const LATEST: usize = 7;
 
 /// Numbers of the generations that stay. The order is that of their numbers; a clock only tells the month.
-pub fn kept(lists: &[List]) -> BTreeSet<u64> {
+pub fn retained(lists: &[List]) -> BTreeSet<u64> {
     let mut ordered: Vec<&List> = lists.iter().collect();
     ordered.sort_by_key(|list| std::cmp::Reverse(list.number));
     let mut months = BTreeSet::new();
@@ -32,7 +32,7 @@ mod tests {
     use std::collections::BTreeMap;
 
     use super::super::list::{List, Piece};
-    use super::kept;
+    use super::retained;
     use crate::model::time::Moment;
 
     fn list(number: u64, day: i64) -> List {
@@ -52,7 +52,7 @@ mod tests {
     #[track_caller]
     fn check(days: &[i64], expected: &[u64]) {
         let lists: Vec<List> = (1..).zip(days).map(|(number, day)| list(number, *day)).collect();
-        assert_eq!(kept(&lists).into_iter().collect::<Vec<_>>(), expected, "{days:?}");
+        assert_eq!(retained(&lists).into_iter().collect::<Vec<_>>(), expected, "{days:?}");
     }
 
     #[test]

@@ -9,7 +9,7 @@ use crate::model::time::Moment;
 
 /// A row of `brought` or of `trust`.
 #[derive(Debug)]
-pub enum Beside {
+pub enum Row {
     /// How far an import brought a chain.
     Brought {
         /// Visit, device, and the import's number.
@@ -25,20 +25,20 @@ pub enum Beside {
 
 /// All such rows of a database.
 #[derive(Debug, Default)]
-pub struct MinedBeside {
+pub struct MinedRows {
     brought: BTreeMap<(String, String, i64), (u64, bool)>,
     decided: Vec<DeviceDecision>,
 }
 
-impl MinedBeside {
-    /// Keeps a row; one of which an older version of its page told before counts once.
-    pub fn keep(&mut self, row: Beside) {
+impl MinedRows {
+    /// Adds a row; one of which an older version of its page told before counts once.
+    pub fn add(&mut self, row: Row) {
         match row {
-            Beside::Brought { chain, lines, taken_back } => {
+            Row::Brought { chain, lines, taken_back } => {
                 let known = self.brought.entry(chain).or_insert((lines, false));
                 known.1 |= taken_back;
             }
-            Beside::Decided(decision) => {
+            Row::Decided(decision) => {
                 if !self.decided.contains(&decision) {
                     self.decided.push(decision);
                 }
@@ -72,19 +72,19 @@ fn rank(what: &str) -> usize {
 }
 
 /// A row of the table `brought`: visit, device, import, lines, and when it was taken back.
-pub fn brought(record: &Record, visit: String, device: String) -> Option<Beside> {
+pub fn brought(record: &Record, visit: String, device: String) -> Option<Row> {
     let taken_back = record.int(4).is_some();
     let lines = u64::try_from(record.int(3)?).ok().filter(|lines| *lines >= 1)?;
     (taken_back || record.is_null(4)).then_some(())?;
-    Some(Beside::Brought { chain: (visit, device, record.int(2)?), lines, taken_back })
+    Some(Row::Brought { chain: (visit, device, record.int(2)?), lines, taken_back })
 }
 
 /// A row of the table `trust`: its number, the device, when, what, the name, and by whom. That a device was met is
 /// no decision.
-pub fn decided(record: &Record, device: String) -> Option<Beside> {
+pub fn decided(record: &Record, device: String) -> Option<Row> {
     let text = |column: usize| record.text(column).map(str::to_owned);
     let (what, name, by) = (text(3)?, text(4)?, text(5)?);
     let is_one = device.len() == 64 && rank(&what) != usize::MAX;
     let at = Moment(record.int(2)?);
-    is_one.then_some(Beside::Decided(DeviceDecision { device, at, what, name, by }))
+    is_one.then_some(Row::Decided(DeviceDecision { device, at, what, name, by }))
 }

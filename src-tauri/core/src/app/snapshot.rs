@@ -51,8 +51,8 @@ impl Steady {
         (locale, sheet): (&str, Sheet),
         then: impl FnOnce(&mut Inner, Printed) -> Result<T, Fault>,
     ) -> Result<T, Failure> {
-        let print = |beside: &mut Inner| papers::printed(beside, visit, kind, (locale, sheet));
-        self.aside(print, |inner, printed| {
+        let print = |copy: &mut Inner| papers::printed(copy, visit, kind, (locale, sheet));
+        self.on_snapshot(print, |inner, printed| {
             if kind != PaperKind::ShortText {
                 let made = PaperMade { locale: locale.to_owned(), sheet: sheet.id().to_owned() };
                 // The paper is worth more than the memory of it: a full disk does not hold it back.
@@ -64,21 +64,21 @@ impl Steady {
 
     /// Writes a handover file for a shell to fetch by its id.
     pub(super) fn prepare(&self, wanted: Wanted<'_>) -> Result<Response, Failure> {
-        self.aside(|beside| handover::prepare(beside, wanted), |_, made| Ok(made))
+        self.on_snapshot(|copy| handover::prepare(copy, wanted), |_, made| Ok(made))
     }
 
     /// Does something on a copy of the core that reads what is on disk now, `then` something with the core itself.
     /// Erasing waits until both are done: a copy would keep alive in the log what was erased, and what came of it
     /// would outlive it.
-    pub(super) fn aside<T, U>(
+    pub(super) fn on_snapshot<T, U>(
         &self,
         work: impl FnOnce(&mut Inner) -> Result<T, Fault>,
         then: impl FnOnce(&mut Inner, T) -> Result<U, Fault>,
     ) -> Result<U, Failure> {
         let _reading = self.reading.read().unwrap_or_else(PoisonError::into_inner);
-        let mut beside = self.with(|inner| inner.beside())?;
-        let done = work(&mut beside).map_err(|fault| shown(&fault, &beside.locale()))?;
-        drop(beside);
+        let mut copy = self.with(|inner| inner.snapshot())?;
+        let done = work(&mut copy).map_err(|fault| shown(&fault, &copy.locale()))?;
+        drop(copy);
         self.with(|inner| then(inner, done))
     }
 
@@ -89,9 +89,9 @@ impl Steady {
 }
 
 impl Inner {
-    fn beside(&self) -> Result<Self, Fault> {
+    fn snapshot(&self) -> Result<Self, Fault> {
         Ok(Self {
-            store: self.store.beside()?,
+            store: self.store.snapshot()?,
             trade: self.trade.clone(),
             press: Arc::clone(&self.press),
             clock: self.clock,

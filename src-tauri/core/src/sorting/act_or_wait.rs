@@ -1,4 +1,4 @@
-//! The decisions that are judgement: act where acting is expected to lose less than waiting. Ratings by
+//! The choices that are judgement: act where acting is expected to lose less than waiting. Ratings by
 //! rule are made in `urgency` and are not touched here.
 
 use crate::model::certainty::{Course, Judgement};
@@ -9,9 +9,9 @@ use crate::trade::losses::{About, JudgementRow};
 use super::network::Network;
 use super::posterior::Posterior;
 
-/// One decision about one probability.
+/// One choice about one probability.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Decision<'t> {
+pub struct ActOrWait<'t> {
     row: &'t JudgementRow,
     /// Index of the cause it is about; none for the bearing group.
     cause: Option<usize>,
@@ -23,17 +23,17 @@ pub struct Decision<'t> {
     wait_basis: &'t str,
 }
 
-/// Every decision of this car.
-pub fn decisions<'t>(trade: &'t Trade, network: &Network) -> Vec<Decision<'t>> {
+/// Every choice of this car.
+pub fn choices<'t>(trade: &'t Trade, network: &Network) -> Vec<ActOrWait<'t>> {
     let losses = &trade.losses;
-    let mut decisions = Vec::new();
+    let mut choices = Vec::new();
     for row in &losses.judgements {
         let others = network.causes.iter().enumerate().filter(|(_, cause)| cause.group == CauseGroup::Other);
         let causes: Vec<Option<usize>> = match row.about {
             About::Suspicion | About::Bearing => vec![None],
             About::Other => others.map(|(index, _)| Some(index)).collect(),
         };
-        decisions.extend(causes.into_iter().map(|cause| Decision {
+        choices.extend(causes.into_iter().map(|cause| ActOrWait {
             row,
             cause,
             act_loss: losses.minutes(&row.act_loss),
@@ -42,10 +42,10 @@ pub fn decisions<'t>(trade: &'t Trade, network: &Network) -> Vec<Decision<'t>> {
             wait_basis: losses.basis(&row.wait_loss),
         }));
     }
-    decisions
+    choices
 }
 
-impl Decision<'_> {
+impl ActOrWait<'_> {
     /// The probability it rests on.
     pub fn probability(&self, posterior: &Posterior) -> f64 {
         let cause = |index: usize| posterior.causes.get(index).copied().unwrap_or(0.0);
@@ -68,40 +68,40 @@ impl Decision<'_> {
     }
 }
 
-/// The decisions as shown: those about the bearing, and the one about the likeliest other cause.
+/// The choices as shown: those about the bearing, and the one about the likeliest other cause.
 /// `suspicion` is the probability that the rating reads.
 pub fn judgements(
-    decisions: &[Decision<'_>],
+    choices: &[ActOrWait<'_>],
     network: &Network,
     all: &Posterior,
     suspicion: f64,
 ) -> Vec<Judgement> {
-    let shown = |decision: &Decision<'_>| {
+    let shown = |choice: &ActOrWait<'_>| {
         let probability =
-            if decision.row.about == About::Suspicion { suspicion } else { decision.probability(all) };
-        let cause = decision.cause.and_then(|index| network.causes.get(index)).map(|cause| cause.id.clone());
-        judgement(decision, cause, probability)
+            if choice.row.about == About::Suspicion { suspicion } else { choice.probability(all) };
+        let cause = choice.cause.and_then(|index| network.causes.get(index)).map(|cause| cause.id.clone());
+        judgement(choice, cause, probability)
     };
-    let (group, each): (Vec<_>, Vec<_>) = decisions.iter().partition(|decision| decision.cause.is_none());
+    let (group, each): (Vec<_>, Vec<_>) = choices.iter().partition(|choice| choice.cause.is_none());
     let likeliest = each.into_iter().max_by(|a, b| a.probability(all).total_cmp(&b.probability(all)));
     group.into_iter().chain(likeliest).map(shown).collect()
 }
 
-fn judgement(decision: &Decision<'_>, cause: Option<String>, probability: f64) -> Judgement {
-    let row = decision.row;
+fn judgement(choice: &ActOrWait<'_>, cause: Option<String>, probability: f64) -> Judgement {
+    let row = choice.row;
     let course = |id: &str, loss: &str, acts: bool| Course {
         id: id.to_owned(),
         loss: loss.to_owned(),
-        expected: decision.loss(acts, probability),
-        basis: if acts { decision.act_basis } else { decision.wait_basis }.to_owned(),
+        expected: choice.loss(acts, probability),
+        basis: if acts { choice.act_basis } else { choice.wait_basis }.to_owned(),
     };
     Judgement {
         id: row.id.clone(),
         cause,
         probability,
-        turns_at: decision.turns_at(),
+        turns_at: choice.turns_at(),
         act: course(&row.act, &row.act_loss, true),
         wait: course(&row.wait, &row.wait_loss, false),
-        acts: decision.acts(probability),
+        acts: choice.acts(probability),
     }
 }
