@@ -14,6 +14,12 @@ export async function family(parent) {
   return under(parent);
 }
 
+/** Whether a process is no more; one that nobody has taken leave of yet writes nothing either. */
+export async function ended(pid) {
+  const line = await readFile(`/proc/${pid}/stat`, "utf8").catch(() => "");
+  return line === "" || /\) [ZX] /.test(line);
+}
+
 /** Looks again and again which sockets to a network a process's family holds; the driver's own do not count. */
 export function watchSockets(parentNow) {
   const seen = new Set();

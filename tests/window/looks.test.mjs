@@ -5,7 +5,6 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
-import { setTimeout as pause } from "node:timers/promises";
 import { measure } from "../browser/measure.mjs";
 import { prepare } from "../browser/tour.mjs";
 import { openWindow } from "./window.mjs";
@@ -37,7 +36,7 @@ async function show(screen) {
   );
   if (screen.unfold) await window.run(`for (const part of document.querySelectorAll("details")) part.open = true`);
   await window.later("const done = arguments[0]; document.fonts.ready.then(() => done())");
-  await pause(120);
+  await window.quiet();
 }
 
 /** Faults of every screen, a line each. */

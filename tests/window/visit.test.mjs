@@ -7,14 +7,10 @@ import { readFile, readdir } from "node:fs/promises";
 import { createServer } from "node:http";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { setTimeout as pause } from "node:timers/promises";
 import { isDeepStrictEqual } from "node:util";
 import { shown, whole } from "../browser/shown.mjs";
 import { SHORT, keyOf, technician } from "../browser/technician.mjs";
 import { openWindow } from "./window.mjs";
-
-/** WebKit writes what a page remembers on the device half a second later, in milliseconds and some to spare. */
-const WRITTEN = 700;
 
 /** Where the app is killed. */
 const KILLS = [
@@ -51,7 +47,7 @@ const drawn = () =>
 /** Kills the app here and sees that it comes back to the same screen with everything on it. */
 async function endHere(given) {
   await drawn();
-  await pause(WRITTEN);
+  await window.remembered();
   const before = await seen();
   given?.(before);
   const { ledger } = await window.core({ ask: "look", visit });

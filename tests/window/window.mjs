@@ -3,11 +3,11 @@
 
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
-import { family, watchSockets } from "./family.mjs";
+import { ended, family, watchSockets } from "./family.mjs";
 
 const PORT = 4723 + (process.pid % 1000);
 const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
@@ -35,11 +35,14 @@ export async function openWindow() {
     session = (await send("POST", "/session", { capabilities: { alwaysMatch: options } })).sessionId;
   }
 
+  /** Ends everything that was started, and waits until none of it can write any more. */
   async function kill() {
-    const ended = driver.exitCode === null && driver.signalCode === null ? once(driver, "exit") : null;
-    for (const { pid } of await family(driver.pid)) end(pid);
+    const driverEnded = driver.exitCode === null && driver.signalCode === null ? once(driver, "exit") : null;
+    const all = await family(driver.pid);
+    for (const { pid } of all) end(pid);
     driver.kill("SIGKILL");
-    await ended;
+    await driverEnded;
+    await until("the engine to end", async () => (await Promise.all(all.map(({ pid }) => ended(pid)))).every(Boolean));
   }
 
   await start().catch(async (problem) => {
@@ -48,9 +51,18 @@ export async function openWindow() {
     throw new Error(`no window (${left.map(({ name }) => name).join(", ") || "no process"}): ${problem.message}`);
   });
   const sockets = watchSockets(() => driver.pid);
+  const { run, ...others } = page(ask);
+  let marks = 0;
   return {
     ask,
     downloads,
+    /** Waits until what the page remembers is on disk, by a mark written after it: WebKit writes some time later. */
+    async remembered() {
+      marks += 1;
+      const mark = `journey-mark-${marks}-${process.pid}`;
+      await run("localStorage.setItem('journey.mark', arguments[0])", mark);
+      await until("the page's memory on disk", () => holds(folder, mark));
+    },
     /** What the app and its engine asked of the network beside the driver, as lines. */
     strays: () => sockets.found(),
     /** The app and its engine's processes end at once, as with an empty battery, and the app is started again. */
@@ -62,12 +74,21 @@ export async function openWindow() {
       sockets.stop();
       await ask("DELETE", "").catch(() => undefined);
       await kill();
-      // The engine may still be writing on its way out.
-      await pause(1000);
       await rm(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
     },
-    ...page(ask),
+    run,
+    ...others,
   };
+}
+
+/** Whether WebKit's files of what pages remember, texts in UTF-16, hold a text. */
+async function holds(folder, text) {
+  const files = await readdir(folder, { recursive: true });
+  for (const file of files.filter((name) => /localstorage.*\.(localstorage|sqlite3)(-wal)?$/i.test(name))) {
+    const bytes = await readFile(join(folder, file)).catch(() => Buffer.alloc(0));
+    if (bytes.includes(Buffer.from(text, "utf16le"))) return true;
+  }
+  return false;
 }
 
 /** Ways to press and read what the window shows. */
@@ -140,6 +161,14 @@ function page(ask) {
       return until(`${width} by ${height}`, () => run(there, width, height));
     },
     until,
+    /** Waits until the screen is at rest: every picture drawn, and what it shows and where the same three times. */
+    async quiet() {
+      let same = 0;
+      await until("a screen at rest", async () => {
+        same = (await run(`return (${unchanged})()`)) ? same + 1 : 0;
+        return same >= 2;
+      });
+    },
     /** Hands for `technician.mjs`. */
     hands: {
       tap,
@@ -161,6 +190,16 @@ function page(ask) {
       },
     },
   };
+}
+
+/** Runs in the page: whether nothing changed or moved since it was last asked. */
+function unchanged() {
+  const all = [...document.querySelectorAll("body *")];
+  const places = all.map((one) => Object.values(one.getBoundingClientRect().toJSON()).join());
+  const now = location.hash + document.body.outerHTML + places.join(";");
+  const same = now === window.seenBefore;
+  window.seenBefore = now;
+  return same && [...document.images].every((one) => one.complete);
 }
 
 function end(pid) {
