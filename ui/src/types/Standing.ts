@@ -75,7 +75,7 @@ position: Position,
  */
 warmth: Temperature | null, 
 /**
- * The shaft line, engine end first; the last station stands for the seat and the owner's account.
+ * The stations that this car has, in the order of `ids::STATIONS`.
  */
 stations: Array<StationStand>, 
 /**

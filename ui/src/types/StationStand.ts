@@ -6,7 +6,7 @@ import type { Word } from "./Word";
  */
 export type StationStand = { 
 /**
- * Id: `seat`, `support`, `shaft`, `far-end`, `around`, `account`.
+ * Id, one of `ids::STATIONS`.
  */
 id: string, 
 /**

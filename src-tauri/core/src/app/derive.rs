@@ -10,7 +10,7 @@ use crate::model::case::{Case, CaseAnswer};
 use crate::model::device::{Devices, WriterStand};
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
 use crate::model::gates::Lock;
-use crate::model::ids::{self, step};
+use crate::model::ids::{self, STATIONS, step};
 use crate::model::photo_of::PhotoOf;
 use crate::model::rating::{Urgency, Word};
 use crate::model::standing::{
@@ -480,9 +480,8 @@ fn is_done(case: &Case, row: &StepRow) -> bool {
     if wholly { case.says_all(&row.id) } else { case.looked(&row.id) }
 }
 
-/// Stations in the order the steps name them, with the seat and the account at the end of the line.
+/// The stations that this car has steps at.
 fn stations(steps: &[StepStand]) -> Vec<StationStand> {
-    const LINE: [&str; 6] = ["support", "shaft", "far-end", "around", "seat", "account"];
     let stand = |id: &&str| {
         let here: Vec<&StepStand> =
             steps.iter().filter(|step| step.counts() && step.station == **id).collect();
@@ -495,7 +494,7 @@ fn stations(steps: &[StepStand]) -> Vec<StationStand> {
             steps: count(here.len()),
         }
     };
-    LINE.iter().map(stand).filter(|station| station.steps > 0).collect()
+    STATIONS.iter().map(stand).filter(|station| station.steps > 0).collect()
 }
 
 fn road_rows(trade: &Trade, case: &Case) -> Vec<RoadRow> {

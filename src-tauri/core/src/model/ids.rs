@@ -20,6 +20,10 @@ pub fn at_support(step: &str, number: u8) -> String {
     if number <= 1 { step.to_owned() } else { format!("{step}{AT_SUPPORT}{number}") }
 }
 
+/// The stations in the order they are shown: along the shaft from its support, then the seat and the owner's account.
+/// Each step's `station` is one of them.
+pub const STATIONS: [&str; 6] = ["support", "shaft", "far-end", "around", "seat", "account"];
+
 /// Steps of the hands-on check and the looks beside it.
 pub mod step {
     /// Movement up and down at the support.

@@ -48,7 +48,7 @@ pub struct Standing {
     pub position: Position,
     /// How warm the housing was felt last since the part was entered; it is not asked twice.
     pub warmth: Option<Temperature>,
-    /// The shaft line, engine end first; the last station stands for the seat and the owner's account.
+    /// The stations that this car has, in the order of `ids::STATIONS`.
     pub stations: Vec<StationStand>,
     /// The gate sets this car needs, in walk order.
     pub gate_sets: Vec<GateSetStand>,
@@ -208,7 +208,7 @@ pub enum Position {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct StationStand {
-    /// Id: `seat`, `support`, `shaft`, `far-end`, `around`, `account`.
+    /// Id, one of `ids::STATIONS`.
     pub id: String,
     /// Strongest word of its steps.
     pub word: Option<Word>,

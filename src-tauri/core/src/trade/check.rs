@@ -3,6 +3,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::model::ids::STATIONS;
 use crate::model::standing::{CauseGroup, Support};
 
 use super::load::{MAX_SUPPORTS, NUMBERS, Trade};
@@ -91,6 +92,9 @@ pub fn check_layout(trade: &Trade, layout: &Layout) -> Result<(), String> {
 fn check_step(trade: &Trade, step: &StepRow) -> Result<(), String> {
     basis("step", &step.id, &step.basis)?;
     let named = |what: &str| format!("step {}: {what}", step.id);
+    if !STATIONS.contains(&step.station.as_str()) {
+        return Err(named("its station is none of `ids::STATIONS`"));
+    }
     if step.form == Form::Reading {
         if !(step.min < step.usual && step.usual < step.max) {
             return Err(named("min, usual and max must rise"));

@@ -143,7 +143,7 @@ pub struct StepRow {
     /// Other gate sets in which it can be answered too.
     #[serde(default)]
     pub also_in: Vec<String>,
-    /// Where along the shaft hands and eyes go.
+    /// Where along the shaft hands and eyes go: one of `ids::STATIONS`.
     pub station: String,
     /// Whether one answer, several or a number is given.
     pub form: Form,
