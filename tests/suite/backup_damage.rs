@@ -6,10 +6,11 @@ use std::path::{Path, PathBuf};
 
 use rusqlite::Connection;
 use serde_json::json;
-use steady_core::app::PhotoSize;
 use steady_core::app::backup::{check, generations, listed};
+use steady_core::app::handover::verify;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
+use steady_core::app::{PhotoSize, Steady};
 use steady_core::model::limits;
 use steady_core::model::workshop::Workshop;
 
@@ -18,8 +19,9 @@ use crate::backup_folders::mirror;
 use crate::backup_generations::{back_up, databases, files, of_kind, on_day, photo_of, restore};
 use crate::handover::exported;
 use crate::handover_files::{keep_photo, small_visit};
+use crate::proven::{PROVEN, says_of_its_proof};
 use crate::set_aside::home;
-use crate::support::{code, holds, open, scratch};
+use crate::support::{ask, code, holds, open, scratch};
 
 /// Changes one line of a ledger behind its triggers, as rot does.
 #[track_caller]
@@ -218,30 +220,67 @@ fn copied_data_folder_takes_no_backup_over() {
     assert_eq!(on_day(data.path(), backup.path(), 3).unwrap().visits, 1);
 }
 
-/// A line's signature that rotted where later lines of its device prove what it says.
+/// A line's signature that rotted where later lines of its device prove what it says: the record is whole to whoever asks.
 #[test]
-fn damaged_signature_is_told_at_home_and_keeps_no_visit_from_coming_back() {
+fn record_whose_newest_signature_is_whole_is_proven_to_whoever_asks() {
     let (data, steady) = scratch();
     let visit = small_visit(&steady, "TR 0001");
     keep_photo(&steady, &visit, 90);
-    let backup = tempfile::tempdir().unwrap();
-    assert!(back_up(&steady, backup.path()).visits_unproven.is_empty());
     drop(steady);
     rotted(data.path(), "UPDATE entry SET signature = lower(hex(zeroblob(64))) WHERE seq = 2");
     let steady = open(data.path()).unwrap();
-    let other = small_visit(&steady, "TR 0002");
-    let asked = json!({ "ask": "export", "visits": [visit] });
-    assert_eq!(code(&steady, asked), "chain-broken");
+    says_of_its_proof(&steady, &visit, Some("signed by this device."), &[PROVEN]);
+    let file = exported(&steady, std::slice::from_ref(&visit));
+    assert_eq!(verify(&mut &*file).unwrap().visits, std::slice::from_ref(&visit));
     let (_there, there) = scratch();
-    assert_eq!(there.import(&mut &*exported(&steady, &[])).unwrap().taken, std::slice::from_ref(&other));
-    assert_eq!(on_day(data.path(), backup.path(), 1).unwrap().visits_unproven, std::slice::from_ref(&visit));
-    assert_eq!(fetched(&steady).0.visits_unproven, std::slice::from_ref(&visit));
-    let fresh = tempfile::tempdir().unwrap();
-    assert_eq!(on_day(data.path(), fresh.path(), 1).unwrap().visits_unproven, std::slice::from_ref(&visit));
+    assert_eq!(there.import(&mut &*file).unwrap().taken, std::slice::from_ref(&visit));
+    let backup = tempfile::tempdir().unwrap();
+    assert!(on_day(data.path(), backup.path(), 1).unwrap().visits_broken.is_empty());
+    assert!(fetched(&steady).0.visits_broken.is_empty());
     let (_new, new) = scratch();
-    let restored = restore(&new, fresh.path());
-    assert_eq!(restored.imported.taken, [visit.clone(), other]);
-    assert_eq!((restored.visits_unproven, restored.lost.len()), (vec![visit], 0));
+    let restored = restore(&new, backup.path());
+    assert_eq!((restored.imported.taken, restored.visits_damaged.len()), (vec![visit.clone()], 0));
+    let ledger = |steady: &Steady| ask(steady, json!({ "ask": "look", "visit": visit })).ledger;
+    assert_eq!([ledger(&there), ledger(&new)], [ledger(&steady), ledger(&steady)]);
+    assert_eq!(ledger(&steady).broken_at, None);
+}
+
+/// A line lost, changed, or no longer proven by any behind it, told wherever the visit is asked for.
+#[test]
+fn broken_record_is_named_at_each_backup_and_goes_nowhere_as_whole() {
+    for change in [
+        "DELETE FROM entry WHERE seq = 2",
+        "UPDATE entry SET body = replace(body, 'TR 0001', 'TR 0009') WHERE seq = 1",
+        "UPDATE entry SET signature = lower(hex(zeroblob(64))) WHERE seq = (SELECT max(seq) FROM entry)",
+    ] {
+        let (data, steady) = scratch();
+        let visit = small_visit(&steady, "TR 0001");
+        keep_photo(&steady, &visit, 90);
+        drop(steady);
+        rotted(data.path(), change);
+        let steady = open(data.path()).unwrap();
+        let other = small_visit(&steady, "TR 0002");
+        let broken = std::slice::from_ref(&visit);
+        assert!(
+            ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.broken_at.is_some(),
+            "{change}"
+        );
+        says_of_its_proof(&steady, &visit, None, &[]);
+        assert_eq!(code(&steady, json!({ "ask": "export", "visits": [visit] })), "chain-broken", "{change}");
+        let backup = tempfile::tempdir().unwrap();
+        for day in [1, 2] {
+            let made = on_day(data.path(), backup.path(), day).unwrap();
+            assert_eq!(made.visits_broken, broken, "{change} on day {day}");
+        }
+        assert_eq!(fetched(&steady).0.visits_broken, broken, "{change}");
+        let (_new, new) = scratch();
+        let restored = restore(&new, backup.path());
+        assert_eq!(
+            (restored.imported.taken, restored.visits_damaged),
+            (vec![other], broken.to_vec()),
+            "{change}"
+        );
+    }
 }
 
 /// A backup's folder that a stranger prepared leads to nothing of the data folder.

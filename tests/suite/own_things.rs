@@ -91,9 +91,9 @@ fn backup_that_would_roll_out_lines_is_refused() {
     assert!(on_day(data.path(), backup.path(), 3).unwrap().new);
 }
 
-/// No generation goes while a line here proves itself no more: an earlier one may be the only whole copy.
+/// No generation goes while a record here is broken: an earlier one may be the only whole copy.
 #[test]
-fn no_generation_rolls_out_while_something_is_unproven() {
+fn no_generation_rolls_out_while_a_record_is_broken() {
     let (data, steady) = scratch();
     let visit = small_visit(&steady, "OT 5003");
     let backup = tempfile::tempdir().unwrap();
@@ -104,7 +104,7 @@ fn no_generation_rolls_out_while_something_is_unproven() {
     for day in 1..12 {
         small_visit(&steady, &format!("OT 6{day:03}"));
         let made = on_day(data.path(), backup.path(), 0).unwrap();
-        assert_eq!((made.visits_unproven.as_slice(), made.generations), (&[visit.clone()][..], day + 1));
+        assert_eq!((made.visits_broken.as_slice(), made.generations), (&[visit.clone()][..], day + 1));
     }
 }
 

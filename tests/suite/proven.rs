@@ -13,7 +13,8 @@ use crate::handover_corpus::VISIT;
 use crate::signatures::{before_signatures, opened};
 use crate::support::{ask, code, finding, note, open, scratch};
 
-const PROVEN: &str = "Each part of this record is signed by a device of ours and stands as it was written.";
+pub const PROVEN: &str =
+    "Each part of this record is signed by a device of ours and stands as it was written.";
 const NOT_OURS: &str = "A part of this record came from a device that we have not confirmed as ours.";
 const TOO_OLD: &str = "A part of this record is too old to be signed. We cannot prove who wrote it.";
 

@@ -13,7 +13,7 @@ use tempfile::TempDir;
 use crate::backup_generations::{back_up, restore};
 use crate::handover::{exported, rigid};
 use crate::handover_corpus::{VISIT, spelled, strangers_parts};
-use crate::handover_files::{entries, ledger, line, sealed, sha256, stranger, zip};
+use crate::handover_files::{entries, ledger, line, sealed, sha256, signed, stranger, zip};
 use crate::proven::says_of_its_proof;
 use crate::support::{ask, open, scratch};
 
@@ -185,6 +185,24 @@ fn no_field_of_a_signed_line_can_be_changed() {
     }
     assert!(refused > 20, "{refused}");
     assert_eq!(taken(&here, &carried(&visit, &lines)), "ok");
+}
+
+/// A line whose own signature is damaged, proven by none but one that is held back.
+#[test]
+fn line_that_only_what_is_held_back_proves_stays_outside() {
+    let (own, left) = (stranger(), json!({ "kind": "part-left", "set": "lift", "by": "Kim Demo" }));
+    let mut lines = forged(VISIT, &[], &own, &[opened(), left.clone(), left]);
+    let at = lines[2]["at"].as_i64().unwrap() + 400 * 86_400_000;
+    let (prev, body) = (lines[2]["prev"].as_str().unwrap(), lines[2]["body"].as_str().unwrap());
+    let hash = sha256(format!("steady entry 1\n{VISIT}\n{own}\n3\n{at}\n{prev}\n{body}").as_bytes());
+    (lines[2]["at"], lines[2]["hash"]) = (json!(at), json!(hash));
+    lines[2] = signed(lines[2].clone());
+    let mut damaged = lines.clone();
+    damaged[1]["signature"] = lines[0]["signature"].clone();
+    for (lines, expected) in [(&damaged, "handover-unproven"), (&lines, "ok")] {
+        let (_folder, here) = scratch();
+        assert_eq!(taken(&here, &carried(VISIT, lines)), expected);
+    }
 }
 
 /// A data folder of the schema before signatures, with one visit of one device's lines.

@@ -90,8 +90,8 @@ fn made_lines(made: &BackedUp) -> Vec<String> {
         &made.own_left_out,
     ));
     lines.extend(left(
-        "No longer proven here; every earlier backup stays, look for them there",
-        &made.visits_unproven,
+        "Broken here, and backed up as they are; every earlier backup stays, look for them there",
+        &made.visits_broken,
     ));
     if made.photos_damaged_here.len() > made.photos_missing.len() {
         lines.push("steady restore, from this backup, makes those whole that it holds.".to_owned());
@@ -126,7 +126,6 @@ fn restored_lines(done: &Restored) -> Vec<String> {
     lines.extend(devices(done.devices));
     lines.extend(left("Left as they are here, where they go on differently", &done.lost));
     lines.extend(left("Damaged in the backup and left there, try an earlier one", &done.visits_damaged));
-    lines.extend(left("Taken in with a damaged signature, and cannot be handed on", &done.visits_unproven));
     lines.extend(left("Files of the backup that are damaged, all else came", &done.files_damaged));
     if done.photos_missing > 0 {
         lines.push(format!("Photos not found whole: {}", done.photos_missing));

@@ -42,7 +42,7 @@ photos_missing: Array<string>,
  */
 own_left_out: Array<string>, 
 /**
- * Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are in it
- * as they are; an earlier backup may hold them whole.
+ * Visits whose record lacks a line, or is no longer as it was written, or no longer proven. They are in it as they
+ * are; an earlier backup may hold them whole.
  */
-visits_unproven: Array<string>, };
+visits_broken: Array<string>, };

@@ -23,11 +23,6 @@ lost: Array<string>,
  */
 visits_damaged: Array<string>, 
 /**
- * Visits of which a line's own signature is damaged in the backup. The lines behind it prove what it says, so they
- * came; they cannot be handed on.
- */
-visits_unproven: Array<string>, 
-/**
  * The workshop's own files that are damaged in the backup, and its damaged lists. All else came.
  */
 files_damaged: Array<string>, 

@@ -4,8 +4,11 @@
 //! changed, lost or slipped-in line shows, and its writer's signature over its own hash, so that nobody writes
 //! in another's name. A broken or unproven chain is reported, never hidden.
 //!
-//! The newest signature of a chain proves every line before it, through the hashes: reading a visit looks at
-//! one signature a chain, taking lines in from outside at each ([`prove_each`]).
+//! The newest signature of a chain proves every line before it, through the hashes: wherever a visit is looked at, as
+//! it is read, verified, exported, taken in or backed up, that one signature of each chain decides.
+
+use std::collections::BTreeSet;
+use std::mem;
 
 use rusqlite::{Connection, Row, TransactionBehavior, params};
 use sha2::{Digest, Sha256};
@@ -263,16 +266,53 @@ pub fn check_lines(visit: &str, lines: &[Line]) -> Result<(), LineFault> {
     limits::visit::check(&entries).map_err(LineFault::Beyond)
 }
 
-/// Proves each line by its own signature: what is kept can be handed on up to any of its lines.
+/// Proves the last of each device's lines, which come by device and place: what is left out behind it proves nothing.
 ///
 /// # Errors
 /// [`LineFault::Unproven`].
-pub fn prove_each(lines: &[Line]) -> Result<(), LineFault> {
-    let proven = lines.iter().all(is_proven);
+pub fn prove_ends(lines: &[Line]) -> Result<(), LineFault> {
+    let mut chains = lines.chunk_by(|a, b| a.device == b.device);
+    let proven = chains.all(|chain| chain.last().is_none_or(is_proven));
     if proven { Ok(()) } else { Err(LineFault::Unproven) }
 }
 
+/// Every chain of a database, line by line, by visit, device and place.
+#[derive(Debug, Default)]
+pub(super) struct Chains {
+    before: Before,
+    last: Option<Line>,
+    broken: BTreeSet<String>,
+}
+
+impl Chains {
+    /// Looks at the next line. `ends` says that what counts of its chain ends here, whatever lines follow on disk.
+    pub fn look(&mut self, line: Line, ends: bool) {
+        let goes_on = |last: &Line| last.visit == line.visit && last.device == line.device;
+        if !self.last.as_ref().is_some_and(goes_on) {
+            self.end();
+        }
+        if !self.before.fits(&line) || !has_its_form(&line) || ends && !is_proven(&line) {
+            self.broken.insert(line.visit.clone());
+        }
+        self.before = mem::take(&mut self.before).then(&line);
+        self.last = Some(line);
+    }
+
+    fn end(&mut self) {
+        self.before = Before::default();
+        let unproven = self.last.take().filter(|last| !is_proven(last));
+        self.broken.extend(unproven.map(|last| last.visit));
+    }
+
+    /// The visits of which a chain lacks a line, holds one that is not as it was written, or is not proven to its end.
+    pub fn broken(mut self) -> BTreeSet<String> {
+        self.end();
+        self.broken
+    }
+}
+
 /// The end of one device's chain so far.
+#[derive(Debug)]
 struct Before {
     device: String,
     seq: u64,

@@ -198,8 +198,8 @@ impl Merging<'_> {
             return Err(fault);
         }
         if let Origin::File { .. } = origin {
-            // What a person chose as their own is proven by the newest line of each chain, as it is read here.
-            ledger::prove_each(&added).map_err(MergeFault::Lines)?;
+            // What was held back behind them proves these no more.
+            ledger::prove_ends(&added).map_err(MergeFault::Lines)?;
         }
         let before = imports::lengths(union.iter().filter(|line| counts(line)));
         let reach = |(device, lines): (&str, u64)| {

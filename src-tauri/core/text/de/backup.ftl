@@ -55,9 +55,9 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 Foto fehlt hier oder ist beschädigt und ist nicht enthalten. Übernehmen Sie zuerst eine frühere Sicherung.
    *[other] { $photos } Fotos fehlen hier oder sind beschädigt und sind nicht enthalten. Übernehmen Sie zuerst eine frühere Sicherung.
 }
-ui-backup-unproven = { $visits ->
-    [one] 1 Vorgang hat eine Zeile, die sich nicht mehr beweist. Er ist so enthalten, wie er ist: Behalten Sie auch eine frühere Sicherung.
-   *[other] { $visits } Vorgänge haben eine Zeile, die sich nicht mehr beweist. Sie sind so enthalten, wie sie sind: Behalten Sie auch eine frühere Sicherung.
+ui-backup-broken = { $visits ->
+    [one] Das Protokoll von 1 Vorgang ist beschädigt. Er ist so enthalten, wie er ist: Behalten Sie auch eine frühere Sicherung.
+   *[other] Die Protokolle von { $visits } Vorgängen sind beschädigt. Sie sind so enthalten, wie sie sind: Behalten Sie auch eine frühere Sicherung.
 }
 ui-backup-own-left-out = { $files ->
     [one] 1 eigene Datei der Werkstatt ist zu groß, hat einen Namen, den nicht jedes System annimmt, oder ist eine zu viel und wurde ausgelassen.
@@ -83,10 +83,6 @@ ui-restore-damaged = { $visits ->
    *[other] { $visits } Vorgänge sind in der Sicherung beschädigt und blieben dort. Versuchen Sie eine frühere Sicherung.
 }
 ui-restore-of-another = Sie ist nicht von diesem Gerät: Wem sie vertraut und was dort gelöscht wurde, kam nicht mit, und kein hier nicht bestätigtes Gerät hat eine Einstufung milder gemacht.
-ui-restore-unproven = { $visits ->
-    [one] 1 Vorgang kam mit einer beschädigten Unterschrift. Er ist lesbar und lässt sich nicht weitergeben.
-   *[other] { $visits } Vorgänge kamen mit einer beschädigten Unterschrift. Sie sind lesbar und lassen sich nicht weitergeben.
-}
 ui-restore-files-damaged = { $files ->
     [one] 1 Datei der Sicherung ist beschädigt und wurde ausgelassen. Alles andere kam an.
    *[other] { $files } Dateien der Sicherung sind beschädigt und wurden ausgelassen. Alles andere kam an.

@@ -55,9 +55,9 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 photo is missing or damaged here and is not in it. Take in an earlier backup first.
    *[other] { $photos } photos are missing or damaged here and are not in it. Take in an earlier backup first.
 }
-ui-backup-unproven = { $visits ->
-    [one] 1 visit has a line that no longer proves itself. It is in the backup as it is: keep an earlier one too.
-   *[other] { $visits } visits have a line that no longer proves itself. They are in the backup as they are: keep an earlier one too.
+ui-backup-broken = { $visits ->
+    [one] The record of 1 visit is broken. It is in the backup as it is: keep an earlier one too.
+   *[other] The records of { $visits } visits are broken. They are in the backup as they are: keep an earlier one too.
 }
 ui-backup-own-left-out = { $files ->
     [one] 1 file of the workshop’s own is too large, has a name that not every system takes, or is one too many, and was left out.
@@ -83,10 +83,6 @@ ui-restore-damaged = { $visits ->
    *[other] { $visits } visits are damaged in the backup and were left there. Try an earlier backup.
 }
 ui-restore-of-another = It is not of this device: whom it trusts and what was erased there did not come along, and no device that is not confirmed here made a rating milder.
-ui-restore-unproven = { $visits ->
-    [one] 1 visit came with a damaged signature. It can be read and cannot be handed over.
-   *[other] { $visits } visits came with a damaged signature. They can be read and cannot be handed over.
-}
 ui-restore-files-damaged = { $files ->
     [one] 1 file of the backup is damaged and was left out. All else came.
    *[other] { $files } files of the backup are damaged and were left out. All else came.

@@ -55,9 +55,9 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 foto falta aquí o está dañada, y no va en la copia. Recupere primero una copia anterior.
    *[other] { $photos } fotos faltan aquí o están dañadas, y no van en la copia. Recupere primero una copia anterior.
 }
-ui-backup-unproven = { $visits ->
-    [one] 1 visita tiene una línea que ya no se prueba. Va en la copia tal como está: guarde también una copia anterior.
-   *[other] { $visits } visitas tienen una línea que ya no se prueba. Van en la copia tal como están: guarde también una copia anterior.
+ui-backup-broken = { $visits ->
+    [one] El registro de 1 visita está dañado. Va en la copia tal como está: guarde también una copia anterior.
+   *[other] Los registros de { $visits } visitas están dañados. Van en la copia tal como están: guarde también una copia anterior.
 }
 ui-backup-own-left-out = { $files ->
     [one] 1 archivo propio del taller es demasiado grande, tiene un nombre que no todos los sistemas aceptan o está de más, y se dejó fuera.
@@ -83,10 +83,6 @@ ui-restore-damaged = { $visits ->
    *[other] { $visits } visitas están dañadas en la copia y se dejaron allí. Pruebe con una copia anterior.
 }
 ui-restore-of-another = No es de este aparato: en quién confía y lo que allí se borró no vino con ella, y ningún aparato sin confirmar aquí hizo más leve una calificación.
-ui-restore-unproven = { $visits ->
-    [one] 1 visita llegó con una firma dañada. Se puede leer y no se puede entregar.
-   *[other] { $visits } visitas llegaron con una firma dañada. Se pueden leer y no se pueden entregar.
-}
 ui-restore-files-damaged = { $files ->
     [one] 1 archivo de la copia está dañado y se dejó fuera. Lo demás llegó.
    *[other] { $files } archivos de la copia están dañados y se dejaron fuera. Lo demás llegó.

@@ -55,9 +55,9 @@ ui-backup-photos-missing = { $photos ->
     [one] 1 photo manque ici ou est endommagée, et n’y est pas. Reprenez d’abord une sauvegarde antérieure.
    *[other] { $photos } photos manquent ici ou sont endommagées, et n’y sont pas. Reprenez d’abord une sauvegarde antérieure.
 }
-ui-backup-unproven = { $visits ->
-    [one] 1 visite a une ligne qui ne se prouve plus. Elle y est telle quelle : gardez aussi une sauvegarde antérieure.
-   *[other] { $visits } visites ont une ligne qui ne se prouve plus. Elles y sont telles quelles : gardez aussi une sauvegarde antérieure.
+ui-backup-broken = { $visits ->
+    [one] Le registre de 1 visite est abîmé. Elle y est telle quelle : gardez aussi une sauvegarde antérieure.
+   *[other] Les registres de { $visits } visites sont abîmés. Elles y sont telles quelles : gardez aussi une sauvegarde antérieure.
 }
 ui-backup-own-left-out = { $files ->
     [one] 1 fichier propre à l’atelier est trop grand, porte un nom que tous les systèmes n’acceptent pas ou est en trop, et a été laissé de côté.
@@ -83,10 +83,6 @@ ui-restore-damaged = { $visits ->
    *[other] { $visits } visites sont endommagées dans la sauvegarde et y sont restées. Essayez une sauvegarde antérieure.
 }
 ui-restore-of-another = Elle n’est pas de cet appareil : à qui elle se fie et ce qui y a été effacé n’est pas venu avec, et aucun appareil non confirmé ici n’a rendu un classement plus clément.
-ui-restore-unproven = { $visits ->
-    [one] 1 visite est venue avec une signature endommagée. Elle peut être lue et ne peut pas être transmise.
-   *[other] { $visits } visites sont venues avec une signature endommagée. Elles peuvent être lues et ne peuvent pas être transmises.
-}
 ui-restore-files-damaged = { $files ->
     [one] 1 fichier de la sauvegarde est endommagé et a été laissé de côté. Tout le reste est venu.
    *[other] { $files } fichiers de la sauvegarde sont endommagés et ont été laissés de côté. Tout le reste est venu.

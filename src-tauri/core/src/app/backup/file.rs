@@ -50,9 +50,9 @@ pub struct BackupReady {
     /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
     /// system takes.
     pub own_left_out: Vec<String>,
-    /// Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are in it
-    /// as they are; an earlier backup may hold them whole.
-    pub visits_unproven: Vec<String>,
+    /// Visits whose record lacks a line, or is no longer as it was written, or no longer proven. They are in it as they
+    /// are; an earlier backup may hold them whole.
+    pub visits_broken: Vec<String>,
 }
 
 impl Steady {
@@ -84,7 +84,7 @@ impl Steady {
             visits: file.list().visits.len() as u64,
             photos_missing: file.list().missing.clone(),
             own_left_out: file.own_left_out().to_vec(),
-            visits_unproven: file.visits_unproven().to_vec(),
+            visits_broken: file.visits_broken().to_vec(),
         }))
     }
 

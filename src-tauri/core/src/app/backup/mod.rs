@@ -51,9 +51,6 @@ pub struct Restored {
     pub lost: Vec<String>,
     /// Visits that are damaged in the backup, and were left there.
     pub visits_damaged: Vec<String>,
-    /// Visits of which a line's own signature is damaged in the backup. The lines behind it prove what it says, so they
-    /// came; they cannot be handed on.
-    pub visits_unproven: Vec<String>,
     /// The workshop's own files that are damaged in the backup, and its damaged lists. All else came.
     pub files_damaged: Vec<String>,
     /// Photos that were damaged here and are whole again.

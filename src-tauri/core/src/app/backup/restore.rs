@@ -15,7 +15,7 @@ use crate::app::drawn::DrawnFor;
 use crate::model::workshop::Workshop;
 use crate::photos::validate;
 use crate::store::backup::read::Generation;
-use crate::store::ledger::{check_lines, prove_each};
+use crate::store::ledger::check_lines;
 use crate::store::merge::{Import, MergeFault, Merging};
 use crate::store::open::OWN_LAYOUTS;
 use crate::store::photo_files::PhotoSize;
@@ -145,9 +145,6 @@ impl Work<'_> {
         if check_lines(visit, &lines).is_err() {
             restored.visits_damaged.push(visit.to_owned());
             return Ok(());
-        }
-        if prove_each(&lines).is_err() {
-            restored.visits_unproven.push(visit.to_owned());
         }
         let own = self.belief.own;
         let plan = match merging.plan(visit, &lines, self.belief.origin()) {

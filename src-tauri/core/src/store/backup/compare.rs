@@ -1,16 +1,16 @@
 //! The ledger beside that of the last backup, line by line: whether both went on from one beginning, and whether every
-//! line is still proven. What the last backup holds to the byte was proven when it was made.
+//! chain is whole and proven here.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, HashSet};
 use std::iter::Peekable;
 
 use rusqlite::Connection;
 
 use super::fault::BackupFault;
-use super::source::has_column;
+use super::source::{has_column, has_table};
 use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
-use crate::store::ledger;
+use crate::store::ledger::{self, Chains};
 
 /// What the two have in common, and not.
 #[derive(Debug, Default)]
@@ -19,12 +19,15 @@ pub struct Compared {
     forked: BTreeSet<String>,
     /// Visits of which a line of there is not here.
     missing: BTreeSet<String>,
-    /// Visits with a line that is not as it was written, or is not proven to be its device's.
-    pub unproven: BTreeSet<String>,
+    /// Visits that lack a line between others, or hold one that is not as it was written, or are not proven.
+    pub broken: BTreeSet<String>,
 }
 
-/// A line of the last backup: its place, hash and signature.
-type Known = ((String, String, i64), String, Option<String>);
+/// Visit, device and place of a line.
+type Place = (String, String, i64);
+
+/// A line of the last backup: its place and hash.
+type Known = (Place, String);
 
 impl Compared {
     /// Walks both ledgers once, in the order of their index.
@@ -34,10 +37,11 @@ impl Compared {
     pub fn of(here: &Connection, last: Option<&Connection>) -> Result<Self, StoreFault> {
         let compare = || -> Result<Self, rusqlite::Error> {
             let Some(last) = last else { return walk(here, std::iter::empty()) };
-            let mut theirs = last.prepare(&select("visit, device, seq, hash", last)?)?;
+            let mut theirs =
+                last.prepare("SELECT visit, device, seq, hash FROM entry ORDER BY visit, device, seq")?;
             let known = theirs.query_map([], |row| {
                 let place = (row.get("visit")?, row.get("device")?, row.get("seq")?);
-                Ok((place, row.get("hash")?, row.get("signature")?))
+                Ok((place, row.get("hash")?))
             })?;
             // Where it stops reading, what follows is looked at as if it were new.
             walk(here, known.map_while(Result::ok))
@@ -65,41 +69,46 @@ fn walk(here: &Connection, known: impl Iterator<Item = Known>) -> Result<Compare
     if !has_column(here, "entry", "hash")? {
         return Ok(compared);
     }
-    let mut lines = here.prepare(&select("visit, device, seq, at, prev, hash, body", here)?)?;
+    let (ends, mut chains) = (ends(here)?, Chains::default());
+    // Those of versions without signatures have none.
+    let signature = if has_column(here, "entry", "signature")? { "signature" } else { "NULL AS signature" };
+    let mut lines = here.prepare(&format!(
+        "SELECT visit, device, seq, at, prev, hash, body, {signature} FROM entry ORDER BY visit, device, seq"
+    ))?;
     let mut rows = lines.query([])?;
     while let Some(row) = rows.next()? {
         let line = ledger::line(row)?;
         let place = (line.visit.clone(), line.device.clone(), row.get::<_, i64>("seq")?);
         let there = at(&mut known, &place, &mut compared.missing);
-        let is_whole = ledger::is_whole(&line);
-        if is_whole && there.as_ref().is_some_and(|(_, hash, _)| *hash != line.hash) {
+        if there.is_some_and(|(_, hash)| hash != line.hash) && ledger::is_whole(&line) {
             compared.forked.insert(line.visit.clone());
         }
-        let is_known =
-            there.is_some_and(|(_, hash, signature)| hash == line.hash && signature == line.signature);
-        if !is_whole || !is_known && !ledger::is_proven(&line) {
-            compared.unproven.insert(line.visit);
-        }
+        chains.look(line, ends.contains(&place));
     }
-    compared.missing.extend(known.map(|((visit, ..), ..)| visit));
+    compared.missing.extend(known.map(|((visit, ..), _)| visit));
+    compared.broken = chains.broken();
     Ok(compared)
+}
+
+/// The line that each chain counts up to, of those that came with imports: what was taken back proves nothing.
+fn ends(here: &Connection) -> Result<HashSet<Place>, rusqlite::Error> {
+    if !has_table(here, "brought")? {
+        return Ok(HashSet::new());
+    }
+    let mut ends = here.prepare(
+        "SELECT visit, device, max(lines) AS lines FROM brought WHERE taken_back IS NULL GROUP BY visit, device",
+    )?;
+    ends.query_map([], |row| Ok((row.get("visit")?, row.get("device")?, row.get("lines")?)))?.collect()
 }
 
 /// The line at a place, past those before it, which are not here.
 fn at(
     known: &mut Peekable<impl Iterator<Item = Known>>,
-    place: &(String, String, i64),
+    place: &Place,
     missing: &mut BTreeSet<String>,
 ) -> Option<Known> {
-    while let Some(((visit, ..), ..)) = known.next_if(|(before, ..)| before < place) {
+    while let Some(((visit, ..), _)) = known.next_if(|(before, _)| before < place) {
         missing.insert(visit);
     }
-    known.next_if(|(there, ..)| there == place)
-}
-
-/// Lines in order; those of versions without signatures have none.
-fn select(columns: &str, connection: &Connection) -> Result<String, rusqlite::Error> {
-    let signature =
-        if has_column(connection, "entry", "signature")? { "signature" } else { "NULL AS signature" };
-    Ok(format!("SELECT {columns}, {signature} FROM entry ORDER BY visit, device, seq"))
+    known.next_if(|(there, _)| there == place)
 }

@@ -36,8 +36,8 @@ pub struct BackupFile {
     /// The workshop's own files that were left out: larger than any that is taken in, of a name that not every
     /// system takes, or too many.
     own_left_out: Vec<String>,
-    /// Visits with a line that is no longer as it was written, or no longer proven to be its device's.
-    visits_unproven: Vec<String>,
+    /// Visits whose record lacks a line, or is no longer as it was written, or no longer proven.
+    visits_broken: Vec<String>,
     named: Vec<String>,
     proven: usize,
     parts: Vec<Part>,
@@ -73,7 +73,7 @@ impl BackupFile {
         source::copy(&connection, &database)?;
         let copy = source::open_copy(&database)?;
         let holds = Holds::read(&copy)?;
-        let visits_unproven = Compared::of(&copy, None)?.unproven.into_iter().collect();
+        let visits_broken = Compared::of(&copy, None)?.broken.into_iter().collect();
         drop(copy);
         let (sha256, bytes) = folders::hash_of(&database).map_err(StoreFault::file)?;
         let list = List {
@@ -90,7 +90,7 @@ impl BackupFile {
         let named = holds.photos.into_iter().collect();
         let (data, own_left_out) = (data.to_owned(), Vec::new());
         let (own, parts) = (Vec::new(), Vec::new());
-        Ok(Self { data, folder, list, own, own_left_out, visits_unproven, named, proven: 0, parts })
+        Ok(Self { data, folder, list, own, own_left_out, visits_broken, named, proven: 0, parts })
     }
 
     /// Proves more photos, and lays the file out once all are.
@@ -153,9 +153,9 @@ impl BackupFile {
         &self.own_left_out
     }
 
-    /// Visits that are in it as they are here: with a line that is no longer proven.
-    pub fn visits_unproven(&self) -> &[String] {
-        &self.visits_unproven
+    /// Visits that are in it as they are here: broken.
+    pub fn visits_broken(&self) -> &[String] {
+        &self.visits_broken
     }
 
     fn own_files(&mut self) -> Result<(), StoreFault> {

@@ -60,9 +60,9 @@ pub struct BackedUp {
     /// The workshop's own files that were left out: larger than any that is taken in, or of a name that not every
     /// system takes.
     pub own_left_out: Vec<String>,
-    /// Visits with a line that is no longer as it was written, or no longer proven to be its device's. They are
-    /// backed up as they are; an earlier generation may hold them whole.
-    pub visits_unproven: Vec<String>,
+    /// Visits whose record lacks a line, or is no longer as it was written, or no longer proven. They are backed up as
+    /// they are; an earlier generation may hold them whole.
+    pub visits_broken: Vec<String>,
     /// Generations of the backup.
     pub generations: u64,
 }
@@ -118,9 +118,8 @@ pub fn make(
         place.write_list(&list)?;
         lists.sound.push(list);
     }
-    // An earlier generation may hold whole what is unproven here: none goes until that is cleared up.
-    let kept =
-        if compared.unproven.is_empty() { retain::retained(&lists.sound) } else { retain::all(&lists.sound) };
+    // An earlier generation may hold whole what is broken here: none goes until that is cleared up.
+    let kept = if compared.broken.is_empty() { retain::retained(&lists.sound) } else { retain::all(&lists.sound) };
     tidy(&mut place, &mut lists, (&kept, &holds.erased))?;
     Ok(BackedUp {
         generation: stands.made_at.rfc3339(),
@@ -133,7 +132,7 @@ pub fn make(
         renewed,
         lists_damaged: lists.damaged.clone(),
         own_left_out,
-        visits_unproven: compared.unproven.into_iter().collect(),
+        visits_broken: compared.broken.into_iter().collect(),
         generations: lists.sound.len() as u64,
     })
 }

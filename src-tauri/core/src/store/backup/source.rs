@@ -177,7 +177,11 @@ fn photo_in(body: &str) -> Option<String> {
     body.photo().map(|photo| photo.sha256.clone())
 }
 
-fn has_table(connection: &Connection, name: &str) -> Result<bool, rusqlite::Error> {
+/// Whether a table is there.
+///
+/// # Errors
+/// What SQLite says.
+pub fn has_table(connection: &Connection, name: &str) -> Result<bool, rusqlite::Error> {
     let sql = "SELECT count(*) AS tables FROM sqlite_schema WHERE type = 'table' AND name = ?1";
     connection.query_row(sql, [name], |row| row.get::<_, i64>("tables")).map(|tables| tables > 0)
 }
