@@ -11,6 +11,7 @@ use steady_core::app::request::Request;
 use steady_core::app::{Setup, Steady};
 use steady_core::model::entry::Order;
 use steady_core::model::gates::LiftKind;
+use steady_core::model::limits;
 use steady_core::model::standing::{GateStand, Lock, Position, Standing};
 use steady_core::model::time::Moment;
 use steady_core::model::visit::Intake;
@@ -210,6 +211,29 @@ fn milder_answer_to_a_danger_needs_a_reason() {
     let standing = ask(&steady, told);
     let play = standing.steps.iter().find(|step| step.id == "play-lateral").unwrap();
     assert_eq!(play.answered.as_ref().unwrap().reason.as_deref(), Some("hand was on the mount"));
+}
+
+/// A reply carries the latest changes to a milder answer, the finding lists them, and the history has them all.
+#[test]
+fn reply_does_not_grow_with_each_milder_answer() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "manual", "");
+    enter(&steady, &standing, "lift");
+    let mut told = answer(&standing.visit, "play-lateral", "none");
+    let changes = limits::MILDER_OF_A_STEP + 2;
+    for change in 0..changes {
+        ask(&steady, answer(&standing.visit, "play-lateral", "felt"));
+        told["reason"] = json!(format!("hand was on the mount, time {change}"));
+        ask(&steady, told.clone());
+    }
+    ask(&steady, answer(&standing.visit, "play-vertical", "felt"));
+    let mut other = answer(&standing.visit, "play-vertical", "none");
+    other["reason"] = json!("the strap was slack");
+    let standing = ask(&steady, other);
+    let reasons: Vec<&str> = standing.milder.iter().map(|made| made.reason.as_str()).collect();
+    let latest = (changes - limits::MILDER_OF_A_STEP..changes)
+        .map(|change| format!("hand was on the mount, time {change}"));
+    assert_eq!(reasons, latest.chain(["the strap was slack".to_owned()]).collect::<Vec<_>>());
 }
 
 #[test]

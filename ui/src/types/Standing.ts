@@ -133,7 +133,8 @@ repair: RepairStage | null,
  */
 found: Array<string>, 
 /**
- * Every DANGER answer that was made milder, in the order of the ledger, whatever was answered since.
+ * DANGER answers that were made milder, of each step the latest few, in the order of the ledger, whatever was
+ * answered since.
  */
 milder: Array<MilderStand>, 
 /**

@@ -262,7 +262,7 @@ fn details(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> 
     lines
 }
 
-/// Each time its DANGER answer was made milder, and why.
+/// The latest times its DANGER answer was made milder, and why.
 fn milder(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> {
     let here = standing.milder.iter().filter(|made| made.step == step.id);
     let reasons: BTreeSet<&str> = here.map(|made| made.reason.as_str()).collect();

@@ -52,6 +52,9 @@ pub const PHOTOS: usize = 200;
 pub const NOTES: usize = 100;
 /// Most answers to one step that stand side by side. Each device has one at most; nobody hands a car round more.
 pub const STANDING_ANSWERS: usize = 20;
+/// Changes of one step to a milder answer that are told with each reply, the latest: the finding lists them, the history
+/// has them all.
+pub const MILDER_OF_A_STEP: usize = 3;
 /// Most sounds of a complaint, and most answers chosen at one step. The longest list that is shipped has 12.
 pub const CHOICES: usize = 40;
 /// Most answers that one answer supersedes: all that stand at its step.

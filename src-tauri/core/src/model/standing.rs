@@ -78,7 +78,8 @@ pub struct Standing {
     pub repair: Option<RepairStage>,
     /// The steps at which hands or eyes under the car found something, weightiest first.
     pub found: Vec<String>,
-    /// Every DANGER answer that was made milder, in the order of the ledger, whatever was answered since.
+    /// DANGER answers that were made milder, of each step the latest few, in the order of the ledger, whatever was
+    /// answered since.
     pub milder: Vec<MilderStand>,
     /// Answers that count for nothing: given while the car was written down with another layout, which asks the step
     /// otherwise.

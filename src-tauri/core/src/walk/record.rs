@@ -8,6 +8,7 @@ use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::gates::LiftKind;
 use crate::model::ids;
+use crate::model::limits;
 use crate::model::mark::{self, Mark};
 use crate::model::milder::MilderStand;
 use crate::model::outcome::{OpinionStand, Outcome};
@@ -73,7 +74,7 @@ pub struct Record {
     pub opinion: Option<OpinionStand>,
     /// Latest confirmed outcome, who says so and when.
     pub outcome: Option<(Outcome, String, Moment)>,
-    /// DANGER answers that were made milder, with the reason, in the order of the ledger.
+    /// DANGER answers that were made milder, with the reason, of each step the latest few, in the order of the ledger.
     pub milder: Vec<MilderStand>,
     /// Hashes of entries that were withdrawn.
     pub withdrawn: BTreeSet<String>,
@@ -124,7 +125,7 @@ fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
     for entry in entries.clone().filter(|entry| !withdrawn.contains(&entry.hash)) {
         record.take(entry, superseded.contains(entry.hash.as_str()));
     }
-    record.milder = milder(entries.clone(), &withdrawn);
+    record.milder = newest(milder(entries.clone(), &withdrawn));
     record.updated_at = entries.map(|entry| entry.at).max();
     record.withdrawn = withdrawn;
     record
@@ -149,6 +150,8 @@ fn milder<'e>(
     let answers =
         LazyCell::new(|| entries.clone().filter_map(answer_of).collect::<HashMap<&str, Given<'_>>>());
     let answer = |hash: &str| answers.get(hash).copied();
+    let gauges = LazyCell::new(|| entries.clone().filter_map(gauge_of).collect::<HashMap<&str, &String>>());
+    let gauge = |hash: &String| gauges.get(hash.as_str()).copied();
     let live = entries.clone().filter(|entry| !withdrawn.contains(&entry.hash));
     let mut gauged: HashMap<&str, &Entry> = HashMap::new();
     let mut milder = Vec::new();
@@ -162,23 +165,33 @@ fn milder<'e>(
             milder.extend(before.and_then(|_| reason.as_ref().map(stand)));
         }
         milder.extend(made_milder(entry, &answer));
-        milder.extend(gauges_taken_back(entry, entries.clone()));
+        milder.extend(gauges_taken_back(entry, &gauge));
     }
     milder
 }
 
+/// Of each step the latest [`limits::MILDER_OF_A_STEP`], in the order of the ledger: each reply and each finding carries
+/// them, and an answer may be changed without end.
+fn newest(all: Vec<MilderStand>) -> Vec<MilderStand> {
+    let mut kept: HashMap<String, usize> = HashMap::new();
+    let mut is_kept = |made: &MilderStand| {
+        let of_its_step = kept.entry(made.step.clone()).or_default();
+        *of_its_step += 1;
+        *of_its_step <= limits::MILDER_OF_A_STEP
+    };
+    let mut newest: Vec<MilderStand> = all.into_iter().rev().filter(|made| is_kept(made)).collect();
+    newest.reverse();
+    newest
+}
+
 /// Readings of gauges that an entry took back with a reason.
-fn gauges_taken_back<'e>(
-    entry: &Entry,
-    entries: impl Iterator<Item = &'e Entry> + Clone,
-) -> Vec<MilderStand> {
+fn gauges_taken_back<'e>(entry: &Entry, gauge: &dyn Fn(&String) -> Option<&'e String>) -> Vec<MilderStand> {
     let (gone, reason, by) = match &entry.body {
         EntryBody::Withdrawn { entry, reason: Some(reason), by } => (std::slice::from_ref(entry), reason, by),
         EntryBody::Amended { takes_back, reason: Some(reason), by, .. } => (&takes_back[..], reason, by),
         _ => return Vec::new(),
     };
-    let read = entries.filter(|earlier| gone.contains(&earlier.hash)).filter_map(gauge_step);
-    let steps: BTreeSet<&String> = read.collect();
+    let steps: BTreeSet<&String> = gone.iter().filter_map(gauge).collect();
     let stand = |step: &&String| MilderStand {
         step: (*step).clone(),
         was: by_gauge(),
@@ -193,10 +206,10 @@ fn gauges_taken_back<'e>(
 /// A step and what it was answered.
 type Given<'e> = (&'e String, &'e AnswerValue);
 
-/// The step that a gauge was read at.
-fn gauge_step(entry: &Entry) -> Option<&String> {
+/// The readings of a gauge, and the step that it was read at.
+fn gauge_of(entry: &Entry) -> Option<(&str, &String)> {
     let EntryBody::Bench { bench: BenchBody::Gauged { step, .. }, .. } = &entry.body else { return None };
-    Some(step)
+    Some((entry.hash.as_str(), step))
 }
 
 /// A movement that a gauge proved, among answers.
@@ -248,7 +261,7 @@ fn withdrawn<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> BTreeSet<S
     let answers =
         LazyCell::new(|| entries.clone().filter_map(answer_of).map(|(hash, _)| hash).collect::<HashSet<_>>());
     let gauges = LazyCell::new(|| {
-        let gauged = entries.clone().filter(|entry| gauge_step(entry).is_some());
+        let gauged = entries.clone().filter(|entry| gauge_of(entry).is_some());
         gauged.map(|entry| entry.hash.as_str()).collect::<HashSet<_>>()
     });
     let is_answer = |hash: &&String| answers.contains(hash.as_str()) || gauges.contains(hash.as_str());
