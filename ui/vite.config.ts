@@ -9,7 +9,7 @@ const desk = process.env.STEADY_DESK;
 
 export default defineConfig({
   base: './',
-  plugins: [svelte(), texts('../src-tauri/core/text'), notices('..')],
+  plugins: [svelte(), texts('../src-tauri/core/text', 'src/main.ts'), notices('..')],
   resolve: process.env.VITEST ? { conditions: ['browser'] } : {},
   build: {
     target: ['chrome111', 'safari15'],
@@ -33,5 +33,6 @@ export default defineConfig({
     environment: 'happy-dom',
     css: true,
     include: ['src/**/*.test.ts'],
+    setupFiles: ['src/whole.ts'],
   },
 });

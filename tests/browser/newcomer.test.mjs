@@ -53,7 +53,7 @@ test("the first start is three screens, each with its way on in reach", async ()
   assert.ok(screens <= 3.05, `${screens.toFixed(2)} screens`);
 });
 
-test("a first start fetches no more than 145 KB, packed", async (t) => {
+test("a first start fetches no more than 60 KB, packed", async (t) => {
   const other = await openPhone(desk);
   const sizes = [];
   other.page.on("response", (response) =>
@@ -64,7 +64,7 @@ test("a first start fetches no more than 145 KB, packed", async (t) => {
   const fetched = (await Promise.all(sizes)).reduce((all, one) => all + one, 0) / 1000;
   await other.browser.close();
   t.diagnostic(`${fetched.toFixed(1)} KB in ${sizes.length} answers`);
-  assert.ok(fetched > 50 && fetched <= 145, `${fetched.toFixed(1)} KB`);
+  assert.ok(fetched > 30 && fetched <= 60, `${fetched.toFixed(1)} KB`);
 });
 
 test("the language changes without a restart, and no id is ever shown", async () => {

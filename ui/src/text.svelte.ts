@@ -1,25 +1,30 @@
-// Every sentence a person reads, from the Fluent files that the papers use too. English is always there;
-// another language is fetched when it is chosen, from the app itself, and shown once it is whole. A message
-// that a language lacks is shown in English; one that is nowhere shows its key.
+// Every sentence a person reads, from the Fluent files that the papers use too. What the first screens say in
+// English is always there; another language, and the rest of each, is fetched from the app itself before what it
+// says is shown. A message that a language lacks is shown in English; one that is nowhere shows its key.
 
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
-import { english, names, others } from 'virtual:texts';
+import { english, names, others, rests, type Part } from 'virtual:texts';
 import { isolated } from './isolate.ts';
 import { direction, pretended } from './pseudo.ts';
 
 const FALLBACK = 'en';
 const STORE = 'steady.locale';
 
-const bundles = new Map<string, FluentBundle>([[FALLBACK, bundleOf(FALLBACK, english)]]);
+// `ready` counts the parts of languages that are here, so that what waits for one is drawn anew.
+const chosen = $state({ locale: FALLBACK, ready: 0 });
+/** Messages that take no values, as they were put together once. Emptied when a part arrives. */
+const formatted = new Map<string, string>();
+let wish = 0;
+/** Whether screens beyond the first were asked for: from then on a language is here whole before it is shown. */
+let whole = false;
+
+const bundles = new Map<string, FluentBundle>();
+/** Parts of languages that are here or on their way. */
+const parts = new Map<string, Promise<void>>();
+take(FALLBACK, english);
 
 /** Languages there are texts for. */
 export const locales: string[] = Object.keys(names).sort();
-
-// `ready` counts the languages that are here, so that what waits for one is drawn anew.
-const chosen = $state({ locale: FALLBACK, ready: 1 });
-/** Messages that take no values, as they were put together once. Emptied when a language arrives. */
-const formatted = new Map<string, string>();
-let wish = 0;
 
 /** The language the screens are shown in. */
 export function locale(): string {
@@ -55,7 +60,8 @@ export async function chooseLocale(wanted: readonly string[]): Promise<void> {
   const own = ++wish;
   // A region's own way of writing comes before its language's.
   const tag = wanted.flatMap((each) => [each, each.split('-')[0] ?? each]).find((each) => each in names) ?? FALLBACK;
-  await fetchTexts(tag);
+  await fetchPart(`first ${tag}`, tag, others[tag]);
+  if (whole) await fetchTexts(tag);
   if (own !== wish) return;
   chosen.locale = tag;
   document.documentElement.lang = tag;
@@ -67,20 +73,34 @@ export async function chooseLocale(wanted: readonly string[]): Promise<void> {
   }
 }
 
-/** Sees to it that a language's texts are here. Without them English stands in. */
+/** Sees to it that all of a language's texts are here. Without them English stands in. */
 export async function fetchTexts(tag: string): Promise<void> {
-  const source = others[tag];
-  if (bundles.has(tag) || !source) return;
-  const { default: text } = await source();
-  bundles.set(tag, bundleOf(tag, text));
-  formatted.clear();
-  chosen.ready = bundles.size;
+  await Promise.all([fetchPart(`first ${tag}`, tag, others[tag]), fetchPart(`rest ${tag}`, tag, rests[tag])]);
 }
 
-function bundleOf(tag: string, text: string): FluentBundle {
-  const bundle = new FluentBundle(tag, { useIsolating: false });
+/** Sees to it that everything can be said, in the language that is shown and in English, which stands in for it. */
+export async function wholeTexts(): Promise<void> {
+  whole = true;
+  await Promise.all([fetchTexts(FALLBACK), fetchTexts(chosen.locale)]);
+}
+
+/** Fetches a part of a language once, and again only if it did not come. */
+function fetchPart(name: string, tag: string, source: Part | undefined): Promise<void> {
+  if (!source) return Promise.resolve();
+  const before = parts.get(name);
+  if (before) return before;
+  const coming = source().then(({ default: text }) => take(tag, text));
+  parts.set(name, coming);
+  coming.catch(() => parts.delete(name));
+  return coming;
+}
+
+function take(tag: string, text: string): void {
+  const bundle = bundles.get(tag) ?? new FluentBundle(tag, { useIsolating: false });
   bundle.addResource(new FluentResource(text));
-  return bundle;
+  bundles.set(tag, bundle);
+  formatted.clear();
+  chosen.ready += 1;
 }
 
 /** The message under a key. */
