@@ -7,11 +7,12 @@ use std::sync::atomic::{AtomicI64, Ordering};
 
 use proptest::prelude::{ProptestConfig, prop_assert, proptest};
 use serde_json::{Value, json};
+use steady_core::app::gauge::gauge as judged;
 use steady_core::app::replay::replay;
 use steady_core::app::{Setup, Steady};
 use steady_core::model::answer::AnswerValue;
 use steady_core::model::case::{Case, CaseAnswer};
-use steady_core::model::gauge::Likelihood;
+use steady_core::model::gauge::{GaugeDecision, GaugeMeaning, Likelihood, Remedy};
 use steady_core::model::rating::Word;
 use steady_core::model::standing::{Standing, Support};
 use steady_core::sorting::sort::sort_untaught;
@@ -217,5 +218,26 @@ fn earlier_visits_of_the_same_car_make_a_trend() {
             );
             assert!(trend.slope_mm_per_year > 0.0 && trend.expanded_mm_per_year > 0.0, "{trend:?}");
         }
+    }
+}
+
+/// The gauge that every workshop has may be as wrong as a small clearance is wide. It still proves a bearing that knocks,
+/// never a sound one, and what it cannot decide names the gauge that would.
+#[test]
+fn the_usual_gauge_beside_a_small_clearance_proves_movement_and_never_none() {
+    let read = |readings: [f64; 5], mpe: f64| {
+        let input = json!({
+            "unit": "mm", "station": "support", "direction": "vertical", "support": "rigid",
+            "readings": readings, "instrument": {"resolution": 0.01, "mpe": mpe},
+            "place": {"at": "bearing"}, "bearing": {"bore_mm": 35, "group": "CN"},
+        });
+        judged(&input.to_string(), "en").unwrap().result
+    };
+    for mpe in [0.02, 0.0205, 0.05] {
+        assert_eq!(read([0.3, 0.31, 0.3, 0.3, 0.31], mpe).decision, GaugeDecision::Proven, "{mpe}");
+        let still = read([0.0; 5], mpe);
+        assert_eq!(still.decision, GaugeDecision::NotDecided, "{mpe}");
+        assert_eq!(still.meaning, GaugeMeaning::Unsure, "{mpe}");
+        assert!(matches!(still.remedies[..], [Remedy::FinerGauge { .. }, ..]), "{:?}", still.remedies);
     }
 }

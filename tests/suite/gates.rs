@@ -390,6 +390,39 @@ fn the_gates_under_a_car_are_those_of_what_holds_it_up() {
     assert_eq!(mixed.gates.len(), lift(&standing).gates.len(), "nobody knows what holds it up");
 }
 
+/// A slip of the finger costs what differs between two kinds of lift, not the whole part again.
+#[test]
+fn another_lift_is_said_without_leaving_and_asks_for_what_differs() {
+    let (_folder, steady) = scratch();
+    let standing = opened(&steady, "manual", "");
+    let lift = |standing: &Standing| standing.gate_sets.iter().find(|set| set.id == "lift").unwrap().clone();
+    let of = |gate: Option<&str>, kind: &str| match gate {
+        Some(gate) => {
+            json!({ "ask": "confirm-gate", "visit": standing.visit, "set": "lift", "gate": gate, "lift": kind })
+        }
+        None => json!({ "ask": "say-lift", "visit": standing.visit, "set": "lift", "lift": kind }),
+    };
+    assert_eq!(code(&steady, of(None, "pit")), "part-not-entered", "the screen keeps it until something is confirmed");
+    let mut then = lift(&standing);
+    while let Some(gate) = then.gates.iter().find(|gate| gate.confirmed.is_none()).filter(|_| !then.open) {
+        then = lift(&ask(&steady, of(Some(&gate.id), "platform")));
+    }
+    assert!(then.open && then.lift == Some(LiftKind::Platform));
+    let said = lift(&ask(&steady, of(None, "two-post")));
+    assert_eq!((said.open, said.lift), (false, Some(LiftKind::TwoPost)));
+    assert_eq!(said.lifts.len(), LiftKind::ALL.len(), "every kind can still be said");
+    let left: Vec<&str> =
+        said.gates.iter().filter(|gate| gate.confirmed.is_none()).map(|gate| &*gate.id).collect();
+    assert_eq!(left, ["shaken-low"]);
+    assert_eq!(code(&steady, answer(&standing.visit, "play-vertical", "none")), "gate-closed");
+    assert!(lift(&ask(&steady, of(Some("shaken-low"), "two-post"))).open);
+    let steps = ask(&steady, answer(&standing.visit, "play-vertical", "none"));
+    assert_eq!(steps.entered.as_deref(), Some("lift"), "nobody came out from under the car");
+    // One wheel-on-the-floor kind after a lift asks for its chocks again where they were never confirmed.
+    assert!(!lift(&ask(&steady, of(None, "stands"))).open);
+    assert_eq!(code(&steady, answer(&standing.visit, "play-lateral", "none")), "gate-closed");
+}
+
 /// What the clock of the next test says.
 static LATER: AtomicI64 = AtomicI64::new(0);
 

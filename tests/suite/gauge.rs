@@ -532,7 +532,6 @@ fn bad_readings_are_refused_by_name() {
     refused(|input| input["unit"] = json!("furlong"), "gauge-file-unreadable");
     refused(|input| input["colour"] = json!("red"), "gauge-file-unreadable");
     refused(|input| input["instrument"]["mpe"] = json!(0), "instrument-refused");
-    refused(|input| input["instrument"]["mpe"] = json!(0.05), "gauge-too-coarse");
     refused(|input| input["instrument"]["resolution"] = json!("0,0,1 mm"), "decimal-comma");
     refused(|input| input["maker_limit"] = json!(-1), "limit-refused");
     refused(|input| input["maker_limit"] = json!(0), "limit-refused");

@@ -205,6 +205,7 @@ fn examples() -> Vec<EntryBody> {
             clock: Some(Moment(1)),
             by: by(),
         },
+        EntryBody::LiftSaid { set: "lift".to_owned(), lift: LiftKind::Pit, by: by() },
         EntryBody::PartLeft { set: "lift".to_owned(), by: by() },
         answered(AnswerValue::One("sound".to_owned())),
         answered(AnswerValue::Any(vec!["cracked".to_owned()])),
@@ -350,6 +351,7 @@ fn every_kind_has_its_example() {
         EntryBody::OpinionGiven { .. } => 14,
         EntryBody::OutcomeConfirmed { .. } => 15,
         EntryBody::Received { .. } => 16,
+        EntryBody::LiftSaid { .. } => 26,
         EntryBody::Bench { bench, .. } => match bench {
             BenchBody::Gauged { .. } => 17,
             BenchBody::GateConfirmed { .. } => 18,
@@ -363,7 +365,7 @@ fn every_kind_has_its_example() {
         },
     };
     let kinds: BTreeSet<i32> = examples().iter().map(kind).collect();
-    assert_eq!(kinds.into_iter().collect::<Vec<_>>(), (0..26).collect::<Vec<_>>());
+    assert_eq!(kinds.into_iter().collect::<Vec<_>>(), (0..27).collect::<Vec<_>>());
 }
 
 /// An entry at its bound, and the same one beyond it.

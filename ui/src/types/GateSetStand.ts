@@ -20,7 +20,11 @@ open: boolean,
  */
 lock: Lock | null, 
 /**
- * The kinds of lift among which its gates differ; one once it is said, none where none do.
+ * What holds the car up, once that is said; its gates are then those of that kind.
+ */
+lift: LiftKind | null, 
+/**
+ * The kinds of lift among which its gates differ; none where none do.
  */
 lifts: Array<LiftKind>, 
 /**

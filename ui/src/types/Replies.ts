@@ -19,6 +19,7 @@ export type Replies = {
   "look-as-sorted": "visit",
   "choose-order": "visit",
   "confirm-gate": "visit",
+  "say-lift": "visit",
   "leave-part": "visit",
   "answer": "visit",
   "all-sound": "visit",

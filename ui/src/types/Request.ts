@@ -90,7 +90,7 @@ knowledge: string | null, } | { "ask": "choose-order", visit: string, order: Ord
 /**
  * What holds the car up; its gates are fewer once it is said.
  */
-lift: LiftKind | null, } | { "ask": "leave-part", visit: string, } | { "ask": "answer", visit: string, step: string, value: AnswerValue, 
+lift: LiftKind | null, } | { "ask": "say-lift", visit: string, set: string, lift: LiftKind, } | { "ask": "leave-part", visit: string, } | { "ask": "answer", visit: string, step: string, value: AnswerValue, 
 /**
  * How warm the housing was, where the step asks.
  */

@@ -279,6 +279,25 @@ pub fn confirm_gate(
     Ok(found.confirmed.is_none().then_some(body))
 }
 
+/// What holds the car up, said anew in the entered part; nothing if it stands so.
+///
+/// # Errors
+/// [`Refusal::UnknownGate`] for a set whose gates do not hang on it, [`Refusal::PartNotEntered`], or why the set is locked.
+pub fn say_lift(scene: Scene<'_>, set: &str, lift: LiftKind) -> Result<Option<EntryBody>, Refusal> {
+    let stand = scene.standing.gate_sets.iter().find(|stand| stand.id == set).ok_or(Refusal::UnknownGate)?;
+    if !stand.lifts.contains(&lift) {
+        return Err(Refusal::UnknownGate);
+    }
+    if let Some(lock) = &stand.lock {
+        return Err(lock_refusal(lock));
+    }
+    if scene.standing.entered.as_deref() != Some(set) {
+        return Err(Refusal::PartNotEntered);
+    }
+    let body = EntryBody::LiftSaid { set: set.to_owned(), lift, by: scene.by.to_owned() };
+    Ok((stand.lift != Some(lift)).then_some(body))
+}
+
 /// The entered part left.
 ///
 /// # Errors

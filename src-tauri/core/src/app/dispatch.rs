@@ -59,6 +59,7 @@ impl Inner {
             | Request::ConfirmOutcome { .. } => self.of_visit(request, by),
             Request::ChooseOrder { .. }
             | Request::ConfirmGate { .. }
+            | Request::SayLift { .. }
             | Request::LeavePart { .. }
             | Request::Answer { .. }
             | Request::AllSound { .. }
@@ -161,6 +162,9 @@ impl Inner {
             }
             Request::ConfirmGate { visit, set, gate, lift } => {
                 self.change(&visit, by, |scene| decide::confirm_gate(scene, &set, (&gate, lift)))
+            }
+            Request::SayLift { visit, set, lift } => {
+                self.change(&visit, by, |scene| decide::say_lift(scene, &set, lift))
             }
             Request::LeavePart { visit } => {
                 self.change(&visit, by, |scene| decide::leave_part(scene).map(Some))

@@ -109,6 +109,7 @@ fn is_for_practice(request: &Request) -> bool {
             | Request::Amend { .. }
             | Request::ChooseOrder { .. }
             | Request::ConfirmGate { .. }
+            | Request::SayLift { .. }
             | Request::LeavePart { .. }
             | Request::Answer { .. }
             | Request::AllSound { .. }

@@ -24,6 +24,7 @@ pub const REPLIES: &[(&str, &str)] = &[
     ("look-as-sorted", "visit"),
     ("choose-order", "visit"),
     ("confirm-gate", "visit"),
+    ("say-lift", "visit"),
     ("leave-part", "visit"),
     ("answer", "visit"),
     ("all-sound", "visit"),

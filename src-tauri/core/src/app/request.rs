@@ -123,6 +123,8 @@ pub enum Request {
         #[serde(default)]
         lift: Option<LiftKind>,
     },
+    /// Says anew what holds the car up, with the part entered; gates that hold of both kinds stand.
+    SayLift { visit: String, set: String, lift: LiftKind },
     /// Leaves the part that is entered; its gates close.
     LeavePart { visit: String },
     /// Answers a step.

@@ -89,6 +89,16 @@ pub enum EntryBody {
         /// Who confirmed it.
         by: String,
     },
+    /// What holds the car up was said anew, with the part entered: of the gates confirmed, those that hold of the new kind
+    /// stand.
+    LiftSaid {
+        /// The gate set that is entered.
+        set: String,
+        /// What holds the car up.
+        lift: LiftKind,
+        /// Who said it.
+        by: String,
+    },
     /// The part was left; its gates are closed again.
     PartLeft {
         /// The gate set that closed.

@@ -14,7 +14,9 @@ pub struct GateSetStand {
     pub open: bool,
     /// Why its gates cannot be confirmed now.
     pub lock: Option<Lock>,
-    /// The kinds of lift among which its gates differ; one once it is said, none where none do.
+    /// What holds the car up, once that is said; its gates are then those of that kind.
+    pub lift: Option<LiftKind>,
+    /// The kinds of lift among which its gates differ; none where none do.
     pub lifts: Vec<LiftKind>,
     /// Its gates, in order.
     pub gates: Vec<GateStand>,

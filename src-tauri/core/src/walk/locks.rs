@@ -22,14 +22,13 @@ pub const ROAD: &str = "road";
 pub fn gate_sets(trade: &Trade, record: &Record, sets: &[String], danger: Option<&str>) -> Vec<GateSetStand> {
     let stand = |set: &String| {
         let gates = gates_of(trade, record, set);
-        let said = lift_of(record, set);
-        let told = |kind: &LiftKind| {
-            said.is_none_or(|said| said == *kind) && gates.iter().any(|gate| gate.lifts.contains(kind))
-        };
+        let every = applies::gates(trade, set, (record.intake.vehicle.gearbox, None));
+        let told = |kind: &LiftKind| every.iter().any(|gate| gate.lifts.contains(kind));
         GateSetStand {
             id: set.clone(),
             open: is_open(trade, record, set),
             lock: set_lock(record, set, danger),
+            lift: lift_of(record, set),
             lifts: LiftKind::ALL.into_iter().filter(told).collect(),
             gates: gates.into_iter().map(|gate| gate_stand(record, set, gate)).collect(),
         }

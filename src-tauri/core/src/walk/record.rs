@@ -314,6 +314,7 @@ impl Record {
                 self.confirm((set, *lift), gate, by, clock.unwrap_or(entry.at));
                 self.confirmed_on.insert(entry.device.clone());
             }
+            EntryBody::LiftSaid { set, lift, .. } => self.say_lift(set, *lift, &entry.device),
             EntryBody::PartLeft { .. } => self.leave(),
             EntryBody::Answered { .. } if superseded => self.worked(entry),
             EntryBody::Answered { step, .. } => {
@@ -370,6 +371,15 @@ impl Record {
         self.lift = self.lift.filter(|kind| Some(*kind) == lift);
         self.active_at = Some(at);
         self.confirmed.insert(gate.to_owned(), Confirmed { by: by.to_owned(), at });
+    }
+
+    /// Said anew by whoever confirmed what stands. From another device it is a second opinion, and every gate of every
+    /// kind is asked for.
+    fn say_lift(&mut self, set: &str, lift: LiftKind, device: &str) {
+        if self.entered.as_deref() == Some(set) {
+            let own = self.confirmed_on.iter().all(|on| on == device);
+            self.lift = Some(lift).filter(|_| own);
+        }
     }
 
     /// Gates that hold of the entered set and of the one that was gone on from.

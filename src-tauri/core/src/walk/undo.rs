@@ -42,6 +42,7 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
         EntryBody::PhotosPaired { step, by, .. } => ("photos-paired", Some(step), by),
         EntryBody::PhotoWaived { step, by, .. } => ("photo-waived", Some(step), by),
         EntryBody::GateConfirmed { by, .. } => ("gate-confirmed", None, by),
+        EntryBody::LiftSaid { by, .. } => ("lift-said", None, by),
         EntryBody::OrderChosen { by, .. } => ("order-chosen", None, by),
         EntryBody::OpinionGiven { by, .. } => ("opinion-given", None, by),
         EntryBody::OutcomeConfirmed { by, .. } => ("outcome-confirmed", None, by),
@@ -58,6 +59,7 @@ fn offered(entry: &Entry) -> Option<UndoOffer> {
     };
     let (gate, set) = match &entry.body {
         EntryBody::GateConfirmed { gate, set, .. } => (Some(gate.clone()), Some(set.clone())),
+        EntryBody::LiftSaid { set, .. } => (None, Some(set.clone())),
         _ => (None, None),
     };
     Some(UndoOffer {

@@ -262,6 +262,7 @@ fn every_short_word_has_its_text() {
             "amended",
             "order-chosen",
             "gate-confirmed",
+            "lift-said",
             "part-left",
             "answered",
             "photo-kept",

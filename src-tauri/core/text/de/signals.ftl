@@ -64,6 +64,7 @@ entry-opened = Auto angenommen
 entry-amended = Annahme geändert
 entry-order-chosen = Reihenfolge gewählt
 entry-gate-confirmed = Freigabe bestätigt
+entry-lift-said = Was das Auto hält neu angegeben
 entry-part-left = Teil verlassen, Freigaben geschlossen
 entry-answered = Beantwortet
 entry-photo-kept = Foto gespeichert

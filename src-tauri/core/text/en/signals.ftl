@@ -63,6 +63,7 @@ entry-opened = Car came in
 entry-amended = Intake changed
 entry-order-chosen = Order chosen
 entry-gate-confirmed = Safety check confirmed
+entry-lift-said = What holds the car up said anew
 entry-part-left = Part left, its safety checks closed
 entry-answered = Answered
 entry-photo-kept = Photo saved

@@ -64,6 +64,7 @@ entry-opened = Llegó el coche
 entry-amended = Recepción cambiada
 entry-order-chosen = Orden elegido
 entry-gate-confirmed = Condición confirmada
+entry-lift-said = Lo que sostiene el coche, dicho de nuevo
 entry-part-left = Parte cerrada con sus condiciones
 entry-answered = Contestado
 entry-photo-kept = Foto guardada

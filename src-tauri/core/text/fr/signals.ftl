@@ -64,6 +64,7 @@ entry-opened = Voiture arrivée
 entry-amended = Réception modifiée
 entry-order-chosen = Ordre choisi
 entry-gate-confirmed = Condition confirmée
+entry-lift-said = Ce qui porte la voiture, redit
 entry-part-left = Partie quittée, conditions refermées
 entry-answered = Répondu
 entry-photo-kept = Photo enregistrée

@@ -63,6 +63,7 @@ entry-opened = הרכב נכנס
 entry-amended = הקליטה שונתה
 entry-order-chosen = נבחר סדר
 entry-gate-confirmed = תנאי אושר
+entry-lift-said = מה מחזיק את הרכב נאמר מחדש
 entry-part-left = יצאו מהחלק, התנאים נסגרו
 entry-answered = נענה
 entry-photo-kept = תמונה נשמרה

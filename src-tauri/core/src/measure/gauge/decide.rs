@@ -4,6 +4,7 @@
 //! The band is 1.66 standard uncertainties or the one-sided t, whichever is larger: the standard's 0.83 U alone would
 //! not hold 95 % with few readings. Cost: three readings decide less often.
 
+use super::budget::AtWork;
 use super::combine::Combined;
 use super::student;
 use crate::model::gauge::{Bands, GaugeDecision};
@@ -12,6 +13,14 @@ use crate::model::gauge::{Bands, GaugeDecision};
 /// where few degrees of freedom make that larger.
 pub fn guard(combined: &Combined, least: f64) -> f64 {
     least.max(student::quantile(0.95, combined.whole_dof())) * combined.standard
+}
+
+/// The guard band of a gauge at work. Where its permissible error alone is as wide as the limit, also all that the gauge
+/// itself may be off by: it can still prove a movement beyond the limit, never one within it.
+pub fn guard_of(at: &AtWork, limit: f64, (combined, least): (&Combined, f64)) -> f64 {
+    let guard = guard(combined, least);
+    let coarse = at.mpe * at.ratio() >= limit;
+    if coarse { guard.max((at.mpe + 0.5 * at.resolution) * at.ratio()) } else { guard }
 }
 
 /// The means at which the decision changes, a guard band to either side of the limit; all in the limit's unit.

@@ -71,14 +71,15 @@ fn by_one_lever(input: &GaugeInput, tables: &BenchTables) -> Result<GaugeResult,
     let settings = &tables.settings;
     let budget = lines(&at);
     let combined = combine(&contributions(&budget));
-    let guard = decide::guard(&combined, settings.guard_standard_uncertainties.value);
+    let least = settings.guard_standard_uncertainties.value;
+    let banded = |limit: f64| decide::bands(limit, decide::guard_of(&at, limit, (&combined, least)));
     let uncertainty = at.deviation.map(|_| uncertainty(at.movement(), &combined));
-    let bands = uncertainty.and(found.limit.mm).map(|limit| decide::bands(limit, guard));
+    let bands = uncertainty.and(found.limit.mm).map(banded);
     let decision = decision(&at, found.limit.mm, bands.as_ref());
     let sought = found.limit.mm.map(|limit| Sought {
         at,
         limit,
-        guard_least: settings.guard_standard_uncertainties.value,
+        guard_least: least,
         most_readings: settings.most_readings.value as u32,
         unit: input.unit,
         steps: settings.gauge_steps.of(input.unit),

@@ -26,8 +26,6 @@ pub enum GaugeFault {
     ReadingTooLarge(usize),
     /// Resolution or permissible error, whichever this is, not above zero.
     InstrumentRefused(&'static str),
-    /// The gauge's permissible error is as large as the limit.
-    GaugeTooCoarse,
     /// The gauge sits at the pivot, or too near it for its place to be known.
     GaugeAtPivot,
     /// The bearing sits at the pivot.
@@ -54,7 +52,6 @@ impl GaugeFault {
             Self::NegativeReading(_) => "negative-reading",
             Self::ReadingTooLarge(_) => "reading-too-large",
             Self::InstrumentRefused(_) => "instrument-refused",
-            Self::GaugeTooCoarse => "gauge-too-coarse",
             Self::GaugeAtPivot => "gauge-at-pivot",
             Self::BearingAtPivot => "bearing-at-pivot",
             Self::PlaceRefused => "place-refused",
@@ -71,7 +68,6 @@ impl GaugeFault {
             }
             Self::Typed(_, Where::Named(field)) | Self::InstrumentRefused(field) => field,
             Self::NoReadings => "reading-0",
-            Self::GaugeTooCoarse => "mpe",
             Self::GaugeAtPivot => "gauge_mm",
             Self::BearingAtPivot => "bearing_mm",
             Self::BoreNotTabled => "bore_mm",

@@ -42,9 +42,6 @@ pub fn read(input: &GaugeInput, tables: &BenchTables) -> Result<Readings, GaugeF
         arms,
     };
     let limit = limit(input, tables, at.ratio())?;
-    if limit.at_gauge_mm.is_some_and(|limit| at.mpe >= limit) {
-        return Err(GaugeFault::GaugeTooCoarse);
-    }
     Ok(Readings { readings, at, limit })
 }
 

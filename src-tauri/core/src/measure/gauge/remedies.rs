@@ -3,7 +3,7 @@
 
 use super::budget::{AtWork, contributions, lines};
 use super::combine::combine;
-use super::decide::{bands, decide, guard};
+use super::decide::{bands, decide, guard_of};
 use crate::model::gauge::{GaugeDecision, Remedy};
 use crate::model::typed::LengthUnit;
 
@@ -83,6 +83,7 @@ fn enough_readings(sought: &Sought<'_>, at: AtWork) -> Option<u32> {
 
 fn decides(sought: &Sought<'_>, at: &AtWork) -> bool {
     let combined = combine(&contributions(&lines(at)));
-    let bands = bands(sought.limit, guard(&combined, sought.guard_least));
+    let guard = guard_of(at, sought.limit, (&combined, sought.guard_least));
+    let bands = bands(sought.limit, guard);
     decide(at.movement(), &bands) != GaugeDecision::NotDecided
 }

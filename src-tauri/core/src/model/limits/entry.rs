@@ -37,7 +37,7 @@ pub fn check(body: &EntryBody) -> Checked {
             id("gate", gate)?;
             name(by)
         }
-        EntryBody::PartLeft { set, by } => {
+        EntryBody::LiftSaid { set, lift: _, by } | EntryBody::PartLeft { set, by } => {
             id("set", set)?;
             name(by)
         }
