@@ -213,6 +213,16 @@ test("what the hand says before its answer is asked once for both directions, an
     steps.filter(({ asks_temperature: asks }) => asks).map(({ answered }) => answered.temperature),
     ["warm", "warm"],
   );
+  // Cold said later holds from then on: what was felt warm stays warm until it is felt anew.
+  await phone.id("temperature-cold").tap();
+  await chosen("temperature-cold");
+  await phone.id("feel-anew-play-lateral").waitFor();
+  await phone.quiet();
+  await phone.id("answer-none-play-lateral").tap();
+  await phone.id("feel-anew-play-lateral").waitFor({ state: "detached" });
+  const later = await ask({ ask: "look", visit });
+  const read = (step) => later.steps.find(({ id }) => id === step).answered.temperature;
+  assert.deepEqual(["play-vertical", "play-lateral"].map(read), ["warm", "cold"]);
 });
 
 test("the maker's figure that is written down at the play check brings its answers", async () => {

@@ -76,6 +76,22 @@ fn a_danger_that_nothing_settled_stands_in_the_next_visit() {
     assert!(open_in(&second));
 }
 
+/// Cold said later holds from then on: what was felt warm stays what it was.
+#[test]
+fn what_was_felt_warm_stays_warm_when_cold_is_said_later() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "WC 2004", RIGID, "complaint");
+    answered(&steady, &visit, "play-vertical", json!("none"), json!({ "temperature": "warm" }));
+    let standing =
+        answered(&steady, &visit, "play-lateral", json!("none"), json!({ "temperature": "cold" }));
+    let read = |id: &str| {
+        let step = standing.steps.iter().find(|step| step.id == id).unwrap();
+        serde_json::to_value(step.answered.as_ref().unwrap().temperature).unwrap()
+    };
+    assert_eq!((read("play-vertical"), read("play-lateral")), (json!("warm"), json!("cold")));
+    assert_eq!(serde_json::to_value(standing.warmth).unwrap(), json!("cold"), "and holds of what comes next");
+}
+
 #[test]
 fn rubber_that_nobody_saw_is_not_cleared() {
     let springy = "play-vertical=springy@warm play-lateral=springy@warm turn-by-hand=smooth";

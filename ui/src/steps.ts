@@ -70,7 +70,7 @@ export function movesByGauge(standing: Standing, step: string): boolean {
   return reads === 'felt' || reads === 'beyond-figure';
 }
 
-/** Whether what was felt cold is now said of a warm housing. */
-export function warmsUp(before: Temperature | null, now: Temperature | null): boolean {
-  return before === 'cold' && now !== null && now !== 'cold';
+/** Whether what was felt of a housing is now said of one that is colder or warmer: it says nothing of that. */
+export function otherWarmth(before: Temperature | null, now: Temperature | null): boolean {
+  return before !== null && now !== null && before !== now;
 }
