@@ -349,7 +349,7 @@ fn the_hands_on_check_is_a_way_of_its_own_and_the_rest_goes_on_from_there() {
     );
     let felt = ask(&steady, answer(visit, "play-vertical", "none"));
     let nothing = felt.steps.iter().find(|step| step.id == "play-vertical").unwrap();
-    assert_eq!((nothing.wants_photo, nothing.waiver.as_deref()), (false, Some("nothing-to-see")));
+    assert_eq!((nothing.wants_photo, nothing.waiver.as_deref()), (false, Some("nothing-to-show")));
     at(&felt, "play-lateral");
     let done = ask(&steady, answer(visit, "play-lateral", "none"));
     assert_eq!(done.position, Position::Leave { set: "lift".to_owned() });

@@ -96,7 +96,8 @@ earlier: Array<PhotoStand>,
  */
 before: PhotoStand | null, 
 /**
- * Why it goes without a photo: an id of `data/waivers.toml` or the technician's words.
+ * Why it goes without a photo: an id of `data/waivers.toml`, the technician's words, or what going on notes by itself,
+ * `nothing-to-show`.
  */
 waiver: string | null, 
 /**

@@ -298,9 +298,6 @@ fn counted(trade: &Trade, layout: &Layout, entries: &[Entry], record: &Record) -
     case
 }
 
-/// Why a step where nothing was found goes without a photo, unless somebody gave another reason.
-const NOTHING_TO_SEE: &str = "nothing-to-see";
-
 /// What is read and heard at idle on every car, whatever it came in for.
 const STILL_ASKED: [&str; 2] = [ids::step::IDLE_SPEED, ids::step::IDLE_NOISE];
 
@@ -354,7 +351,7 @@ fn steps(
                 .waivers
                 .get(&row.id)
                 .cloned()
-                .or_else(|| nothing.then(|| NOTHING_TO_SEE.to_owned())),
+                .or_else(|| nothing.then(|| ids::NOTHING_TO_SHOW.to_owned())),
             gauge: play_gauge::direction(&row.id).is_some(),
         }
     };

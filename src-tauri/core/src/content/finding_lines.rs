@@ -296,8 +296,11 @@ fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<Stri
     lines
 }
 
-/// The text of a shipped reason, or the technician's own words.
+/// The text of a shipped reason, or the technician's own words; of what going on noted by itself, that.
 fn waiver(why: &str, words: &Words) -> String {
+    if why == ids::NOTHING_TO_SHOW {
+        return words.text("photo-none-taken");
+    }
     let reason = words.find(&format!("waiver-{why}")).unwrap_or_else(|| why.to_owned());
     words.with("photo-none", &[("reason", reason.into())])
 }

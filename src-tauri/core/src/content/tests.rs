@@ -280,6 +280,11 @@ fn a_waiver_is_shown_in_words_until_there_is_a_photo() {
     let shown = |standing: &Standing| finding(standing).steps[1].waiver.clone();
     assert_eq!(shown(&waived("too-dark")).as_deref(), Some("No photo: Too dark for a picture"));
     assert_eq!(shown(&waived("lamp was { $broken }")).as_deref(), Some("No photo: lamp was { $broken }"));
+    // Nobody said so: going on noted it.
+    assert_eq!(
+        shown(&waived("nothing-to-show")).as_deref(),
+        Some("No photo was taken. Going on noted that there was nothing to show.")
+    );
     let mut pictured = waived("too-dark");
     picture(&mut pictured, "idle-noise", None);
     assert_eq!(shown(&pictured), None);

@@ -70,6 +70,10 @@ pub mod step {
     ];
 }
 
+/// Why a step where nothing was found goes without a photo, where nobody gave a reason: going on notes it. No row of
+/// `data/waivers.toml`, which people choose from.
+pub const NOTHING_TO_SHOW: &str = "nothing-to-show";
+
 /// Answers a rule depends on.
 pub mod answer {
     /// Nothing there.

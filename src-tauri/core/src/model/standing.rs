@@ -268,7 +268,8 @@ pub struct StepStand {
     pub earlier: Vec<PhotoStand>,
     /// The earlier photo that the technician chose to show beside the latest.
     pub before: Option<PhotoStand>,
-    /// Why it goes without a photo: an id of `data/waivers.toml` or the technician's words.
+    /// Why it goes without a photo: an id of `data/waivers.toml`, the technician's words, or what going on notes by itself,
+    /// `nothing-to-show`.
     pub waiver: Option<String>,
     /// A gauge can be used here.
     pub gauge: bool,

@@ -130,6 +130,7 @@ fn every_gate_has_its_texts() {
 fn every_sound_waiver_and_layout_has_its_texts() {
     check_texts(&ids(include_str!("../../data/complaints.toml"), "sound"), &["sound-ID"]);
     check_texts(&ids(include_str!("../../data/waivers.toml"), "waiver"), &["waiver-ID"]);
+    check_texts(&[crate::model::ids::NOTHING_TO_SHOW.to_owned()], &["waiver-ID"]);
     for entry in
         std::fs::read_dir(text_folder().join("../../data/layouts")).expect("the layouts folder is there")
     {

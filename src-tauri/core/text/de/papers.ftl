@@ -125,6 +125,7 @@ detail-disputed = Zwei Geräte haben verschiedene Antworten eingetragen. Die sch
 photo-caption = { $step }: { $answer }
 photo-alt = Foto, aufgenommen beim Schritt „{ $step }“. Eingetragene Antwort: { $answer }.
 photo-none = Kein Foto: { $reason }
+photo-none-taken = Es wurde kein Foto aufgenommen. Beim Weitergehen wurde vermerkt, dass es nichts zu zeigen gab.
 
 unknown-hands-on = { $step }: nicht gemacht. Nur die Prüfung von Hand entscheidet.
 unknown-unsure = { $step }: gemacht, aber unsicher geblieben; gilt als nicht bestanden.

@@ -53,6 +53,7 @@ waiver-cannot-reach = Die Kamera kommt nicht hin
 waiver-too-dark = Zu dunkel für ein Bild
 waiver-hands-busy = Beide Hände waren nötig
 waiver-nothing-to-see = Auf einem Bild ist nichts zu sehen
+waiver-nothing-to-show = es gab nichts zu zeigen, beim Weitergehen vermerkt
 waiver-owner-declined = Der Kunde möchte keine Fotos
 waiver-not-in-case = Die Falldatei nennt kein Foto
 

@@ -125,6 +125,7 @@ detail-disputed = Two devices recorded different answers. The worse one counts.
 photo-caption = { $step }: { $answer }
 photo-alt = Photo taken at the step "{ $step }". Recorded answer: { $answer }.
 photo-none = No photo: { $reason }
+photo-none-taken = No photo was taken. Going on noted that there was nothing to show.
 
 unknown-hands-on = { $step }: not done. Only the hands-on check decides.
 unknown-unsure = { $step }: result unsure, treated as not passed.

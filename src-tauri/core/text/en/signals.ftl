@@ -52,6 +52,7 @@ waiver-cannot-reach = The camera cannot reach it
 waiver-too-dark = Too dark for a picture
 waiver-hands-busy = Both hands were needed
 waiver-nothing-to-see = Nothing to see in a picture
+waiver-nothing-to-show = there was nothing to show, noted on going on
 waiver-owner-declined = The owner wants no photos
 waiver-not-in-case = The case file names no photo
 

@@ -125,6 +125,7 @@ detail-disputed = Dos aparatos anotaron respuestas distintas. Cuenta la peor.
 photo-caption = { $step }: { $answer }
 photo-alt = Foto hecha en el paso «{ $step }». Respuesta anotada: { $answer }.
 photo-none = Sin foto: { $reason }
+photo-none-taken = No se hizo ninguna foto. Al seguir se anotó que no había nada que mostrar.
 
 unknown-hands-on = { $step }: no hecho. Solo la prueba a mano decide.
 unknown-unsure = { $step }: hecho, pero quedó dudoso; se trata como no superado.

@@ -53,6 +53,7 @@ waiver-cannot-reach = La cámara no llega
 waiver-too-dark = Demasiado oscuro para una foto
 waiver-hands-busy = Hacían falta las dos manos
 waiver-nothing-to-see = En una foto no se vería nada
+waiver-nothing-to-show = no había nada que mostrar, anotado al seguir
 waiver-owner-declined = El cliente no quiere fotos
 waiver-not-in-case = El archivo de caso no indica foto
 

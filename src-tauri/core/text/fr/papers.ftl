@@ -125,6 +125,7 @@ detail-disputed = Deux appareils ont noté des réponses différentes. La pire c
 photo-caption = { $step } : { $answer }
 photo-alt = Photo prise à l’étape « { $step } ». Réponse notée : { $answer }.
 photo-none = Pas de photo : { $reason }
+photo-none-taken = Aucune photo n’a été prise. En continuant, il a été noté qu’il n’y avait rien à montrer.
 
 unknown-hands-on = { $step } : pas fait. Seul le contrôle à la main décide.
 unknown-unsure = { $step } : fait, mais resté incertain ; traité comme non réussi.

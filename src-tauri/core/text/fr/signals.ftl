@@ -53,6 +53,7 @@ waiver-cannot-reach = L’appareil ne peut pas l’atteindre
 waiver-too-dark = Trop sombre pour une photo
 waiver-hands-busy = Il fallait les deux mains
 waiver-nothing-to-see = Rien à voir sur une photo
+waiver-nothing-to-show = il n’y avait rien à montrer, noté en continuant
 waiver-owner-declined = Le client ne veut pas de photos
 waiver-not-in-case = Le fichier de cas ne nomme pas de photo
 

@@ -126,6 +126,7 @@ detail-disputed = שני מכשירים רשמו תשובות שונות. הגר
 photo-caption = { $step }: { $answer }
 photo-alt = תמונה שצולמה בשלב ״{ $step }״. התשובה שנרשמה: { $answer }.
 photo-none = אין תמונה: { $reason }
+photo-none-taken = לא צולמה תמונה. במעבר הלאה נרשם שלא היה מה להראות.
 
 unknown-hands-on = { $step }: לא בוצע. רק הבדיקה בידיים קובעת.
 unknown-unsure = { $step }: התוצאה לא בטוחה, ונחשבת כלא עברה.

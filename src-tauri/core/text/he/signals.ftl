@@ -52,6 +52,7 @@ waiver-cannot-reach = המצלמה לא מגיעה לשם
 waiver-too-dark = חשוך מדי לצילום
 waiver-hands-busy = נדרשו שתי הידיים
 waiver-nothing-to-see = אין מה לראות בתמונה
+waiver-nothing-to-show = לא היה מה להראות, נרשם במעבר הלאה
 waiver-owner-declined = הבעלים לא רוצה תמונות
 waiver-not-in-case = קובץ המקרה לא מציין תמונה
 
