@@ -28,6 +28,8 @@ fn sound() -> BenchFindings {
         yield_share: Some(0.3),
         touch_mm: Some(72.0),
         clean_up_um: Some(80.0),
+        clean_all_round: false,
+        clean_diameter_mm: None,
         wall_mm: round(6.0, 0.1),
         wall_least_mm: Some(4.0),
         sleeve: Some(SLEEVE),
@@ -82,6 +84,29 @@ fn turned(change: impl Fn(&mut BenchFindings), expected: Option<Verdict>, reason
         change(found);
     };
     check(change, expected, &reasons);
+}
+
+/// What was cut is known, whatever was planned; without the diameter it was clean at, that is what is missing.
+#[test]
+fn a_pass_that_touched_all_round_is_the_cut_that_cleans_up() {
+    use Verdict::SkimAndSleeve;
+    let cut = |diameter: Option<f64>, sleeve: f64| {
+        let mut found = sound();
+        (found.ring_turned, found.clean_up_um, found.clean_all_round) = (Some(true), None, true);
+        found.clean_diameter_mm = diameter;
+        found.sleeve.as_mut().unwrap().bore_mm = sleeve;
+        verdict_on(&found)
+    };
+    let measured = cut(Some(72.4), 75.0);
+    assert_eq!((measured.verdict, measured.missing), (Some(SkimAndSleeve), vec![]));
+    let unmeasured = cut(None, 75.0);
+    assert_eq!((unmeasured.verdict, unmeasured.missing), (None, vec![BenchGap::CleanDiameter]));
+    // A sleeve that is smaller than the bore by now has nothing to be pressed into.
+    assert!(cut(Some(75.2), 75.0).reasons.contains(&VerdictReason::SleeveTooSmall));
+    // Before the pass that touches all round the cut is not known.
+    let mut touched = sound();
+    (touched.ring_turned, touched.clean_up_um, touched.clean_diameter_mm) = (Some(true), None, Some(72.4));
+    assert_eq!(verdict_on(&touched).missing, vec![BenchGap::CleanUp]);
 }
 
 /// The wall counts once the sleeve has its room: 6.0 less 1.5 mm against what has to be left.

@@ -244,6 +244,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         seat: seat.as_ref(),
         as_found: as_found.as_ref().map(|read| &read.what),
         plan: plan.as_ref(),
+        pass: bench.passes.values().next_back(),
         fit: fit.as_ref(),
         sleeve_in: as_finished.is_some() || standing.intake.vehicle.seat == Some(Seat::Sleeved),
     };

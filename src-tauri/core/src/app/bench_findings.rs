@@ -5,7 +5,7 @@ use crate::measure::bore::doubt::COVERAGE;
 use crate::measure::bore::skim::{WALL_ERROR_MM, skim};
 use crate::measure::fit::sizes;
 use crate::measure::verdict::with_fit;
-use crate::model::bench::HousingLook;
+use crate::model::bench::{Contact, HousingLook, PassStand};
 use crate::model::bore::{BoreReadings, BoreShape, SkimAsk, SkimPlan};
 use crate::model::fit::{FitInput, FitResult, SeatId};
 use crate::model::verdict::{BenchFindings, WithUncertainty};
@@ -53,6 +53,8 @@ pub(super) struct Found<'a> {
     /// The bore as it was found.
     pub(super) as_found: Option<&'a BoreReadings>,
     pub(super) plan: Option<&'a SkimPlan>,
+    /// The last pass that was cut.
+    pub(super) pass: Option<&'a PassStand>,
     pub(super) fit: Option<&'a FitResult>,
     /// The sleeve that the fit describes is in its place.
     pub(super) sleeve_in: bool,
@@ -63,6 +65,7 @@ impl Found<'_> {
     /// least what was seen: what was not seen could be there.
     pub(super) fn findings(&self) -> BenchFindings {
         let seat = self.seat;
+        let clean = self.pass.filter(|pass| pass.contact == Contact::AllRound);
         let blind = |shape: &BoreShape| shape.sections.iter().any(|section| section.at_least);
         let roundness = seat.and_then(|shape| shape.greatest_out_of_roundness);
         let expanded = |error: f64| COVERAGE * error / 3.0_f64.sqrt();
@@ -77,6 +80,8 @@ impl Found<'_> {
             read_through: seat.is_some_and(BoreShape::is_read_through),
             touch_mm: self.plan.and_then(|plan| plan.touch_diameter_mm),
             clean_up_um: self.plan.filter(|plan| !plan.at_least).map(|plan| 2.0 * plan.cut.value_um),
+            clean_all_round: clean.is_some(),
+            clean_diameter_mm: clean.and_then(|pass| pass.diameter_mm),
             wall_mm: wall.map(|(value, error)| WithUncertainty {
                 value,
                 expanded: expanded(error.unwrap_or(WALL_ERROR_MM)),

@@ -32,7 +32,8 @@ pub fn verdict(found: &BenchFindings, tables: &BenchTables) -> BenchVerdict {
     reasons.extend(of_sleeve);
     gaps.extend(present([
         (found.cracked.is_none(), BenchGap::Cracks),
-        (clean_up(found).is_none(), BenchGap::CleanUp),
+        (clean_diameter(found).is_none() && !found.clean_all_round, BenchGap::CleanUp),
+        (clean_diameter(found).is_none() && found.clean_all_round, BenchGap::CleanDiameter),
         (!found.read_through, BenchGap::Depths),
         (found.wall_mm.filter(sound).is_none() || wall == Wall::NotDecided, BenchGap::WallLeft),
         (least(found).is_none(), BenchGap::WallLeast),
@@ -95,8 +96,7 @@ fn sleeve(found: &BenchFindings, tables: &BenchTables) -> (Vec<VerdictReason>, V
         return (Vec::new(), vec![BenchGap::Sleeve]);
     };
     let settings = &tables.verdict;
-    let cleaned = finite(found.touch_mm).zip(clean_up(found)).map(|(touch, um)| touch + um / 1000.0);
-    let small = cleaned.is_some_and(|cleaned| sleeve.bore_mm < cleaned);
+    let small = clean_diameter(found).is_some_and(|cleaned| sleeve.bore_mm < cleaned);
     let hot = finite(sleeve.hot_interference_um);
     let loose = hot.is_some_and(|hot| hot <= settings.least_interference_um.value);
     let stress = finite(sleeve.yield_share).filter(|share| *share >= 0.0);
@@ -114,8 +114,21 @@ fn sleeve(found: &BenchFindings, tables: &BenchTables) -> (Vec<VerdictReason>, V
     (reasons, gaps)
 }
 
+/// The cut on the diameter that cleans up, micrometres: as it was cut, else as it was planned.
 fn clean_up(found: &BenchFindings) -> Option<f64> {
-    finite(found.clean_up_um).filter(|cut| *cut >= 0.0)
+    let cut = finite(found.touch_mm).zip(cut_clean(found)).map(|(touch, clean)| (clean - touch) * 1000.0);
+    cut.or(finite(found.clean_up_um)).filter(|cut| *cut >= 0.0)
+}
+
+/// The diameter at which it is clean all round, mm: as it was measured after the pass, else as it was planned.
+fn clean_diameter(found: &BenchFindings) -> Option<f64> {
+    let planned = || Some(finite(found.touch_mm)? + clean_up(found)? / 1000.0);
+    cut_clean(found).or_else(planned)
+}
+
+/// The diameter after the pass that touched all round, mm.
+fn cut_clean(found: &BenchFindings) -> Option<f64> {
+    finite(found.clean_diameter_mm).filter(|_| found.clean_all_round)
 }
 
 fn least(found: &BenchFindings) -> Option<f64> {

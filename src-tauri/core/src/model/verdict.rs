@@ -39,6 +39,12 @@ pub struct BenchFindings {
     /// Smallest cut on the diameter that cleans up all round at every depth, micrometres.
     #[serde(default)]
     pub clean_up_um: Option<f64>,
+    /// The last pass touched all round: it is clean, whatever was planned.
+    #[serde(default)]
+    pub clean_all_round: bool,
+    /// Diameter of the bore after that pass, millimetres.
+    #[serde(default)]
+    pub clean_diameter_mm: Option<f64>,
     /// Thinnest wall as it was found, millimetres.
     #[serde(default)]
     pub wall_mm: Option<WithUncertainty>,
@@ -173,6 +179,8 @@ pub enum BenchGap {
     Stress,
     /// The cut that cleans up.
     CleanUp,
+    /// The diameter at which it was clean: it was cut clean, and nobody measured it then.
+    CleanDiameter,
     /// The wall as it is, well enough to say what is left.
     WallLeft,
     /// The sleeve: its bore in the housing.

@@ -25,6 +25,7 @@ verdict-gap-roundness = Rundheit des Sitzes, mit ihrer Unsicherheit
 verdict-gap-hot-fit = die Passung bei der höchsten Temperatur
 verdict-gap-stress = Spannung im Gehäuse durch die Passung
 verdict-gap-clean-up = der Schnitt, nach dem die Bohrung rundum sauber ist
+verdict-gap-clean-diameter = der Durchmesser, bei dem die Bohrung rundum sauber war
 verdict-gap-wall-left = die Wand, wie sie ist, genau genug gemessen, um zu sagen, was bleibt
 verdict-gap-wall-least = die Wand, die bleiben muss
 

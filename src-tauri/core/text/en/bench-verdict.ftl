@@ -25,6 +25,7 @@ verdict-gap-roundness = roundness of the seat, with its uncertainty
 verdict-gap-hot-fit = the fit at the highest temperature
 verdict-gap-stress = stress of the housing by the fit
 verdict-gap-clean-up = the cut that cleans up all round
+verdict-gap-clean-diameter = the diameter at which it was clean all round
 verdict-gap-wall-left = the wall as it is, measured well enough to say what is left
 verdict-gap-wall-least = the wall that has to be left
 

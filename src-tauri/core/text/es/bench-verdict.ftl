@@ -25,6 +25,7 @@ verdict-gap-roundness = redondez del alojamiento, con su incertidumbre
 verdict-gap-hot-fit = el ajuste a la temperatura más alta
 verdict-gap-stress = tensión del soporte por el ajuste
 verdict-gap-clean-up = el corte que lo deja limpio todo alrededor
+verdict-gap-clean-diameter = el diámetro con el que quedó limpio todo alrededor
 verdict-gap-wall-left = la pared como está, medida con precisión bastante para decir qué queda
 verdict-gap-wall-least = la pared que tiene que quedar
 

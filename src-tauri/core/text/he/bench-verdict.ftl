@@ -25,6 +25,7 @@ verdict-gap-roundness = עגוליות המושב, עם אי־הוודאות ש�
 verdict-gap-hot-fit = האפיצות בטמפרטורה הגבוהה ביותר
 verdict-gap-stress = המאמץ בבית מהאפיצות
 verdict-gap-clean-up = החיתוך שמנקה בכל ההיקף
+verdict-gap-clean-diameter = הקוטר שבו הקדח היה נקי בכל ההיקף
 verdict-gap-wall-left = הדופן כפי שהיא, מדודה מספיק כדי לומר מה נותר
 verdict-gap-wall-least = הדופן שחייבת להישאר
 
