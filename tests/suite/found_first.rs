@@ -82,8 +82,7 @@ fn what_was_felt_warm_stays_warm_when_cold_is_said_later() {
     let (_folder, steady) = scratch();
     let visit = under(&steady, "WC 2004", RIGID, "complaint");
     answered(&steady, &visit, "play-vertical", json!("none"), json!({ "temperature": "warm" }));
-    let standing =
-        answered(&steady, &visit, "play-lateral", json!("none"), json!({ "temperature": "cold" }));
+    let standing = answered(&steady, &visit, "play-lateral", json!("none"), json!({ "temperature": "cold" }));
     let read = |id: &str| {
         let step = standing.steps.iter().find(|step| step.id == id).unwrap();
         serde_json::to_value(step.answered.as_ref().unwrap().temperature).unwrap()

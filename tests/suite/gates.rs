@@ -402,7 +402,11 @@ fn another_lift_is_said_without_leaving_and_asks_for_what_differs() {
         }
         None => json!({ "ask": "say-lift", "visit": standing.visit, "set": "lift", "lift": kind }),
     };
-    assert_eq!(code(&steady, of(None, "pit")), "part-not-entered", "the screen keeps it until something is confirmed");
+    assert_eq!(
+        code(&steady, of(None, "pit")),
+        "part-not-entered",
+        "the screen keeps it until something is confirmed"
+    );
     let mut then = lift(&standing);
     while let Some(gate) = then.gates.iter().find(|gate| gate.confirmed.is_none()).filter(|_| !then.open) {
         then = lift(&ask(&steady, of(Some(&gate.id), "platform")));

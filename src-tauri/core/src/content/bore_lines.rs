@@ -36,7 +36,7 @@ pub fn note_line(words: &Words, note: &BoreNote) -> String {
         "depth" | "from" | "to" | "bore" | "cut" | "wall" => words.measured(value),
         "floor" | "shift" => words.fine(value),
         // A file may count an angle on past a turn, or back.
-        "angle" => words.rounded(value.rem_euclid(360.0), 3),
+        "angle" => words.angle(value, 3),
         _ => words.rounded(value, 3),
     };
     let args: Vec<(&str, FluentValue<'_>)> =

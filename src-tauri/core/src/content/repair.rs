@@ -19,12 +19,10 @@ pub struct RepairRecord {
     pub vehicle: Vec<Field>,
     /// The bore before and after, as drawings with their words.
     pub bores: Vec<BoreFigure>,
-    /// Over `fits`.
-    pub fits_heading: String,
-    /// The fit, a table a seat.
-    pub fits: Vec<FitTable>,
     /// What was done and what followed, part by part.
     pub sections: Vec<RepairSection>,
+    /// Over `photos`.
+    pub photos_heading: String,
     /// By the part of the work, each with its marks.
     pub photos: Vec<PhotoLine>,
     /// What holds for every such repair.
@@ -104,6 +102,8 @@ pub struct FitTable {
 pub struct RepairSection {
     /// What it is about.
     pub heading: String,
+    /// Of the fit, a table a seat; else none.
+    pub tables: Vec<FitTable>,
     /// What was done and measured there.
     pub text: Vec<String>,
 }

@@ -313,6 +313,11 @@ fn sizes_and_form_errors_follow_the_unit() {
     assert_eq!(inch.length(0.8), "31.5 thou");
     assert_eq!(words().measured(72.019), "72.019 mm");
     assert_eq!(words().fine(12.7), "12.7 µm");
+    assert_eq!(
+        [359.96, -0.04, 725.0, -90.0].map(|degrees| words().angle(degrees, 1)),
+        ["0", "0", "5", "270"],
+        "an angle is shown within a turn"
+    );
     let metric = words().measured_in(Units { length: Some(LengthUnit::Mm), distance: None });
     assert_eq!(metric.length(0.8), "0.8 mm");
     assert_eq!((words().money(95.0), words().money(1_086.5)), ("95".to_owned(), "1,086.50".to_owned()));

@@ -33,9 +33,8 @@ pub fn build_repair(
         verdict: bench.verdict_lines.clone(),
         vehicle: vehicle(standing, words),
         bores: figures(bench, words),
-        fits_heading: words.text("repair-heading-fits"),
-        fits: bench.fit.as_ref().map(|fit| fit_tables(words, fit)).unwrap_or_default(),
         sections: sections(bench, words),
+        photos_heading: words.text("repair-heading-photos"),
         photos: in_order_of_work(bench)
             .into_iter()
             .flat_map(|(of, kept)| kept.iter().map(move |kept| photo(of, kept, words)))
@@ -128,7 +127,7 @@ fn marks(plot: &PolarPlot, words: &Words) -> Vec<PlotMark> {
     let mark = |point: &PlotPoint, outward: bool| {
         let args = [
             ("value", words.fine(point.deviation_um.abs()).into()),
-            ("angle", words.rounded(point.angle_deg.rem_euclid(360.0), 1).into()),
+            ("angle", words.angle(point.angle_deg, 1).into()),
         ];
         let id = if outward { "repair-bore-out" } else { "repair-bore-in" };
         PlotMark { at: point.at, outward, label: words.with(id, &args) }
@@ -180,6 +179,9 @@ fn plan_lines(bench: &BenchStand, words: &Words) -> Vec<String> {
             .zip(plan.clean_diameter)
             .map(|(touch, clean)| with("diameters", &[("touch", mm(touch)), ("clean", mm(clean.value_mm))])),
     );
+    // With a sleeve what is left is told after the cut for it.
+    let clean = plan.passes.last().filter(|_| plan.sleeve.is_none());
+    lines.extend(clean.and_then(|pass| pass.wall_left_mm).map(|left| with("wall", &[("left", mm(left))])));
     lines.extend(plan.sleeve.map(|cut| match cut.wall_left_mm {
         Some(left) => with("sleeve-and-wall", &[("bore", mm(cut.bore_mm)), ("left", mm(left))]),
         None => with("sleeve", &[("bore", mm(cut.bore_mm))]),
@@ -232,7 +234,12 @@ fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
     ];
     let section = |(id, text): (&str, Vec<String>)| {
         let text = if text.is_empty() { vec![words.text("repair-not-recorded")] } else { text };
-        RepairSection { heading: words.text(&format!("repair-heading-{id}")), text }
+        let fit = bench.fit.as_ref().filter(|_| id == "fit");
+        RepairSection {
+            heading: words.text(&format!("repair-heading-{id}")),
+            tables: fit.map(|fit| fit_tables(words, fit)).unwrap_or_default(),
+            text,
+        }
     };
     parts.into_iter().map(section).collect()
 }

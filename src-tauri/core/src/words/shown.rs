@@ -33,6 +33,13 @@ impl Words {
         self.number((value * scale).round() / scale + 0.0)
     }
 
+    /// An angle in degrees from 0 to below 360 as it is shown, with at most so many decimals: readings may count on past a
+    /// turn, or back, and rounding may end a turn.
+    pub fn angle(&self, degrees: f64, decimals: u8) -> String {
+        let scale = 10_f64.powi(i32::from(decimals));
+        self.rounded(((degrees * scale).round() / scale).rem_euclid(360.0), decimals)
+    }
+
     /// A length as a maker gives it, in the workshop's unit. Where the workshop chose none: in millimetres, with
     /// thousandths of an inch beside it where the language's readers may measure in either (one inch is 25.4 mm
     /// exactly, BS 350 and ASTM SI10).

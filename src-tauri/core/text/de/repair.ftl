@@ -18,7 +18,7 @@ repair-bore-caption = Tiefe { $depth }, die am wenigsten runde. Abweichung { $ti
    *[counter] Winkel zählen gegen den Uhrzeigersinn ab 0°.
     }
 repair-bore-alt = Polardiagramm der Bohrung in { $depth } Tiefe, ihre Abweichung von der Rundheit { $times }-fach vergrößert gezeichnet. Die Sätze daneben nennen ihre Zahlen.
-repair-heading-gates = Bestätigt, bevor schwere Teile abgebaut wurden
+repair-heading-gates = Bestätigte Freigaben
 repair-heading-plan = Ausdrehplan
 repair-heading-passes = Geschnittene Durchgänge
 repair-heading-fit = Passung

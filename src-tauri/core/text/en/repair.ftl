@@ -18,7 +18,7 @@ repair-bore-caption = Depth { $depth }, the least round. Deviation drawn { $time
    *[counter] Angles count counter-clockwise from 0°.
     }
 repair-bore-alt = Polar drawing of the bore at depth { $depth }, its deviation from round drawn { $times } times larger. The sentences beside it give its figures.
-repair-heading-gates = Confirmed before heavy parts came off
+repair-heading-gates = Safety checks confirmed
 repair-heading-plan = Skim plan
 repair-heading-passes = Passes cut
 repair-heading-fit = Fit

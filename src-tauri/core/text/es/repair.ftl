@@ -18,7 +18,7 @@ repair-bore-caption = { $depth } de profundidad, la menos redonda. Desviación d
    *[counter] Los ángulos cuentan en sentido antihorario desde 0°.
     }
 repair-bore-alt = Dibujo polar del agujero a { $depth } de profundidad, con su desviación respecto al círculo dibujada { $times } veces mayor. Las frases de al lado dan sus cifras.
-repair-heading-gates = Confirmado antes de quitar piezas pesadas
+repair-heading-gates = Condiciones confirmadas
 repair-heading-plan = Plan de repaso
 repair-heading-passes = Pasadas dadas
 repair-heading-fit = Ajuste

@@ -25,7 +25,7 @@ verdict-gap-roundness = circularité du logement, avec son incertitude
 verdict-gap-hot-fit = l’ajustement à la température la plus haute
 verdict-gap-stress = contrainte du palier due à l’ajustement
 verdict-gap-clean-up = la reprise qui blanchit tout autour
-verdict-gap-clean-diameter = le diamètre auquel l’alésage était blanchi tout autour
+verdict-gap-clean-diameter = le diamètre auquel l’alésage était net tout autour
 verdict-gap-wall-left = la paroi telle qu’elle est, mesurée assez finement pour dire ce qui reste
 verdict-gap-wall-least = la paroi qui doit rester
 

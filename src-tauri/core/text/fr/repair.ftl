@@ -18,7 +18,7 @@ repair-bore-caption = Profondeur { $depth }, la moins ronde. Écart dessiné { $
    *[counter] Les angles comptent dans le sens antihoraire depuis 0°.
     }
 repair-bore-alt = Dessin polaire de l’alésage à la profondeur { $depth }, son écart au rond dessiné { $times } fois plus grand. Les phrases à côté en donnent les valeurs.
-repair-heading-gates = Confirmé avant la dépose des pièces lourdes
+repair-heading-gates = Conditions confirmées
 repair-heading-plan = Plan de reprise
 repair-heading-passes = Passes faites
 repair-heading-fit = Ajustement

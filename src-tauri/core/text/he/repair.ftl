@@ -18,7 +18,7 @@ repair-bore-caption = עומק { $depth }, הפחות עגול. הסטייה מ�
    *[counter] הזוויות נספרות נגד כיוון השעון מ־0°.
     }
 repair-bore-alt = ציור קוטבי של הקדח בעומק { $depth }, הסטייה מעיגול מצוירת פי { $times }. המשפטים שלידו נותנים את המספרים.
-repair-heading-gates = אושר לפני שחלקים כבדים ירדו
+repair-heading-gates = תנאים שאושרו
 repair-heading-plan = תוכנית החריטה
 repair-heading-passes = מעברים שנחרטו
 repair-heading-fit = אפיצות
