@@ -294,6 +294,18 @@ fn every_refusal_has_a_phrase_and_a_way_out() {
     }
 }
 
+/// A phone has no command line to give an option on.
+#[test]
+fn no_text_names_an_option_of_the_command_line() {
+    for tag in Words::locales() {
+        let locale = LOCALES.iter().find(|locale| locale.tag == tag).expect("the language is shipped");
+        for (file, text) in locale.files {
+            let named = text.lines().find(|line| !line.starts_with('#') && line.contains("--"));
+            assert_eq!(named, None, "{tag}: {file}");
+        }
+    }
+}
+
 #[test]
 fn every_text_can_be_filled_in() {
     for tag in Words::locales() {

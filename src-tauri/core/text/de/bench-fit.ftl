@@ -66,7 +66,7 @@ fit-maker-first = Vorschrift, Maße und Drehmomente des Herstellers gehen allem 
 
 ## Absagen.
 error-fit-unreadable = Die Passung ist nicht lesbar
-error-fit-unreadable-help = Prüfen Sie die Optionen oder die Form der Eingabe: siehe steady --help. Es wurde nichts ausgerechnet.
+error-fit-unreadable-help = Prüfen Sie, ob jeder Wert da ist und die Form hat, die sein Feld verlangt. Es wurde nichts ausgerechnet.
 error-bearing-outside-missing = Der Außendurchmesser des Lagers fehlt
 error-bearing-outside-missing-help = Geben Sie den Nenn-Außendurchmesser in Millimetern an, etwa 72.
 error-seat-missing = Über den Sitz ist nichts bekannt

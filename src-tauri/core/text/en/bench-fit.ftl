@@ -66,7 +66,7 @@ fit-maker-first = The maker's procedure, sizes and torques go before anything sa
 
 ## Refusals.
 error-fit-unreadable = The fit cannot be read
-error-fit-unreadable-help = Check the options or the form of the input: see steady --help. Nothing was worked out.
+error-fit-unreadable-help = Check that every value is there and has the form that its field asks for. Nothing was worked out.
 error-bearing-outside-missing = The bearing's outside diameter is missing
 error-bearing-outside-missing-help = Give the nominal outside diameter in millimetres, such as 72.
 error-seat-missing = Nothing is known of the seat

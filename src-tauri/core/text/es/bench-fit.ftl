@@ -66,7 +66,7 @@ fit-maker-first = El procedimiento, las medidas y los pares de apriete del fabri
 
 ## Rechazos.
 error-fit-unreadable = No se puede leer el ajuste
-error-fit-unreadable-help = Revise las opciones o la forma de la entrada: vea steady --help. No se calculó nada.
+error-fit-unreadable-help = Compruebe que cada valor está y tiene la forma que pide su campo. No se calculó nada.
 error-bearing-outside-missing = Falta el diámetro exterior del rodamiento
 error-bearing-outside-missing-help = Dé el diámetro exterior nominal en milímetros, por ejemplo 72.
 error-seat-missing = No se sabe nada del alojamiento

@@ -66,7 +66,7 @@ fit-maker-first = La procédure, les cotes et les couples du constructeur passen
 
 ## Refus.
 error-fit-unreadable = L’ajustement ne peut pas être lu
-error-fit-unreadable-help = Vérifiez les options ou la forme de l’entrée : voyez steady --help. Rien n’a été calculé.
+error-fit-unreadable-help = Vérifiez que chaque valeur est là et a la forme que demande son champ. Rien n’a été calculé.
 error-bearing-outside-missing = Le diamètre extérieur du roulement manque
 error-bearing-outside-missing-help = Donnez le diamètre extérieur nominal en millimètres, comme 72.
 error-seat-missing = On ne sait rien du logement

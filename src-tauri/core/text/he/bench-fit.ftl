@@ -66,7 +66,7 @@ fit-maker-first = הוראות היצרן, המידות והמומנטים של�
 
 ## סירובים.
 error-fit-unreadable = אי אפשר לקרוא את האפיצות
-error-fit-unreadable-help = בדקו את האפשרויות או את צורת הקלט: ראו { "\u2066steady --help\u2069" }. דבר לא חושב.
+error-fit-unreadable-help = בדקו שכל ערך נמצא ובצורה שהשדה שלו דורש. דבר לא חושב.
 error-bearing-outside-missing = חסר הקוטר החיצוני של המיסב
 error-bearing-outside-missing-help = תנו את הקוטר החיצוני הנקוב במילימטרים, כמו 72.
 error-seat-missing = דבר לא ידוע על המושב
