@@ -132,6 +132,37 @@ fn a_sagging_support_is_the_support_and_not_the_angle_that_follows() {
     assert!(rubber >= 0.5 && rubber > probability(&report, "joint-angle-or-balance"), "{report:#}");
 }
 
+/// What clicks in a bend is a joint, whatever language it is told in; read as the exhaust's pops, cold cleared it.
+#[test]
+fn a_click_is_not_cleared_cold() {
+    let answers = "play-vertical=none@cold play-lateral=none@cold play-far-end=none coupling-look=sound \
+                   turn-by-hand=smooth~free housing-look=sound";
+    for complaint in
+        ["clicking in tight bends", "Es knackt in Kurven", "claquements en virage", "chasquidos al girar"]
+    {
+        let mut case = case("half-shaft", answers);
+        case["complaint"] = json!(complaint);
+        assert_eq!(report(&case)["urgency"]["word"], "CAUTION", "{complaint}");
+    }
+}
+
+/// Told in the owner's own words, or noticed at a speed: what was not driven is not said to be gone.
+#[test]
+fn what_is_noticed_on_the_road_is_not_said_to_have_stayed_away_in_the_bay() {
+    let answers = "play-vertical=springy@warm play-lateral=springy@warm support-look=sound turn-by-hand=smooth~free \
+                   idle-noise=none";
+    let mut told = case("rubber-centre", answers);
+    told["complaint"] = json!("vibrates only when towing");
+    let mut at_speed = case("rubber-centre", answers);
+    at_speed["complaint"] = json!("a hum");
+    at_speed["conditions"] = json!({ "speed": { "value": 80, "unit": "km" }, "gear": "", "engine": null });
+    for case in [told, at_speed] {
+        let text = said(&papers(&case).1);
+        assert!(text.contains("You notice it on the road, and we have not driven the car there."), "{text}");
+        assert!(!text.contains("it did not show while we had the car"), "{text}");
+    }
+}
+
 #[test]
 fn a_half_shaft_shudders_at_its_inner_joint() {
     let answers = "play-vertical=none@warm play-lateral=none@warm play-far-end=none turn-by-hand=smooth~free \

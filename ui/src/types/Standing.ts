@@ -147,6 +147,10 @@ elsewhere: Array<Elsewhere>,
  */
 still_open: StillOpen | null, 
 /**
+ * Sounds complained of, ids of `data/complaints.toml`: chosen at intake, or named in the owner's own words.
+ */
+sounds: Array<string>, 
+/**
  * Rows of roadworthiness law that what was found falls under, for information.
  */
 road_rows: Array<RoadRow>, 

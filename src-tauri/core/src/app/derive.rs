@@ -116,6 +116,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         milder: record.milder.clone(),
         elsewhere: apart,
         still_open: None,
+        sounds: case.complaint_sounds.clone(),
         road_rows: road_rows(trade, &case),
         undo: undo_offer(trade, layout, (visit, &case)),
         receipt,

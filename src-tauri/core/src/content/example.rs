@@ -112,6 +112,7 @@ pub fn opened() -> Standing {
         elsewhere: Vec::new(),
         intake_entry: "ab".repeat(32),
         still_open: None,
+        sounds: Vec::new(),
         road_rows: Vec::new(),
         undo: None,
         receipt: None,

@@ -17,7 +17,7 @@ pub enum Listening {
     Heard,
     /// Listened for, and nothing heard.
     Silent,
-    /// A vibration on the road is complained of, the road was not driven, and nothing was heard elsewhere.
+    /// Something on the road is complained of, the road was not driven, and nothing was heard elsewhere.
     NotDriven,
     /// No running check says anything.
     NotDone,
@@ -82,12 +82,13 @@ pub fn complains(standing: &Standing) -> bool {
     told || !intake.complaint_sounds.is_empty() || on_the_road(standing)
 }
 
-/// Whether a vibration on the road is complained of, whatever else is.
+/// Whether something on the road is complained of, whatever else is: a vibration, or anything that is noticed at a speed.
 fn on_the_road(standing: &Standing) -> bool {
-    let sounds = &standing.intake.complaint_sounds;
     let told =
         said(standing, step::ROAD_SPEED_VIBRATION).is_some_and(|said| said.contains(&"grows-with-speed"));
-    told || sounds.iter().any(|sound| sound == "vibration")
+    let at_speed = standing.intake.conditions.speed.is_some_and(|speed| speed.value > 0);
+    let mut sounds = standing.sounds.iter().chain(&standing.intake.complaint_sounds);
+    told || at_speed || sounds.any(|sound| sound == "vibration")
 }
 
 /// Whether any part of the road test was done.

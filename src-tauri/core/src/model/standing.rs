@@ -86,6 +86,8 @@ pub struct Standing {
     pub elsewhere: Vec<Elsewhere>,
     /// The latest earlier visit of this car whose DANGER or WARNING nothing has lifted, as far as this device knows.
     pub still_open: Option<StillOpen>,
+    /// Sounds complained of, ids of `data/complaints.toml`: chosen at intake, or named in the owner's own words.
+    pub sounds: Vec<String>,
     /// Rows of roadworthiness law that what was found falls under, for information.
     pub road_rows: Vec<RoadRow>,
     /// What "undo" would take back now.

@@ -58,11 +58,11 @@ note-could-cold-check-buzz-rubber = Gibt der Gummi warm nach, kann die Welle sch
 rule-no-bearing-action-after-repair = Nach der Reparatur: kein Spiel gefühlt, und sonst nichts gefunden. Die Reparatur hält, soweit geprüft wurde.
 rule-no-bearing-action-after-repair-owner = Wir haben nach der Reparatur noch einmal nachgesehen. Wir haben von Hand nach Bewegung gefühlt und keinen Fehler gefunden.
 rule-no-bearing-action-play-not-driven = Nicht reproduziert: Das Auto wurde nicht auf der Straße gefahren, wo es beanstandet wird. Kein Spiel gefühlt, und sonst nichts gefunden.
-rule-no-bearing-action-play-not-driven-owner = Sie spüren es auf der Straße, und dort sind wir nicht gefahren. Wir haben von Hand nach Bewegung gefühlt und keinen Fehler gefunden.
+rule-no-bearing-action-play-not-driven-owner = Sie bemerken es auf der Straße, und dort sind wir nicht gefahren. Wir haben von Hand nach Bewegung gefühlt und keinen Fehler gefunden.
 rule-no-bearing-action-ends-not-driven = Nicht reproduziert: Das Auto wurde nicht auf der Straße gefahren, wo es beanstandet wird. An den Enden der Welle kein Spiel gefühlt, und sonst nichts gefunden.
-rule-no-bearing-action-ends-not-driven-owner = Sie spüren es auf der Straße, und dort sind wir nicht gefahren. Wir haben beide Enden der Welle von Hand geprüft und dort keinen Fehler gefunden.
+rule-no-bearing-action-ends-not-driven-owner = Sie bemerken es auf der Straße, und dort sind wir nicht gefahren. Wir haben beide Enden der Welle von Hand geprüft und dort keinen Fehler gefunden.
 unknown-not-driven = Nicht reproduziert: auf der Straße beanstandet, und dort wurde nicht gefahren.
-note-not-driven = Sie spüren es auf der Straße, und dort sind wir nicht gefahren.
+note-not-driven = Sie bemerken es auf der Straße, und dort sind wir nicht gefahren.
 
 ## Was gefunden wurde, nach der einen Antwort dahinter.
 rule-support-broken-torn-through-owner = Der Gummiring, der das Lager hält, ist durchgerissen.

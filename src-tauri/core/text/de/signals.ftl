@@ -45,7 +45,7 @@ sound-buzz = Brummen
 sound-knock = Klopfen
 sound-vibration = Vibration
 sound-rattle = Rasseln
-sound-pops = Knacken
+sound-pops = Patschen
 sound-hiss = Zischen
 sound-whine = Heulen
 

@@ -58,11 +58,11 @@ note-could-cold-check-buzz-rubber = If the rubber gives way when warm, the shaft
 rule-no-bearing-action-after-repair = After the repair: no play was felt, and nothing else was found. The repair holds, as far as it was checked.
 rule-no-bearing-action-after-repair-owner = We looked again after the repair. We felt by hand for movement and found no fault.
 rule-no-bearing-action-play-not-driven = Not reproduced: the car was not driven on the road, where it is complained of. No play was felt, and nothing else was found.
-rule-no-bearing-action-play-not-driven-owner = You feel it on the road, and we have not driven the car there. We felt by hand for movement and found no fault.
+rule-no-bearing-action-play-not-driven-owner = You notice it on the road, and we have not driven the car there. We felt by hand for movement and found no fault.
 rule-no-bearing-action-ends-not-driven = Not reproduced: the car was not driven on the road, where it is complained of. No play was felt at the ends of the shaft, and nothing else was found.
-rule-no-bearing-action-ends-not-driven-owner = You feel it on the road, and we have not driven the car there. We felt both ends of the shaft by hand and found no fault there.
+rule-no-bearing-action-ends-not-driven-owner = You notice it on the road, and we have not driven the car there. We felt both ends of the shaft by hand and found no fault there.
 unknown-not-driven = Not reproduced: complained of on the road, and the car was not driven there.
-note-not-driven = You feel it on the road, and we have not driven the car there.
+note-not-driven = You notice it on the road, and we have not driven the car there.
 
 ## What was found, by the one answer behind it.
 rule-support-broken-torn-through-owner = The rubber ring that holds the bearing is torn through.

@@ -45,7 +45,7 @@ sound-buzz = Zumbido
 sound-knock = Golpeteo
 sound-vibration = Vibración
 sound-rattle = Traqueteo
-sound-pops = Chasquidos
+sound-pops = Petardeo
 sound-hiss = Silbido de aire
 sound-whine = Aullido
 

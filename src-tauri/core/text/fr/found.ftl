@@ -58,11 +58,11 @@ note-could-cold-check-buzz-rubber = Si le caoutchouc cède à chaud, l’arbre p
 rule-no-bearing-action-after-repair = Après la réparation : aucun jeu senti, et rien d’autre trouvé. La réparation tient, pour ce qui a été contrôlé.
 rule-no-bearing-action-after-repair-owner = Nous avons regardé encore après la réparation. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
 rule-no-bearing-action-play-not-driven = Non reproduit : la voiture n’a pas roulé sur la route, où cela est signalé. Aucun jeu senti, et rien d’autre trouvé.
-rule-no-bearing-action-play-not-driven-owner = Vous le sentez sur la route, et nous n’y avons pas roulé. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
+rule-no-bearing-action-play-not-driven-owner = Vous le remarquez sur la route, et nous n’y avons pas roulé. Nous avons cherché du jeu à la main et nous n’avons pas trouvé de défaut.
 rule-no-bearing-action-ends-not-driven = Non reproduit : la voiture n’a pas roulé sur la route, où cela est signalé. Aucun jeu senti aux bouts de l’arbre, et rien d’autre trouvé.
-rule-no-bearing-action-ends-not-driven-owner = Vous le sentez sur la route, et nous n’y avons pas roulé. Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
+rule-no-bearing-action-ends-not-driven-owner = Vous le remarquez sur la route, et nous n’y avons pas roulé. Nous avons contrôlé à la main les deux bouts de l’arbre et nous n’y avons pas trouvé de défaut.
 unknown-not-driven = Non reproduit : signalé sur la route, et la voiture n’y a pas roulé.
-note-not-driven = Vous le sentez sur la route, et nous n’y avons pas roulé.
+note-not-driven = Vous le remarquez sur la route, et nous n’y avons pas roulé.
 
 ## Ce qui a été trouvé, selon la seule réponse derrière.
 rule-support-broken-torn-through-owner = L’anneau en caoutchouc qui tient le roulement est déchiré de part en part.

@@ -45,7 +45,7 @@ sound-buzz = Bourdonnement
 sound-knock = Cognement
 sound-vibration = Vibration
 sound-rattle = Cliquetis
-sound-pops = Claquements
+sound-pops = Pétarades
 sound-hiss = Sifflement d’air
 sound-whine = Hurlement
 

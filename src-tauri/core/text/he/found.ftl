@@ -58,11 +58,11 @@ note-could-cold-check-buzz-rubber = אם הגומי לא מחזיק בחום, ה
 rule-no-bearing-action-after-repair = אחרי התיקון: לא הורגש חופש, ולא נמצא דבר נוסף. התיקון מחזיק, עד כמה שנבדק.
 rule-no-bearing-action-after-repair-owner = הבטנו שוב אחרי התיקון. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
 rule-no-bearing-action-play-not-driven = לא שוחזר: התלונה היא מנסיעה בכביש, והרכב לא נסע בכביש. לא הורגש חופש, ולא נמצא דבר נוסף.
-rule-no-bearing-action-play-not-driven-owner = אתם מרגישים את זה בכביש, ולא נסענו שם ברכב. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
+rule-no-bearing-action-play-not-driven-owner = אתם מבחינים בזה בכביש, ולא נסענו שם ברכב. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
 rule-no-bearing-action-ends-not-driven = לא שוחזר: התלונה היא מנסיעה בכביש, והרכב לא נסע בכביש. לא הורגש חופש בקצות הגל, ולא נמצא דבר נוסף.
-rule-no-bearing-action-ends-not-driven-owner = אתם מרגישים את זה בכביש, ולא נסענו שם ברכב. בדקנו ביד את שני קצות הגל ולא מצאנו בהם תקלה.
+rule-no-bearing-action-ends-not-driven-owner = אתם מבחינים בזה בכביש, ולא נסענו שם ברכב. בדקנו ביד את שני קצות הגל ולא מצאנו בהם תקלה.
 unknown-not-driven = לא שוחזר: התלונה היא מנסיעה בכביש, והרכב לא נסע בכביש.
-note-not-driven = אתם מרגישים את זה בכביש, ולא נסענו שם ברכב.
+note-not-driven = אתם מבחינים בזה בכביש, ולא נסענו שם ברכב.
 
 ## מה נמצא, לפי התשובה האחת שמאחוריו.
 rule-support-broken-torn-through-owner = טבעת הגומי שמחזיקה את המיסב קרועה לגמרי.
