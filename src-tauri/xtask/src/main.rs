@@ -10,6 +10,7 @@ mod fuzz;
 mod icons;
 mod journeys;
 mod marathon;
+mod meanwhile;
 mod node;
 mod numbers;
 mod papers;

@@ -1,16 +1,19 @@
 //! `cargo xtask test`: every test there is, in stages; stops at the first that fails.
 //!
 //! Quick checks come first. Everything is a debug build in one target folder, and the programs that
-//! the journeys drive are built in the same go as the tests, so that nothing is compiled twice.
+//! the journeys drive are built in the same go as the tests, so that nothing is compiled twice. The phones are checked
+//! while journeys run: those wait for a page most of the time.
 
 use std::process::Command;
 use std::time::{Duration, Instant};
 
+use crate::meanwhile::{Meanwhile, Named};
 use crate::scratch::Scratch;
 use crate::tally::Tally;
 use crate::{Outcome, debian, journeys, node, phones, say, start, supply};
 
 type Stage = (&'static str, fn(&mut Tally) -> Outcome<()>);
+type Check = (&'static str, fn() -> Command);
 
 const STAGES: &[Stage] = &[
     ("packages", packages),
@@ -20,11 +23,13 @@ const STAGES: &[Stage] = &[
     ("form", form),
     ("build", build),
     ("suite", suite),
-    ("android", android),
-    ("ios", ios),
-    ("browser", browser),
-    ("window", window),
 ];
+
+/// Stages that wait more than they work.
+const JOURNEYS: &[Stage] = &[("browser", browser), ("window", window)];
+
+/// Stages that run while journeys do, where there are any; else by themselves.
+const MEANWHILE: &[Check] = &[("android", phones::android), ("ios", phones::ios)];
 
 /// Runs the command; with names, only those stages; with `--reference` alone, the comparisons with
 /// libraries that are not ours, which are no part of the tests.
@@ -32,33 +37,68 @@ pub fn run(names: &[&str]) -> Outcome<()> {
     if names == ["--reference"] {
         return start::to_the_end(&mut start::program("sh", &["tests/reference/run.sh"]));
     }
-    if let Some(odd) = names.iter().find(|name| STAGES.iter().all(|(stage, _)| stage != *name)) {
-        let known: Vec<&str> = STAGES.iter().map(|(name, _)| *name).collect();
+    let known = || {
+        STAGES.iter().chain(JOURNEYS).map(|(name, _)| *name).chain(MEANWHILE.iter().map(|(name, _)| *name))
+    };
+    if let Some(odd) = names.iter().find(|name| known().all(|stage| stage != **name)) {
+        let known: Vec<&str> = known().collect();
         return Err(format!("there is no stage {odd}; the stages are {}", known.join(", ")));
     }
+    let mut times = Times { begun: Instant::now(), stages: Vec::new() };
     let mut tally = Tally::default();
-    let mut times = Vec::new();
-    let mut outcome = Ok(());
-    for (name, stage) in STAGES.iter().filter(|(name, _)| names.is_empty() || names.contains(name)) {
-        say::step(&format!("stage {name}"));
-        let begun = Instant::now();
-        outcome = stage(&mut tally).map_err(|reason| format!("stage {name}: {reason}"));
-        times.push((*name, begun.elapsed()));
-        if outcome.is_err() {
-            break;
-        }
-    }
+    let outcome = all(|name| names.is_empty() || names.contains(&name), &mut times, &mut tally);
     report(&times, &tally);
     outcome
 }
 
-fn report(times: &[(&str, Duration)], tally: &Tally) {
+/// When the run began, and how long each stage took.
+struct Times {
+    begun: Instant,
+    stages: Vec<(&'static str, Duration)>,
+}
+
+/// The chosen stages, until one fails.
+fn all(chosen: impl Fn(&str) -> bool, times: &mut Times, tally: &mut Tally) -> Outcome<()> {
+    let of = |stages: &'static [Stage]| stages.iter().filter(|(name, _)| chosen(name));
+    of(STAGES).try_for_each(|stage| run_stage(stage, times, tally))?;
+    let checks: Vec<Named> =
+        MEANWHILE.iter().filter(|(name, _)| chosen(name)).map(|(name, program)| (*name, program())).collect();
+    if !checks.is_empty() {
+        phones::packages()?;
+    }
+    if of(JOURNEYS).next().is_none() {
+        return checks
+            .into_iter()
+            .try_for_each(|(name, mut program)| timed(name, times, || start::to_the_end(&mut program)));
+    }
+    // Ended by a stage that fails before they have: what they found is not waited for then.
+    let checks = Meanwhile::begin(checks);
+    of(JOURNEYS).try_for_each(|stage| run_stage(stage, times, tally))?;
+    let ended = checks.ended()?;
+    times.stages.extend(ended.iter().map(|one| (one.name, one.time)));
+    // Each is told, also after one that failed.
+    ended.into_iter().map(|one| one.told()).fold(Ok(()), Outcome::and)
+}
+
+fn run_stage((name, stage): &Stage, times: &mut Times, tally: &mut Tally) -> Outcome<()> {
+    timed(name, times, || stage(tally))
+}
+
+fn timed(name: &'static str, times: &mut Times, stage: impl FnOnce() -> Outcome<()>) -> Outcome<()> {
+    say::step(&format!("stage {name}"));
+    let begun = Instant::now();
+    let outcome = stage().map_err(|reason| format!("stage {name}: {reason}"));
+    times.stages.push((name, begun.elapsed()));
+    outcome
+}
+
+/// What ran meanwhile has a time of its own, which the whole does not add.
+fn report(times: &Times, tally: &Tally) {
     say::step("stage times");
-    for (name, time) in times {
+    for (name, time) in &times.stages {
         say::line(&format!("{name:<10}{:>7.1} s", time.as_secs_f64()));
     }
-    let total: Duration = times.iter().map(|(_, time)| *time).sum();
-    say::line(&format!("{:<10}{:>7.1} s", "total", total.as_secs_f64()));
+    say::line(&format!("{:<10}{:>7.1} s", "total", times.begun.elapsed().as_secs_f64()));
     say::line(&tally.to_string());
     supply::say_unchecked();
 }
@@ -106,16 +146,6 @@ fn linted(words: &[&str]) -> Command {
     let words = ["--deny", "warnings", ""].join("__CLIPPY_HACKERY__");
     command.env("RUSTC_WORKSPACE_WRAPPER", "clippy-driver").env("CLIPPY_ARGS", words);
     command
-}
-
-fn android(_: &mut Tally) -> Outcome<()> {
-    phones::packages()?;
-    phones::android()
-}
-
-fn ios(_: &mut Tally) -> Outcome<()> {
-    phones::packages()?;
-    phones::ios()
 }
 
 fn browser(tally: &mut Tally) -> Outcome<()> {
