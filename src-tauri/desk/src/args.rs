@@ -35,7 +35,7 @@ pub enum Asked {
     max_term_width = 100,
     after_help = "Exit status: 0 done; 2 refused, with `code: message` and what to do on standard error."
 )]
-pub struct Line {
+pub struct CommandLine {
     #[command(subcommand)]
     command: Option<Command>,
 }
@@ -221,9 +221,9 @@ pub struct Sorted {
 
 /// Reads the command line, the program's own name first.
 pub fn read(words: impl IntoIterator<Item = OsString>) -> Result<Asked, Failure> {
-    match Line::try_parse_from(words) {
-        Ok(Line { command: Some(command) }) => Ok(Asked::Run(command)),
-        Ok(Line { command: None }) => Ok(Asked::Say(Line::command().render_help().to_string())),
+    match CommandLine::try_parse_from(words) {
+        Ok(CommandLine { command: Some(command) }) => Ok(Asked::Run(command)),
+        Ok(CommandLine { command: None }) => Ok(Asked::Say(CommandLine::command().render_help().to_string())),
         Err(error) => refusal::of(&error),
     }
 }

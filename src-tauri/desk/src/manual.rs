@@ -7,13 +7,13 @@ use clap::CommandFactory as _;
 use clap_complete::{Shell, generate};
 use steady_core::app::failure::Failure;
 
-use crate::args::Line;
+use crate::args::CommandLine;
 use crate::{fault, out, say};
 
 /// Prints the completions for a shell.
 pub fn completions(shell: Shell) {
     let mut script = Vec::new();
-    generate(shell, &mut Line::command(), "steady", &mut script);
+    generate(shell, &mut CommandLine::command(), "steady", &mut script);
     say::line(String::from_utf8_lossy(&script).trim_end());
 }
 
@@ -26,7 +26,8 @@ pub fn pages(folder: &Path) -> Result<(), Failure> {
             "Name a place outside of it. Nothing was written.",
         ));
     }
-    let written = fs::create_dir_all(folder).and_then(|()| clap_mangen::generate_to(Line::command(), folder));
+    let written =
+        fs::create_dir_all(folder).and_then(|()| clap_mangen::generate_to(CommandLine::command(), folder));
     written.map_err(|error| {
         let what = format!("the folder of the manual: {}", fault::cause(&error));
         fault::failure("out-unwritable", what, "Name another, or free some space.")

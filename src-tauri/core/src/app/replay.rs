@@ -63,7 +63,7 @@ pub fn replay_after(
     base_dir: &Path,
     tried: impl FnOnce(&Steady, &Replayed) -> Result<(), Failure>,
 ) -> Result<Replayed, Failure> {
-    let case: Case =
+    let case: CaseFile =
         serde_json::from_str(case_json).map_err(|_| shown(&Refusal::CaseUnreadable.into(), "en"))?;
     if case.answers.len().max(case.bench.len()) > limits::CASE_ROWS {
         return Err(refused(Refusal::CaseTooLong));
@@ -74,7 +74,7 @@ pub fn replay_after(
 
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Case {
+struct CaseFile {
     /// How many days before now the case's entries are dated.
     #[serde(default)]
     days_ago: u16,
@@ -152,7 +152,7 @@ const REPLAY: &str = "case file";
 
 fn rehearse(
     steady: &Steady,
-    case: &Case,
+    case: &CaseFile,
     base_dir: &Path,
     tried: impl FnOnce(&Steady, &Replayed) -> Result<(), Failure>,
 ) -> Result<(), Failure> {
@@ -168,7 +168,7 @@ fn rehearse(
     rehearsed
 }
 
-fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Failure> {
+fn drive(steady: &Steady, case: &CaseFile, base_dir: &Path) -> Result<Replayed, Failure> {
     let by = case.technician.as_deref().unwrap_or(REPLAY);
     let stage = Stage { steady, by, base_dir, days_ago: case.days_ago };
     let opened = stage.ask(Request::Open { intake: intake(case) })?;
@@ -202,7 +202,7 @@ fn drive(steady: &Steady, case: &Case, base_dir: &Path) -> Result<Replayed, Fail
     Ok(Replayed { report, visit, benched })
 }
 
-fn intake(case: &Case) -> Intake {
+fn intake(case: &CaseFile) -> Intake {
     Intake {
         vehicle: case.vehicle.clone(),
         complaint: case.complaint.clone(),
@@ -231,7 +231,7 @@ impl Stage<'_> {
     }
 
     /// The case's items, steps of earlier versions under the names they have now.
-    fn named(&self, case: &Case) -> Result<Vec<Item>, Failure> {
+    fn named(&self, case: &CaseFile) -> Result<Vec<Item>, Failure> {
         let mut items = case.answers.clone();
         let trade = &self.steady.lock().trade;
         let Some(layout) = trade.layout(&case.vehicle.layout) else { return Ok(items) };

@@ -11,7 +11,6 @@ pub mod repair;
 pub mod shared;
 
 mod bore_lines;
-mod canonical;
 mod finding_lines;
 mod fit_lines;
 mod fit_table;
@@ -24,6 +23,7 @@ mod reasons;
 mod said;
 mod scope;
 mod short_text;
+mod sorted_json;
 mod verdict_lines;
 mod write_finding;
 mod write_machinist;

@@ -11,7 +11,6 @@ use crate::model::standing::{CauseGroup, Standing, StepStand, Support};
 use crate::model::workshop::Workshop;
 use crate::words::Words;
 
-use super::canonical::sha256;
 use super::finding_lines::last_checked;
 use super::found;
 use super::note::{DecisionLine, Note, NoteSection};
@@ -21,6 +20,7 @@ use super::reasons;
 use super::said::{self, Reader};
 use super::shared::Field;
 use super::short_text::short_text;
+use super::sorted_json::sha256;
 use super::write_finding::NAMED_FROM;
 
 /// Checks not done that the note names; it has one page.

@@ -24,7 +24,7 @@ const DATE: u16 = 0x21;
 
 /// An entry of the zip.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Entry {
+pub struct ZipEntry {
     /// CRC-32 of its bytes.
     pub crc: u32,
     /// Its length, bytes.
@@ -42,7 +42,7 @@ pub fn local(name: &str, crc: u32, bytes: u32) -> Vec<u8> {
 }
 
 /// The entry's line in the directory.
-pub fn central(name: &str, entry: Entry) -> Vec<u8> {
+pub fn central(name: &str, entry: ZipEntry) -> Vec<u8> {
     let mut line = CENTRAL_MARK.to_vec();
     line.extend(MADE_BY.to_le_bytes());
     shared(&mut line, name, entry.crc, entry.bytes);

@@ -5,7 +5,7 @@ use std::io::{self, Read, Write};
 
 use sha2::{Digest, Sha256};
 
-use super::container::{self, CENTRAL_MARK, Entry, LOCAL_BYTES, LOCAL_MARK};
+use super::container::{self, CENTRAL_MARK, LOCAL_BYTES, LOCAL_MARK, ZipEntry};
 use super::fault::HandoverFault;
 use super::manifest::{MANIFEST, MAX_MANIFEST, Manifest, Part, SIGNATURE};
 use crate::model::hex;
@@ -19,7 +19,7 @@ const DIRECTORY: &str = "the directory at the end";
 pub struct Reader<R> {
     source: Source<R>,
     manifest: Manifest,
-    entries: Vec<Entry>,
+    entries: Vec<ZipEntry>,
     next: usize,
 }
 
@@ -63,7 +63,7 @@ impl<R: Read> Reader<R> {
         self.expect_header(part, &header)?;
         let crc = header.crc();
         let offset = container::short(self.source.bytes - header.bytes.len() as u64);
-        self.entries.push(Entry { crc, bytes: container::short(part.bytes), offset });
+        self.entries.push(ZipEntry { crc, bytes: container::short(part.bytes), offset });
         let (mut digest, mut sum) = (Sha256::new(), crc32fast::Hasher::new());
         let mut left = part.bytes;
         let mut buffer = vec![0; 64 * 1024];
@@ -139,7 +139,7 @@ fn announced<R: Read>(
     source: &mut Source<R>,
     name: &str,
     limit: u64,
-    entries: &mut Vec<Entry>,
+    entries: &mut Vec<ZipEntry>,
 ) -> Result<Vec<u8>, HandoverFault> {
     let changed = || HandoverFault::Changed { part: name.to_owned() };
     let offset = container::short(source.bytes);
@@ -163,7 +163,7 @@ fn announced<R: Read>(
     if crc32fast::hash(&content) != crc {
         return Err(changed());
     }
-    entries.push(Entry { crc, bytes, offset });
+    entries.push(ZipEntry { crc, bytes, offset });
     Ok(content)
 }
 

@@ -5,7 +5,7 @@ use std::io::{self, Read, Write};
 
 use sha2::{Digest, Sha256};
 
-use super::container::{self, Entry};
+use super::container::{self, ZipEntry};
 use super::fault::HandoverFault;
 use super::manifest::{MANIFEST, Made, Manifest, Part, SIGNATURE};
 use crate::model::hex;
@@ -63,7 +63,7 @@ pub fn write(
 struct Zip<'a> {
     sink: &'a mut dyn Write,
     bytes: u64,
-    entries: Vec<(String, Entry)>,
+    entries: Vec<(String, ZipEntry)>,
 }
 
 impl Zip<'_> {
@@ -76,7 +76,7 @@ impl Zip<'_> {
     }
 
     fn header(&mut self, name: &str, crc: u32, bytes: u64) -> Result<(), HandoverFault> {
-        let entry = Entry { crc, bytes: container::short(bytes), offset: container::short(self.bytes) };
+        let entry = ZipEntry { crc, bytes: container::short(bytes), offset: container::short(self.bytes) };
         self.entries.push((name.to_owned(), entry));
         self.put(&container::local(name, crc, entry.bytes))
     }

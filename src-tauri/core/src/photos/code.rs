@@ -20,14 +20,14 @@ pub struct Coded {
 
 /// Upright rows in a JPEG's colours.
 #[derive(Default)]
-pub struct Band {
+pub struct Strip {
     /// Which rows of the picture.
     pub rows: Range<u32>,
     pub colours: Colours,
 }
 
 /// What comes from a thread that makes bands.
-pub type Bands = Receiver<Result<Band, PhotoFault>>;
+pub type Bands = Receiver<Result<Strip, PhotoFault>>;
 
 /// Codes bands that come from several threads in turn; `seen` looks at each.
 ///
@@ -37,10 +37,10 @@ pub fn encode(
     (width, height): (u32, u32),
     quality: u8,
     bands: Vec<Bands>,
-    seen: impl FnMut(&Band),
+    seen: impl FnMut(&Strip),
 ) -> Result<Coded, PhotoFault> {
     let side = |side: u32| u16::try_from(side).map_err(|_| PhotoFault::TooLarge);
-    let coming = RefCell::new(Coming { bands, turn: 0, now: Band::default(), fault: None, seen });
+    let coming = RefCell::new(Coming { bands, turn: 0, now: Strip::default(), fault: None, seen });
     let rows = Rows { width: side(width)?, height: side(height)?, coming: &coming };
     let mut jpeg = Vec::new();
     let mut encoder = Encoder::new(&mut jpeg, quality);
@@ -56,12 +56,12 @@ pub fn encode(
 struct Coming<F> {
     bands: Vec<Bands>,
     turn: usize,
-    now: Band,
+    now: Strip,
     fault: Option<PhotoFault>,
     seen: F,
 }
 
-impl<F: FnMut(&Band)> Coming<F> {
+impl<F: FnMut(&Strip)> Coming<F> {
     fn go_on_to(&mut self, row: u32) {
         while self.fault.is_none() && row >= self.now.rows.end {
             let thread = self.turn % self.bands.len().max(1);
@@ -86,7 +86,7 @@ struct Rows<'a, F> {
     coming: &'a RefCell<Coming<F>>,
 }
 
-impl<F: FnMut(&Band)> ImageBuffer for Rows<'_, F> {
+impl<F: FnMut(&Strip)> ImageBuffer for Rows<'_, F> {
     fn get_jpeg_color_type(&self) -> JpegColorType {
         JpegColorType::Ycbcr
     }

@@ -17,7 +17,7 @@ use fast_image_resize::{PixelType, ResizeAlg, ResizeOptions, Resizer};
 use image::metadata::Orientation;
 use image::{DynamicImage, RgbImage};
 
-use super::code::{self, Band, Coded};
+use super::code::{self, Coded, Strip};
 use super::colours;
 use super::decode::Decoded;
 use super::intake::PhotoFault;
@@ -63,7 +63,12 @@ pub fn pixels(picture: &Decoded, wanted: Wanted) -> Result<RgbImage, PhotoFault>
     RgbImage::from_raw(width, height, rgb).ok_or(PhotoFault::NotAnImage)
 }
 
-fn jpeg(picture: &Decoded, plan: Plan, wanted: Wanted, seen: impl FnMut(&Band)) -> Result<Coded, PhotoFault> {
+fn jpeg(
+    picture: &Decoded,
+    plan: Plan,
+    wanted: Wanted,
+    seen: impl FnMut(&Strip),
+) -> Result<Coded, PhotoFault> {
     thread::scope(|scope| {
         let from = [(); THREADS].map(|()| sync_channel(0));
         let (senders, receivers): (Vec<_>, Vec<_>) = from.into_iter().unzip();
@@ -86,10 +91,10 @@ fn jpeg(picture: &Decoded, plan: Plan, wanted: Wanted, seen: impl FnMut(&Band)) 
     })
 }
 
-fn band(resizer: &mut Resizer, picture: &Decoded, plan: Plan, rows: Range<u32>) -> Result<Band, PhotoFault> {
+fn band(resizer: &mut Resizer, picture: &Decoded, plan: Plan, rows: Range<u32>) -> Result<Strip, PhotoFault> {
     let piece = piece(resizer, picture, plan, rows.clone())?;
     let width = usize::try_from(piece.width()).map_err(|_| PhotoFault::TooLarge)?;
-    Ok(Band { rows, colours: colours::split(piece.as_raw(), width) })
+    Ok(Strip { rows, colours: colours::split(piece.as_raw(), width) })
 }
 
 /// Upright rows as pixels.

@@ -10,7 +10,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::ledger;
 use super::mined_rows::{self, MinedRows, Row};
-use super::pages::{Cell, From, Kind, Leaf, PageAt, Pages, Record, State, Version};
+use super::pages::{Cell, From, Kind, Leaf, PageAt, Pages, SqliteRecord, State, Version};
 use crate::model::line::Line;
 use crate::model::time::Moment;
 
@@ -279,7 +279,7 @@ fn shape_of(pages: &Pages, bytes: &[u8], cell: &Cell) -> Option<(Shape, From)> {
     older.or(shape.map(|shape| (shape, From::Latest)))
 }
 
-fn shape(record: &Record, kind: Kind) -> Option<Shape> {
+fn shape(record: &SqliteRecord, kind: Kind) -> Option<Shape> {
     let text = |column: usize| record.text(column).map(str::to_owned);
     match (kind, record.columns()) {
         (Kind::Key, 4) => {
@@ -321,7 +321,7 @@ fn shape(record: &Record, kind: Kind) -> Option<Shape> {
 }
 
 /// A row of the table `entry`: its number, then the line.
-fn line(record: &Record) -> Option<Line> {
+fn line(record: &SqliteRecord) -> Option<Line> {
     let text = |column: usize| record.text(column).map(str::to_owned);
     Some(Line {
         visit: text(1)?,
@@ -337,12 +337,12 @@ fn line(record: &Record) -> Option<Line> {
 }
 
 /// A visit's id, as the app makes them.
-fn visit(record: &Record, column: usize) -> Option<String> {
+fn visit(record: &SqliteRecord, column: usize) -> Option<String> {
     let id = record.text(column)?;
     uuid::Uuid::try_parse(id).is_ok().then(|| id.to_owned())
 }
 
-fn device(record: &Record, column: usize) -> Option<String> {
+fn device(record: &SqliteRecord, column: usize) -> Option<String> {
     let id = record.text(column)?;
     let is_one = (1..=64).contains(&id.len()) && id.bytes().all(|byte| byte.is_ascii_graphic());
     is_one.then(|| id.to_owned())

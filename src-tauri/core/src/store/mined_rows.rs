@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use super::pages::Record;
+use super::pages::SqliteRecord;
 use crate::model::device::DeviceDecision;
 use crate::model::time::Moment;
 
@@ -72,7 +72,7 @@ fn rank(what: &str) -> usize {
 }
 
 /// A row of the table `brought`: visit, device, import, lines, and when it was taken back.
-pub fn brought(record: &Record, visit: String, device: String) -> Option<Row> {
+pub fn brought(record: &SqliteRecord, visit: String, device: String) -> Option<Row> {
     let taken_back = record.int(4).is_some();
     let lines = u64::try_from(record.int(3)?).ok().filter(|lines| *lines >= 1)?;
     (taken_back || record.is_null(4)).then_some(())?;
@@ -81,7 +81,7 @@ pub fn brought(record: &Record, visit: String, device: String) -> Option<Row> {
 
 /// A row of the table `trust`: its number, the device, when, what, the name, and by whom. That a device was met is
 /// no decision.
-pub fn decided(record: &Record, device: String) -> Option<Row> {
+pub fn decided(record: &SqliteRecord, device: String) -> Option<Row> {
     let text = |column: usize| record.text(column).map(str::to_owned);
     let (what, name, by) = (text(3)?, text(4)?, text(5)?);
     let is_one = device.len() == 64 && rank(&what) != usize::MAX;

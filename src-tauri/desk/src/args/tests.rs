@@ -7,7 +7,7 @@ use steady_core::model::bore::SkimAxis;
 
 use super::fit::{Fit, OPTIONS, Values};
 use super::handover::{Export, How, Task};
-use super::{Asked, Command, File, Line, Outcome, Replay, Serve, Skim, Sorted, Workshop, read};
+use super::{Asked, Command, CommandLine, File, Outcome, Replay, Serve, Skim, Sorted, Workshop, read};
 
 fn asked(line: &str) -> Result<Asked, steady_core::app::failure::Failure> {
     read(std::iter::once("steady").chain(line.split_whitespace()).map(Into::into))
@@ -38,7 +38,7 @@ fn says(line: &str, parts: &[&str]) {
 
 #[test]
 fn grammar_is_whole() {
-    Line::command().debug_assert();
+    CommandLine::command().debug_assert();
 }
 
 #[test]
@@ -160,7 +160,7 @@ fn each_command_has_help_of_its_own() {
     says("serve --port 1 --help", &["--port <N>", "a free one"]);
     says("fit -h", &["--bearing-od <MM>", "uncertainty"]);
     says("help erase", &["--confirm <WORD>"]);
-    let mut whole = Line::command();
+    let mut whole = CommandLine::command();
     whole.build();
     for command in whole.get_subcommands() {
         assert!(command.get_about().is_some(), "{} says nothing", command.get_name());

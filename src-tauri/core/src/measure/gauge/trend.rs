@@ -12,7 +12,7 @@ const DAYS_A_YEAR: f64 = 365.25;
 
 /// A straight line fitted with weights of one over the variance.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Line {
+pub struct FittedLine {
     /// Value at x = 0.
     pub intercept: f64,
     /// Growth for each unit of x.
@@ -24,7 +24,7 @@ pub struct Line {
 }
 
 /// Fits points (x, y, standard uncertainty of y); `None` with fewer than two different x.
-pub fn fit(points: &[[f64; 3]]) -> Option<Line> {
+pub fn fit(points: &[[f64; 3]]) -> Option<FittedLine> {
     let weight = |point: &[f64; 3]| point[2].powi(-2);
     let sum =
         |of: &dyn Fn(&[f64; 3]) -> f64| points.iter().map(|point| weight(point) * of(point)).sum::<f64>();
@@ -40,7 +40,7 @@ pub fn fit(points: &[[f64; 3]]) -> Option<Line> {
     let dof = points.len() as f64 - 2.0;
     let slope_stated = spread.sqrt().recip();
     let slope_scatter = (dof > 0.0).then(|| (chi_squared / dof / spread).sqrt());
-    Some(Line { intercept, slope, slope_stated, slope_scatter })
+    Some(FittedLine { intercept, slope, slope_stated, slope_scatter })
 }
 
 /// The trend of points in order of time; `None` with fewer than two different days.
@@ -76,6 +76,6 @@ fn interval(point: &TrendPoint) -> [f64; 2] {
     [point.movement_mm - expanded, point.movement_mm + expanded]
 }
 
-fn expanded_slope(line: &Line) -> f64 {
+fn expanded_slope(line: &FittedLine) -> f64 {
     line.slope_stated.max(line.slope_scatter.unwrap_or_default()) * student::factor_95(None)
 }

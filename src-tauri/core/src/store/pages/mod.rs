@@ -23,7 +23,7 @@ use std::path::Path;
 
 pub use cells::{Cell, Kind, Leaf};
 use log::Log;
-pub use record::Record;
+pub use record::SqliteRecord;
 
 use super::folders::with_ending;
 
@@ -151,7 +151,7 @@ impl Pages {
     }
 
     /// A cell's record, with what stands of it on further pages.
-    pub fn record(&self, bytes: &[u8], cell: &Cell, from: From) -> Option<Record> {
+    pub fn record(&self, bytes: &[u8], cell: &Cell, from: From) -> Option<SqliteRecord> {
         let mut payload = bytes.get(cell.payload.clone())?.to_vec();
         let mut next = cell.overflow;
         let mut left = cell.bytes.checked_sub(payload.len() as u64)?;
@@ -164,7 +164,7 @@ impl Pages {
             left -= take as u64;
             next = Some(u32::from_be_bytes(head.try_into().ok()?)).filter(|page| *page > 0);
         }
-        Record::read(payload)
+        SqliteRecord::read(payload)
     }
 
     fn page(&self, number: u32, from: From) -> Option<Vec<u8>> {

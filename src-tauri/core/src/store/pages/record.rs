@@ -2,7 +2,7 @@
 
 /// One row of a table, or one key of an index.
 #[derive(Debug, Clone)]
-pub struct Record {
+pub struct SqliteRecord {
     payload: Vec<u8>,
     /// Of each column its type and where it begins.
     columns: Vec<(u64, usize)>,
@@ -11,7 +11,7 @@ pub struct Record {
 /// More columns than any table here has.
 const MOST_COLUMNS: usize = 64;
 
-impl Record {
+impl SqliteRecord {
     /// Reads a record that fills its payload to the byte; nothing else is one.
     pub fn read(payload: Vec<u8>) -> Option<Self> {
         let types = types(&payload)?;
@@ -120,7 +120,7 @@ pub fn varint(bytes: &[u8], at: usize) -> Option<(u64, usize)> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Record, varint};
+    use super::{SqliteRecord, varint};
 
     #[test]
     fn numbers_of_each_length_are_read() {
@@ -140,12 +140,12 @@ mod tests {
     fn a_record_fills_its_bytes_or_is_none() {
         // Header of 6 bytes: nothing, a text of two letters, minus two in one byte, one, minus one in six bytes.
         let bytes = [&[6, 0, 17, 1, 9, 5][..], b"ab", &[0xfe], &[0xff; 6]].concat();
-        let record = Record::read(bytes.clone()).expect("a record");
+        let record = SqliteRecord::read(bytes.clone()).expect("a record");
         assert_eq!((record.columns(), record.is_null(0), record.text(1)), (5, true, Some("ab")));
         assert_eq!([record.int(2), record.int(3), record.int(4)], [Some(-2), Some(1), Some(-1)]);
         assert_eq!((record.int(1), record.text(2), record.int(9)), (None, None, None));
         for wrong in [&bytes[..14], &[bytes.as_slice(), &[0]].concat(), &[], &[200], &[2, 10], &[1]] {
-            assert!(Record::read(wrong.to_vec()).is_none(), "{wrong:?}");
+            assert!(SqliteRecord::read(wrong.to_vec()).is_none(), "{wrong:?}");
         }
     }
 }
