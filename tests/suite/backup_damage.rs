@@ -230,7 +230,7 @@ fn record_whose_newest_signature_is_whole_is_proven_to_whoever_asks() {
     rotted(data.path(), "UPDATE entry SET signature = lower(hex(zeroblob(64))) WHERE seq = 2");
     let steady = open(data.path()).unwrap();
     says_of_its_proof(&steady, &visit, Some("signed by this device."), &[PROVEN]);
-    let file = exported(&steady, std::slice::from_ref(&visit));
+    let file = exported(&steady, &[&visit]);
     assert_eq!(verify(&mut &*file).unwrap().visits, std::slice::from_ref(&visit));
     let (_there, there) = scratch();
     assert_eq!(there.import(&mut &*file).unwrap().taken, std::slice::from_ref(&visit));

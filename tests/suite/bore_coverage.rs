@@ -135,6 +135,8 @@ fn verdict_on(it: &BoreReadings, shape: &BoreShape) -> Option<Verdict> {
         read_through: shape.is_read_through(),
         hot_interference_um: Some(4.0),
         yield_share: Some(0.3),
+        clean_all_round: false,
+        clean_diameter_mm: None,
         touch_mm: plan.touch_diameter_mm,
         clean_up_um: (!plan.at_least).then_some(2.0 * plan.cut.value_um),
         wall_mm: Some(WithUncertainty { value: 6.0, expanded: 0.1 }),

@@ -10,7 +10,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::rating::Word;
 
-use crate::support::{case, scratch};
+use crate::support::{answered, ask, case, finding, scratch, under};
 
 /// A visit of a car, with an owner and what the noise was heard under.
 fn visit(steady: &Steady, (plate, vin): (&str, &str), answers: &str) -> String {
@@ -67,4 +67,37 @@ fn a_visit_before_tells_what_was_found_and_not_whose_car_it_was() {
     assert_eq!(told["intake"]["conditions"]["speed"]["value"], 60);
     assert_eq!(told["intake"]["occasion"], "comeback");
     assert!(!told.to_string().contains("Alex"), "the owner of then is nobody's business now");
+}
+
+/// What was found under a plate is not to be had clean by correcting it: whoever types either is told, and what was only
+/// mistyped and put right before anything was checked is nobody else's.
+#[test]
+fn visit_whose_plate_was_corrected_is_known_under_both() {
+    let (_folder, steady) = scratch();
+    let amend = |visit: &str, plate: &str| {
+        let vehicle = json!({ "layout": "rigid-engine-speed", "plate": plate });
+        let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": "complaint" });
+        ask(&steady, json!({ "ask": "amend", "visit": visit, "intake": intake }))
+    };
+    let mistyped = under(&steady, "KC 1000", "rigid-engine-speed", "complaint");
+    amend(&mistyped, "KC 1001");
+    let felt = answered(&steady, &mistyped, "play-vertical", json!("felt"), json!({}));
+    assert_eq!(felt.urgency.word, Some(Word::Danger));
+    assert!(before(&steady, ("KC 1000", ""), None).is_empty());
+    amend(&mistyped, "KC 1002");
+    for (plate, corrected_to) in [("kc-1001", Some("KC 1002")), ("KC 1002", None)] {
+        let found = before(&steady, (plate, ""), None);
+        let told: Vec<_> = found.iter().map(|visit| (&visit.visit, visit.corrected_to.as_deref())).collect();
+        assert_eq!(told, [(&mistyped, corrected_to)], "{plate}");
+        let next = under(&steady, plate, "rigid-engine-speed", "complaint");
+        let open = ask(&steady, json!({ "ask": "look", "visit": next })).still_open.unwrap();
+        assert_eq!((open.word, open.corrected_to.as_deref()), (Word::Danger, corrected_to), "{plate}");
+        let said = finding(&steady, &next).answer.join(" ");
+        assert_eq!(said.contains("written down as this car at first"), corrected_to.is_some(), "{said}");
+        let search = json!({ "ask": "visits", "search": plate });
+        let Response::Visits(page) = steady.handle(serde_json::from_value(search).unwrap()).unwrap() else {
+            panic!("no list")
+        };
+        assert!(page.visits.iter().any(|card| card.visit == mistyped), "{plate}");
+    }
 }

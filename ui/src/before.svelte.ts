@@ -22,7 +22,10 @@ class Before {
   /** What a step was answered on the last visit that answered it, and when that was. */
   said(step: string): (VisitBefore['answers'][number] & { at: number }) | null {
     for (const earlier of this.visits) {
-      const found = earlier.broken ? undefined : earlier.answers.find((answer) => answer.step === step);
+      const found =
+        earlier.broken || earlier.corrected_to !== null
+          ? undefined
+          : earlier.answers.find((answer) => answer.step === step);
       if (found) return { ...found, at: earlier.opened_at };
     }
     return null;

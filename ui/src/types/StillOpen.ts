@@ -22,4 +22,8 @@ word: Word,
 /**
  * The layout it was checked by, where this visit goes by another.
  */
-layout: string | null, };
+layout: string | null, 
+/**
+ * Plate, or else VIN, that it goes by now, where it was written down as this car only before it was corrected.
+ */
+corrected_to: string | null, };

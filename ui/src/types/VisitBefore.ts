@@ -43,6 +43,10 @@ answers: Array<AnswerBefore>,
  */
 movements: Array<MovementBefore>, 
 /**
+ * Plate, or else VIN, that it goes by now, where it was written down as this car only before it was corrected.
+ */
+corrected_to: string | null, 
+/**
  * Its ledger does not fit together: what it says is shown, and is no evidence.
  */
 broken: boolean, };

@@ -127,6 +127,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         technician: record.opened_by.clone(),
         intake: record.intake.clone(),
         intake_entry: record.intake_entry.clone(),
+        former_cars: record.former_cars.clone(),
         pairs: together::pairs(&rows, &steps),
         looks,
         steps,

@@ -6,6 +6,7 @@ use crate::model::answer::AnswerValue;
 use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing};
+use crate::model::still_open::StillOpen;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::walk::vin;
@@ -35,6 +36,8 @@ pub struct VisitBefore {
     pub answers: Vec<AnswerBefore>,
     /// Movement by gauge.
     pub movements: Vec<MovementBefore>,
+    /// Plate, or else VIN, that it goes by now, where it was written down as this car only before it was corrected.
+    pub corrected_to: Option<String>,
     /// Its ledger does not fit together: what it says is shown, and is no evidence.
     pub broken: bool,
 }
@@ -76,12 +79,18 @@ pub(super) fn before(
         known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
     standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let warm_from_c = inner.trade.rules_for(None).warm_from_c;
-    let still_open = still_open::open_of(standings.iter().collect(), None, warm_from_c);
+    let still_open = still_open::open_of(standings.iter().collect(), None, warm_from_c).map(|open| {
+        let visit = standings.iter().find(|visit| visit.visit == open.visit);
+        let corrected_to = visit.and_then(|visit| still_open::corrected_to(visit, (plate, vin)));
+        StillOpen { corrected_to, ..open }
+    });
     let vin_hint = vin::hint(vin);
-    Ok(Response::VisitsBefore { visits: standings.into_iter().map(shown).collect(), still_open, vin_hint })
+    let visits = standings.into_iter().map(|standing| shown(standing, (plate, vin))).collect();
+    Ok(Response::VisitsBefore { visits, still_open, vin_hint })
 }
 
-fn shown(standing: Standing) -> VisitBefore {
+fn shown(standing: Standing, car: (&str, &str)) -> VisitBefore {
+    let corrected_to = still_open::corrected_to(&standing, car);
     let answers = standing.steps.iter().filter_map(|step| {
         let answered = step.answered.as_ref()?;
         Some(AnswerBefore { step: step.id.clone(), value: answered.value.clone(), word: step.word })
@@ -97,6 +106,7 @@ fn shown(standing: Standing) -> VisitBefore {
         word: standing.urgency.word,
         repair: standing.repair,
         outcome: standing.outcome.map(|outcome| outcome.causes).unwrap_or_default(),
+        corrected_to,
         broken: standing.ledger.broken_at.is_some(),
         visit: standing.visit,
         opened_at: standing.opened_at,

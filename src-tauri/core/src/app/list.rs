@@ -142,7 +142,11 @@ pub(super) fn card(standing: &Standing) -> CardRow {
         receipt: signed_for_this(standing),
         repair: standing.repair.map(|stage| stage.id().to_owned()),
         confirmed: standing.outcome.is_some(),
-        haystack: haystack(&[&vehicle.label, &vehicle.plate, &vehicle.vin, owner], &standing.opened_at.day()),
+        haystack: haystack(
+            &[&vehicle.label, &vehicle.plate, &vehicle.vin, owner],
+            &standing.former_cars,
+            &standing.opened_at.day(),
+        ),
     }
 }
 

@@ -12,6 +12,7 @@ use crate::model::standing::{Answered, RepairStage, Standing};
 use crate::model::still_open::StillOpen;
 use crate::model::time::Moment;
 use crate::sorting::sort::NORMAL;
+use crate::store::cards::are_one_car;
 
 use super::fault::Fault;
 use super::steady::Inner;
@@ -59,7 +60,10 @@ fn put_in_order(visits: &mut Vec<Standing>, came: &[String], now: &Standing) {
 pub(super) fn left_by(earlier: &[Standing], now: &Standing, warm_from_c: f64) -> Option<StillOpen> {
     let open = open_of(earlier.iter().chain([now]).collect(), Some(&now.visit), warm_from_c)?;
     let other = |layout: &String| *layout != now.intake.vehicle.layout;
-    Some(StillOpen { layout: open.layout.filter(other), ..open })
+    let vehicle = &now.intake.vehicle;
+    let visit = earlier.iter().find(|visit| visit.visit == open.visit);
+    let corrected_to = visit.and_then(|visit| corrected_to(visit, (&vehicle.plate, &vehicle.vin)));
+    Some(StillOpen { layout: open.layout.filter(other), corrected_to, ..open })
 }
 
 /// What visits of one car left open, the latest of them but for the one that asks. Each reason for DANGER or WARNING is
@@ -79,8 +83,24 @@ pub(super) fn open_of(
         let open = grave.filter(|reason| !is_lifted(reason, visit, since, warm_from_c));
         let word = open.map(|reason| reason.word).max()?.min(visit.urgency.word?);
         let layout = Some(visit.intake.vehicle.layout.clone());
-        Some(StillOpen { visit: visit.visit.clone(), opened_at: visit.opened_at, word, layout })
+        Some(StillOpen {
+            visit: visit.visit.clone(),
+            opened_at: visit.opened_at,
+            word,
+            layout,
+            corrected_to: None,
+        })
     })
+}
+
+/// What a visit that was found by this plate or VIN goes by now, if that is another car.
+pub(super) fn corrected_to(visit: &Standing, car: (&str, &str)) -> Option<String> {
+    let vehicle = &visit.intake.vehicle;
+    if are_one_car(car, (&vehicle.plate, &vehicle.vin)) {
+        return None;
+    }
+    let named = [&vehicle.plate, &vehicle.vin].into_iter().find(|name| !name.trim().is_empty());
+    Some(named.map_or("-", |name| name.trim()).to_owned())
 }
 
 /// `since`: the visits after the one that gave the reason.

@@ -111,6 +111,7 @@ pub fn opened() -> Standing {
         milder: Vec::new(),
         elsewhere: Vec::new(),
         intake_entry: "ab".repeat(32),
+        former_cars: Vec::new(),
         still_open: None,
         sounds: Vec::new(),
         road_rows: Vec::new(),

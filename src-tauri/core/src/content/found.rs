@@ -62,6 +62,8 @@ pub fn still_open(standing: &Standing, words: &Words, reader: Reader) -> Option<
         words.with("still-open-layout", &[("layout", layout.into())])
     });
     sentences.extend(layout);
+    let corrected = open.corrected_to.as_deref();
+    sentences.extend(corrected.map(|car| words.with("still-open-corrected", &[("car", car.into())])));
     Some(sentences.join(" "))
 }
 

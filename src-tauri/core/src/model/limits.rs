@@ -55,6 +55,8 @@ pub const STANDING_ANSWERS: usize = 20;
 /// Changes of one step to a milder answer that are told with each reply, the latest: the finding lists them, the history
 /// has them all.
 pub const MILDER_OF_A_STEP: usize = 3;
+/// Plates and VINs under which one visit was written down before, the latest, each once: a card is found by them.
+pub const FORMER_CARS: usize = 8;
 /// Most sounds of a complaint, and most answers chosen at one step. The longest list that is shipped has 12.
 pub const CHOICES: usize = 40;
 /// Most answers that one answer supersedes: all that stand at its step.

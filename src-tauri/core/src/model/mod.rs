@@ -11,6 +11,7 @@ pub mod certainty;
 pub mod device;
 pub mod entry;
 pub mod fit;
+pub mod former_car;
 pub mod fresh_id;
 pub mod gates;
 pub mod gauge;

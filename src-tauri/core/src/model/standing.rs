@@ -10,6 +10,7 @@ use super::bench::GaugeStand;
 use super::certainty::{Interval, Judgement, Surprise, Turn};
 use super::device::{DeviceStand, WriterStand};
 use super::entry::{Order, OwnerDecision, PhotoRef};
+use super::former_car::FormerCar;
 pub use super::gates::{Confirmed, GateSetStand, GateStand, Lock};
 use super::mark::Mark;
 use super::milder::MilderStand;
@@ -107,6 +108,10 @@ pub struct Standing {
     pub technician: String,
     /// Hash of the entry by which the intake stands: whoever changes it names it.
     pub intake_entry: String,
+    /// What the car was written down as before it was corrected; no screen shows it.
+    #[serde(skip)]
+    #[cfg_attr(feature = "bindings", ts(skip))]
+    pub former_cars: Vec<FormerCar>,
 }
 
 /// What holds the bearing at the support.

@@ -18,4 +18,6 @@ pub struct StillOpen {
     pub word: Word,
     /// The layout it was checked by, where this visit goes by another.
     pub layout: Option<String>,
+    /// Plate, or else VIN, that it goes by now, where it was written down as this car only before it was corrected.
+    pub corrected_to: Option<String>,
 }

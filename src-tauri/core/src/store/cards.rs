@@ -8,6 +8,7 @@ use unicode_normalization::char::is_combining_mark;
 
 use super::fault::StoreFault;
 use super::open::Store;
+use crate::model::former_car::FormerCar;
 use crate::model::rating::Word;
 
 /// A visit's card as stored. `word` and `receipt` hold the ids used in text keys.
@@ -70,9 +71,12 @@ pub struct Sought {
 /// Cards on a page.
 pub const PAGE: usize = 30;
 
+/// Between plate and VIN of a car as it was written down before; no field holds it.
+const FORMER: char = '\u{1f}';
+
 /// What the search looks in: the fields folded, with plate and VIN also without their spaces and hyphens,
-/// and the day of opening as it may be typed.
-pub fn haystack(fields: &[&str], day: &str) -> String {
+/// the day of opening as it may be typed, and what the car was written down as before.
+pub fn haystack(fields: &[&str], former: &[FormerCar], day: &str) -> String {
     let mut text = day_forms(day);
     for field in fields {
         for form in [folded(field), packed(field)] {
@@ -80,7 +84,17 @@ pub fn haystack(fields: &[&str], day: &str) -> String {
             text.push_str(&form);
         }
     }
+    for FormerCar { plate, vin } in former {
+        let [plate, vin] = [plate, vin].map(|field| packed(field));
+        // The VIN on a line of its own too: a car is looked for at the start of one.
+        text.push_str(&format!("\n{plate}{FORMER}{vin}\n{vin}"));
+    }
     text
+}
+
+/// Plates and VINs, packed, under which a visit was written down before.
+fn former(haystack: &str) -> impl Iterator<Item = (&str, &str)> {
+    haystack.lines().filter_map(|line| line.split_once(FORMER))
 }
 
 /// Lower case without accents and with a straight apostrophe: what a person types who has no such key.
@@ -166,11 +180,12 @@ impl Store {
     pub fn visits_of_car(&self, plate: &str, vin: &str) -> Result<Vec<String>, StoreFault> {
         let found = of_car(&self.connection, &packed(plate), &packed(vin));
         let found = found.map_err(StoreFault::sql("find the car's visits"))?;
-        Ok(found.into_iter().map(|(visit, _)| visit).collect())
+        Ok(found.into_iter().filter(|found| found.is_now).map(|found| found.visit).collect())
     }
 
     /// The latest visits of a car but for the one that asks, the earliest first: as many as `most`, and as many again
-    /// of those that were rated DANGER or WARNING, so that no row of later ones puts them out of sight.
+    /// of those that were rated DANGER or WARNING, so that no row of later ones puts them out of sight. Those that were
+    /// written down under this plate or VIN before it was corrected are among them.
     ///
     /// # Errors
     /// What SQLite says.
@@ -182,13 +197,12 @@ impl Store {
     ) -> Result<Vec<String>, StoreFault> {
         let found = of_car(&self.connection, &packed(plate), &packed(vin));
         let mut found = found.map_err(StoreFault::sql("find the car's visits"))?;
-        found.retain(|(visit, _)| Some(visit.as_str()) != except);
+        found.retain(|found| Some(found.visit.as_str()) != except);
         let late = found.len().saturating_sub(most);
-        let grave = found.iter().filter(|(_, word)| *word >= Some(Word::Warning));
-        let grave: BTreeSet<String> = grave.rev().take(most).map(|(visit, _)| visit.clone()).collect();
-        let is_shown =
-            |(place, (visit, _)): &(usize, (String, Option<Word>))| *place >= late || grave.contains(visit);
-        Ok(found.into_iter().enumerate().filter(is_shown).map(|(_, (visit, _))| visit).collect())
+        let grave = found.iter().filter(|found| found.word >= Some(Word::Warning));
+        let grave: BTreeSet<String> = grave.rev().take(most).map(|found| found.visit.clone()).collect();
+        let is_shown = |(place, found): &(usize, OfCar)| *place >= late || grave.contains(&found.visit);
+        Ok(found.into_iter().enumerate().filter(is_shown).map(|(_, found)| found.visit).collect())
     }
 
     /// Those of some visits whose first line was here before this one's, in the order they came. One that is only about
@@ -281,29 +295,38 @@ fn page(
 /// Fewest letters and digits that name a car.
 const NAMES_A_CAR: usize = 3;
 
+/// A visit of a car.
+struct OfCar {
+    visit: String,
+    word: Option<Word>,
+    /// It is written down as this car now, not only before it was corrected.
+    is_now: bool,
+}
+
+/// Whether two plates with their VINs, as typed, are one car.
+pub fn are_one_car((plate, vin): (&str, &str), (its_plate, its_vin): (&str, &str)) -> bool {
+    is_car((&packed(plate), &packed(vin)), (&packed(its_plate), &packed(its_vin)))
+}
+
 /// The visits of a car with their ratings, the earliest first.
-fn of_car(
-    connection: &Connection,
-    plate: &str,
-    vin: &str,
-) -> Result<Vec<(String, Option<Word>)>, rusqlite::Error> {
+fn of_car(connection: &Connection, plate: &str, vin: &str) -> Result<Vec<OfCar>, rusqlite::Error> {
     let line =
         |word: &str| if word.chars().count() < NAMES_A_CAR { String::new() } else { format!("%\n{word}%") };
     let mut statement = connection.prepare_cached(
-        "SELECT visit, plate, vin, word FROM card WHERE haystack LIKE ?1 OR haystack LIKE ?2 ORDER BY opened_at, visit",
+        "SELECT visit, plate, vin, word, haystack FROM card WHERE haystack LIKE ?1 OR haystack LIKE ?2
+         ORDER BY opened_at, visit",
     )?;
     let rows = statement.query_map(params![line(plate), line(vin)], |row| {
-        let word: Option<String> = row.get("word")?;
-        Ok((row.get("visit")?, row.get("plate")?, row.get("vin")?, word.as_deref().and_then(Word::from_id)))
-    })?;
-    let mut visits = Vec::new();
-    for row in rows {
-        let (visit, its_plate, its_vin, word): (String, String, String, Option<Word>) = row?;
-        if is_car((plate, vin), (&packed(&its_plate), &packed(&its_vin))) {
-            visits.push((visit, word));
+        let [its_plate, its_vin]: [String; 2] = [row.get("plate")?, row.get("vin")?];
+        let (word, haystack): (Option<String>, String) = (row.get("word")?, row.get("haystack")?);
+        let is_now = is_car((plate, vin), (&packed(&its_plate), &packed(&its_vin)));
+        if !is_now && !former(&haystack).any(|car| is_car((plate, vin), car)) {
+            return Ok(None);
         }
-    }
-    Ok(visits)
+        let word = word.as_deref().and_then(Word::from_id);
+        Ok(Some(OfCar { visit: row.get("visit")?, word, is_now }))
+    })?;
+    rows.filter_map(Result::transpose).collect()
 }
 
 /// Whether two plates with their VINs, packed, are one car.

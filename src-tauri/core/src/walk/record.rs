@@ -6,6 +6,7 @@ use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 use crate::model::answer::{AnswerValue, Circumstances, Temperature};
 use crate::model::bench::BenchBody;
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
+use crate::model::former_car::FormerCar;
 use crate::model::gates::LiftKind;
 use crate::model::ids;
 use crate::model::limits;
@@ -26,6 +27,10 @@ pub struct Record {
     pub intake: Intake,
     /// Hash of the entry that wrote it.
     pub intake_entry: String,
+    /// What the car was written down as before it was corrected, once something of it was checked.
+    pub former_cars: Vec<FormerCar>,
+    /// Something was answered, or read at the bench.
+    checked: bool,
     /// Who opened the visit.
     pub opened_by: String,
     /// The version of the rules then; 0 before the visit is opened.
@@ -285,6 +290,19 @@ fn superseded_answers(entry: &Entry) -> &[String] {
 }
 
 impl Record {
+    /// What was found under one plate stays known under it, whatever the car is called since.
+    fn corrected(&mut self, intake: &Intake) {
+        let (before, now) = (&self.intake.vehicle, &intake.vehicle);
+        let is_named = !(before.plate.is_empty() && before.vin.is_empty());
+        if self.checked && is_named && (&before.plate, &before.vin) != (&now.plate, &now.vin) {
+            let former = FormerCar { plate: before.plate.clone(), vin: before.vin.clone() };
+            self.former_cars.retain(|known| *known != former);
+            self.former_cars.push(former);
+            let beyond = self.former_cars.len().saturating_sub(limits::FORMER_CARS);
+            self.former_cars.drain(..beyond);
+        }
+    }
+
     fn take(&mut self, entry: &Entry, superseded: bool) {
         let beside = match &entry.body {
             EntryBody::Bench { bench, .. } => {
@@ -295,6 +313,7 @@ impl Record {
             body if body.is_bench_photo() => true,
             body => matches!(body, EntryBody::OpinionGiven { .. } | EntryBody::OutcomeConfirmed { .. }),
         };
+        self.checked |= matches!(entry.body, EntryBody::Answered { .. } | EntryBody::Bench { .. });
         let tells_owner_more = !beside;
         self.after_receipt |= tells_owner_more && self.receipt.is_some();
         match &entry.body {
@@ -306,6 +325,7 @@ impl Record {
                 self.opened_at = Some(entry.at);
             }
             EntryBody::Amended { intake, .. } => {
+                self.corrected(intake);
                 self.intake = intake.clone();
                 self.intake_entry.clone_from(&entry.hash);
             }

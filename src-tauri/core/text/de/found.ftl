@@ -9,6 +9,7 @@ made-milder = { $step }: Zuerst war die Antwort „{ $was }“, eine GEFAHR oder
 made-milder-withdrawn = { $step }: Zuerst war die Antwort „{ $was }“, eine GEFAHR oder WARNUNG. { $by } hat sie zurückgenommen ({ $at }). Angegebener Grund: { $reason }
 still-open-before = Noch offen: Dieses Auto wurde am { $day } mit { $label } eingestuft. Nichts zeigt, dass es behoben ist, und dieser Vorgang hebt es nicht auf. Nach der Reparatur einen neuen Vorgang „Nachschau nach der Reparatur“ anlegen und dieselben Stellen noch einmal prüfen, warm, wo gefühlt wird.
 still-open-layout = Damals wurde es als „{ $layout }“ geprüft: Sehen Sie nach, welche Bauart stimmt.
+still-open-corrected = Jener Vorgang lief zuerst auf dieses Auto und wurde auf „{ $car }“ berichtigt, als schon etwas geprüft war: Sehen Sie nach, welches Auto es war.
 note-still-open-danger = Am { $day } haben wir dieses Auto mit { $label } eingestuft. Ob das in Ordnung gebracht ist, haben wir noch nicht gesehen.
 note-still-open-warning = Am { $day } haben wir dieses Auto mit { $label } eingestuft. Ob das in Ordnung gebracht ist, haben wir noch nicht gesehen.
 before-other-layout = Beim letzten Mal stand bei diesem Auto „{ $layout }“. Sehen Sie unter dem Auto nach, was stimmt.

@@ -9,6 +9,7 @@ made-milder = { $step }: “{ $was }” was answered first, a DANGER or WARNING.
 made-milder-withdrawn = { $step }: “{ $was }” was answered first, a DANGER or WARNING. { $by } took it back ({ $at }). Reason given: { $reason }
 still-open-before = Still open: this car was rated { $label } on { $day }. Nothing shows that it was put right, and this visit does not cancel it. After the repair open a new visit, "Check after the repair", and check the same places again, warm where they are felt.
 still-open-layout = It was checked then as “{ $layout }”: look which layout is right.
+still-open-corrected = That visit was written down as this car at first, and corrected to “{ $car }” once something was checked: look which car it was.
 note-still-open-danger = On { $day } we rated this car { $label }. We have not yet seen it put right.
 note-still-open-warning = On { $day } we rated this car { $label }. We have not yet seen it put right.
 before-other-layout = Last time this car was written down as “{ $layout }”. Look under the car which one is right.
