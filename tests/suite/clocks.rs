@@ -9,11 +9,12 @@ use serde_json::json;
 use steady_core::app::handover::verify;
 use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
+use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
 use crate::handover::exported;
-use crate::support::{MORNING, PlainPress, ask, code};
+use crate::support::{MORNING, PlainPress, ask, code, enter_lift};
 
 /// What the clock of these tests says; one test sets it, since a clock is a plain function.
 static CLOCK: AtomicI64 = AtomicI64::new(0);
@@ -81,4 +82,60 @@ fn no_visit_is_opened_on_a_day_that_cannot_be_today() {
     check_opened(|| MORNING, "ok");
     check_opened(|| Moment(0), "clock-wrong");
     check_opened(|| Moment(4_070_908_800_000), "clock-wrong");
+}
+
+/// Safety checks that were confirmed while the clock ran ahead hold for nobody once it is right, each of them by itself; and
+/// a visit of then is an earlier one: a look after the repair lifts what it found.
+#[test]
+fn what_was_written_while_the_clock_ran_ahead_is_of_no_time_to_come() {
+    const DAY: i64 = 86_400_000;
+    static AHEAD: AtomicI64 = AtomicI64::new(0);
+    let folder = tempfile::tempdir().unwrap();
+    let at = |days: i64| AHEAD.store(MORNING.0 + days * DAY, Ordering::Relaxed);
+    at(0);
+    let clock = || Moment(AHEAD.load(Ordering::Relaxed));
+    let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
+    let steady = Steady::open(setup).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
+    let open = |occasion: &str| {
+        let vehicle = json!({ "layout": "rigid-engine-speed", "plate": "CK 1001" });
+        ask(&steady, json!({ "ask": "open", "intake": { "vehicle": vehicle, "occasion": occasion } })).visit
+    };
+    let felt = |visit: &str, value: &str| json!({ "ask": "answer", "visit": visit, "step": "play-vertical", "value": value, "temperature": "warm" });
+    // One of the gates, in the middle, while the clock is wrong.
+    let visit = open("complaint");
+    let look = ask(&steady, json!({ "ask": "look", "visit": visit }));
+    let gates: Vec<String> = look
+        .gate_sets
+        .iter()
+        .find(|set| set.id == "lift")
+        .unwrap()
+        .gates
+        .iter()
+        .map(|gate| gate.id.clone())
+        .collect();
+    for (place, gate) in gates.iter().enumerate() {
+        at(if place == 1 { 40 } else { 0 });
+        ask(&steady, json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate }));
+    }
+    at(0);
+    assert_eq!(code(&steady, felt(&visit, "none")), "gates-too-old");
+    // A DANGER of a visit that was opened then.
+    at(40);
+    let grave = open("complaint");
+    enter_lift(&steady, &grave);
+    ask(&steady, felt(&grave, "felt"));
+    at(1);
+    let still_open = || {
+        let asked = Request::VisitsBefore { plate: "CK 1001".to_owned(), vin: String::new(), visit: None };
+        let Response::VisitsBefore { still_open, .. } = steady.handle(asked).unwrap() else {
+            panic!("no list")
+        };
+        still_open.map(|open| open.visit)
+    };
+    assert_eq!(still_open(), Some(grave));
+    let after = open("after-repair");
+    enter_lift(&steady, &after);
+    ask(&steady, felt(&after, "none"));
+    assert_eq!(still_open(), None);
 }

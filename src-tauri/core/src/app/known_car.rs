@@ -79,7 +79,7 @@ pub(super) fn before(
         known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
     standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let warm_from_c = inner.trade.rules_for(None).warm_from_c;
-    let still_open = still_open::open_of(standings.iter().collect(), None, warm_from_c).map(|open| {
+    let still_open = still_open::left_to_the_next(inner, &standings, warm_from_c)?.map(|open| {
         let visit = standings.iter().find(|visit| visit.visit == open.visit);
         let corrected_to = visit.and_then(|visit| still_open::corrected_to(visit, (plate, vin)));
         StillOpen { corrected_to, ..open }

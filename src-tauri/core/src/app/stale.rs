@@ -38,12 +38,12 @@ pub fn why(trade: &Trade, record: &Record, asking: Asking<'_>) -> Option<Lock> {
     }
     let hold = &trade.gates_hold;
     // A look that lies ahead of the clock has no age that anybody could vouch for.
-    let longer = |since: Option<Moment>, minutes: u32| {
-        let age = since.map_or(0, |since| asking.now.0.saturating_sub(since.0));
+    let longer = |since: Moment, minutes: u32| {
+        let age = asking.now.0.saturating_sub(since.0);
         age > i64::from(minutes) * MINUTE || age < -MINUTE
     };
-    let first = confirmed().map(|confirmed| confirmed.at).min();
-    let old = longer(record.active_at, hold.away_minutes) || longer(first, hold.longest_minutes);
+    let old = record.active_at.is_none_or(|at| longer(at, hold.away_minutes))
+        || confirmed().any(|confirmed| longer(confirmed.at, hold.longest_minutes));
     old.then_some(Lock::GatesTooOld { set })
 }
 

@@ -32,7 +32,7 @@ pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing
     let mut earlier: Vec<Standing> =
         known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
     let before = inner.store.written_before(&now.visit, &known)?;
-    put_in_order(&mut earlier, &before, now);
+    put_in_order(&mut earlier, &before, (now.opened_at, &now.visit));
     if !earlier.iter().any(|visit| visit.urgency.word >= Some(Word::Warning)) {
         earlier.clear();
     }
@@ -41,16 +41,16 @@ pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing
 
 /// Leaves the visits that came before this one. One that was written here before is an earlier one whatever a clock that
 /// ran ahead says of it, and stands before those that came after it.
-fn put_in_order(visits: &mut Vec<Standing>, came: &[String], now: &Standing) {
+fn put_in_order(visits: &mut Vec<Standing>, came: &[String], (opened_at, id): (Moment, &str)) {
     let place = |visit: &Standing| came.iter().position(|id| *id == visit.visit);
-    let dated_before = |visit: &Standing| (visit.opened_at, &visit.visit) < (now.opened_at, &now.visit);
+    let dated_before = |visit: &Standing| (visit.opened_at, visit.visit.as_str()) < (opened_at, id);
     visits.retain(|visit| dated_before(visit) || place(visit).is_some());
     // The latest first: none that came before it is dated after it, where its own date is believed.
     visits.sort_by_key(|visit| std::cmp::Reverse(place(visit)));
-    let mut bound = now.opened_at;
+    let mut bound = opened_at;
     for visit in visits.iter_mut().filter(|visit| place(visit).is_some()) {
-        if visit.opened_at >= now.opened_at {
-            visit.opened_at = Moment(bound.0 - 1);
+        if visit.opened_at >= opened_at {
+            visit.opened_at = Moment(bound.0.saturating_sub(1));
         }
         bound = bound.min(visit.opened_at);
     }
@@ -66,15 +66,27 @@ pub(super) fn left_by(earlier: &[Standing], now: &Standing, warm_from_c: f64) ->
     Some(StillOpen { layout: open.layout.filter(other), corrected_to, ..open })
 }
 
+/// What the visits of a car left open to one that is about to be opened.
+///
+/// # Errors
+/// What SQLite says.
+pub(super) fn left_to_the_next(
+    inner: &Inner,
+    visits: &[Standing],
+    warm_from_c: f64,
+) -> Result<Option<StillOpen>, Fault> {
+    let known: Vec<String> = visits.iter().map(|visit| visit.visit.clone()).collect();
+    let came = inner.store.written_before("", &known)?;
+    let mut visits = visits.to_vec();
+    put_in_order(&mut visits, &came, (inner.now(), ""));
+    Ok(open_of(visits.iter().collect(), None, warm_from_c))
+}
+
 /// What visits of one car left open, the latest of them but for the one that asks. Each reason for DANGER or WARNING is
 /// lifted by itself, by a later look at the same place that does not find it any more, warm where it is felt: after a
 /// repair, recorded at the bench or said at intake; what was left unsure, at any time. That it turned out to be a fault,
 /// that a ring turned freely at the bench, or that somebody calls a visit a look after the repair, lifts nothing.
-pub(super) fn open_of(
-    mut visits: Vec<&Standing>,
-    asking: Option<&str>,
-    warm_from_c: f64,
-) -> Option<StillOpen> {
+fn open_of(mut visits: Vec<&Standing>, asking: Option<&str>, warm_from_c: f64) -> Option<StillOpen> {
     visits.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let earlier = visits.iter().enumerate().filter(|(_, visit)| Some(visit.visit.as_str()) != asking);
     earlier.into_iter().find_map(|(place, visit)| {
