@@ -90,19 +90,18 @@ fn data_folder_on_two_disks_is_told_as_one() {
 #[test]
 fn damaged_database_is_not_backed_up() {
     let (data, _) = filled();
+    let stands = |data: &Path| files(data).into_keys().collect::<Vec<_>>();
+    let before = stands(data.path());
     let backup = tempfile::tempdir().unwrap();
     assert_eq!(on_day(data.path(), backup.path(), 0).unwrap().visits, 2);
+    assert_eq!(stands(data.path()), before, "of reading it nothing is left");
     let good = files(backup.path());
     damage(data.path());
-    let stands = |data: &Path| {
-        let names = std::fs::read_dir(data).unwrap().flatten().map(|file| file.file_name());
-        let aside = names.filter(|name| name.to_string_lossy().starts_with("set-aside-")).count();
-        (std::fs::read(data.join("steady.db")).unwrap(), aside)
-    };
-    let before = stands(data.path());
+    let bytes = std::fs::read(data.path().join("steady.db")).unwrap();
     assert_eq!(on_day(data.path(), backup.path(), 1).unwrap_err().code, "backup-data-damaged");
     assert_eq!(files(backup.path()), good);
-    assert!(stands(data.path()) == before, "nor is anything set aside by it");
+    assert_eq!(stands(data.path()), before, "nor is anything set aside by it, or left of reading it");
+    assert!(std::fs::read(data.path().join("steady.db")).unwrap() == bytes);
     let steady = open(data.path()).unwrap();
     assert_eq!(home(&steady).set_aside.len(), 1);
     assert_eq!(steady.backup(backup.path(), &mut |_| {}).unwrap_err().code, "backup-would-lose");

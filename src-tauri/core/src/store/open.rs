@@ -76,7 +76,8 @@ pub fn open(folder: &Path, now: Moment) -> Result<Store, StoreFault> {
 /// # Errors
 /// [`BackupFault::NoData`](super::backup::fault::BackupFault::NoData), [`StoreFault::Newer`], or what SQLite says.
 pub fn open_copy(folder: &Path) -> Result<Store, StoreFault> {
-    let mut connection = source::copy_in_memory(&source::open_read_only(folder)?)?;
+    let read = source::open_read_only(folder)?;
+    let mut connection = source::copy_in_memory(&read)?;
     migrations::migrate(&mut connection)?;
     Ok(Store { connection, folder: folder.to_owned(), lock: None })
 }

@@ -16,7 +16,7 @@ use super::own::{OwnFiles, own_files};
 use super::place::{BackupFolder, Claim};
 use super::proving;
 use super::retain;
-use super::source::{self, Holds};
+use super::source::{self, Holds, Reading};
 use crate::model::time::Moment;
 use crate::store::data_id::data_id;
 use crate::store::fault::StoreFault;
@@ -85,7 +85,7 @@ pub fn make(
     let compared = {
         let last = Last::of(&claim)?;
         here.is_no_less_than(&last.visits)?;
-        Compared::of(&connection, last.ledger.as_ref())?
+        Compared::of(&connection, last.ledger.as_deref())?
     };
     compared.is_one_ledger(&here.erased)?;
     let mut place = claim.begin().map_err(of_the_place)?;
@@ -156,7 +156,7 @@ fn of_the_place(fault: StoreFault) -> StoreFault {
 struct Last {
     visits: BTreeMap<String, u64>,
     /// Its database, where it is what its name says.
-    ledger: Option<Connection>,
+    ledger: Option<Reading>,
 }
 
 impl Last {
@@ -164,7 +164,7 @@ impl Last {
         if let Some(last) = claim.lists()?.sound.pop() {
             let path = claim.path(&last.database.object("db").name);
             let proven = folders::hash_of(&path).is_ok_and(|(sha256, _)| sha256 == last.database.sha256);
-            let ledger = proven.then(|| source::open_copy(&path)).transpose()?;
+            let ledger = proven.then(|| source::open_copy(&path)).transpose()?.map(Reading::from);
             return Ok(Self { visits: last.visits, ledger });
         }
         let database = claim.mirrored_database();

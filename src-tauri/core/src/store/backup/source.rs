@@ -1,6 +1,7 @@
 //! The database as a backup reads it: beside whoever works on it, without changing a byte, from one snapshot.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::ops::Deref;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
@@ -18,19 +19,71 @@ use crate::store::{erase, keys, migrations, private};
 /// How long to wait for a process that is about to write.
 const PATIENCE: Duration = Duration::from_secs(5);
 
+/// A database that is open to be read. What SQLite puts beside it for that goes when this is dropped.
+#[derive(Debug)]
+pub struct Reading {
+    connection: Connection,
+    // Dropped after the connection.
+    _beside: Option<Cleared>,
+}
+
+impl From<Connection> for Reading {
+    fn from(connection: Connection) -> Self {
+        Self { connection, _beside: None }
+    }
+}
+
+impl Deref for Reading {
+    type Target = Connection;
+
+    fn deref(&self) -> &Connection {
+        &self.connection
+    }
+}
+
+/// A database beside which nothing of SQLite's lay: whoever reads one makes a log and its index, and only who may write
+/// takes them away again.
+#[derive(Debug)]
+struct Cleared(PathBuf);
+
+impl Cleared {
+    fn before(path: &Path) -> Option<Self> {
+        let lies = |end: &&str| !matches!(length(&beside(path, end)), Ok(None));
+        let nothing = !["-wal", "-shm", "-journal"].iter().any(|end| lies(&end));
+        nothing.then(|| Self(path.to_owned()))
+    }
+}
+
+impl Drop for Cleared {
+    fn drop(&mut self) {
+        if !["-wal", "-shm"].iter().any(|end| beside(&self.0, end).exists()) {
+            return;
+        }
+        // Whoever came meanwhile holds a lock of SQLite's own, and keeps both; there is no line in the log to be written.
+        let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+        let looked = Connection::open_with_flags(&self.0, flags).and_then(|connection| {
+            connection.query_row("SELECT count(*) FROM sqlite_schema", [], |_| Ok(()))
+        });
+        // A damaged one says so again; on a disk that takes nothing, both stay.
+        drop(looked);
+    }
+}
+
 /// Opens a data folder's database for reading. The folder's lock is not asked for: SQLite's write-ahead log
 /// lets a reader look at the last whole transaction while another process writes.
 ///
 /// # Errors
 /// [`BackupFault::NoData`] where there is no database, [`StoreFault::Newer`], or what SQLite says.
-pub fn open_read_only(data: &Path) -> Result<Connection, StoreFault> {
+pub fn open_read_only(data: &Path) -> Result<Reading, StoreFault> {
     let path = data.join(DATABASE);
     if !path.is_file() {
         return Err(BackupFault::NoData.into());
     }
+    let _beside = Cleared::before(&path);
     let connection = open_copy(&path).map_err(of_data)?;
-    migrations::check_known(&connection).map_err(of_data)?;
-    Ok(connection)
+    let reading = Reading { connection, _beside };
+    migrations::check_known(&reading).map_err(of_data)?;
+    Ok(reading)
 }
 
 /// Opens a database for reading.
