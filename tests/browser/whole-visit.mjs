@@ -252,6 +252,12 @@ export function wholeVisit(tag, { point, unread, note, further = async () => {} 
     }
     await tap("ui-bench-next", { part: say("ui-bench-found") });
     const found = phone.page.getByTestId("bench-found");
+    assert.equal(await found.getByTestId("pad-point").innerText(), point);
+    for (const [field, usual] of [
+      ["ui-bore-resolution", "001"],
+      ["ui-bore-mpe", "004"],
+    ])
+      assert.equal(await found.getByLabel(say(field), { exact: true }).inputValue(), `0${point}${usual}`);
     for (const depth of [0, 1]) {
       for (const angle of [0, 1, 2, 3, 4, 5])
         await found.getByTestId(`bore-${depth}-${angle}`).fill(`72${point}0${angle}1`);

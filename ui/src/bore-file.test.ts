@@ -43,6 +43,11 @@ it('writes pasted coordinates under a header of their own mark, and a whole file
   expect(boreFile({ ...grid, points: 'bore,kind=coordinates\nx,y\n1,2' })).toBe('bore,kind=coordinates\nx,y\n1,2');
 });
 
+it('proves no comma of the readings by figures that the screen filled in', () => {
+  const grid = { ...emptyGrid('two-point', 1, 1), resolution: '0,001', mpe: '0,02' };
+  expect(boreFile(grid)).toContain('resolution=0.001;mpe=0,02;');
+});
+
 it('keeps a typed comma out of a header that commas part', () => {
   const grid = { ...emptyGrid('coordinates', 1, 1), points: '36.01,0', mpe: '0,004', wall: '6,4', seat: '1,250' };
   expect(boreFile(grid)).toContain('mpe=0.004,wall=6.4mm,seat=1,250mm,');

@@ -29,6 +29,9 @@ export interface BoreGrid {
   points: string;
 }
 
+/** What a usual gauge shows, and how far it may be off, in mm. */
+export const USUAL = { resolution: '0.001', mpe: '0.004' } as const;
+
 /** An empty grid of so many angles, even round the turn that this kind needs. */
 export function emptyGrid(kind: BoreKind, angles: number, depths: number): BoreGrid {
   // Opposite contacts see a diameter twice in a turn, three contacts three times.
@@ -37,8 +40,7 @@ export function emptyGrid(kind: BoreKind, angles: number, depths: number): BoreG
   return {
     kind,
     unit: 'mm',
-    resolution: '0.001',
-    mpe: '0.004',
+    ...USUAL,
     repeatability: '',
     wall: '',
     wall_error: '',
@@ -79,13 +81,15 @@ export function boreFile(grid: BoreGrid): string {
   // Beside a bore these are taken with a calliper or a rule: in mm whatever the bore gauge shows.
   const mm = (name: string, value: string): string[] =>
     word(name, value).map((said) => (/^[\d.,]+$/.test(value.trim()) ? `${said}mm` : said));
+  // The comma of a figure that nobody typed is no evidence of what a comma in the readings means.
+  const unsaid = (value: string, usual: string): string => (value.trim().replace(',', '.') === usual ? usual : value);
   const dial = grid.kind === 'dial';
   const header = [
     'bore',
     `kind=${grid.kind}`,
     `unit=${grid.unit}`,
-    ...word('resolution', grid.resolution),
-    ...word('mpe', grid.mpe),
+    ...word('resolution', unsaid(grid.resolution, USUAL.resolution)),
+    ...word('mpe', unsaid(grid.mpe, USUAL.mpe)),
     ...word('repeatability', grid.repeatability),
     ...mm('wall', grid.wall),
     ...mm('wall-error', grid.wall_error),

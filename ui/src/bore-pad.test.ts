@@ -5,6 +5,7 @@ import { head, isWhole, nextEmpty, pressed, previous, sketch, spots } from './bo
 it('types figures, one mark, and a sign that turns', () => {
   const typed = (...keys: string[]): string => keys.reduce(pressed, '');
   expect(typed('7', '2', '.', '0', '.', '3')).toBe('72.03');
+  expect(typed('7', '2', ',', '0', '.', '3')).toBe('72,03');
   expect(typed('4', 'sign', '.', '5')).toBe('-4.5');
   expect(typed('sign', '4', 'sign')).toBe('4');
   expect(typed('1', '2', 'erase')).toBe('1');

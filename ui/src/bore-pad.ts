@@ -43,11 +43,11 @@ export function previous(grid: BoreGrid, spot: Spot): string {
   return last ? textAt(grid, last).trim() : '';
 }
 
-/** What is typed once this key was pressed: a figure, the decimal point, or a sign that turns. */
+/** What is typed once this key was pressed: a figure, the mark before decimals, or a sign that turns. */
 export function pressed(text: string, key: string): string {
   if (key === 'sign') return text.startsWith('-') ? text.slice(1) : `-${text}`;
   if (key === 'erase') return text.slice(0, -1);
-  if (key === '.' && /[.,]/.test(text)) return text;
+  if (/^[.,]$/.test(key) && /[.,]/.test(text)) return text;
   return `${text}${key}`.slice(0, LONGEST);
 }
 

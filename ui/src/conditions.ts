@@ -1,6 +1,6 @@
 // What a noise is heard under, said in one line.
 
-import { t } from './text.svelte.ts';
+import { inField, t } from './text.svelte.ts';
 import type { Conditions } from './types/Conditions.ts';
 
 /** Nothing written down. */
@@ -11,7 +11,7 @@ export function saidOf(conditions: Conditions | undefined): string {
   if (!conditions) return '';
   const { speed, gear, engine } = conditions;
   const said: string[] = [];
-  if (speed) said.push(t(`speed-${speed.unit}`, { value: String(speed.value) }));
+  if (speed) said.push(t(`speed-${speed.unit}`, { value: inField(speed.value) }));
   if (gear.trim() !== '') said.push(t('conditions-gear-said', { gear }));
   if (engine) said.push(t(`conditions-engine-${engine}`));
   return said.join(t('list-joint'));

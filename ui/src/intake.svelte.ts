@@ -3,6 +3,7 @@
 import type { DistanceUnit } from './types/DistanceUnit.ts';
 import type { Odometer } from './types/Odometer.ts';
 import type { Vehicle } from './types/Vehicle.ts';
+import { inField } from './text.svelte.ts';
 import { decimalOf, isUnread, wholeOf } from './written.ts';
 
 export class CarNumbers {
@@ -35,8 +36,8 @@ export class CarNumbers {
     this.low = vehicle.idle_rpm?.[0].toString() ?? '';
     this.high = vehicle.idle_rpm?.[1].toString() ?? '';
     this.cylinders = vehicle.cylinders?.toString() ?? '';
-    this.warm = vehicle.warm_from_c?.toString() ?? '';
-    this.figure = vehicle.maker_play_mm?.toString() ?? '';
+    this.warm = inField(vehicle.warm_from_c ?? '');
+    this.figure = inField(vehicle.maker_play_mm ?? '');
   }
 
   /** Both ends of the idle speed; one that is given alone is both. */

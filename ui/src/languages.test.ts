@@ -8,8 +8,10 @@ import {
   awaitsReader,
   chooseLocale,
   day,
+  decimalMark,
   directionOf,
   fetchTexts,
+  inField,
   locale,
   locales,
   nameOf,
@@ -99,6 +101,15 @@ it('writes numbers, shares and dates as the papers do', async () => {
     await chooseLocale([row.locale]);
     expect(day(Date.parse(row.at))).toBe(row.text);
   }
+});
+
+it('fills fields in with the mark that the language types', async () => {
+  const filled = async (tag: string) => {
+    await chooseLocale([tag]);
+    return [decimalMark(), inField(0.004), inField('0.02'), inField(4), inField('')];
+  };
+  for (const tag of ['de', 'fr', 'es']) expect(await filled(tag)).toEqual([',', '0,004', '0,02', '4', '']);
+  for (const tag of ['en', 'en-US', 'he']) expect(await filled(tag)).toEqual(['.', '0.004', '0.02', '4', '']);
 });
 
 it('switches without a restart and says on the page which language it is', async () => {

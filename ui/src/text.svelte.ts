@@ -185,6 +185,17 @@ export function rounded(value: number, decimals: number): string {
   return new Intl.NumberFormat(region(), { maximumFractionDigits: decimals }).format(plain);
 }
 
+/** The mark before decimals, as the reader's language writes it. */
+export function decimalMark(): string {
+  const parts = new Intl.NumberFormat(region()).formatToParts(0.5);
+  return parts.find((part) => part.type === 'decimal')?.value ?? '.';
+}
+
+/** A number that stands in a field, with the mark that the language's own pad types. */
+export function inField(value: number | string): string {
+  return String(value).replace('.', decimalMark());
+}
+
 /** A number with so many decimals, as the reader's region writes it. */
 export function number(value: number, decimals: number): string {
   const format = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
