@@ -455,7 +455,8 @@ fn a_complaint_that_nobody_named_is_not_cleared_cold() {
         for (warmth, expected) in [("", "CAUTION"), ("@cold", "CAUTION"), ("@warm", "NOTICE")] {
             let felt: Vec<String> = feels.iter().map(|feel| format!("{feel}{warmth}")).collect();
             let answers = format!("{} {rest} turn-by-hand=smooth~free", felt.join(" "));
-            for complaint in ["", "a strange noise", "it squeaks and clicks", "es quietscht"] {
+            for complaint in ["", "a strange noise", "something odd", "it squeaks and clicks", "es quietscht"]
+            {
                 let mut case = case(layout, &answers);
                 case["complaint"] = json!(complaint);
                 assert_eq!(word(&report(&case)), expected, "{layout} {warmth} {complaint}");

@@ -317,6 +317,13 @@ fn each_sound_is_read_in_the_words_of_every_language() {
         ("שומעים משהו כשהרכב עומד, וברעידה הזאת אי אפשר לנסוע", "vibration"),
         ("והדפיקות מתחת לרצפה", "knock"),
         ("המנוע מקרקש", "rattle"),
+        // A dry bearing squeals or grates.
+        ("It squeaks from 30 on", "whine"),
+        ("a grating noise", "whine"),
+        ("Es quietscht unter dem Boden", "whine"),
+        ("chirría al rodar", "whine"),
+        ("La voiture grince", "whine"),
+        ("יש חריקה בנסיעה", "whine"),
         // A joint in a bend, not the exhaust: what pops is known to come from elsewhere.
         ("It clicks in tight bends", "knock"),
         ("Es knackt beim Anfahren", "knock"),

@@ -146,6 +146,20 @@ fn a_click_is_not_cleared_cold() {
     }
 }
 
+/// A centre bearing that runs dry squeals: felt tight, its drag is not known before the shaft was turned by itself.
+#[test]
+fn a_squeal_asks_for_the_free_turn() {
+    for (turned, word) in
+        [("", "CAUTION"), (" turn-by-hand=smooth~along", "CAUTION"), (" turn-by-hand=smooth~free", "NOTICE")]
+    {
+        let answers =
+            format!("play-vertical=springy@warm play-lateral=springy@warm support-look=sound{turned}");
+        let mut case = case("rubber-centre", &answers);
+        case["complaint"] = json!("it squeals at walking speed");
+        assert_eq!(report(&case)["urgency"]["word"], word, "{turned}");
+    }
+}
+
 /// Told in the owner's own words, or noticed at a speed: what was not driven is not said to be gone.
 #[test]
 fn what_is_noticed_on_the_road_is_not_said_to_have_stayed_away_in_the_bay() {
@@ -440,4 +454,56 @@ fn what_was_left_unsure_is_settled_by_feeling_it_again_warm() {
     let second = under(&steady, "TC 1004", RIGID, "complaint");
     assert!(give(&second, "none", "cold").still_open.is_some());
     assert!(give(&second, "none", "warm").still_open.is_none());
+}
+
+/// What somebody in the trade would object with, each by what the car has and what is said first.
+#[test]
+fn fifteen_objections_of_the_trade() {
+    let rubber = "support-look=sound coupling-look=sound shaft-look=sound shield-and-mounts=sound \
+                  turn-by-hand=smooth~free play-far-end=slides";
+    let springy = "play-vertical=springy@warm play-lateral=springy@warm";
+    let still = "play-vertical=none@warm play-lateral=none@warm";
+    let rigid = "housing-look=sound coupling-look=sound shaft-look=sound shield-and-mounts=sound \
+                 turn-by-hand=smooth~free play-far-end=none";
+    let with = |all: &str, from: &str, to: &str| all.replace(from, to);
+    let rows = [
+        // A clunk when load is taken up, felt at the far end: the joint, not the support.
+        ("rubber-centre", "clunk", format!("{springy} {}", with(rubber, "slides", "felt")), "WARNING", "coupling-or-joint"),
+        // Rubber gives and springs back: that is its work.
+        ("rubber-centre", "a hum", format!("{springy} {rubber}"), "NOTICE", "normal-character"),
+        // Hangs on the shield, sounds like the bearing.
+        (RIGID, "rattle", format!("{still} {} neutral-2500-buzz=felt", with(rigid, "mounts=sound", "mounts=loose")), "CAUTION", "loose-shield-or-mount"),
+        // The same hum in a bend is a wheel.
+        ("rubber-centre", "a hum", format!("{springy} {rubber} road-drive=noise road-coast=noise road-neutral=noise road-bend=louder"), "CAUTION", "wheel-bearing-or-axle"),
+        // Shakes with speed, nothing felt: a wheel before the shaft.
+        ("rubber-centre", "it shakes", format!("{springy} {rubber} road-speed-vibration=grows-with-speed"), "CAUTION", "wheel-or-tyre"),
+        // A boot torn before its joint wears.
+        ("half-shaft", "it clicks", format!("{still} {}", with(rigid, "coupling-look=sound", "coupling-look=boot-torn")), "CAUTION", "coupling-or-joint"),
+        // Idles low, and is loose all the same.
+        (RIGID, "rattle", "play-vertical=felt@cold play-lateral=none@cold idle-noise=rattle idle-speed=600~warm idle-raise-effect=gone".to_owned(), "DANGER", "loose-seat"),
+        // Fitted too tight: it drags, and nothing moves.
+        (RIGID, "it hisses", format!("{still} {} idle-noise=hiss", with(rigid, "smooth", "resists")), "WARNING", "squeezed-bearing"),
+        // No play, and the ring spins in its bore: bright marks, dust and a buzz.
+        (RIGID, "buzz", format!("{still} {} neutral-2500-buzz=felt", with(rigid, "housing-look=sound", "housing-look=marks+grease-or-dust")), "WARNING", "loose-seat"),
+        // Bent, in a good bearing.
+        ("rubber-centre", "it shakes", format!("{springy} {}", with(rubber, "shaft-look=sound", "shaft-look=dented")), "WARNING", "shaft-damage"),
+        // Torn, and the bearing in it is tight.
+        ("rubber-centre", "it shakes", format!("{springy} {}", with(rubber, "support-look=sound", "support-look=torn")), "WARNING", "torn-support-rubber"),
+        // Stiff, and moves nowhere.
+        ("rubber-centre", "it shakes", format!("{springy} {}", with(rubber, "coupling-look=sound", "coupling-look=joint-stiff")), "CAUTION", "coupling-or-joint"),
+        // Of two supports the second alone.
+        (TWO, "a knock", two_centres(&[("play-vertical:2", "knocks@warm")]), "WARNING", "torn-support-rubber"),
+        // Misfires, and nobody is sure of its play.
+        (RIGID, "it pops", "idle-noise=pops misfire-evidence=counts play-vertical=unsure@warm play-lateral=none@warm".to_owned(), "WARNING", "misfire"),
+        // Everything is heard, and no hand finds anything: noise alone holds no car back.
+        (RIGID, "everything", format!("{still} {} idle-noise=knock+whine neutral-2500-buzz=felt", with(rigid, "~free", "~along")), "CAUTION", "worn-bearing"),
+    ];
+    assert_eq!(rows.len(), 15);
+    for (layout, complaint, answers, word, cause) in rows {
+        let mut case = case(layout, &answers);
+        case["complaint"] = json!(complaint);
+        let report = report(&case);
+        assert_eq!(report["urgency"]["word"], word, "{layout} {complaint}: {report:#}");
+        assert_eq!(first(&report).0, cause, "{layout} {complaint}");
+    }
 }
