@@ -283,7 +283,7 @@ fn a_waiver_is_shown_in_words_until_there_is_a_photo() {
     // Nobody said so: going on noted it.
     assert_eq!(
         shown(&waived("nothing-to-show")).as_deref(),
-        Some("No photo was taken. Going on noted that there was nothing to show.")
+        Some("No photo was taken. Steady noted by itself that there was nothing to show.")
     );
     let mut pictured = waived("too-dark");
     picture(&mut pictured, "idle-noise", None);

@@ -125,7 +125,7 @@ detail-disputed = Zwei Geräte haben verschiedene Antworten eingetragen. Die sch
 photo-caption = { $step }: { $answer }
 photo-alt = Foto, aufgenommen beim Schritt „{ $step }“. Eingetragene Antwort: { $answer }.
 photo-none = Kein Foto: { $reason }
-photo-none-taken = Es wurde kein Foto aufgenommen. Beim Weitergehen wurde vermerkt, dass es nichts zu zeigen gab.
+photo-none-taken = Es wurde kein Foto aufgenommen. Steady hat selbst vermerkt, dass es nichts zu zeigen gab.
 
 unknown-hands-on = { $step }: nicht gemacht. Nur die Prüfung von Hand entscheidet.
 unknown-unsure = { $step }: gemacht, aber unsicher geblieben; gilt als nicht bestanden.
@@ -195,7 +195,7 @@ note-could-bearing-likely = Versagt das Lager, kann sich die Welle beim Fahren l
 note-could-cause-likely = Der Fehler kann schlimmer werden und andere Teile beschädigen.
 note-could-cause-likely-misfire = Der Fehler kann schlimmer werden. Er kann ein Teil im Auspuff zu heiß machen, und das Teil ist teuer.
 note-could-finding-unexplained = Das lässt sich nicht sicher sagen. Es kann der Anfang von einem Fehler sein, der schlimmer wird.
-note-could-cold-check-buzz = Wird das Lager lose, wenn es heiß ist, kann sich die Welle beim Fahren lösen.
+note-could-cold-check-buzz = Ist das Lager lose, wenn es heiß ist, kann sich die Welle beim Fahren lösen.
 note-could-no-bearing-action = Das Geräusch kann wiederkommen. Jedes Teil kann mit der Zeit verschleißen.
 note-could-unrated = Das wissen wir noch nicht. Ist das Lager lose, kann sich die Welle beim Fahren lösen.
 

@@ -31,7 +31,7 @@ rule-cause-likely-misfire-owner = Das kann dahinterstecken: { $about } Das kann 
 rule-finding-unexplained = Etwas wurde gehört, gespürt oder gesehen, das kein anderer Grund erklärt. Sehen Sie genauer hin, bevor Sie das Auto zurückgeben.
 rule-finding-unexplained-owner = Es gibt etwas, von Ihnen gesagt oder von uns gefunden, das wir genau ansehen müssen.
 rule-cold-check-buzz = Es wurde kein Spiel gefühlt, aber bei kaltem Gehäuse oder ohne Angabe der Wärme. Eine kalte Prüfung entlastet nichts: Ein Lagersitz kann heiß lose werden. Warm noch einmal fühlen.
-rule-cold-check-buzz-owner = Wir haben am kalten Teil nach Bewegung gefühlt, es kann aber heiß lose werden.
+rule-cold-check-buzz-owner = Wir haben am kalten Teil nach Bewegung gefühlt, es kann aber heiß lose sein.
 
 rule-no-bearing-action = Beide Spielprüfungen sind gut, die Welle läuft glatt, und sonst wurde nichts gefunden.
 rule-no-bearing-action-owner = Wir haben das Lager von Hand geprüft und dort keinen Fehler gefunden.

@@ -12,14 +12,14 @@ ui-no-plate = Kein Kennzeichen
 
 ## Wenn der Kern nicht erreichbar ist oder ein Bildschirm stolpert.
 ui-error-no-core = Die Anzeige erreicht Steady nicht
-ui-error-no-core-help = Nichts Eingetragenes ist verloren. Starten Sie Steady neu und öffnen Sie dann die Adresse, die es nennt.
+ui-error-no-core-help = Nichts Eingetragenes ist verloren. Starten Sie Steady neu; im Browser öffnen Sie die Adresse, die es nennt.
 ui-error-screen = Dieser Bildschirm ist fehlgeschlagen
 ui-error-screen-help = Nichts Eingetragenes ist verloren. Versuchen Sie es noch einmal; kommt das wieder, schließen Sie Steady und öffnen Sie es neu.
 
 ## Wer arbeitet.
 ui-technician = Ihr Name
 ui-technician-title = Wer ist am Auto?
-ui-technician-why = Ihr Name steht bei allem, was Sie eintragen, und auf den Papieren. Nur mit ihnen verlässt er dieses Gerät.
+ui-technician-why = Ihr Name steht bei allem, was Sie eintragen, und auf den Papieren. Er verlässt dieses Gerät nur mit Papieren und Dateien, die Sie weitergeben.
 ui-technician-change = Geprüft von: { $name }. Ändern
 
 ## Die Liste der Vorgänge.

@@ -53,7 +53,7 @@ waiver-cannot-reach = Die Kamera kommt nicht hin
 waiver-too-dark = Zu dunkel für ein Bild
 waiver-hands-busy = Beide Hände waren nötig
 waiver-nothing-to-see = Auf einem Bild ist nichts zu sehen
-waiver-nothing-to-show = es gab nichts zu zeigen, beim Weitergehen vermerkt
+waiver-nothing-to-show = nichts zu zeigen, von Steady selbst vermerkt
 waiver-owner-declined = Der Kunde möchte keine Fotos
 waiver-not-in-case = Die Falldatei nennt kein Foto
 
@@ -65,7 +65,7 @@ entry-opened = Auto angenommen
 entry-amended = Annahme geändert
 entry-order-chosen = Reihenfolge gewählt
 entry-gate-confirmed = Freigabe bestätigt
-entry-lift-said = Was das Auto hält neu angegeben
+entry-lift-said = Geändert, was das Auto hält
 entry-part-left = Teil verlassen, Freigaben geschlossen
 entry-answered = Beantwortet
 entry-photo-kept = Foto gespeichert

@@ -18,7 +18,7 @@ ui-theme-contrast = High contrast
 
 ## Practice.
 ui-practice = Practice
-ui-practice-about = Walk every screen with a car that does not exist. It is kept apart from your visits, and no paper or file can be made of it.
+ui-practice-about = Go through every screen with a car that does not exist. It is kept apart from your visits, and no paper or file can be made of it.
 ui-practice-start = Start a practice visit
 ui-practice-car = Practice car
 ui-practice-ribbon = Practice. No real car.

@@ -125,7 +125,7 @@ detail-disputed = Two devices recorded different answers. The worse one counts.
 photo-caption = { $step }: { $answer }
 photo-alt = Photo taken at the step "{ $step }". Recorded answer: { $answer }.
 photo-none = No photo: { $reason }
-photo-none-taken = No photo was taken. Going on noted that there was nothing to show.
+photo-none-taken = No photo was taken. Steady noted by itself that there was nothing to show.
 
 unknown-hands-on = { $step }: not done. Only the hands-on check decides.
 unknown-unsure = { $step }: result unsure, treated as not passed.
@@ -195,7 +195,7 @@ note-could-bearing-likely = If the bearing fails, the shaft can come loose while
 note-could-cause-likely = The fault can get worse and harm other parts.
 note-could-cause-likely-misfire = The fault can get worse. It can overheat a part of the exhaust, and that part costs a lot.
 note-could-finding-unexplained = We cannot say for sure. It can be the start of a fault that gets worse.
-note-could-cold-check-buzz = If the bearing works loose when hot, the shaft can come loose while you drive.
+note-could-cold-check-buzz = If the bearing is loose when hot, the shaft can come loose while you drive.
 note-could-no-bearing-action = The noise may come back. Any part can wear with time.
 note-could-unrated = We cannot say yet. If the bearing is loose, the shaft can come loose while you drive.
 

@@ -13,7 +13,7 @@ rule-running-stopped-owner = We had to stop the engine because of a heavy knock 
 
 rule-rubber-play = The rubber support reaches a stop or gives more than the maker allows, or movement was felt.
 rule-rubber-play-owner = The bearing moves in its rubber ring. It moves more than allowed, or we do not know how much is allowed.
-rule-turns-badly = The shaft turns rough or resists by hand.
+rule-turns-badly = The shaft turns roughly, or is hard to turn, by hand.
 rule-turns-badly-owner = The shaft does not turn freely by hand.
 rule-shaft-damaged = The shaft is dented, or a balance weight is missing.
 rule-shaft-damaged-owner = The shaft has a dent, or a small weight that keeps it in balance is gone.
@@ -30,12 +30,12 @@ rule-cause-likely-misfire = At least 50% likely: { $cause }. Unburnt fuel from a
 rule-cause-likely-misfire-owner = What may be behind it: { $about } A misfire can ruin a costly part of the exhaust.
 rule-finding-unexplained = Something was heard, felt or seen that no other reason explains. Look closer before you hand the car back.
 rule-finding-unexplained-owner = There is something, told to us or found by us, that needs a closer look.
-rule-cold-check-buzz = No movement was felt, but with the housing cold or its warmth not recorded. A cold check clears nothing: a bearing seat can loosen when hot. Feel again warm.
-rule-cold-check-buzz-owner = We felt for movement with the part cold, but it can work loose when hot.
+rule-cold-check-buzz = No movement was felt, but with the housing cold or its warmth not recorded. A cold check clears nothing: a bearing seat can loosen when hot. Feel again when it is warm.
+rule-cold-check-buzz-owner = We felt for movement with the part cold, but it can be loose when hot.
 
-rule-no-bearing-action = Both play checks are good, the shaft turns smooth, and nothing else was found.
+rule-no-bearing-action = Both play checks are good, the shaft turns smoothly, and nothing else was found.
 rule-no-bearing-action-owner = We felt the bearing by hand and found no fault there.
-rule-no-bearing-action-not-reproduced = Not reproduced: nothing was heard, both play checks are good and the shaft turns smooth.
+rule-no-bearing-action-not-reproduced = Not reproduced: nothing was heard, both play checks are good and the shaft turns smoothly.
 rule-no-bearing-action-not-reproduced-owner = The noise was not reproduced: it did not show while we had the car. We felt the bearing by hand and found no fault there.
-rule-no-bearing-action-not-listened = Not reproduced: no running check was done. Both play checks are good and the shaft turns smooth.
+rule-no-bearing-action-not-listened = Not reproduced: no running check was done. Both play checks are good and the shaft turns smoothly.
 rule-no-bearing-action-not-listened-owner = The noise was not reproduced: we did not run the engine to listen. We felt the bearing by hand and found no fault there.

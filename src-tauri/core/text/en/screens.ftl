@@ -12,14 +12,14 @@ ui-no-plate = No plate
 
 ## When the core cannot be reached, or a screen trips.
 ui-error-no-core = The screens cannot reach Steady
-ui-error-no-core-help = Nothing you recorded is lost. Start Steady again, then open the address it prints.
+ui-error-no-core-help = Nothing you recorded is lost. Start Steady again; in a browser, open the address it gives.
 ui-error-screen = This screen failed
 ui-error-screen-help = Nothing you recorded is lost. Try again; if it comes back, close Steady and open it again.
 
 ## Who is at work.
 ui-technician = Your name
 ui-technician-title = Who is at the car?
-ui-technician-why = Your name stands beside everything you record, and on the papers. It leaves this device only with them.
+ui-technician-why = Your name stands beside everything you record, and on the papers. It leaves this device only with papers and files you pass on.
 ui-technician-change = Technician: { $name }. Change
 
 ## The list of visits.

@@ -52,7 +52,7 @@ waiver-cannot-reach = The camera cannot reach it
 waiver-too-dark = Too dark for a picture
 waiver-hands-busy = Both hands were needed
 waiver-nothing-to-see = Nothing to see in a picture
-waiver-nothing-to-show = there was nothing to show, noted on going on
+waiver-nothing-to-show = nothing to show, noted by Steady itself
 waiver-owner-declined = The owner wants no photos
 waiver-not-in-case = The case file names no photo
 
@@ -64,7 +64,7 @@ entry-opened = Car came in
 entry-amended = Intake changed
 entry-order-chosen = Order chosen
 entry-gate-confirmed = Safety check confirmed
-entry-lift-said = What holds the car up said anew
+entry-lift-said = Changed what holds the car up
 entry-part-left = Part left, its safety checks closed
 entry-answered = Answered
 entry-photo-kept = Photo saved

@@ -36,7 +36,7 @@ step-neutral-2500-buzz = Buzz near 2,500 rpm
 step-neutral-2500-buzz-do = In neutral, raise the engine slowly to about 2,500 rpm. Hold for less than ten seconds. Feel for a buzz in the floor under your feet.
 step-neutral-2500-buzz-watch = The shaft turns at engine speed though the car stands. Knock or strong vibration: stop the engine now. The maker's procedure comes first.
 
-step-running-stop = Did you stop the engine?
+step-running-stop = Had to stop the engine?
 step-running-stop-do = Engine off now. Then say why you stopped it.
 step-running-stop-watch = After a heavy knock or strong vibration do not run the engine again. Go to the hands-on check. The maker's procedure comes first.
 

@@ -125,7 +125,7 @@ detail-disputed = Dos aparatos anotaron respuestas distintas. Cuenta la peor.
 photo-caption = { $step }: { $answer }
 photo-alt = Foto hecha en el paso «{ $step }». Respuesta anotada: { $answer }.
 photo-none = Sin foto: { $reason }
-photo-none-taken = No se hizo ninguna foto. Al seguir se anotó que no había nada que mostrar.
+photo-none-taken = No se hizo ninguna foto. Steady anotó por sí mismo que no había nada que mostrar.
 
 unknown-hands-on = { $step }: no hecho. Solo la prueba a mano decide.
 unknown-unsure = { $step }: hecho, pero quedó dudoso; se trata como no superado.
@@ -195,7 +195,7 @@ note-could-bearing-likely = Si el rodamiento falla, el árbol se puede soltar en
 note-could-cause-likely = La avería puede ir a más y dañar otras piezas.
 note-could-cause-likely-misfire = La avería puede ir a más. Puede recalentar una pieza del escape, y esa pieza es cara.
 note-could-finding-unexplained = No lo sabemos seguro. Puede ser el comienzo de una avería que va a más.
-note-could-cold-check-buzz = Si el rodamiento se afloja en caliente, el árbol se puede soltar en marcha.
+note-could-cold-check-buzz = Si el rodamiento está flojo en caliente, el árbol se puede soltar en marcha.
 note-could-no-bearing-action = El ruido puede volver. Toda pieza se puede gastar con el tiempo.
 note-could-unrated = Aún no lo sabemos. Si el rodamiento está flojo, el árbol se puede soltar en marcha.
 

@@ -31,7 +31,7 @@ rule-cause-likely-misfire-owner = Lo que puede haber detrás: { $about } Eso pue
 rule-finding-unexplained = Se oyó, se notó o se vio algo que ningún otro motivo explica. Mire más de cerca antes de devolver el coche.
 rule-finding-unexplained-owner = Hay algo, contado por usted o visto por nosotros, que hay que mirar más de cerca.
 rule-cold-check-buzz = No se notó movimiento, pero en frío o sin anotar la temperatura. Una prueba en frío no descarta nada: un alojamiento puede aflojarse en caliente. Vuelva a probar en caliente.
-rule-cold-check-buzz-owner = Buscamos movimiento con la pieza fría, pero puede aflojarse en caliente.
+rule-cold-check-buzz-owner = Buscamos movimiento con la pieza fría, pero puede estar floja en caliente.
 
 rule-no-bearing-action = Las dos pruebas de juego están bien, el árbol gira suave y no se encontró nada más.
 rule-no-bearing-action-owner = Hemos probado el rodamiento a mano y ahí no hemos encontrado ninguna avería.

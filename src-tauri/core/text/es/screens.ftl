@@ -12,14 +12,14 @@ ui-no-plate = Sin matrícula
 
 ## Cuando no se llega al núcleo o una pantalla tropieza.
 ui-error-no-core = Las pantallas no llegan a Steady
-ui-error-no-core-help = No se pierde nada de lo anotado. Arranque Steady de nuevo y abra la dirección que indica.
+ui-error-no-core-help = No se pierde nada de lo anotado. Arranque Steady de nuevo; en un navegador, abra la dirección que indica.
 ui-error-screen = Esta pantalla ha fallado
 ui-error-screen-help = No se pierde nada de lo anotado. Pruebe otra vez; si se repite, cierre Steady y ábralo de nuevo.
 
 ## Quién trabaja.
 ui-technician = Su nombre
 ui-technician-title = ¿Quién está con el coche?
-ui-technician-why = Su nombre va con todo lo que anote y en los documentos. Solo sale de este aparato con ellos.
+ui-technician-why = Su nombre va con todo lo que anote y en los documentos. Solo sale de este aparato con los documentos y archivos que usted entregue.
 ui-technician-change = Técnico: { $name }. Cambiar
 
 ## La lista de visitas.

@@ -53,7 +53,7 @@ waiver-cannot-reach = La cámara no llega
 waiver-too-dark = Demasiado oscuro para una foto
 waiver-hands-busy = Hacían falta las dos manos
 waiver-nothing-to-see = En una foto no se vería nada
-waiver-nothing-to-show = no había nada que mostrar, anotado al seguir
+waiver-nothing-to-show = nada que mostrar, anotado por Steady mismo
 waiver-owner-declined = El cliente no quiere fotos
 waiver-not-in-case = El archivo de caso no indica foto
 
@@ -65,7 +65,7 @@ entry-opened = Llegó el coche
 entry-amended = Recepción cambiada
 entry-order-chosen = Orden elegido
 entry-gate-confirmed = Condición confirmada
-entry-lift-said = Lo que sostiene el coche, dicho de nuevo
+entry-lift-said = Cambiado lo que sostiene el coche
 entry-part-left = Parte cerrada con sus condiciones
 entry-answered = Contestado
 entry-photo-kept = Foto guardada

@@ -125,7 +125,7 @@ detail-disputed = Deux appareils ont noté des réponses différentes. La pire c
 photo-caption = { $step } : { $answer }
 photo-alt = Photo prise à l’étape « { $step } ». Réponse notée : { $answer }.
 photo-none = Pas de photo : { $reason }
-photo-none-taken = Aucune photo n’a été prise. En continuant, il a été noté qu’il n’y avait rien à montrer.
+photo-none-taken = Aucune photo n’a été prise. Steady a noté de lui-même qu’il n’y avait rien à montrer.
 
 unknown-hands-on = { $step } : pas fait. Seul le contrôle à la main décide.
 unknown-unsure = { $step } : fait, mais resté incertain ; traité comme non réussi.
@@ -195,7 +195,7 @@ note-could-bearing-likely = Si le roulement lâche, l’arbre peut se détacher 
 note-could-cause-likely = Le défaut peut s’aggraver et abîmer d’autres pièces.
 note-could-cause-likely-misfire = Le défaut peut s’aggraver. Il peut trop chauffer une pièce de l’échappement, et cette pièce coûte cher.
 note-could-finding-unexplained = Nous ne pouvons pas en être sûrs. Cela peut être le début d’un défaut qui s’aggrave.
-note-could-cold-check-buzz = Si le roulement prend du jeu à chaud, l’arbre peut se détacher en route.
+note-could-cold-check-buzz = Si le roulement a du jeu à chaud, l’arbre peut se détacher en route.
 note-could-no-bearing-action = Le bruit peut revenir. Toute pièce peut s’user avec le temps.
 note-could-unrated = Nous ne le savons pas encore. Si le roulement a du jeu, l’arbre peut se détacher en route.
 

@@ -31,7 +31,7 @@ rule-cause-likely-misfire-owner = Voici ce qui peut en être la cause : { $abou
 rule-finding-unexplained = On a entendu, senti ou vu quelque chose qu’aucune autre raison n’explique. Regardez de plus près avant de rendre la voiture.
 rule-finding-unexplained-owner = Il y a quelque chose, dit par vous ou vu par nous, qu’il faut voir de plus près.
 rule-cold-check-buzz = Aucun mouvement n’a été senti, mais à froid ou sans noter la température. Un contrôle à froid n’écarte rien : un logement peut se desserrer à chaud. Recommencez à chaud.
-rule-cold-check-buzz-owner = Nous avons cherché du jeu à froid, mais la pièce peut se desserrer à chaud.
+rule-cold-check-buzz-owner = Nous avons cherché du jeu à froid, mais la pièce peut être desserrée à chaud.
 
 rule-no-bearing-action = Les deux contrôles du jeu sont bons, l’arbre tourne sans accroc, et rien d’autre n’a été trouvé.
 rule-no-bearing-action-owner = Nous avons contrôlé le roulement à la main, et nous n’y avons pas trouvé de défaut.

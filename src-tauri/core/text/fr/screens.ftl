@@ -12,14 +12,14 @@ ui-no-plate = Sans plaque
 
 ## Quand le noyau est hors d'atteinte, ou qu'un écran trébuche.
 ui-error-no-core = Les écrans n’atteignent pas Steady
-ui-error-no-core-help = Rien de ce qui est noté n’est perdu. Relancez Steady, puis ouvrez l’adresse qu’il affiche.
+ui-error-no-core-help = Rien de ce qui est noté n’est perdu. Relancez Steady ; dans un navigateur, ouvrez l’adresse qu’il indique.
 ui-error-screen = Cet écran a eu une erreur
 ui-error-screen-help = Rien de ce qui est noté n’est perdu. Réessayez ; si cela revient, fermez Steady et ouvrez-le de nouveau.
 
 ## Qui travaille.
 ui-technician = Votre nom
 ui-technician-title = Qui est à la voiture ?
-ui-technician-why = Votre nom figure à côté de tout ce que vous notez, et sur les documents. Il ne quitte cet appareil qu’avec eux.
+ui-technician-why = Votre nom figure à côté de tout ce que vous notez, et sur les documents. Il ne quitte cet appareil qu’avec les documents et fichiers que vous transmettez.
 ui-technician-change = Technicien : { $name }. Changer
 
 ## La liste des visites.

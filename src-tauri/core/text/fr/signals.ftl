@@ -53,7 +53,7 @@ waiver-cannot-reach = L’appareil ne peut pas l’atteindre
 waiver-too-dark = Trop sombre pour une photo
 waiver-hands-busy = Il fallait les deux mains
 waiver-nothing-to-see = Rien à voir sur une photo
-waiver-nothing-to-show = il n’y avait rien à montrer, noté en continuant
+waiver-nothing-to-show = rien à montrer, noté par Steady lui-même
 waiver-owner-declined = Le client ne veut pas de photos
 waiver-not-in-case = Le fichier de cas ne nomme pas de photo
 
@@ -65,7 +65,7 @@ entry-opened = Voiture arrivée
 entry-amended = Réception modifiée
 entry-order-chosen = Ordre choisi
 entry-gate-confirmed = Condition confirmée
-entry-lift-said = Ce qui porte la voiture, redit
+entry-lift-said = Changé ce qui porte la voiture
 entry-part-left = Partie quittée, conditions refermées
 entry-answered = Répondu
 entry-photo-kept = Photo enregistrée

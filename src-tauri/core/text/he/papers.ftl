@@ -126,7 +126,7 @@ detail-disputed = שני מכשירים רשמו תשובות שונות. הגר
 photo-caption = { $step }: { $answer }
 photo-alt = תמונה שצולמה בשלב ״{ $step }״. התשובה שנרשמה: { $answer }.
 photo-none = אין תמונה: { $reason }
-photo-none-taken = לא צולמה תמונה. במעבר הלאה נרשם שלא היה מה להראות.
+photo-none-taken = לא צולמה תמונה. Steady רשם בעצמו שלא היה מה להראות.
 
 unknown-hands-on = { $step }: לא בוצע. רק הבדיקה בידיים קובעת.
 unknown-unsure = { $step }: התוצאה לא בטוחה, ונחשבת כלא עברה.
@@ -198,7 +198,7 @@ note-could-bearing-likely = אם המיסב יקרוס, הגל עלול להשת
 note-could-cause-likely = התקלה עלולה להחמיר ולפגוע בחלקים אחרים.
 note-could-cause-likely-misfire = התקלה עלולה להחמיר. היא עלולה לחמם יותר מדי חלק במערכת הפליטה, והחלק הזה יקר.
 note-could-finding-unexplained = אי אפשר לדעת בוודאות. זו יכולה להיות תחילתה של תקלה שתחמיר.
-note-could-cold-check-buzz = אם המיסב מתרופף כשחם, הגל עלול להשתחרר בזמן נסיעה.
+note-could-cold-check-buzz = אם המיסב רופף כשהוא חם, הגל עלול להשתחרר בזמן נסיעה.
 note-could-no-bearing-action = הרעש עשוי לחזור. כל חלק יכול להישחק עם הזמן.
 note-could-unrated = עוד אי אפשר לדעת. אם המיסב רופף, הגל עלול להשתחרר בזמן נסיעה.
 

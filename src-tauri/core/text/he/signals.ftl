@@ -52,7 +52,7 @@ waiver-cannot-reach = המצלמה לא מגיעה לשם
 waiver-too-dark = חשוך מדי לצילום
 waiver-hands-busy = נדרשו שתי הידיים
 waiver-nothing-to-see = אין מה לראות בתמונה
-waiver-nothing-to-show = לא היה מה להראות, נרשם במעבר הלאה
+waiver-nothing-to-show = אין מה להראות, נרשם על ידי Steady עצמו
 waiver-owner-declined = הבעלים לא רוצה תמונות
 waiver-not-in-case = קובץ המקרה לא מציין תמונה
 
@@ -64,7 +64,7 @@ entry-opened = הרכב נכנס
 entry-amended = הקליטה שונתה
 entry-order-chosen = נבחר סדר
 entry-gate-confirmed = תנאי אושר
-entry-lift-said = מה מחזיק את הרכב נאמר מחדש
+entry-lift-said = שונה מה מחזיק את הרכב
 entry-part-left = יצאו מהחלק, התנאים נסגרו
 entry-answered = נענה
 entry-photo-kept = תמונה נשמרה

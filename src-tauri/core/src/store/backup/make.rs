@@ -119,7 +119,8 @@ pub fn make(
         lists.sound.push(list);
     }
     // An earlier generation may hold whole what is broken here: none goes until that is cleared up.
-    let kept = if compared.broken.is_empty() { retain::retained(&lists.sound) } else { retain::all(&lists.sound) };
+    let kept =
+        if compared.broken.is_empty() { retain::retained(&lists.sound) } else { retain::all(&lists.sound) };
     tidy(&mut place, &mut lists, (&kept, &holds.erased))?;
     Ok(BackedUp {
         generation: stands.made_at.rfc3339(),
