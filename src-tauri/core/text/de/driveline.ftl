@@ -91,7 +91,7 @@ rule-far-end-unsure-owner = Wir haben am fernen Ende der Welle nach Bewegung gef
 rule-drag-unchecked = Ein Zischen oder Surren, und die Welle wurde nicht für sich gedreht: Ob das Lager schleift, ist nicht bekannt. Abgekuppelt drehen.
 rule-drag-unchecked-owner = Es zischt oder surrt, und wir haben die Welle noch nicht für sich gedreht.
 rule-bearing-likely-suspected = Nach dem, was zu hören war, ist ein Lagerschaden zu mindestens 50 % wahrscheinlich: Verdacht, nicht von Hand bestätigt. Bestätigen würden ihn Spiel bei warmem Gehäuse, eine freie Drehung oder eine Messuhr.
-rule-bearing-likely-suspected-owner = Was wir gehört haben, kann vom Lager kommen. Von Hand haben wir dort nichts Falsches gefühlt.
+rule-bearing-likely-suspected-owner = Was wir gehört haben, kann vom Lager kommen. Von Hand haben wir dort nichts Auffälliges gespürt.
 
 rule-no-bearing-action-play = Kein Spiel gefühlt, und sonst nichts gefunden.
 rule-no-bearing-action-play-owner = Wir haben das Lager von Hand geprüft. Es bewegt sich nicht mehr als es soll, und wir haben keinen Fehler gefunden.

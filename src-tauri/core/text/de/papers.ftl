@@ -178,7 +178,7 @@ note-means-danger = Das ist unsere schwerste Einstufung. Das Auto darf nicht gef
 note-means-warning = Nur eine unserer Einstufungen wiegt schwerer. Das Auto darf nicht gefahren werden.
 note-means-caution = Etwas muss repariert oder genau angesehen werden. Schieben Sie es nicht auf.
 note-means-notice = Wir haben keinen Grund gefunden, jetzt am Lager zu arbeiten.
-note-means-unrated = Es gibt noch keine Stufe. Ein Geräusch kann auf einen Fehler deuten, doch nur die Prüfung von Hand klärt es.
+note-means-unrated = Es gibt noch keine Einstufung. Ein Geräusch kann auf einen Fehler deuten, doch nur die Prüfung von Hand klärt es.
 note-likely = Am ehesten ist es das: { $about }
 
 note-could-movement-at-support = Die Welle kann sich beim Fahren losreißen. Sie kann das Auto oder die Straße treffen. Sie können die Kontrolle verlieren.

@@ -231,7 +231,7 @@ note-ask-workshop = Pregunte al taller que le dio esta nota.
 note-ask-second = También puede pedir a otro taller que lo mire. Van primero las normas del fabricante y la ley local.
 
 note-receipt-heading = Su recibo
-note-receipt-text = Firma solo que ha recibido esta nota. Puede elegir lo que quiera, y puede cambiar de idea.
+note-receipt-text = Firma solo que ha recibido esta nota. Puede elegir cualquiera de las tres, y puede cambiar de idea.
 note-foot = Nota para el cliente. Cubre lo que se revisó, tal como estaba ese día.
 
 short-head = { $vehicle }, { $date }: { $label }. { $headline }.

@@ -9,14 +9,14 @@ rule-coupling-failing-owner = Una articulación del árbol está a punto de romp
 rule-shaft-fibre-damaged = La fibra del árbol está dañada.
 rule-shaft-fibre-damaged-owner = El árbol es de fibra, y la fibra está dañada. Puede romperse sin avisar.
 rule-running-stopped = Hubo que parar el motor por un golpeteo fuerte o una vibración fuerte.
-rule-running-stopped-owner = Tuvimos que parar el motor por un golpeteo o un temblor muy fuerte.
+rule-running-stopped-owner = Tuvimos que parar el motor por un golpe fuerte o un temblor fuerte.
 
 rule-rubber-play = El soporte de goma llega a un tope o cede más de lo que permite el fabricante, o se notó movimiento.
 rule-rubber-play-owner = El rodamiento se mueve en su anillo de goma. Se mueve más de lo permitido, o no sabemos cuánto se permite.
 rule-turns-badly = Al girarlo a mano, el árbol va áspero o frenado.
 rule-turns-badly-owner = El árbol no gira libre con la mano.
 rule-shaft-damaged = El árbol está abollado o falta un contrapeso.
-rule-shaft-damaged-owner = El árbol tiene un golpe, o le falta un peso pequeño que lo equilibra.
+rule-shaft-damaged-owner = El árbol tiene una abolladura, o le falta un peso pequeño que lo equilibra.
 rule-far-end-play = En el extremo del árbol se notó movimiento transversal o un golpe.
 rule-far-end-play-owner = El árbol está flojo en su extremo.
 rule-play-unsure = No se pudo descartar movimiento en el soporte: la prueba se hizo y quedó dudosa.

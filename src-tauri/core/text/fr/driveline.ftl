@@ -111,11 +111,11 @@ note-open-play-far-end = Nous n’avons pas cherché de jeu aux bouts de l’arb
 
 note-could-support-broken = Le roulement peut tomber en route. L’arbre peut alors frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-support-torn = Le caoutchouc peut se déchirer de part en part. Alors l’arbre peut battre, frapper la voiture et abîmer d’autres pièces.
-note-could-support-ageing = Le caoutchouc peut s’abîmer et laisser l’arbre osciller.
+note-could-support-ageing = Le caoutchouc peut s’abîmer encore et laisser l’arbre osciller.
 note-could-coupling-bolts = Le cardan peut se défaire en route. Alors l’arbre peut frapper la voiture ou la route. Vous pourriez perdre le contrôle.
 note-could-mount-broken = Le moteur peut trop bouger. Cela peut casser les cardans de l’arbre.
 note-could-touches-fibre = La fibre peut être coupée là où ça frotte. L’arbre peut alors casser en route.
-note-could-far-end-unsure = Si le cardan a du jeu, il peut s’user jusqu’à ce que l’arbre se détache.
+note-could-far-end-unsure = Si le cardan a du jeu, il peut s’user encore, jusqu’à ce que l’arbre se détache.
 note-could-drag-unchecked = Si le roulement freine, il peut chauffer et casser.
 
 ## Ce à quoi une évaluation se limite.

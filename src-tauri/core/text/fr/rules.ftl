@@ -9,7 +9,7 @@ rule-coupling-failing-owner = Un cardan de l’arbre est près de casser.
 rule-shaft-fibre-damaged = La fibre de l’arbre est abîmée.
 rule-shaft-fibre-damaged-owner = L’arbre est en fibre, et la fibre est abîmée. Il peut casser sans prévenir.
 rule-running-stopped = Il a fallu arrêter le moteur à cause d’un fort cognement ou d’une forte vibration.
-rule-running-stopped-owner = Nous avons dû arrêter le moteur, car il cognait ou tremblait très fort.
+rule-running-stopped-owner = Nous avons dû couper le moteur à cause d’un fort cognement ou de fortes secousses.
 
 rule-rubber-play = Le palier en caoutchouc arrive en butée ou cède plus que le constructeur ne permet, ou un mouvement a été senti.
 rule-rubber-play-owner = Le roulement bouge dans son anneau de caoutchouc. Il bouge plus que permis, ou nous ne savons pas ce qui est permis.

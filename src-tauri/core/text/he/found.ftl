@@ -57,7 +57,7 @@ note-cold-rubber = בדקנו ביד את חלק הגומי כשהוא קר. ב�
 note-could-cold-check-buzz-rubber = אם הגומי לא מחזיק בחום, הגל עלול להתנדנד ולפגוע בחלקים אחרים.
 
 rule-no-bearing-action-after-repair = אחרי התיקון: לא הורגש חופש, ולא נמצא דבר נוסף. התיקון מחזיק, עד כמה שנבדק.
-rule-no-bearing-action-after-repair-owner = הבטנו שוב אחרי התיקון. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
+rule-no-bearing-action-after-repair-owner = בדקנו שוב אחרי התיקון. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
 rule-no-bearing-action-play-not-driven = לא שוחזר: התלונה היא מנסיעה בכביש, והרכב לא נסע בכביש. לא הורגש חופש, ולא נמצא דבר נוסף.
 rule-no-bearing-action-play-not-driven-owner = אתם מבחינים בזה בכביש, ולא נסענו שם ברכב. בדקנו ביד אם יש תנועה ולא מצאנו תקלה.
 rule-no-bearing-action-ends-not-driven = לא שוחזר: התלונה היא מנסיעה בכביש, והרכב לא נסע בכביש. לא הורגש חופש בקצות הגל, ולא נמצא דבר נוסף.
@@ -120,4 +120,4 @@ next-whose-roughness = נתקו את הגל וסובבו אותו לבדו: כך
 finding-elsewhere = לא נספר: { $answers }. הרכב נרשם אז עם מבנה אחר או נתון אחר. בדקו שוב.
 rule-set-apart = משהו נמצא כשהרכב היה רשום עם מבנה אחר או נתון אחר, ולא נבדק שוב ולא בוטל. הסדירו זאת קודם.
 rule-set-apart-owner = מצאנו ברכב הזה משהו שעוד לא הוסדר.
-note-could-set-apart = אם זה במיסב, הגל יכול להתנתק בנסיעה.
+note-could-set-apart = אם זה במיסב, הגל עלול להשתחרר בזמן נסיעה.
