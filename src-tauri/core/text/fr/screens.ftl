@@ -12,7 +12,7 @@ ui-no-plate = Sans plaque
 
 ## Quand le noyau est hors d'atteinte, ou qu'un écran trébuche.
 ui-error-no-core = Les écrans n’atteignent pas Steady
-ui-error-no-core-help = Rien de ce qui est noté n’est perdu. Relancez Steady ; dans un navigateur, ouvrez l’adresse qu’il indique.
+ui-error-no-core-help = Rien de ce qui est noté n’est perdu. Relancez Steady ; dans un navigateur, ouvrez l’adresse qu’il indique.
 ui-error-screen = Cet écran a eu une erreur
 ui-error-screen-help = Rien de ce qui est noté n’est perdu. Réessayez ; si cela revient, fermez Steady et ouvrez-le de nouveau.
 
