@@ -255,6 +255,22 @@ fn walls_decide_between_skim_and_scrap() {
     let short = plan(Some(5.06), Some(5.0));
     assert_eq!((short.verdict, short.last_safe_pass), (SkimVerdict::Skim, Some(4)));
     assert!(sentence(&short.notes[0], words()).contains("stop at pass 4 "));
+    // Without a sleeve the wall is enough for the cut alone, and no more is said; with one that leaves enough it is.
+    for alone in [&enough, &short] {
+        let said = sentence(&alone.notes[0], words());
+        assert!(said.contains("for that cut alone") && said.contains("is not known"), "{said}");
+    }
+    for (now, sleeve, verdict, id) in [
+        (6.0, 72.1, SkimVerdict::Skim, "skim-verdict-skim-ample"),
+        (5.13, 72.1, SkimVerdict::Skim, "skim-verdict-skim"),
+        (6.0, 75.0, SkimVerdict::Scrap, "skim-verdict-scrap"),
+    ] {
+        let wall = Some(0.0);
+        let ask = SkimAsk { wall_mm: Some(now), wall_min_mm: Some(5.0), wall_error_mm: wall, ..ask() };
+        let ask = SkimAsk { sleeve_bore_mm: Some(sleeve), ..ask };
+        let plan = plan_of(&text, &ask, words()).unwrap();
+        assert_eq!((plan.verdict, plan.notes[0].id.as_str()), (verdict, id), "{now} {sleeve}");
+    }
     // Three times one pass is no ample wall.
     let rows = "0,0,72.000\n0,30,72.001\n0,60,72.003\n0,90,72.004\n0,120,72.003\n0,150,72.001\n";
     let ask = SkimAsk { wall_mm: Some(5.05), wall_min_mm: Some(5.0), wall_error_mm: Some(0.0), ..ask() };

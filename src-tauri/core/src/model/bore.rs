@@ -456,7 +456,7 @@ pub struct TouchedDepth {
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum SkimVerdict {
-    /// It cleans up and the wall left is enough, uncertainty included.
+    /// It cleans up and the wall left is enough, uncertainty included: for this cut alone where no sleeve is planned.
     Skim,
     /// It cleans up; whether the wall left is enough cannot be said, because no wall or no minimum was given.
     WallUnknown,

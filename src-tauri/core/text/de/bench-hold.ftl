@@ -9,6 +9,8 @@ verdict-gap-sleeve-hot-fit = eine Hülse, die bei der höchsten Temperatur hält
 verdict-gap-sleeve-stress = eine Hülse, deren Spannung jedes Teil trägt, mit dem Außendurchmesser des Gehäuses
 
 skim-sleeve-unknown = In diesem Plan ist keine Hülse. Sie braucht eigenen Platz, oft einen Millimeter und mehr auf jeder Seite: Geben Sie ihr Maß an, bevor Sie der Wand trauen.
+skim-verdict-before-sleeve = Rundum sauber nach Durchgang { $passes }, und für diesen Schnitt allein reicht die Wand. Die Hülse nimmt mehr davon: Ob dann genug bleibt, ist nicht bekannt. Planen Sie bis Durchgang { $allow }; hören Sie bei Durchgang { $safe } auf, ganz gleich, wo das Werkzeug gegriffen hat.
+skim-verdict-before-sleeve-ample = Rundum sauber nach Durchgang { $passes }, und für diesen Schnitt allein reicht die Wand bei weitem. Die Hülse nimmt mehr davon: Ob dann genug bleibt, ist nicht bekannt. Planen Sie bis Durchgang { $allow }; ist der Sitz dann nicht rundum sauber, messen Sie neu, bevor Sie weiterschneiden.
 skim-sleeve-too-small = Die Bohrung { $bore } für die Hülse ist nicht sicher weit genug, um sauber zu werden. Nehmen Sie eine größere Hülse.
 skim-sleeve-cut = Für die Hülse geht die Bohrung weiter bis { $bore }: { $cut } am Radius, wo am meisten abgetragen wird. Messen Sie vorher die Wand.
 skim-sleeve-wall = Für die Hülse geht die Bohrung weiter bis { $bore }: { $cut } am Radius, wo am meisten abgetragen wird, und dort bleiben { $wall } Wand.

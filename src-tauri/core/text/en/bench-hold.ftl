@@ -9,6 +9,8 @@ verdict-gap-sleeve-hot-fit = a sleeve that holds at the highest temperature
 verdict-gap-sleeve-stress = a sleeve whose stress every part bears, with the housing's outside diameter
 
 skim-sleeve-unknown = No sleeve is in this plan. It needs room of its own, often a millimetre and more on each side: give its size before you trust the wall.
+skim-verdict-before-sleeve = It cleans up after { $passes } passes, and for that cut alone the wall is enough. The sleeve takes more of it: whether enough is left then is not known. Allow { $allow } passes; stop at pass { $safe } whatever the contact shows.
+skim-verdict-before-sleeve-ample = It cleans up after { $passes } passes, and for that cut alone the wall is enough by far. The sleeve takes more of it: whether enough is left then is not known. Allow { $allow } passes; if it is not clean then, measure again before you cut on.
 skim-sleeve-too-small = The sleeve's bore of { $bore } is not surely wide enough to clean up. Choose a larger sleeve.
 skim-sleeve-cut = For the sleeve the bore goes on to { $bore }: { $cut } on the radius where the most is cut. Measure the wall before that.
 skim-sleeve-wall = For the sleeve the bore goes on to { $bore }: { $cut } on the radius where the most is cut, and { $wall } of wall are left there.

@@ -9,6 +9,8 @@ verdict-gap-sleeve-hot-fit = un casquillo que aguante a la temperatura más alta
 verdict-gap-sleeve-stress = un casquillo cuya tensión soporte cada pieza, con el diámetro exterior de la carcasa
 
 skim-sleeve-unknown = En este plan no hay casquillo. Necesita su propio sitio, a menudo un milímetro y más por lado: dé su medida antes de fiarse de la pared.
+skim-verdict-before-sleeve = Queda limpio tras { $passes } pasadas, y para ese corte solo la pared basta. El casquillo se lleva más: no se sabe si entonces queda bastante. Cuente con { $allow } pasadas; pare en la pasada { $safe }, muestre lo que muestre el contacto.
+skim-verdict-before-sleeve-ample = Queda limpio tras { $passes } pasadas, y para ese corte solo la pared basta de sobra. El casquillo se lleva más: no se sabe si entonces queda bastante. Cuente con { $allow } pasadas; si entonces no está limpio, mida de nuevo antes de seguir cortando.
 skim-sleeve-too-small = El agujero de { $bore } para el casquillo no es con seguridad lo bastante ancho para quedar limpio. Elija un casquillo mayor.
 skim-sleeve-cut = Para el casquillo el agujero sigue hasta { $bore }: { $cut } en el radio donde más se corta. Mida antes la pared.
 skim-sleeve-wall = Para el casquillo el agujero sigue hasta { $bore }: { $cut } en el radio donde más se corta, y ahí quedan { $wall } de pared.

@@ -29,6 +29,8 @@ pub const IDS: [&str; 32] = [
     "bore-below-floor",
     "bore-repeatability-untried",
     "skim-verdict-skim",
+    "skim-verdict-before-sleeve",
+    "skim-verdict-before-sleeve-ample",
     "skim-verdict-skim-ample",
     "skim-verdict-wall-unknown",
     "skim-verdict-wall-undecided",

@@ -285,9 +285,13 @@ impl Plan<'_> {
         let args =
             [("passes", plan.passes_needed as f64), ("allow", plan.passes_to_allow as f64), ("safe", safe)];
         let id = match plan.verdict {
-            // A pass that nobody comes near is no place to stop at.
-            SkimVerdict::Skim if ample(safe, plan.passes_to_allow as f64) => "skim-verdict-skim-ample",
-            SkimVerdict::Skim => "skim-verdict-skim",
+            // A pass that nobody comes near is no place to stop at; nor is a wall enough before the sleeve has its room.
+            SkimVerdict::Skim => match (plan.sleeve.is_some(), ample(safe, plan.passes_to_allow as f64)) {
+                (true, true) => "skim-verdict-skim-ample",
+                (true, false) => "skim-verdict-skim",
+                (false, true) => "skim-verdict-before-sleeve-ample",
+                (false, false) => "skim-verdict-before-sleeve",
+            },
             SkimVerdict::WallUnknown => "skim-verdict-wall-unknown",
             SkimVerdict::WallUndecided => "skim-verdict-wall-undecided",
             SkimVerdict::Scrap => "skim-verdict-scrap",
