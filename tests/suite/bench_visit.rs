@@ -14,7 +14,7 @@ use steady_core::model::bench::BenchStand;
 use steady_core::model::gauge::GaugeDecision;
 use steady_core::model::photo_of::WorkPlace;
 use steady_core::model::standing::{RepairStage, Standing};
-use steady_core::model::verdict::Verdict;
+use steady_core::model::verdict::{BenchGap, Verdict};
 use steady_core::model::workshop::Workshop;
 use steady_core::words::Words;
 
@@ -303,6 +303,50 @@ fn ring_that_turned_freely_is_asked_for_again_after_a_cut() {
     let cut = bench(&steady, cut);
     assert!(asks(&cut), "{:?}", cut.verdict_lines);
     assert_eq!(stage(), Some(RepairStage::TornDown));
+}
+
+/// An old sleeve comes out behind the gates of its way; what it hid is looked at and read before a cut is decided.
+#[test]
+fn old_sleeve_comes_out_behind_its_gates_and_hides_the_bore_until_then() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    confirm(&steady, &visit, "teardown");
+    let act = |act: Value| json!({ "ask": "bench", "visit": visit, "act": act });
+    let file = |stage: &str| act(json!({ "bore": stage, "file": demo("worn-seat-dial.csv") }));
+    let look =
+        json!({ "cracked": false, "dyed": true, "ring_turned": true, "wall_least_mm": 3.0, "sleeved": true });
+    bench(&steady, act(json!({ "look": look })));
+    let found = bench(&steady, file("found"));
+    assert_eq!(found.plan, None, "the old sleeve's bore is not what is cut");
+    assert!(found.verdict.missing.contains(&BenchGap::BehindSleeve), "{:?}", found.verdict);
+    let next = |stand: &BenchStand| serde_json::to_value(stand.next).unwrap();
+    assert_eq!(next(&found), "old-sleeve");
+    assert_eq!(code(&steady, file("behind")), "sleeve-still-in");
+    for (way, set) in [("heat", "heat"), ("press", "press"), ("bored", "machining")] {
+        let out = |outside: &str| act(json!({ "sleeve_out": way, "outside": outside }));
+        assert_eq!(code(&steady, out("75.06")), "gate-closed", "{way}");
+        confirm(&steady, &visit, set);
+        assert_eq!(code(&steady, out("0,4")), "sleeve-size-refused");
+        assert_eq!(code(&steady, out("75,06")), "ok", "{way}");
+    }
+    let out = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
+    assert_eq!(out.sleeve_out.as_ref().and_then(|out| out.outside_mm), Some(75.06));
+    assert_eq!((out.look.cracked, out.look.dyed), (None, None), "what it hid was not looked at");
+    assert!(out.verdict.missing.contains(&BenchGap::Cracks), "{:?}", out.verdict);
+    let behind = bench(&steady, file("behind"));
+    assert!(behind.plan.is_some());
+    assert!(!behind.verdict.missing.contains(&BenchGap::BehindSleeve), "{:?}", behind.verdict);
+    let grip = &behind.sleeve_out.as_ref().unwrap().lines;
+    assert!(grip.iter().any(|line| line.contains("of grip")), "{grip:?}");
+    let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
+    let record = build_repair(&standing, &behind, &Workshop::default(), Words::of("en").unwrap());
+    let said: Vec<&String> = record.sections.iter().flat_map(|part| &part.text).collect();
+    for sentence in ["The old sleeve was bored through.", "Cracks were not looked for.", "75.06 mm"] {
+        assert!(said.iter().any(|line| line.contains(sentence)), "no {sentence:?} in {said:?}");
+    }
+    assert_eq!(record.bores.len(), 2, "as found and behind the sleeve");
+    let undone = act(json!({ "undo": behind.undo.unwrap().entry }));
+    assert_eq!(bench(&steady, undone).behind, None);
 }
 
 /// It is read and printed; a shaft that runs true or not decides nothing here.

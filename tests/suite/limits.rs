@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
 use steady_core::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature, Warmth};
-use steady_core::model::bench::{BenchBody, BoreStage, Contact, HousingLook, RingTurn};
+use steady_core::model::bench::{BenchBody, BoreStage, Contact, HousingLook, RingTurn, SleeveWay};
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
 use steady_core::model::entry::{EntryBody, Order, OwnerDecision, PhotoRef, Receipt};
 use steady_core::model::fit::{FitInput, Measured, Sleeve};
@@ -175,7 +175,13 @@ fn examples() -> Vec<EntryBody> {
         or: Some(Lever { pivot_mm: text("800"), bearing_mm: text("0") }),
         error_mm: Some(5.0),
     };
-    let look = HousingLook { cracked: Some(false), ring_turned: Some(true), wall_least_mm: Some(4.0) };
+    let look = HousingLook {
+        cracked: Some(false),
+        ring_turned: Some(true),
+        wall_least_mm: Some(4.0),
+        dyed: Some(true),
+        sleeved: Some(true),
+    };
     let bench = [
         gauge(shaft, text("0.08 mm")),
         gauge(GaugePosition::Bearing, Typed::Number(0.08)),
@@ -183,6 +189,7 @@ fn examples() -> Vec<EntryBody> {
         bore(BoreReading::At { angle_deg: 10.0, value_mm: 0.01 }),
         bore(BoreReading::Point { x_mm: 36.0, y_mm: 0.5 }),
         BenchBody::Looked { look },
+        BenchBody::SleeveOut { way: SleeveWay::Press, outside_mm: Some(75.06) },
         BenchBody::PassCut { number: 1, contact: Contact::Partly, diameter_mm: Some(72.05) },
         fit(),
         BenchBody::RingTurned { turns: RingTurn::Free },
@@ -362,6 +369,7 @@ fn every_kind_has_its_example() {
             BenchBody::RingTurned { .. } => 23,
             BenchBody::RunOutRead { .. } => 24,
             BenchBody::Noted { .. } => 25,
+            BenchBody::SleeveOut { .. } => 26,
         },
     };
     let kinds: BTreeSet<i32> = examples().iter().map(kind).collect();

@@ -33,6 +33,8 @@ fn sound() -> BenchFindings {
         wall_mm: round(6.0, 0.1),
         wall_least_mm: Some(4.0),
         sleeve: Some(SLEEVE),
+        old_sleeve: Some(false),
+        old_sleeve_out: false,
     }
 }
 
@@ -140,6 +142,33 @@ fn sleeve_and_the_wall_it_leaves_decide_where_the_seat_is_cut() {
     turned(sleeve(|it| it.yield_share = None), None, None);
     turned(|found| found.touch_mm = None, None, None);
     turned(|found| found.read_through = false, None, None);
+}
+
+/// An old sleeve hides the bore that is cut: until it is out and that is read, no skim is decided.
+#[test]
+fn old_sleeve_hides_the_wall_until_it_is_out_and_read_behind() {
+    use Verdict::SkimAndSleeve;
+    use VerdictReason as R;
+    turned(|found| found.old_sleeve = None, None, None);
+    turned(|found| found.old_sleeve = Some(true), None, None);
+    let out = |found: &mut BenchFindings| (found.old_sleeve, found.old_sleeve_out) = (Some(true), true);
+    turned(out, Some(SkimAndSleeve), Some(R::OldSleeveOut));
+    turned(
+        |found| {
+            out(found);
+            found.touch_mm = None;
+        },
+        None,
+        Some(R::OldSleeveOut),
+    );
+    // A sound seat in an old sleeve stays as it is; once the sleeve is out it takes a new one.
+    check(|found| found.old_sleeve = Some(true), Some(Verdict::BearingsOnly), &[R::SeatSound]);
+    check(|found| found.old_sleeve = None, Some(Verdict::BearingsOnly), &[R::SeatSound]);
+    check(out, Some(SkimAndSleeve), &[R::OldSleeveOut]);
+    let found = BenchFindings { ring_turned: Some(true), old_sleeve: None, ..sound() };
+    assert_eq!(verdict_on(&found).missing, [BenchGap::OldSleeve]);
+    let found = BenchFindings { ring_turned: Some(true), old_sleeve: Some(true), ..sound() };
+    assert_eq!(verdict_on(&found).missing, [BenchGap::BehindSleeve]);
 }
 
 #[test]

@@ -4,6 +4,7 @@ import type { Contact } from "./Contact";
 import type { HousingLook } from "./HousingLook";
 import type { Mark } from "./Mark";
 import type { RingTurn } from "./RingTurn";
+import type { SleeveWay } from "./SleeveWay";
 import type { WorkPlace } from "./WorkPlace";
 
 /**
@@ -30,6 +31,14 @@ bore: BoreStage,
  * Text of a bore file.
  */
 file: string, } | { 
+/**
+ * How it came out.
+ */
+sleeve_out: SleeveWay, 
+/**
+ * Its outside diameter as typed, mm.
+ */
+outside: string | null, } | { 
 /**
  * Its number, from 1.
  */

@@ -3,4 +3,4 @@
 /**
  * What was not measured or looked at.
  */
-export type BenchGap = "cracks" | "ring-marks" | "diameter" | "roundness" | "depths" | "hot-fit" | "stress" | "clean-up" | "clean-diameter" | "wall-left" | "sleeve" | "sleeve-hot-fit" | "sleeve-stress" | "wall-least";
+export type BenchGap = "cracks" | "ring-marks" | "diameter" | "roundness" | "depths" | "hot-fit" | "stress" | "clean-up" | "clean-diameter" | "wall-left" | "sleeve" | "sleeve-hot-fit" | "sleeve-stress" | "wall-least" | "old-sleeve" | "behind-sleeve";

@@ -3,4 +3,4 @@
 /**
  * A part of the bench's work.
  */
-export type BenchPartId = "gates-teardown" | "look" | "found" | "gates-machining" | "skim" | "gates-heat" | "finished" | "fit" | "gates-press" | "ring" | "gates-refit" | "notes";
+export type BenchPartId = "gates-teardown" | "look" | "found" | "old-sleeve" | "gates-machining" | "skim" | "gates-heat" | "finished" | "fit" | "gates-press" | "ring" | "gates-refit" | "notes";

@@ -11,6 +11,8 @@ import type { PassStand } from "./PassStand";
 import type { RingStand } from "./RingStand";
 import type { RunOutStand } from "./RunOutStand";
 import type { SkimPlan } from "./SkimPlan";
+import type { SleeveOutStand } from "./SleeveOutStand";
+import type { SleeveWayStand } from "./SleeveWayStand";
 import type { UndoOffer } from "./UndoOffer";
 import type { WorkPhoto } from "./WorkPhoto";
 import type { WorkPlace } from "./WorkPlace";
@@ -40,9 +42,25 @@ next: BenchPartId | null,
  */
 look: HousingLook, 
 /**
+ * What was seen of the housing, as sentences.
+ */
+look_lines: Array<string>, 
+/**
  * Before anything was cut.
  */
 found: BoreStand | null, 
+/**
+ * The old sleeve, once it is out.
+ */
+sleeve_out: SleeveOutStand | null, 
+/**
+ * How an old sleeve comes out.
+ */
+sleeve_ways: Array<SleeveWayStand>, 
+/**
+ * The bore behind the old sleeve.
+ */
+behind: BoreStand | null, 
 /**
  * The plan to skim it clean.
  */

@@ -15,4 +15,12 @@ ring_turned: boolean | null,
 /**
  * Wall that has to be left, mm: the maker's figure or the machinist's.
  */
-wall_least_mm: number | null, };
+wall_least_mm: number | null, 
+/**
+ * Cracks were looked for with dye; by eye alone a fine one does not show.
+ */
+dyed?: boolean | null, 
+/**
+ * A sleeve of an earlier repair is in the bore.
+ */
+sleeved?: boolean | null, };

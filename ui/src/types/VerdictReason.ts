@@ -3,4 +3,4 @@
 /**
  * Why a verdict is what it is; names the text `verdict-…`.
  */
-export type VerdictReason = "cracked" | "wall-too-thin" | "wall-not-decided" | "sleeve-too-small" | "sleeve-loose-hot" | "sleeve-too-tight" | "out-of-round" | "roundness-not-decided" | "ring-turned" | "loose-hot" | "too-tight" | "seat-sound";
+export type VerdictReason = "cracked" | "wall-too-thin" | "wall-not-decided" | "sleeve-too-small" | "sleeve-loose-hot" | "sleeve-too-tight" | "out-of-round" | "roundness-not-decided" | "ring-turned" | "old-sleeve-out" | "loose-hot" | "too-tight" | "seat-sound";

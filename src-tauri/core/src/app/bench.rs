@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
-use crate::content::{bore_lines, fit_lines, note_line, verdict_lines};
+use crate::content::{bore_lines, fit_lines, look_lines, note_line, verdict_lines};
 use crate::measure;
 use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
@@ -20,7 +20,6 @@ use crate::model::mark::Mark;
 use crate::model::photo_of::{PhotoOf, WorkPlace};
 use crate::model::standing::GateStand;
 use crate::model::verdict::BenchVerdict;
-use crate::model::visit::Seat;
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, MACHINING, Recorded, TEARDOWN};
 use crate::walk::record::Record;
@@ -32,7 +31,7 @@ use super::fault::{Fault, Refusal};
 use super::history::bench_offer;
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
-use super::{bench_parts, decide, earlier, fit, marks, play_gauge};
+use super::{bench_parts, decide, earlier, fit, marks, old_sleeve, play_gauge};
 
 /// Where the bench stands, and its visit.
 pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
@@ -147,9 +146,13 @@ fn latest_of(bench: &BenchRecord, device: &str) -> Option<String> {
 fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
     let tables = tables()?;
     let is_closed = |set: &str| !now.is_open(set, tables);
-    let is_gate = matches!(act, BenchAct::Gate { .. });
-    let is_cut = matches!(act, BenchAct::Pass { .. });
-    if !is_gate && is_closed(TEARDOWN) || is_cut && is_closed(MACHINING) {
+    let asks = match &act {
+        BenchAct::Gate { .. } => None,
+        BenchAct::Pass { .. } => Some(MACHINING),
+        BenchAct::SleeveOut { way, .. } => Some(way.gates()),
+        _ => Some(TEARDOWN),
+    };
+    if asks.is_some_and(|set| is_closed(TEARDOWN) || is_closed(set)) {
         return Err(Refusal::GateClosed.into());
     }
     Ok(match act {
@@ -159,6 +162,12 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
                 return Err(Refusal::UnknownGate.into());
             }
             BenchBody::GateConfirmed { gate }
+        }
+        BenchAct::Bore { stage: BoreStage::Behind, .. } if now.sleeve_out.is_none() => {
+            return Err(Refusal::SleeveStillIn.into());
+        }
+        BenchAct::SleeveOut { way, outside } => {
+            BenchBody::SleeveOut { way, outside_mm: diameter_mm(outside, Refusal::SleeveSizeRefused)? }
         }
         BenchAct::Bore { stage, file } => {
             let bore = csv::read(&file)?;
@@ -181,14 +190,12 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
             if !(1..=limits::PASSES).contains(&number) {
                 return Err(Refusal::PassNumberRefused.into());
             }
-            let diameter_mm = diameter.map(|typed| mm(&typed, &limits::DIAMETER_MM)).transpose()?;
-            if diameter_mm.is_some_and(|diameter| !limits::DIAMETER_MM.contains(&diameter)) {
-                return Err(Refusal::PassDiameterRefused.into());
-            }
+            let diameter_mm = diameter_mm(diameter, Refusal::PassDiameterRefused)?;
             BenchBody::PassCut { number, contact, diameter_mm }
         }
         BenchAct::Fit { values } => {
-            let bore = now.bores.get(&BoreStage::Finished).or_else(|| now.bores.get(&BoreStage::Found));
+            // The latest in the order of the work.
+            let bore = now.bores.values().next_back();
             let measured = bore.and_then(|bore| shape(&bore.what).ok());
             let values = fit::with_measured(values.into_iter().collect(), measured.as_ref())?;
             BenchBody::FitGiven { fit: Box::new(fit::checked(&values)?) }
@@ -201,21 +208,30 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
             }
             BenchBody::RunOutRead { run_out_mm }
         }
-        BenchAct::Note { text } => {
-            let text = text.trim().to_owned();
-            if text.is_empty() {
-                return Err(Refusal::BenchNoteEmpty.into());
-            }
-            if text.chars().count() > limits::NOTE {
-                return Err(Refusal::BenchNoteTooLong.into());
-            }
-            BenchBody::Noted { text }
-        }
+        BenchAct::Note { text } => BenchBody::Noted { text: note(&text)? },
         // Done before they come here: they are no entry of the kind `bench`.
         BenchAct::Photo { .. } | BenchAct::Mark { .. } | BenchAct::Undo { .. } => {
             return Err(Refusal::UnknownRequest.into());
         }
     })
+}
+
+/// A note as it is kept.
+fn note(text: &str) -> Result<String, Refusal> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Err(Refusal::BenchNoteEmpty);
+    }
+    if text.chars().count() > limits::NOTE { Err(Refusal::BenchNoteTooLong) } else { Ok(text.to_owned()) }
+}
+
+/// A diameter as typed, mm, if one was; one that no seat has is refused.
+fn diameter_mm(typed: Option<String>, refusal: Refusal) -> Result<Option<f64>, Fault> {
+    let diameter = typed.map(|typed| mm(&typed, &limits::DIAMETER_MM)).transpose()?;
+    match diameter {
+        Some(diameter) if !limits::DIAMETER_MM.contains(&diameter) => Err(refusal.into()),
+        diameter => Ok(diameter),
+    }
 }
 
 /// A length as typed, mm, of something that lies in `range`.
@@ -236,25 +252,34 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let fit = bench.fit.as_ref().and_then(|input| measure::fit::calculate::calculate(input, tables).ok());
     let read = |stage: BoreStage| bench.bores.get(&stage).map(|read| with_width(read, bench.fit.as_ref()));
     let (as_found, as_finished) = (read(BoreStage::Found), read(BoreStage::Finished));
-    let plan = as_found.as_ref().and_then(|found| plan(&found.what, bench.look.wall_least_mm, fit.as_ref()));
+    let as_behind = read(BoreStage::Behind);
+    let old_sleeve = bench.old_sleeve(standing.intake.vehicle.seat);
+    // What is cut is the housing: an old sleeve's bore says nothing of the one behind it.
+    let to_cut = if old_sleeve == Some(true) { as_behind.as_ref() } else { as_found.as_ref() };
+    let plan = to_cut.and_then(|bore| plan(&bore.what, bench.look.wall_least_mm, fit.as_ref()));
     let shape_of = |read: &Option<Recorded<BoreReadings>>| shape(&read.as_ref()?.what).ok();
-    let seat = shape_of(&as_finished).or_else(|| shape_of(&as_found));
+    let seat = [&as_finished, &as_behind, &as_found].into_iter().find_map(shape_of);
     let found = Found {
         look: bench.look,
         seat: seat.as_ref(),
-        as_found: as_found.as_ref().map(|read| &read.what),
+        to_cut: to_cut.map(|read| &read.what),
         plan: plan.as_ref(),
         pass: bench.passes.values().next_back(),
         fit: fit.as_ref(),
-        sleeve_in: as_finished.is_some() || standing.intake.vehicle.seat == Some(Seat::Sleeved),
+        sleeve_in: as_finished.is_some() || old_sleeve == Some(true) && bench.sleeve_out.is_none(),
+        old_sleeve,
+        sleeve_out: bench.sleeve_out.is_some(),
     };
     let findings = found.findings();
     let limit = findings.diameter_mm.and_then(|diameter| tables.form_limit_um(diameter));
     let found = bore_stand(as_found.as_ref(), limit, words);
+    let behind = bore_stand(as_behind.as_ref(), limit, words);
     let finished = bore_stand(as_finished.as_ref(), limit, words);
     let verdict = verdict(&findings, tables);
     let left = still_to_do(&verdict, &bench, tables);
     let gate_sets = gate_sets(&bench, tables);
+    let sleeve_ways = old_sleeve::ways(&bench, tables);
+    let sleeve_out = old_sleeve::out(&bench, behind.as_ref(), words);
     let parts = bench_parts::parts(&bench, &verdict, tables);
     Ok(BenchStand {
         visit: visit.to_owned(),
@@ -266,8 +291,12 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         passes: bench.passes.into_values().collect(),
         fit_lines: fit.as_ref().map(|fit| fit_lines(words, fit)).unwrap_or_default(),
         fit,
+        look_lines: look_lines(words, &bench.look),
         look: bench.look,
         found,
+        sleeve_out,
+        sleeve_ways,
+        behind,
         finished,
         ring: bench.ring,
         run_out: bench.run_out,

@@ -50,14 +50,18 @@ pub(super) struct Found<'a> {
     pub(super) look: HousingLook,
     /// The seat as it is now.
     pub(super) seat: Option<&'a BoreShape>,
-    /// The bore as it was found.
-    pub(super) as_found: Option<&'a BoreReadings>,
+    /// The bore of the housing as it was before the cut: behind an old sleeve, where there is one.
+    pub(super) to_cut: Option<&'a BoreReadings>,
     pub(super) plan: Option<&'a SkimPlan>,
     /// The last pass that was cut.
     pub(super) pass: Option<&'a PassStand>,
     pub(super) fit: Option<&'a FitResult>,
     /// The sleeve that the fit describes is in its place.
     pub(super) sleeve_in: bool,
+    /// An old sleeve is, or was, in the bore.
+    pub(super) old_sleeve: Option<bool>,
+    /// It is out.
+    pub(super) sleeve_out: bool,
 }
 
 impl Found<'_> {
@@ -69,7 +73,7 @@ impl Found<'_> {
         let blind = |shape: &BoreShape| shape.sections.iter().any(|section| section.at_least);
         let roundness = seat.and_then(|shape| shape.greatest_out_of_roundness);
         let expanded = |error: f64| COVERAGE * error / 3.0_f64.sqrt();
-        let wall = self.as_found.and_then(|bore| Some((bore.wall_mm?, bore.wall_error_mm)));
+        let wall = self.to_cut.and_then(|bore| Some((bore.wall_mm?, bore.wall_error_mm)));
         let found = BenchFindings {
             cracked: self.look.cracked,
             ring_turned: self.look.ring_turned,
@@ -87,6 +91,8 @@ impl Found<'_> {
                 expanded: expanded(error.unwrap_or(WALL_ERROR_MM)),
             }),
             wall_least_mm: self.look.wall_least_mm,
+            old_sleeve: self.old_sleeve,
+            old_sleeve_out: self.sleeve_out,
             ..BenchFindings::default()
         };
         self.fit.map_or_else(|| found.clone(), |fit| with_fit(&found, fit, self.sleeve_in))

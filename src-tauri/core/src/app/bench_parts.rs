@@ -1,7 +1,7 @@
 //! The parts of the bench's work: which of them the verdict asks for, which are done, and which comes next.
 
 use crate::model::bench::{BenchPart, BenchPartId, BoreStage, Contact};
-use crate::model::verdict::{BenchVerdict, Verdict};
+use crate::model::verdict::{BenchGap, BenchVerdict, Verdict};
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{BenchRecord, MACHINING, TEARDOWN};
 
@@ -14,12 +14,16 @@ pub(super) fn parts(bench: &BenchRecord, verdict: &BenchVerdict, tables: &BenchT
     let replaced = verdict.verdict == Some(Verdict::ReplaceHousing);
     let skimmed = !replaced && (cut || verdict.at_least >= Verdict::SkimAndSleeve);
     let clean = bench.passes.values().next_back().is_some_and(|pass| pass.contact == Contact::AllRound);
-    let looked = bench.look.cracked.is_some() && bench.look.ring_turned.is_some();
+    // Whether an old sleeve hides the bore matters once there is something to cut.
+    let sleeve_known = !skimmed || !verdict.missing.contains(&BenchGap::OldSleeve);
+    let looked = bench.look.cracked.is_some() && bench.look.ring_turned.is_some() && sleeve_known;
+    let old_sleeve = bench.sleeve_out.is_some() || verdict.missing.contains(&BenchGap::BehindSleeve);
     let part = |(id, wanted, done)| BenchPart { id, wanted, done };
     [
         (BenchPartId::GatesTeardown, true, confirmed(TEARDOWN)),
         (BenchPartId::Look, true, looked),
         (BenchPartId::Found, true, read(BoreStage::Found)),
+        (BenchPartId::OldSleeve, skimmed && old_sleeve, read(BoreStage::Behind)),
         (BenchPartId::GatesMachining, skimmed, confirmed(MACHINING)),
         (BenchPartId::Skim, skimmed, clean),
         (BenchPartId::GatesHeat, true, confirmed("heat")),

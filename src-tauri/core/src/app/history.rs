@@ -128,6 +128,8 @@ fn bench_said<'a>(bench: &'a BenchBody, by: &'a str) -> Said<'a> {
         BenchBody::Gauged { step, .. } => Said { about: Some(step.clone()), ..plain("gauged") },
         BenchBody::GateConfirmed { gate } => Said { about: Some(gate.clone()), ..plain("gate-confirmed") },
         BenchBody::BoreRead { stage: BoreStage::Found, .. } => plain("bore-found"),
+        BenchBody::BoreRead { stage: BoreStage::Behind, .. } => plain("bore-behind"),
+        BenchBody::SleeveOut { .. } => plain("sleeve-out"),
         BenchBody::BoreRead { stage: BoreStage::Finished, .. } => plain("bore-finished"),
         BenchBody::Looked { .. } => plain("housing-looked"),
         BenchBody::PassCut { .. } => plain("pass-cut"),

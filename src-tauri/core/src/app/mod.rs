@@ -34,6 +34,7 @@ mod list;
 mod looks;
 mod marks;
 mod next_check;
+mod old_sleeve;
 mod opinion;
 mod origin;
 mod outcome;

@@ -27,6 +27,7 @@ macro_rules! refusals {
                     Self::WallRefused => Some("wall"),
                     Self::PassDiameterRefused => Some("diameter"),
                     Self::RunOutRefused => Some("run_out"),
+                    Self::SleeveSizeRefused => Some("outside"),
                     _ => None,
                 }
             }
@@ -74,6 +75,10 @@ refusals! {
     WaiverEmpty = "waiver-empty",
     /// The run-out is below nought, or more than any dial shows.
     RunOutRefused = "run-out-refused",
+    /// The outside diameter of an old sleeve that no seat has.
+    SleeveSizeRefused = "sleeve-size-refused",
+    /// The bore behind an old sleeve, before that came out.
+    SleeveStillIn = "sleeve-still-in",
     WaiverTooLong = "waiver-too-long",
     ReasonTooLong = "reason-too-long",
     ReasonTooShort = "reason-too-short",

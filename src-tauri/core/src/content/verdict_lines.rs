@@ -53,6 +53,7 @@ fn reason_id(reason: VerdictReason) -> &'static str {
         VerdictReason::OutOfRound => "verdict-why-out-of-round",
         VerdictReason::RoundnessNotDecided => "verdict-why-roundness-not-decided",
         VerdictReason::RingTurned => "verdict-why-ring-turned",
+        VerdictReason::OldSleeveOut => "verdict-why-old-sleeve-out",
         VerdictReason::LooseHot => "verdict-why-loose-hot",
         VerdictReason::TooTight => "verdict-why-too-tight",
         VerdictReason::SeatSound => "verdict-why-seat-sound",
@@ -75,6 +76,8 @@ fn gap_id(gap: BenchGap) -> &'static str {
         BenchGap::SleeveHotFit => "verdict-gap-sleeve-hot-fit",
         BenchGap::SleeveStress => "verdict-gap-sleeve-stress",
         BenchGap::WallLeast => "verdict-gap-wall-least",
+        BenchGap::OldSleeve => "verdict-gap-old-sleeve",
+        BenchGap::BehindSleeve => "verdict-gap-behind-sleeve",
     }
 }
 
@@ -104,6 +107,7 @@ mod tests {
                         VerdictReason::OutOfRound,
                         VerdictReason::RoundnessNotDecided,
                         VerdictReason::RingTurned,
+                        VerdictReason::OldSleeveOut,
                         VerdictReason::LooseHot,
                         VerdictReason::TooTight,
                         VerdictReason::SeatSound,
@@ -123,11 +127,13 @@ mod tests {
                         BenchGap::SleeveHotFit,
                         BenchGap::SleeveStress,
                         BenchGap::WallLeast,
+                        BenchGap::OldSleeve,
+                        BenchGap::BehindSleeve,
                     ],
                     gates: vec!["heat".to_owned(), "refit".to_owned()],
                     closing_checks: vec![ClosingCheck::TurnsFreely],
                 };
-                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 17 } else { 16 });
+                assert_eq!(verdict_lines(words, &found).len(), if verdict.is_none() { 18 } else { 17 });
             }
         }
     }

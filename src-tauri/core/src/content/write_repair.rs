@@ -55,9 +55,10 @@ fn in_order_of_work(bench: &BenchStand) -> Vec<(WorkPlace, &Vec<WorkPhoto>)> {
         bench.photos.iter().map(|(of, kept)| (*of, kept)).collect();
     kept.sort_by_key(|(of, _)| match of {
         WorkPlace::Found => (0, 0),
-        WorkPlace::Pass(number) => (1, *number),
-        WorkPlace::Finished => (2, 0),
-        WorkPlace::Ring => (3, 0),
+        WorkPlace::Behind => (1, 0),
+        WorkPlace::Pass(number) => (2, *number),
+        WorkPlace::Finished => (3, 0),
+        WorkPlace::Ring => (4, 0),
     });
     kept
 }
@@ -65,13 +66,18 @@ fn in_order_of_work(bench: &BenchStand) -> Vec<(WorkPlace, &Vec<WorkPhoto>)> {
 fn stage_id(stage: BoreStage) -> &'static str {
     match stage {
         BoreStage::Found => "found",
+        BoreStage::Behind => "behind",
         BoreStage::Finished => "finished",
     }
 }
 
 /// The bore before and after, as far as it was measured, both magnified alike.
 fn figures(bench: &BenchStand, words: &Words) -> Vec<BoreFigure> {
-    let bores = [(BoreStage::Found, &bench.found), (BoreStage::Finished, &bench.finished)];
+    let bores = [
+        (BoreStage::Found, &bench.found),
+        (BoreStage::Behind, &bench.behind),
+        (BoreStage::Finished, &bench.finished),
+    ];
     let measured: Vec<(BoreStage, &BoreStand, &BoreSection)> = bores
         .into_iter()
         .filter_map(|(stage, bore)| bore.as_ref().and_then(|bore| Some((stage, bore, worst(bore)?))))
@@ -224,8 +230,13 @@ fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
         ];
         Some(words.with("repair-gate", &args))
     });
-    let parts: [(&str, Vec<String>); 6] = [
+    let sleeve_out = bench.sleeve_out.iter().flat_map(|out| {
+        let args = [("by", out.by.as_str().into()), ("at", words.time(out.at).into())];
+        out.lines.iter().cloned().chain([words.with("repair-sleeve-out-by", &args)])
+    });
+    let parts: [(&str, Vec<String>); 7] = [
         ("gates", gates.collect()),
+        ("look", bench.look_lines.iter().cloned().chain(sleeve_out).collect()),
         ("plan", plan_lines(bench, words)),
         ("passes", bench.passes.iter().map(|pass| pass_line(pass, words)).collect()),
         ("fit", bench.fit.as_ref().map(|fit| general_lines(words, fit)).unwrap_or_default()),
@@ -264,7 +275,9 @@ fn pass_line(pass: &PassStand, words: &Words) -> String {
 fn photo(of: WorkPlace, kept: &WorkPhoto, words: &Words) -> PhotoLine {
     let caption = match of {
         WorkPlace::Pass(number) => words.with("repair-photo-pass", &[("pass", number.to_string().into())]),
-        WorkPlace::Found | WorkPlace::Finished | WorkPlace::Ring => words.text(&format!("repair-photo-{of}")),
+        WorkPlace::Found | WorkPlace::Behind | WorkPlace::Finished | WorkPlace::Ring => {
+            words.text(&format!("repair-photo-{of}"))
+        }
     };
     let alt = words.with("repair-photo-alt", &[("caption", caption.as_str().into())]);
     marked((&kept.sha256, &kept.marks), caption, alt, words)

@@ -37,6 +37,8 @@ pub fn verdict(found: &BenchFindings, tables: &BenchTables) -> BenchVerdict {
         (!found.read_through, BenchGap::Depths),
         (found.wall_mm.filter(sound).is_none() || wall == Wall::NotDecided, BenchGap::WallLeft),
         (least(found).is_none(), BenchGap::WallLeast),
+        (found.old_sleeve.is_none(), BenchGap::OldSleeve),
+        (behind_unknown(found), BenchGap::BehindSleeve),
     ]));
     gaps.sort_unstable();
     if gaps.is_empty() {
@@ -44,6 +46,11 @@ pub fn verdict(found: &BenchFindings, tables: &BenchTables) -> BenchVerdict {
     } else {
         open(Verdict::SkimAndSleeve, reasons, gaps)
     }
+}
+
+/// An old sleeve hides the bore that would be cut: it has to come out, and the bore behind it be read.
+fn behind_unknown(found: &BenchFindings) -> bool {
+    found.old_sleeve == Some(true) && (!found.old_sleeve_out || found.touch_mm.is_none())
 }
 
 /// How the wall stands once the sleeve has its room.
@@ -180,6 +187,7 @@ fn seat(found: &BenchFindings, tables: &BenchTables) -> (Vec<VerdictReason>, Vec
         (roundness == Some(Roundness::Beyond), VerdictReason::OutOfRound),
         (not_decided, VerdictReason::RoundnessNotDecided),
         (found.ring_turned == Some(true), VerdictReason::RingTurned),
+        (found.old_sleeve_out, VerdictReason::OldSleeveOut),
         (hot.is_some_and(|hot| hot <= settings.least_interference_um.value), VerdictReason::LooseHot),
         (stress.is_some_and(|share| share > settings.most_yield_share.value), VerdictReason::TooTight),
     ]);

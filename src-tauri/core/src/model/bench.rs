@@ -45,6 +45,14 @@ pub enum BenchBody {
         /// What was read.
         bore: Box<BoreReadings>,
     },
+    /// The old sleeve came out of the housing.
+    SleeveOut {
+        /// How it came out.
+        way: SleeveWay,
+        /// Its outside diameter, mm, if it was measured.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        outside_mm: Option<f64>,
+    },
     /// The torn-down housing was looked at.
     Looked {
         /// What was seen, and the wall that has to be left.
@@ -87,7 +95,7 @@ impl BenchBody {
     pub fn leaves_turned_free(&self, before: bool) -> bool {
         match self {
             Self::RingTurned { turns } => *turns == RingTurn::Free,
-            Self::BoreRead { .. } | Self::PassCut { .. } => false,
+            Self::BoreRead { .. } | Self::PassCut { .. } | Self::SleeveOut { .. } => false,
             Self::Gauged { .. }
             | Self::GateConfirmed { .. }
             | Self::Looked { .. }
@@ -112,15 +120,59 @@ pub struct HousingLook {
     /// Wall that has to be left, mm: the maker's figure or the machinist's.
     #[serde(default)]
     pub wall_least_mm: Option<f64>,
+    /// Cracks were looked for with dye; by eye alone a fine one does not show.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub dyed: Option<bool>,
+    /// A sleeve of an earlier repair is in the bore.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub sleeved: Option<bool>,
 }
 
-/// Before or after the work on the bore.
+/// How an old sleeve comes out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum SleeveWay {
+    /// The housing is warmed until it lets go.
+    Heat,
+    /// Pressed out.
+    Press,
+    /// Bored through until what is left of it can be peeled out.
+    Bored,
+}
+
+impl SleeveWay {
+    /// Every way, the gentlest to the housing first.
+    pub const ALL: [Self; 3] = [Self::Heat, Self::Press, Self::Bored];
+
+    /// Id used in text keys.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Heat => "heat",
+            Self::Press => "press",
+            Self::Bored => "bored",
+        }
+    }
+
+    /// The set of gates it takes, as `data/bench/teardown.toml` names it.
+    pub fn gates(self) -> &'static str {
+        match self {
+            Self::Heat => "heat",
+            Self::Press => "press",
+            Self::Bored => "machining",
+        }
+    }
+}
+
+/// Before, in or after the work on the bore.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum BoreStage {
-    /// As found after teardown.
+    /// As found after teardown, an old sleeve still in its place.
     Found,
+    /// The bore of the housing behind an old sleeve, once that is out.
+    Behind,
     /// As finished: skimmed, or the sleeve in its place.
     Finished,
 }
@@ -199,8 +251,16 @@ pub struct BenchStand {
     pub next: Option<BenchPartId>,
     /// As last looked; of each thing `None` means not looked at.
     pub look: HousingLook,
+    /// What was seen of the housing, as sentences.
+    pub look_lines: Vec<String>,
     /// Before anything was cut.
     pub found: Option<BoreStand>,
+    /// The old sleeve, once it is out.
+    pub sleeve_out: Option<SleeveOutStand>,
+    /// How an old sleeve comes out.
+    pub sleeve_ways: Vec<SleeveWayStand>,
+    /// The bore behind the old sleeve.
+    pub behind: Option<BoreStand>,
     /// The plan to skim it clean.
     pub plan: Option<SkimPlan>,
     /// The plan as sentences.
@@ -275,6 +335,8 @@ pub enum BenchPartId {
     Look,
     /// The bore as found.
     Found,
+    /// The old sleeve taken out, and the bore behind it.
+    OldSleeve,
     /// The gates before a cut.
     GatesMachining,
     /// The plan and the passes cut.
@@ -311,7 +373,8 @@ impl BenchStand {
     /// Whether the bench recorded anything of the part itself: gates alone are no work yet.
     pub fn is_begun(&self) -> bool {
         let looked = self.look != HousingLook::default();
-        let read = self.found.is_some() || self.finished.is_some() || self.fit.is_some();
+        let bores = self.found.is_some() || self.behind.is_some() || self.finished.is_some();
+        let read = bores || self.fit.is_some() || self.sleeve_out.is_some();
         looked || read || self.ring.is_some() || !self.passes.is_empty() || !self.photos.is_empty()
     }
 }
@@ -340,6 +403,34 @@ pub struct BoreStand {
     pub by: String,
     /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
+}
+
+/// An old sleeve that is out.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct SleeveOutStand {
+    /// How it came out.
+    pub way: SleeveWay,
+    /// Its outside diameter, mm; none where it was not measured.
+    pub outside_mm: Option<f64>,
+    /// What that says beside the bore behind it, as sentences.
+    pub lines: Vec<String>,
+    /// Who took it out.
+    pub by: String,
+    /// Date of its entry, by the clock of the device that wrote it.
+    pub at: Moment,
+}
+
+/// A way for an old sleeve to come out.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct SleeveWayStand {
+    /// The way.
+    pub way: SleeveWay,
+    /// The set of gates that it takes.
+    pub gates: String,
+    /// Each of them is confirmed.
+    pub open: bool,
 }
 
 /// A pass that was cut.

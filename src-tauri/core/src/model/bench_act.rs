@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
-use super::bench::{BoreStage, Contact, HousingLook, RingTurn};
+use super::bench::{BoreStage, Contact, HousingLook, RingTurn, SleeveWay};
 use super::mark::Mark;
 use super::photo_of::WorkPlace;
 
@@ -34,6 +34,15 @@ pub enum BenchAct {
         stage: BoreStage,
         /// Text of a bore file.
         file: String,
+    },
+    /// Takes the old sleeve out.
+    SleeveOut {
+        /// How it came out.
+        #[serde(rename = "sleeve_out")]
+        way: SleeveWay,
+        /// Its outside diameter as typed, mm.
+        #[serde(default)]
+        outside: Option<String>,
     },
     /// Cuts a pass.
     Pass {
@@ -98,6 +107,7 @@ impl BenchAct {
     pub fn photo_place(&self) -> Option<WorkPlace> {
         match self {
             Self::Bore { stage: BoreStage::Found, .. } => Some(WorkPlace::Found),
+            Self::Bore { stage: BoreStage::Behind, .. } | Self::SleeveOut { .. } => Some(WorkPlace::Behind),
             Self::Bore { stage: BoreStage::Finished, .. } => Some(WorkPlace::Finished),
             Self::Pass { number, .. } => Some(WorkPlace::Pass(*number)),
             Self::Ring { .. } => Some(WorkPlace::Ring),

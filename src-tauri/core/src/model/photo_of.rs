@@ -17,17 +17,19 @@ pub enum PhotoOf {
     Work(WorkPlace),
 }
 
-/// A place of the bench's work: `bench-found`, `bench-finished`, `bench-ring` or `bench-pass-1` and so on.
+/// A place of the bench's work: `bench-found`, `bench-behind`, `bench-finished`, `bench-ring` or `bench-pass-1` and so on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[cfg_attr(
     feature = "bindings",
-    ts(type = "'bench-found' | 'bench-finished' | 'bench-ring' | `bench-pass-${number}`")
+    ts(type = "'bench-found' | 'bench-behind' | 'bench-finished' | 'bench-ring' | `bench-pass-${number}`")
 )]
 #[serde(try_from = "String", into = "String")]
 pub enum WorkPlace {
     /// The bore as found.
     Found,
+    /// The old sleeve out, and the bore behind it.
+    Behind,
     /// The bore as finished.
     Finished,
     /// The ring after assembly.
@@ -54,6 +56,7 @@ impl WorkPlace {
         let pass = |number: &str| number.parse().ok().filter(|number| (1..=PASSES).contains(number));
         let place = match text {
             "bench-found" => Self::Found,
+            "bench-behind" => Self::Behind,
             "bench-finished" => Self::Finished,
             "bench-ring" => Self::Ring,
             _ => Self::Pass(text.strip_prefix("bench-pass-").and_then(pass)?),
@@ -66,6 +69,7 @@ impl fmt::Display for WorkPlace {
     fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Found => to.write_str("bench-found"),
+            Self::Behind => to.write_str("bench-behind"),
             Self::Finished => to.write_str("bench-finished"),
             Self::Ring => to.write_str("bench-ring"),
             Self::Pass(number) => write!(to, "bench-pass-{number}"),
@@ -110,6 +114,7 @@ mod tests {
     fn every_spelling_reads_back_as_it_was_written() {
         for (text, place) in [
             ("bench-found", Some(WorkPlace::Found)),
+            ("bench-behind", Some(WorkPlace::Behind)),
             ("bench-finished", Some(WorkPlace::Finished)),
             ("bench-ring", Some(WorkPlace::Ring)),
             ("bench-pass-1", Some(WorkPlace::Pass(1))),

@@ -54,6 +54,12 @@ pub struct BenchFindings {
     /// Wall that has to be left, millimetres: the maker's figure or the machinist's.
     #[serde(default)]
     pub wall_least_mm: Option<f64>,
+    /// A sleeve of an earlier repair is, or was, in the bore.
+    #[serde(default)]
+    pub old_sleeve: Option<bool>,
+    /// It is out; `touch_mm`, `clean_up_um` and `wall_mm` are then those of the bore behind it.
+    #[serde(default)]
+    pub old_sleeve_out: bool,
 }
 
 /// What is known of the sleeve that will be fitted.
@@ -150,6 +156,8 @@ pub enum VerdictReason {
     RoundnessNotDecided,
     /// The ring has turned in its seat.
     RingTurned,
+    /// The old sleeve is out: the bore takes a new one.
+    OldSleeveOut,
     /// The new bearing would be loose when hot.
     LooseHot,
     /// The fit would press the housing too near its yield.
@@ -191,6 +199,10 @@ pub enum BenchGap {
     SleeveStress,
     /// The wall that has to be left.
     WallLeast,
+    /// Whether an old sleeve is in the bore.
+    OldSleeve,
+    /// The old sleeve taken out, and the bore behind it.
+    BehindSleeve,
 }
 
 /// Checks that close the repair.

@@ -2,13 +2,16 @@
 
 use std::collections::BTreeMap;
 
-use crate::model::bench::{BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand, RunOutStand};
+use crate::model::bench::{
+    BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand, RunOutStand, SleeveWay,
+};
 use crate::model::bore::BoreReadings;
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::fit::FitInput;
 use crate::model::gauge::GaugeInput;
 use crate::model::standing::Confirmed;
 use crate::model::time::Moment;
+use crate::model::visit::Seat;
 use crate::trade::bench::BenchTables;
 
 use super::record::Record;
@@ -46,6 +49,8 @@ pub struct BenchRecord {
     pub look: HousingLook,
     /// Latest of each stage.
     pub bores: BTreeMap<BoreStage, Recorded<BoreReadings>>,
+    /// The old sleeve that came out: how, and its outside diameter in mm where it was measured.
+    pub sleeve_out: Option<Recorded<(SleeveWay, Option<f64>)>>,
     /// Passes, by number.
     pub passes: BTreeMap<u32, PassStand>,
     /// Latest values given.
@@ -90,6 +95,16 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
 
 /// The gates before heavy parts come off: nothing of the bench is recorded before.
 pub const TEARDOWN: &str = "teardown";
+impl BenchRecord {
+    /// Whether an old sleeve is, or was, in the bore: what the bench saw goes before what the intake says of the seat.
+    pub fn old_sleeve(&self, seat: Option<Seat>) -> Option<bool> {
+        if self.sleeve_out.is_some() {
+            return Some(true);
+        }
+        self.look.sleeved.or_else(|| seat.map(|seat| seat == Seat::Sleeved))
+    }
+}
+
 /// The gates before a cut.
 pub const MACHINING: &str = "machining";
 
@@ -123,6 +138,13 @@ impl BenchRecord {
                 self.bores.insert(stage, Recorded { what: *bore, by, at });
             }
             BenchBody::Looked { look } => self.look = look,
+            BenchBody::SleeveOut { way, outside_mm } => {
+                self.sleeve_out = Some(Recorded { what: (way, outside_mm), by, at });
+                // What the sleeve hid was not looked at: a crack that was seen stays, sound walls are looked at anew.
+                self.look.cracked = self.look.cracked.filter(|cracked| *cracked);
+                self.look.dyed = self.look.dyed.filter(|_| self.look.cracked.is_some());
+                self.look.sleeved = Some(true);
+            }
             BenchBody::PassCut { number, contact, diameter_mm } => {
                 self.passes.insert(number, PassStand { number, contact, diameter_mm, by, at });
             }

@@ -11,6 +11,7 @@ skim-caution = Guard the chips, wear eye protection, clamp without bending the h
 error-bearing-outside-missing-help = Give the nominal outside diameter in millimeters, such as 72.
 error-reading-too-large-help = Check the unit: thousandths of an inch may have been entered as millimeters.
 error-place-refused-help = Enter pivot, gauge and bearing in millimeters from any one zero, and their error without a sign.
+error-sleeve-size-refused-help = Enter it in millimeters, from 1 to 1,000, or leave it empty.
 entry-run-out-read = Runout of the shaft read
 repair-run-out = Runout of the shaft beside the bearing, one turn: { $size } ({ $by }, { $at }). No limit is known that holds for every shaft.
 ui-bench-run-out = Runout of the shaft beside the bearing, mm

@@ -9,8 +9,8 @@ verdict-gap-sleeve-hot-fit = une bague qui tient à la température la plus haut
 verdict-gap-sleeve-stress = une bague dont chaque pièce supporte la contrainte, avec le diamètre extérieur du carter
 
 skim-sleeve-unknown = Ce plan ne compte aucune bague. Elle demande sa propre place, souvent un millimètre et plus de chaque côté : donnez sa cote avant de vous fier à la paroi.
-skim-verdict-before-sleeve = L’alésage est blanchi tout autour à la passe { $passes }, et pour cette seule coupe la paroi suffit. La bague en prend davantage : on ne sait pas s’il en reste alors assez. Passes à prévoir : { $allow } ; arrêtez à la passe { $safe }, quel que soit le contact.
-skim-verdict-before-sleeve-ample = L’alésage est blanchi tout autour à la passe { $passes }, et pour cette seule coupe la paroi suffit largement. La bague en prend davantage : on ne sait pas s’il en reste alors assez. Passes à prévoir : { $allow } ; s’il n’est pas blanchi alors, mesurez de nouveau avant de continuer.
+skim-verdict-before-sleeve = L’alésage est blanchi tout autour à la passe { $passes }, et pour cette seule coupe la paroi suffit. La bague en prend davantage : on ne sait pas s’il en reste alors assez. Passes à prévoir : { $allow } ; arrêtez à la passe { $safe }, quel que soit le contact.
+skim-verdict-before-sleeve-ample = L’alésage est blanchi tout autour à la passe { $passes }, et pour cette seule coupe la paroi suffit largement. La bague en prend davantage : on ne sait pas s’il en reste alors assez. Passes à prévoir : { $allow } ; s’il n’est pas blanchi alors, mesurez de nouveau avant de continuer.
 skim-sleeve-too-small = L’alésage de { $bore } pour la bague n’est pas sûrement assez large pour être blanchi. Prenez une bague plus grande.
 skim-sleeve-cut = Pour la bague, l’alésage va jusqu’à { $bore } : { $cut } sur le rayon là où l’on enlève le plus. Mesurez d’abord la paroi.
 skim-sleeve-wall = Pour la bague, l’alésage va jusqu’à { $bore } : { $cut } sur le rayon là où l’on enlève le plus, et il y reste { $wall } de paroi.

@@ -12,7 +12,7 @@ use super::coverage::{span, widest};
 use super::outliers::FEWEST;
 
 /// Every note this module and [`skim`](super::skim) can make, for the test that each has its text.
-pub const IDS: [&str; 32] = [
+pub const IDS: [&str; 34] = [
     "bore-two-point-blind",
     "bore-three-point-blind",
     "bore-no-centre",

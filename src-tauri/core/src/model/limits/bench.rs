@@ -19,8 +19,11 @@ pub(super) fn check(body: &BenchBody) -> Checked {
         BenchBody::GateConfirmed { gate } => id("gate", gate),
         BenchBody::BoreRead { stage: _, bore: read } => bore(read),
         BenchBody::Looked { look } => {
-            let HousingLook { cracked: _, ring_turned: _, wall_least_mm } = look;
+            let HousingLook { cracked: _, ring_turned: _, wall_least_mm, dyed: _, sleeved: _ } = look;
             maybe_number("wall_least_mm", *wall_least_mm, &super::WALL_MM)
+        }
+        BenchBody::SleeveOut { way: _, outside_mm } => {
+            maybe_number("outside_mm", *outside_mm, &super::DIAMETER_MM)
         }
         BenchBody::PassCut { number: pass, contact: _, diameter_mm } => {
             number("number", *pass, &(1..=super::PASSES))?;
