@@ -10,7 +10,7 @@ use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::content::build_repair;
-use steady_core::model::bench::BenchStand;
+use steady_core::model::bench::{BenchPartId, BenchStand};
 use steady_core::model::gauge::GaugeDecision;
 use steady_core::model::photo_of::WorkPlace;
 use steady_core::model::standing::{RepairStage, Standing};
@@ -329,7 +329,10 @@ fn old_sleeve_comes_out_behind_its_gates_and_hides_the_bore_until_then() {
         assert_eq!(code(&steady, out("0,4")), "sleeve-size-refused");
         assert_eq!(code(&steady, out("75,06")), "ok", "{way}");
     }
-    let out = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
+    bench(&steady, act(json!({ "pass": 1, "contact": "all-round", "diameter": "75.0" })));
+    let out = bench(&steady, act(json!({ "sleeve_out": "bored", "outside": "75.06" })));
+    let skim = out.parts.iter().find(|part| part.id == BenchPartId::Skim).unwrap();
+    assert!(!skim.done, "the cutter touched the sleeve all round, not the housing");
     assert_eq!(out.sleeve_out.as_ref().and_then(|out| out.outside_mm), Some(75.06));
     assert_eq!((out.look.cracked, out.look.dyed), (None, None), "what it hid was not looked at");
     assert!(out.verdict.missing.contains(&BenchGap::Cracks), "{:?}", out.verdict);

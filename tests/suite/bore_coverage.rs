@@ -142,6 +142,8 @@ fn verdict_on(it: &BoreReadings, shape: &BoreShape) -> Option<Verdict> {
         wall_mm: Some(WithUncertainty { value: 6.0, expanded: 0.1 }),
         wall_least_mm: Some(4.0),
         sleeve: Some(SleeveFound { bore_mm: 75.0, hot_interference_um: Some(5.0), yield_share: Some(0.4) }),
+        old_sleeve: Some(false),
+        old_sleeve_out: false,
     };
     verdict(&found, BenchTables::shipped().unwrap()).verdict
 }

@@ -264,7 +264,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         seat: seat.as_ref(),
         to_cut: to_cut.map(|read| &read.what),
         plan: plan.as_ref(),
-        pass: bench.passes.values().next_back(),
+        pass: bench.last_pass(),
         fit: fit.as_ref(),
         sleeve_in: as_finished.is_some() || old_sleeve == Some(true) && bench.sleeve_out.is_none(),
         old_sleeve,

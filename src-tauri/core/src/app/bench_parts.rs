@@ -13,7 +13,7 @@ pub(super) fn parts(bench: &BenchRecord, verdict: &BenchVerdict, tables: &BenchT
     // A housing that is to be replaced is cut no further.
     let replaced = verdict.verdict == Some(Verdict::ReplaceHousing);
     let skimmed = !replaced && (cut || verdict.at_least >= Verdict::SkimAndSleeve);
-    let clean = bench.passes.values().next_back().is_some_and(|pass| pass.contact == Contact::AllRound);
+    let clean = bench.last_pass().is_some_and(|pass| pass.contact == Contact::AllRound);
     // Whether an old sleeve hides the bore matters once there is something to cut.
     let sleeve_known = !skimmed || !verdict.missing.contains(&BenchGap::OldSleeve);
     let looked = bench.look.cracked.is_some() && bench.look.ring_turned.is_some() && sleeve_known;

@@ -51,6 +51,8 @@ pub struct BenchRecord {
     pub bores: BTreeMap<BoreStage, Recorded<BoreReadings>>,
     /// The old sleeve that came out: how, and its outside diameter in mm where it was measured.
     pub sleeve_out: Option<Recorded<(SleeveWay, Option<f64>)>>,
+    /// The last pass cut before that: up to it the cutter touched the old sleeve, not the housing.
+    pub last_in_sleeve: Option<u32>,
     /// Passes, by number.
     pub passes: BTreeMap<u32, PassStand>,
     /// Latest values given.
@@ -96,6 +98,12 @@ pub fn read(entries: &[Entry], record: &Record) -> BenchRecord {
 /// The gates before heavy parts come off: nothing of the bench is recorded before.
 pub const TEARDOWN: &str = "teardown";
 impl BenchRecord {
+    /// The last pass cut into the housing itself.
+    pub fn last_pass(&self) -> Option<&PassStand> {
+        let in_sleeve = |pass: &&PassStand| self.last_in_sleeve.is_some_and(|last| pass.number <= last);
+        self.passes.values().next_back().filter(|pass| !in_sleeve(pass))
+    }
+
     /// Whether an old sleeve is, or was, in the bore: what the bench saw goes before what the intake says of the seat.
     pub fn old_sleeve(&self, seat: Option<Seat>) -> Option<bool> {
         if self.sleeve_out.is_some() {
@@ -140,6 +148,7 @@ impl BenchRecord {
             BenchBody::Looked { look } => self.look = look,
             BenchBody::SleeveOut { way, outside_mm } => {
                 self.sleeve_out = Some(Recorded { what: (way, outside_mm), by, at });
+                self.last_in_sleeve = self.passes.keys().next_back().copied();
                 // What the sleeve hid was not looked at: a crack that was seen stays, sound walls are looked at anew.
                 self.look.cracked = self.look.cracked.filter(|cracked| *cracked);
                 self.look.dyed = self.look.dyed.filter(|_| self.look.cracked.is_some());
