@@ -48,7 +48,7 @@ struct Cleared(PathBuf);
 
 impl Cleared {
     fn before(path: &Path) -> Option<Self> {
-        let lies = |end: &&str| !matches!(length(&beside(path, end)), Ok(None));
+        let lies = |end: &&str| !matches!(length(&with_ending(path, end)), Ok(None));
         let nothing = !["-wal", "-shm", "-journal"].iter().any(|end| lies(&end));
         nothing.then(|| Self(path.to_owned()))
     }
@@ -56,7 +56,7 @@ impl Cleared {
 
 impl Drop for Cleared {
     fn drop(&mut self) {
-        if !["-wal", "-shm"].iter().any(|end| beside(&self.0, end).exists()) {
+        if !["-wal", "-shm"].iter().any(|end| with_ending(&self.0, end).exists()) {
             return;
         }
         // Whoever came meanwhile holds a lock of SQLite's own, and keeps both; there is no line in the log to be written.
