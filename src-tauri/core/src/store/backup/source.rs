@@ -49,7 +49,7 @@ struct Cleared(PathBuf);
 impl Cleared {
     fn before(path: &Path) -> Option<Self> {
         let lies = |end: &&str| !matches!(length(&with_ending(path, end)), Ok(None));
-        let nothing = !["-wal", "-shm", "-journal"].iter().any(|end| lies(&end));
+        let nothing = !["-wal", "-shm", "-journal"].iter().any(lies);
         nothing.then(|| Self(path.to_owned()))
     }
 }
