@@ -364,6 +364,14 @@ fn run_out_is_kept_as_read_and_judges_nothing() {
     {
         assert_eq!(code(&steady, read(typed)), code_of, "{typed}");
     }
+    let request: Request = serde_json::from_value(read("12,500um")).unwrap();
+    let refused = steady.handle(request).unwrap_err();
+    assert_eq!(refused.code, "decimal-comma", "12.5 mm are no run-out, and nobody may have meant 0.0125 mm");
+    assert!(
+        refused.message.contains("12.500um") && refused.message.contains("12500um"),
+        "{}",
+        refused.message
+    );
     let before = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
     let after = bench(&steady, read("0,42"));
     assert_eq!(after.run_out.as_ref().map(|read| read.run_out_mm), Some(0.42));

@@ -34,7 +34,7 @@ pub fn plan_of(text: &str, ask: &SkimAsk, words: &Words) -> Result<SkimPlan, Fai
 /// # Errors
 /// As [`shape_of`].
 pub fn length(text: &str, words: &Words) -> Result<f64, Failure> {
-    typed_mm(text, &limits::LENGTH_MM).map_err(|why| refused(why.into(), words))
+    typed_mm(text, &limits::LENGTH_MM).map_err(|fault| refused(fault, words))
 }
 
 /// A note in words, its numbers in the workshop's units.

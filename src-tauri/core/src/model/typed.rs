@@ -148,6 +148,12 @@ pub fn one_way(digits: &str, can_be: impl Fn(f64) -> bool) -> Result<f64, TypedF
     decimal.filter(|_| cannot).ok_or(TypedFault::Comma)
 }
 
+/// Both readings of a text whose number is `digits`, where its comma is decimal or parts thousands.
+pub fn both_ways(digits: &str, text: &str) -> Option<[String; 2]> {
+    let read = |with: &str| text.replacen(digits, &digits.replacen(',', with, 1), 1);
+    parts_thousands(digits).then(|| [read("."), read("")])
+}
+
 /// One to three figures, not 0 first, a comma and three figures.
 fn parts_thousands(digits: &str) -> bool {
     let plain = digits.strip_prefix(['-', '+']).unwrap_or(digits);

@@ -4,8 +4,8 @@
 
 use std::ops::RangeInclusive;
 
-use super::fault::BoreRefusal;
-use crate::model::typed::{one_way, with_point};
+use super::fault::{BoreFault, BoreRefusal};
+use crate::model::typed::{both_ways, one_way, with_point};
 
 /// A unit a workshop writes lengths in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -70,17 +70,20 @@ pub fn length_mm(text: &str, unit: Unit) -> Result<f64, BoreRefusal> {
 }
 
 /// A length as a person types it in a field or an option, outside a file's cells: as [`length_mm`] in mm, and a comma is
-/// its decimal sign unless it could part thousands that lie within `range`.
+/// its decimal sign unless it could part thousands that lie within `range`. Of micrometres and thousandths of an inch there
+/// are thousands wherever there are any: no range tells what `12,500um` is.
 ///
 /// # Errors
-/// As [`length_mm`].
-pub fn typed_mm(text: &str, range: &RangeInclusive<f64>) -> Result<f64, BoreRefusal> {
-    let (digits, unit) = split(text.trim()).unwrap_or((text.trim(), Unit::Millimetre));
+/// As [`length_mm`]; with both readings where there are two.
+pub fn typed_mm(text: &str, range: &RangeInclusive<f64>) -> Result<f64, BoreFault> {
+    let text = text.trim();
+    let (digits, unit) = split(text).unwrap_or((text, Unit::Millimetre));
+    let is_small = matches!(unit, Unit::Micrometre | Unit::Thou);
     match with_point(digits) {
-        Ok(plain) => number(&plain).map(|value| unit.to_mm(value)),
-        Err(_) => one_way(digits, |thousands| range.contains(&unit.to_mm(thousands)))
+        Ok(plain) => Ok(number(&plain).map(|value| unit.to_mm(value))?),
+        Err(_) => one_way(digits, |thousands| is_small || range.contains(&unit.to_mm(thousands)))
             .map(|value| unit.to_mm(value))
-            .map_err(|_| BoreRefusal::CommaTwoWays),
+            .map_err(|_| BoreFault { readings: both_ways(digits, text), ..BoreRefusal::CommaTwoWays.into() }),
     }
 }
 
@@ -123,12 +126,24 @@ mod tests {
 
     #[test]
     fn a_typed_length_takes_a_comma_that_reads_one_way() {
-        let seat = |text: &str| typed_mm(text, &(1.0..=1_000.0));
+        let seat = |text: &str| typed_mm(text, &(1.0..=1_000.0)).map_err(|fault| fault.why);
         assert_eq!(seat("72,1"), Ok(72.1));
         assert_eq!(seat("72,013"), Ok(72.013), "no seat is 72013 mm wide");
         assert_eq!(seat("2,835 in"), Ok(2.835 * 25.4));
         assert_eq!(seat("72,013um"), Err(BoreRefusal::CommaTwoWays), "72013 um are a seat");
-        assert_eq!(typed_mm("1,250", &(-1e6..=1e6)), Err(BoreRefusal::CommaTwoWays));
+        assert_eq!(seat("1,000"), Err(BoreRefusal::CommaTwoWays), "1000 mm are the widest seat");
+        for (text, range, both) in [
+            ("1,250", -1e6..=1e6, ["1.250", "1250"]),
+            ("12,500um", 0.0..=10.0, ["12.500um", "12500um"]),
+            ("-12,500 um", 0.0..=10.0, ["-12.500 um", "-12500 um"]),
+            ("100,500um", 0.1..=100.0, ["100.500um", "100500um"]),
+            ("1,250thou", 0.0..=10.0, ["1.250thou", "1250thou"]),
+        ] {
+            let fault = typed_mm(text, &range).expect_err(text);
+            assert_eq!(fault.why, BoreRefusal::CommaTwoWays, "{text}");
+            assert_eq!(fault.readings, Some(both.map(str::to_owned)), "{text}");
+        }
+        assert_eq!(typed_mm("1,234,5", &(0.0..=10.0)).expect_err("no number").readings, None);
         assert_eq!(seat("1.234,5"), Err(BoreRefusal::CommaTwoWays));
         assert_eq!(seat("NaN"), Err(BoreRefusal::NotANumber));
         assert_eq!(seat("4,5 cm"), Err(BoreRefusal::NotANumber));
