@@ -172,15 +172,17 @@ fn imported(done: &Imported) -> Said {
 /// What an import changed.
 pub fn import_lines(done: &Imported) -> Vec<String> {
     let mut lines: Vec<String> = done.taken.iter().map(|visit| format!("Taken in: {visit}")).collect();
-    if done.unchanged > 0 {
-        lines.push(format!("Here already: {}", visits(done.unchanged)));
-    }
-    if done.erased > 0 {
-        lines.push(format!("Erased here, and so left out: {}", visits(done.erased)));
-    }
+    lines.extend(left_as_they_are(done));
     lines.extend(done.set_apart.iter().map(apart));
     lines.push(format!("{} new entries, {} photos.", done.entries, done.photos));
     lines
+}
+
+/// How many visits of a file bring nothing, and why.
+fn left_as_they_are(done: &Imported) -> Vec<String> {
+    let counted = [("Here already", done.unchanged), ("Erased here, and so left out", done.erased)];
+    let told = counted.into_iter().filter(|(_, count)| *count > 0);
+    told.map(|(why, count)| format!("{why}: {}", visits(count))).collect()
 }
 
 fn salvaged(done: &Salvaged) -> Said {
@@ -221,6 +223,7 @@ fn preview_lines(told: &Preview) -> Vec<String> {
     let mut lines =
         vec![format!("Sent by the device with the code {}, {}", sender.code, devices::trust(sender))];
     lines.extend(visits.iter().map(would_change));
+    lines.extend(left_as_they_are(imported));
     lines.extend(imported.set_apart.iter().map(apart));
     lines.push(format!("{} new entries, {} photos.", imported.entries, imported.photos));
     lines

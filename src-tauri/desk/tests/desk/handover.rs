@@ -61,6 +61,10 @@ fn visit_goes_from_one_folder_to_another_and_stays_erased() {
     assert_eq!(taken["taken"][0], visit.as_str());
     assert!(taken["photos"].as_u64() > Some(0));
     assert_eq!(json(&["import", &file, "--yes", "--data", &there, "--json"])["unchanged"], 1);
+    for asked in ["--look", "--yes"] {
+        let said = done(&["import", &file, asked, "--data", &there]);
+        assert!(said.contains("Here already: 1 visit"), "{asked}: {said}");
+    }
     refused(&["erase", &visit, "--confirm", "wrong", "--data", &there], "erase-word-differs");
     let word = visit.rsplit('-').next().expect("a last block");
     assert_eq!(done(&["erase", &visit, "--confirm", word, "--data", &there]), "Erased for good.\n");
