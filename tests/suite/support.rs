@@ -2,8 +2,8 @@
 
 use std::io::Read as _;
 use std::path::Path;
-use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
+use std::sync::{Arc, LazyLock};
 
 use serde_json::{Value, json};
 use steady_core::app::press::{Paper, Press, PressError, PrintRun};
@@ -13,8 +13,10 @@ use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady, failure::Failure};
 use steady_core::content::finding::Finding;
 use steady_core::content::note::Note;
+use steady_core::model::ids;
 use steady_core::model::standing::{Standing, StepStand};
 use steady_core::model::time::Moment;
+use steady_core::trade::rows::Form;
 use tempfile::TempDir;
 
 /// A press that prints the title: for tests that are not about paper.
@@ -104,18 +106,14 @@ pub fn case(layout: &str, answers: &str) -> Value {
     json!({ "vehicle": vehicle, "complaint": "it makes a noise", "answers": answers })
 }
 
-/// Steps that take several answers.
-const SEVERAL: [&str; 9] = [
-    "idle-noise",
-    "housing-look",
-    "support-look",
-    "coupling-look",
-    "shaft-look",
-    "shield-and-mounts",
-    "road-drive",
-    "road-coast",
-    "road-neutral",
-];
+/// Whether a step takes several answers, whatever support it is done at.
+fn takes_several(step: &str) -> bool {
+    static SEVERAL: LazyLock<Vec<String>> = LazyLock::new(|| {
+        let steps = steady_core::trade::load(&[]).unwrap().0.steps;
+        steps.into_iter().filter(|row| row.form == Form::AnyOf).map(|row| row.id).collect()
+    });
+    SEVERAL.iter().any(|id| id == ids::base(step))
+}
 
 /// One `step=value`. Behind it, where wanted: `@cold`, `@warm` or `@41.5` for the housing, `~free` or `~along` for
 /// whether the shaft was turned by itself, `~warm` or `~cold` for the engine.
@@ -128,7 +126,7 @@ pub fn answer(text: &str) -> Value {
     let engine = beside.filter(|it| ["warm", "cold"].contains(it));
     let value = match value.parse::<f64>() {
         Ok(reading) => json!(reading),
-        Err(_) if SEVERAL.contains(&step.split(':').next().unwrap()) => {
+        Err(_) if takes_several(step) => {
             json!(value.split('+').collect::<Vec<_>>())
         }
         Err(_) => json!(value),
