@@ -5,6 +5,7 @@
 use serde_json::{Value, json};
 use steady_core::app::Steady;
 use steady_core::model::rating::Word;
+use steady_core::model::rules::VERSION;
 use steady_core::trade::texts::Texts;
 
 use crate::support::{ask, case, report, scratch, standing_of};
@@ -135,7 +136,7 @@ fn a_visit_can_be_read_as_the_second_rules_rated_it() {
             )
         };
         let today = read(json!({ "ask": "look", "visit": replayed.visit }));
-        assert_eq!(today, (now.0, now.1, now.2, Some(now.0 >= Word::Warning), 4), "{answers}");
+        assert_eq!(today, (now.0, now.1, now.2, Some(now.0 >= Word::Warning), VERSION), "{answers}");
         let earlier =
             json!({ "ask": "look-as-sorted", "visit": replayed.visit, "knowledge": second.version });
         assert_eq!(read(earlier), (then.0, then.1, then.2, Some(false), 2), "{answers}");

@@ -7,5 +7,7 @@ pub mod losses;
 pub mod own;
 pub mod rows;
 pub mod texts;
+#[cfg(test)]
+mod texts_tests;
 
 pub use load::{Refused, Trade, load};
