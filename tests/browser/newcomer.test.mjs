@@ -214,7 +214,11 @@ test("what holds the car up stands above its safety checks and can be said anew"
   await phone.page.waitForFunction(() => !document.querySelector('[data-testid="gate-shaken-low"]'));
   assert.match(await phone.id("lift-said").innerText(), /Platform lift/);
   await chosen("gate-empty-and-still");
-  assert.equal(await phone.id("gate-wheels-chocked").getAttribute("aria-pressed"), "false", "what differs is asked for");
+  assert.equal(
+    await phone.id("gate-wheels-chocked").getAttribute("aria-pressed"),
+    "false",
+    "what differs is asked for",
+  );
 });
 
 test("what to look for stays while several things are marked, and no answer moves out of reach", async () => {
