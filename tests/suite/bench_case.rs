@@ -7,6 +7,9 @@ use serde_json::{Value, json};
 use steady_core::app::replay::{Replayed, replay};
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
+use steady_core::content::build_repair;
+use steady_core::model::workshop::Workshop;
+use steady_core::words::Words;
 
 use crate::support::{case, scratch};
 
@@ -50,6 +53,33 @@ fn demo_visit_goes_from_gauge_to_outcome() {
         "every photo of a pass stands"
     );
     assert_eq!(report["outcome"]["causes"], json!(["loose-seat"]));
+}
+
+/// The fit's tables stand where the fit is spoken of, and photos follow the passes.
+#[test]
+fn the_repair_record_goes_in_the_order_of_the_work() {
+    let (_folder, steady) = scratch();
+    let case = std::fs::read_to_string(demo_folder().join("13-measured-to-the-repair.json")).unwrap();
+    let visit = replay(&steady, &case, &demo_folder()).unwrap().visit;
+    let request = Request::LookAtBench { visit };
+    let Response::Bench(shown) = steady.handle(request).unwrap() else { panic!("no bench") };
+    for tag in Words::locales() {
+        let words = Words::of(tag).unwrap();
+        let record = build_repair(&shown.standing, &shown.bench, &Workshop::default(), words);
+        let headings: Vec<&str> = record.sections.iter().map(|section| section.heading.as_str()).collect();
+        let order = ["gates", "look", "plan", "passes", "fit", "ring", "notes"];
+        assert_eq!(headings, order.map(|id| words.text(&format!("repair-heading-{id}"))));
+        let tables: Vec<bool> = record.sections.iter().map(|section| !section.tables.is_empty()).collect();
+        assert_eq!(tables, [false, false, false, false, true, false, false], "{tag}");
+        assert_eq!(record.photos_heading, words.text("repair-heading-photos"));
+        let passes: Vec<usize> = record.photos.iter().filter_map(|photo| pass_of(&photo.caption)).collect();
+        assert!(!passes.is_empty() && passes.is_sorted(), "{tag}: {passes:?}");
+    }
+}
+
+/// The number that a photo's caption ends with, where it is one of a pass.
+fn pass_of(caption: &str) -> Option<usize> {
+    caption.rsplit(|letter: char| !letter.is_ascii_digit()).find(|part| !part.is_empty())?.parse().ok()
 }
 
 /// After the repair the finding says so, and asks for the check that a repair takes, not for the one before.
