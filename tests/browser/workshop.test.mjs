@@ -23,6 +23,15 @@ test("the workshop enters its particulars, and a number that could be two is ref
   await id("to-bearings-only").fill("4,5");
   await id("workshop-rate").fill("1,000");
   await id("workshop-currency").fill("GBP");
+  await id("stock-more").click();
+  await id("stock-outside-0").fill("76,05");
+  await id("stock-bore-0").fill("70");
+  await id("instrument-more").click();
+  await id("instrument-name-0").fill("Bore gauge 4");
+  await id("instrument-resolution-0").fill("0.001");
+  await id("instrument-mpe-0").fill("0.002");
+  await id("instrument-calibrated-0").fill("2020-01-05");
+  await id("instrument-due-0").fill("2021-01-04");
   await accessible("the workshop");
   await id("save-workshop").click();
   await page.getByRole("alert").first().waitFor();
@@ -34,6 +43,8 @@ test("the workshop enters its particulars, and a number that could be two is ref
   await id("workshop-name").waitFor();
   assert.equal(await id("workshop-name").inputValue(), "Example Works");
   assert.equal(await id("to-bearings-only").inputValue(), "4.5");
+  assert.equal(await id("stock-outside-0").inputValue(), "76.05");
+  assert.match(await id("overdue").innerText(), /RUN OUT on 2021-01-04/);
   assert.equal(await id("length-thou").getAttribute("aria-pressed"), "true");
 });
 

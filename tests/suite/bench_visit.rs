@@ -11,6 +11,7 @@ use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::content::build_repair;
 use steady_core::model::bench::{BenchPartId, BenchStand};
+use steady_core::model::fit::StockSays;
 use steady_core::model::gauge::GaugeDecision;
 use steady_core::model::photo_of::WorkPlace;
 use steady_core::model::standing::{RepairStage, Standing};
@@ -350,6 +351,24 @@ fn old_sleeve_comes_out_behind_its_gates_and_hides_the_bore_until_then() {
     assert_eq!(record.bores.len(), 2, "as found and behind the sleeve");
     let undone = act(json!({ "undo": behind.undo.unwrap().entry }));
     assert_eq!(bench(&steady, undone).behind, None);
+}
+
+/// The workshop's own sleeves stand at its bench: open before a fit, and then with what the housing is bored to.
+#[test]
+fn sleeves_of_the_workshop_stand_at_its_bench() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let sleeves = json!([{ "material": "mild-steel", "outside": "76.05", "bore": "70" }]);
+    let set = json!({ "ask": "set-workshop", "workshop": { "sleeves": sleeves } });
+    steady.handle(serde_json::from_value(set).unwrap()).unwrap();
+    confirm(&steady, &visit, "teardown");
+    let before = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
+    assert_eq!((before.stock[0].says, before.stock[0].housing_bore_mm), (StockSays::Open, None));
+    let values = json!({ "bearing-od": "72", "class": "N7", "housing": "A356", "housing-od": "110", "temp": "20..60" });
+    let after = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "fit": values } }));
+    let [least, most] = after.stock[0].housing_bore_mm.unwrap();
+    assert!(75.0 < least && least < most && most < 76.05, "{least} {most}");
+    assert!(after.stock[0].line.contains("bore the housing to"), "{}", after.stock[0].line);
 }
 
 /// It is read and printed; a shaft that runs true or not decides nothing here.

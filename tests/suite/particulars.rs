@@ -84,11 +84,54 @@ fn what_does_not_fit_a_paper_is_refused_and_changes_nothing() {
         (json!({ "hours": [{ "tier": "bearings-only", "from": "4", "to": "3" }] }), "workshop-number"),
         (json!({ "hours": [{ "tier": "no-such-tier", "from": "4", "to": "5" }] }), "unknown-request"),
         (json!({ "owner": "somebody" }), "unknown-request"),
+        (json!({ "sleeves": [sleeve("76", "")] }), "workshop-sleeve"),
+        (json!({ "sleeves": [sleeve("70", "76")] }), "workshop-sleeve"),
+        (json!({ "sleeves": [sleeve("1,250,5", "70")] }), "workshop-sleeve"),
+        (json!({ "sleeves": [{ "material": "cheese", "outside": "76", "bore": "70" }] }), "workshop-sleeve"),
+        (json!({ "sleeves": vec![sleeve("76", "70"); 41] }), "workshop-sleeve"),
+        (json!({ "instruments": [gauge("", "0.001", "")] }), "workshop-instrument"),
+        (json!({ "instruments": [gauge("4", "0", "")] }), "workshop-instrument"),
+        (json!({ "instruments": [gauge("4", "2", "")] }), "workshop-instrument"),
+        (json!({ "instruments": [gauge("4", "0.001", "2026-02-30")] }), "workshop-instrument"),
+        (json!({ "instruments": [gauge("4", "0.001", "2025-01-01")] }), "workshop-instrument"),
+        (json!({ "instruments": [gauge("4", "0.001", ""), gauge("4", "0.01", "")] }), "workshop-instrument"),
     ] {
         let request = json!({ "ask": "set-workshop", "workshop": workshop });
         assert_eq!(refusal(&steady, &request), expected, "{request}");
         assert_eq!(kept(&steady), before);
     }
+}
+
+fn sleeve(outside: &str, bore: &str) -> Value {
+    json!({ "material": "mild-steel", "outside": outside, "bore": bore })
+}
+
+/// An instrument that was calibrated on a day of 2026, valid until `due`.
+fn gauge(name: &str, resolution: &str, due: &str) -> Value {
+    json!({ "name": name, "resolution": resolution, "mpe": "0.002", "calibrated": "2026-01-05", "due": due })
+}
+
+/// Sleeves and instruments are kept in their order; what is overdue is said as of the day it is asked.
+#[test]
+fn sleeves_and_instruments_of_the_workshop_are_kept() {
+    let (folder, steady) = scratch();
+    let mut given = demo();
+    given["sleeves"] = json!([sleeve("76,05", "70"), sleeve("", ""), sleeve("80", "71.5 mm")]);
+    let mut never = gauge("Bore gauge 5", "0,001", "");
+    never["calibrated"] = json!("");
+    given["instruments"] = json!([
+        gauge("Bore gauge 4", "0,001", "2027-01-04"),
+        gauge("Bore gauge 3", "0.001", "2026-01-06"),
+        gauge("Bore gauge 2", "0.001", ""),
+        never,
+    ]);
+    let said = set(&steady, given);
+    let sizes: Vec<[f64; 2]> = said.sleeves.iter().map(|it| [it.outside_mm, it.bore_mm]).collect();
+    assert_eq!(sizes, [[76.05, 70.0], [80.0, 71.5]], "an empty row is left out");
+    let overdue: Vec<bool> = said.instruments.iter().map(|it| it.overdue).collect();
+    assert_eq!(overdue, [false, true, true, true], "what is not known is not valid");
+    drop(steady);
+    assert_eq!(kept(&open(folder.path()).unwrap()), said);
 }
 
 /// As a shell asks it, so that a request that cannot be read is a refusal too.

@@ -138,6 +138,9 @@ fn lived_in() -> tempfile::TempDir {
     // What takes a screen, a phone or a program of before to write.
     let rows = "INSERT INTO workshop (line, name) VALUES (1, 'Brackenfold Motor Works');
          INSERT INTO workshop_hours (tier, hours_from, hours_to) VALUES ('bearings-only', 3.0, 4.5);
+         INSERT INTO workshop_sleeve (place, material, outside_mm, bore_mm) VALUES (1, 'mild-steel', 76.0, 70.0);
+         INSERT INTO workshop_instrument (place, name, resolution_mm, mpe_mm, repeatability_mm, calibrated, due)
+         VALUES (1, 'Bore gauge 4', 0.001, 0.002, 0.0005, '2026-03-02', '2027-03-01');
          INSERT INTO former_device (id, until) VALUES ('0191d2f0-0000-7000-8000-00000000000d', 1795598999999);";
     database.execute_batch(rows).unwrap();
     let wish = "INSERT INTO pending_capture (id, visit, step, at)

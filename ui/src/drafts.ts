@@ -54,7 +54,10 @@ export function readForm<Form extends object>(name: string, known: Form): Form |
 /** Whether a stored value is of the kind a field holds; rows of a list one by one. */
 function fits(known: unknown, stored: unknown): boolean {
   if (Array.isArray(known)) {
-    return Array.isArray(stored) && stored.length === known.length && known.every((row, at) => fits(row, stored[at]));
+    // A list that grows while it is written has rows like its own, or none to be like yet.
+    const like = (at: number): unknown => known[Math.min(at, known.length - 1)];
+    if (!Array.isArray(stored) || stored.length < known.length) return false;
+    return stored.every((row, at) => (known.length === 0 ? typeof row === 'object' : fits(like(at), row)));
   }
   if (known === null) return typeof stored !== 'object' || stored === null;
   if (typeof known !== 'object') return typeof stored === typeof known;

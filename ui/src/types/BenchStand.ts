@@ -13,6 +13,7 @@ import type { RunOutStand } from "./RunOutStand";
 import type { SkimPlan } from "./SkimPlan";
 import type { SleeveOutStand } from "./SleeveOutStand";
 import type { SleeveWayStand } from "./SleeveWayStand";
+import type { StockStand } from "./StockStand";
 import type { UndoOffer } from "./UndoOffer";
 import type { WorkPhoto } from "./WorkPhoto";
 import type { WorkPlace } from "./WorkPlace";
@@ -85,6 +86,10 @@ fit: FitResult | null,
  * The fit as sentences.
  */
 fit_lines: Array<string>, 
+/**
+ * The workshop's own sleeves in this housing.
+ */
+stock: Array<StockStand>, 
 /**
  * How the ring turned after assembly.
  */

@@ -3,11 +3,12 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
-use crate::content::{bore_lines, fit_lines, look_lines, note_line, verdict_lines};
+use crate::content::{bore_lines, fit_lines, look_lines, note_line, stock_line, verdict_lines};
 use crate::measure;
 use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
 use crate::measure::bore::unit::typed_mm;
+use crate::measure::fit::stock::stock;
 use crate::measure::verdict::verdict;
 use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, WorkPhoto,
@@ -15,11 +16,13 @@ use crate::model::bench::{
 use crate::model::bench_act::BenchAct;
 use crate::model::bore::BoreReadings;
 use crate::model::entry::{EntryBody, PhotoRef};
+use crate::model::fit::{FitInput, StockSays, StockStand};
 use crate::model::limits;
 use crate::model::mark::Mark;
 use crate::model::photo_of::{PhotoOf, WorkPlace};
 use crate::model::standing::GateStand;
 use crate::model::verdict::BenchVerdict;
+use crate::model::workshop::StockSleeve;
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, MACHINING, Recorded, TEARDOWN};
 use crate::walk::record::Record;
@@ -242,6 +245,7 @@ fn mm(text: &str, range: &RangeInclusive<f64>) -> Result<f64, measure::bore::fau
 /// Where the bench stands, from the ledger.
 pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<BenchStand, Fault> {
     let words = &inner.words(locale)?;
+    let own = inner.workshop.sleeves.clone();
     let standing = inner.standing(visit)?;
     let device = inner.writer.device.clone();
     let AtHand { chain, record, .. } = inner.read(visit)?;
@@ -305,9 +309,28 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         verdict_lines: verdict_lines(words, &left),
         verdict,
         undo,
+        stock: own.iter().map(|sleeve| stock_stand(sleeve, bench.fit.as_ref(), tables, words)).collect(),
         materials: tables.materials.iter().map(|row| row.id.clone()).collect(),
         classes: classes(tables),
     })
+}
+
+/// A sleeve of the workshop in the housing at hand.
+fn stock_stand(
+    sleeve: &StockSleeve,
+    fit: Option<&FitInput>,
+    tables: &BenchTables,
+    words: &Words,
+) -> StockStand {
+    let (says, housing_bore_mm) = fit.map_or((StockSays::Open, None), |fit| stock(fit, sleeve, tables));
+    StockStand {
+        material: sleeve.material.clone(),
+        outside_mm: sleeve.outside_mm,
+        bore_mm: sleeve.bore_mm,
+        says,
+        housing_bore_mm,
+        line: stock_line(words, sleeve, says, housing_bore_mm),
+    }
 }
 
 fn photos(record: &Record) -> BTreeMap<WorkPlace, Vec<WorkPhoto>> {

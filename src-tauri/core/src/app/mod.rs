@@ -61,6 +61,7 @@ mod still_open;
 mod vin;
 mod wishes;
 mod workshop;
+mod workshop_lists;
 
 pub use crate::store::photo_files::{PhotoSize, photo_address};
 pub use papers::Printed;

@@ -113,6 +113,10 @@ refusals! {
     WorkshopTooLong = "workshop-too-long",
     WorkshopNumber = "workshop-number",
     WorkshopUnreadable = "workshop-unreadable",
+    /// A sleeve of the stock without its material or sizes, or too many of them.
+    WorkshopSleeve = "workshop-sleeve",
+    /// An instrument without its name, step or error, one called as another, or a day that is none.
+    WorkshopInstrument = "workshop-instrument",
     PhotoTooSmall = "photo-too-small",
     NoVinInPhoto = "no-vin-in-photo",
     NoDeviceInPhoto = "no-device-in-photo",

@@ -10,10 +10,16 @@ use super::failure::Failure;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::{Inner, Steady, shown};
+use super::workshop_lists;
 
 /// The particulars as they stand.
 pub(super) fn workshop(inner: &Inner) -> Response {
-    Response::Workshop(Box::new(inner.workshop.clone()))
+    let mut workshop = inner.workshop.clone();
+    let today = (inner.clock)().day();
+    for instrument in &mut workshop.instruments {
+        instrument.overdue = instrument.is_overdue(&today);
+    }
+    Response::Workshop(Box::new(workshop))
 }
 
 /// Takes the particulars anew, all of them.
@@ -66,12 +72,14 @@ fn checked(given: &WorkshopGiven) -> Result<Workshop, Refusal> {
         hours,
         rate: amount(&given.rate, &limits::WORKSHOP_RATE)?,
         currency: line(&given.currency, limits::WORKSHOP_CURRENCY)?,
+        sleeves: workshop_lists::sleeves(&given.sleeves)?,
+        instruments: workshop_lists::instruments(&given.instruments)?,
     })
 }
 
 /// Whether particulars that a folder brings are such as could have been entered here.
 pub(super) fn is_sound(workshop: &Workshop) -> bool {
-    let Workshop { name, address, phone, units: _, hours, rate, currency } = workshop;
+    let Workshop { name, address, phone, units: _, hours, rate, currency, sleeves, instruments } = workshop;
     let fits = |text: &String, longest: usize| line(text, longest).is_ok_and(|kept| kept == *text);
     let lines = fits(name, limits::WORKSHOP_LINE)
         && address.len() <= limits::WORKSHOP_ADDRESS
@@ -82,11 +90,12 @@ pub(super) fn is_sound(workshop: &Workshop) -> bool {
         *from > 0.0 && from <= to && limits::WORKSHOP_HOURS.contains(to)
     };
     let paid = |rate: &f64| *rate > 0.0 && limits::WORKSHOP_RATE.contains(rate);
-    lines && hours.len() <= Verdict::ALL.len() && hours.iter().all(sound) && rate.iter().all(paid)
+    let lists = workshop_lists::are_sound(sleeves, instruments);
+    lines && lists && hours.len() <= Verdict::ALL.len() && hours.iter().all(sound) && rate.iter().all(paid)
 }
 
 /// One line of text, trimmed; what would break out of a line is refused.
-fn line(text: &str, longest: usize) -> Result<String, Refusal> {
+pub(super) fn line(text: &str, longest: usize) -> Result<String, Refusal> {
     let text = text.trim();
     let fits = text.chars().count() <= longest && !text.chars().any(char::is_control);
     if fits { Ok(text.to_owned()) } else { Err(Refusal::WorkshopTooLong) }

@@ -34,6 +34,8 @@ fn workshop() -> Workshop {
         ],
         rate: Some(86.5),
         currency: "GBP".to_owned(),
+        sleeves: Vec::new(),
+        instruments: Vec::new(),
     }
 }
 

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::bore::{BoreReadings, BoreShape, SkimPlan};
-use super::fit::{FitInput, FitResult};
+use super::fit::{FitInput, FitResult, StockStand};
 use super::gauge::{BearingMark, GaugeInput, GaugePosition, GaugeResult, Instrument};
 use super::mark::Mark;
 use super::photo_of::WorkPlace;
@@ -273,6 +273,8 @@ pub struct BenchStand {
     pub fit: Option<FitResult>,
     /// The fit as sentences.
     pub fit_lines: Vec<String>,
+    /// The workshop's own sleeves in this housing.
+    pub stock: Vec<StockStand>,
     /// How the ring turned after assembly.
     pub ring: Option<RingStand>,
     /// Run-out of the shaft after assembly.

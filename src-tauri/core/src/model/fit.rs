@@ -109,6 +109,48 @@ pub struct SleeveDesign {
     pub holds: Option<bool>,
 }
 
+/// What a sleeve of the stock would do in this housing.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct StockStand {
+    /// Id in `data/bench/materials.toml`.
+    pub material: String,
+    /// Outside diameter, mm.
+    pub outside_mm: f64,
+    /// Its bore as it is bought, mm.
+    pub bore_mm: f64,
+    /// Whether it would do.
+    pub says: StockSays,
+    /// Least and most that the housing's bore may be for it, mm: the least is borne cold, the most holds hot. None where
+    /// one of them is not known.
+    pub housing_bore_mm: Option<[f64; 2]>,
+    /// The same as a sentence.
+    pub line: String,
+}
+
+/// Whether a sleeve of the stock would do; names the text `stock-…`. The wall that is left is the verdict's.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum StockSays {
+    /// Something of the fit is not known yet.
+    Open,
+    /// The housing's bore as it was given takes it.
+    Fits,
+    /// The housing is bored to a size for it.
+    BoreTo,
+    /// The housing's bore as it was given is too wide for it already.
+    BoreTooWide,
+    /// Bored to the bearing it would be thinner than a sleeve can be.
+    TooThin,
+    /// The housing has no wall left around it.
+    NoWall,
+    /// Its own bore is wider than the seat it would be bored to.
+    OwnBoreTooWide,
+    /// No grip both holds hot and is borne cold.
+    NoneHolds,
+}
+
 /// What holds a bearing in a bare housing up to the highest temperature in use.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

@@ -153,6 +153,14 @@ pub const WORKSHOP_ADDRESS: usize = 4;
 pub const WORKSHOP_HOURS: RangeInclusive<f64> = 0.0..=200.0;
 /// The rate of an hour, above zero, in any currency: beyond it is a slip of the finger.
 pub const WORKSHOP_RATE: RangeInclusive<f64> = 0.0..=1_000_000.0;
+/// Most sizes of sleeve that a workshop lists: more than a shelf holds.
+pub const WORKSHOP_SLEEVES: usize = 40;
+/// Most instruments that a workshop lists.
+pub const WORKSHOP_INSTRUMENTS: usize = 20;
+/// Longest name of an instrument, characters: one line of a phone's list.
+pub const INSTRUMENT_NAME: usize = 60;
+/// Step, error and scatter of an instrument, above zero, millimetres: a coarser one measures no seat.
+pub const INSTRUMENT_MM: RangeInclusive<f64> = 0.0..=1.0;
 /// Longest name of a workshop's own cause, characters: one line of a phone's list.
 pub const CAUSE_NAME: usize = 60;
 

@@ -25,6 +25,49 @@ pub struct Workshop {
     pub rate: Option<f64>,
     /// Currency, as the workshop writes it.
     pub currency: String,
+    /// Sleeves it has on its shelf, or buys.
+    pub sleeves: Vec<StockSleeve>,
+    /// Instruments it measures with.
+    pub instruments: Vec<OwnInstrument>,
+}
+
+/// A size of sleeve that the workshop has.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct StockSleeve {
+    /// Id in `data/bench/materials.toml`.
+    pub material: String,
+    /// Outside diameter, mm.
+    pub outside_mm: f64,
+    /// Its bore as it is bought, mm; it is bored to size from there.
+    pub bore_mm: f64,
+}
+
+/// An instrument of the workshop.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+pub struct OwnInstrument {
+    /// As the workshop calls it: a number on its case, or a name. No two are called alike.
+    pub name: String,
+    /// Smallest step it shows, mm.
+    pub resolution_mm: f64,
+    /// Its maximum permissible error, mm.
+    pub mpe_mm: f64,
+    /// Standard deviation of repeated readings, mm, where it was tried.
+    pub repeatability_mm: Option<f64>,
+    /// Day it was last calibrated, `2026-11-25`; none where nobody knows.
+    pub calibrated: Option<String>,
+    /// Last day that holds for, as its certificate or the workshop's rule says.
+    pub due: Option<String>,
+    /// That day is past, or no calibration is known: as of when this was asked for.
+    pub overdue: bool,
+}
+
+impl OwnInstrument {
+    /// Whether it has to be calibrated before it is used on `day`: what is not known is not taken for valid.
+    pub fn is_overdue(&self, day: &str) -> bool {
+        self.calibrated.is_none() || self.due.as_deref().is_none_or(|due| due < day)
+    }
 }
 
 /// Units that lengths and distances are shown in; none: as the language has it.
@@ -78,6 +121,47 @@ pub struct WorkshopGiven {
     /// As printed behind an amount: `€`, `GBP`.
     #[serde(default)]
     pub currency: String,
+    /// Sleeves of the stock; one with nothing in it is left out.
+    #[serde(default)]
+    pub sleeves: Vec<SleeveGiven>,
+    /// Instruments; one with nothing in it is left out.
+    #[serde(default)]
+    pub instruments: Vec<InstrumentGiven>,
+}
+
+/// A sleeve of the stock as typed.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct SleeveGiven {
+    /// Id in `data/bench/materials.toml`.
+    pub material: String,
+    /// Outside diameter, mm or with its unit.
+    pub outside: String,
+    /// Bore as it is bought, mm or with its unit.
+    pub bore: String,
+}
+
+/// An instrument as typed.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct InstrumentGiven {
+    /// What the workshop calls it.
+    pub name: String,
+    /// Smallest step, mm or with its unit.
+    pub resolution: String,
+    /// Maximum permissible error, mm or with its unit.
+    pub mpe: String,
+    /// Standard deviation of repeated readings, mm or with its unit; may be empty.
+    #[serde(default)]
+    pub repeatability: String,
+    /// Day of the calibration, `2026-11-25`; may be empty.
+    #[serde(default)]
+    pub calibrated: String,
+    /// Last day it holds for; may be empty.
+    #[serde(default)]
+    pub due: String,
 }
 
 /// Hours as typed; where one end is empty it is the same as the other.

@@ -19,6 +19,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0010_photo.sql"),
     include_str!("../../sql/0011_trust_index.sql"),
     include_str!("../../sql/0012_erased_here.sql"),
+    include_str!("../../sql/0013_stock.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.

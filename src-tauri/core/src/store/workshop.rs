@@ -7,7 +7,7 @@ use super::open::Store;
 use crate::model::typed::LengthUnit;
 use crate::model::verdict::Verdict;
 use crate::model::visit::DistanceUnit;
-use crate::model::workshop::{TierHours, Units, Workshop};
+use crate::model::workshop::{OwnInstrument, StockSleeve, TierHours, Units, Workshop};
 
 impl Store {
     /// The particulars; all empty until they are entered.
@@ -80,7 +80,73 @@ pub fn read(connection: &Connection) -> Result<Workshop, rusqlite::Error> {
         }
     }
     workshop.hours.sort_by_key(|hours| hours.tier);
+    // A backup, or a database that is mined, may be of a program that had neither.
+    if has_table(connection, "workshop_sleeve")? {
+        workshop.sleeves = sleeves(connection)?;
+    }
+    if has_table(connection, "workshop_instrument")? {
+        workshop.instruments = instruments(connection)?;
+    }
     Ok(workshop)
+}
+
+fn has_table(connection: &Connection, name: &str) -> Result<bool, rusqlite::Error> {
+    let sql = "SELECT count(*) > 0 FROM sqlite_schema WHERE type = 'table' AND name = ?1";
+    connection.query_row(sql, [name], |row| row.get(0))
+}
+
+fn sleeves(connection: &Connection) -> Result<Vec<StockSleeve>, rusqlite::Error> {
+    let sql = "SELECT material, outside_mm, bore_mm FROM workshop_sleeve ORDER BY place";
+    let mut statement = connection.prepare(sql)?;
+    let sleeve = |row: &Row<'_>| {
+        Ok(StockSleeve {
+            material: row.get("material")?,
+            outside_mm: row.get("outside_mm")?,
+            bore_mm: row.get("bore_mm")?,
+        })
+    };
+    statement.query_map([], sleeve)?.collect()
+}
+
+fn instruments(connection: &Connection) -> Result<Vec<OwnInstrument>, rusqlite::Error> {
+    let sql = "SELECT name, resolution_mm, mpe_mm, repeatability_mm, calibrated, due FROM workshop_instrument
+         ORDER BY place";
+    let mut statement = connection.prepare(sql)?;
+    let day = |text: String| (!text.is_empty()).then_some(text);
+    let instrument = |row: &Row<'_>| {
+        Ok(OwnInstrument {
+            name: row.get("name")?,
+            resolution_mm: row.get("resolution_mm")?,
+            mpe_mm: row.get("mpe_mm")?,
+            repeatability_mm: row.get("repeatability_mm")?,
+            calibrated: day(row.get("calibrated")?),
+            due: day(row.get("due")?),
+            overdue: false,
+        })
+    };
+    statement.query_map([], instrument)?.collect()
+}
+
+fn write_lists(transaction: &Transaction<'_>, workshop: &Workshop) -> Result<(), rusqlite::Error> {
+    transaction.execute("DELETE FROM workshop_sleeve", [])?;
+    transaction.execute("DELETE FROM workshop_instrument", [])?;
+    for (place, sleeve) in (1_i64..).zip(&workshop.sleeves) {
+        let StockSleeve { material, outside_mm, bore_mm } = sleeve;
+        let sql =
+            "INSERT INTO workshop_sleeve (place, material, outside_mm, bore_mm) VALUES (?1, ?2, ?3, ?4)";
+        transaction.execute(sql, params![place, material, outside_mm, bore_mm])?;
+    }
+    for (place, instrument) in (1_i64..).zip(&workshop.instruments) {
+        let OwnInstrument { name, resolution_mm, mpe_mm, repeatability_mm, calibrated, due, overdue: _ } =
+            instrument;
+        let [calibrated, due] = [calibrated, due].map(|day| day.as_deref().unwrap_or_default());
+        let sql = "INSERT INTO workshop_instrument
+             (place, name, resolution_mm, mpe_mm, repeatability_mm, calibrated, due)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
+        let row = params![place, name, resolution_mm, mpe_mm, repeatability_mm, calibrated, due];
+        transaction.execute(sql, row)?;
+    }
+    Ok(())
 }
 
 fn line(row: &Row<'_>) -> Result<Workshop, rusqlite::Error> {
@@ -97,6 +163,8 @@ fn line(row: &Row<'_>) -> Result<Workshop, rusqlite::Error> {
         hours: Vec::new(),
         rate: row.get("rate")?,
         currency: row.get("currency")?,
+        sleeves: Vec::new(),
+        instruments: Vec::new(),
     })
 }
 
@@ -114,5 +182,5 @@ pub(super) fn write(transaction: &Transaction<'_>, workshop: &Workshop) -> Resul
         let sql = "INSERT INTO workshop_hours (tier, hours_from, hours_to) VALUES (?1, ?2, ?3)";
         transaction.execute(sql, params![hours.tier.id(), hours.from, hours.to])?;
     }
-    Ok(())
+    write_lists(transaction, workshop)
 }

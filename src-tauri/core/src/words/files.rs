@@ -31,7 +31,8 @@ macro_rules! locale {
         files!($tag, None, "answers" "backup" "before" "bench-bore" "bench-entry" "bench-fit" "bench-gauge" "bench-hold"
             "bench-old-sleeve" "bench-read" "bench-run-out" "bench-sleeve" "bench-verdict" "causes" "devices" "drawings" "driveline" "errors"
             "found" "gates" "handover" "in-part" "language" "limits" "machinist" "papers" "photos" "quick" "repair"
-            "repair-parts" "road" "road-test" "rules" "set-aside" "signals" "sorting" "steps" "together" "vin" "workshop")
+            "repair-parts" "road" "road-test" "rules" "set-aside" "signals" "sorting" "steps" "together" "vin" "workshop"
+            "workshop-lists")
     };
 }
 

@@ -150,6 +150,7 @@ fn bench_report(bench: &BenchStand) -> Value {
         "plan": bench.plan_lines,
         "passes": bench.passes,
         "fit": bench.fit_lines,
+        "stock": bench.stock,
         "ring": bench.ring,
         "run_out": bench.run_out,
         "notes": bench.notes,

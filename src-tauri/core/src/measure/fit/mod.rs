@@ -11,4 +11,5 @@ pub mod read;
 pub mod sizes;
 pub mod sleeve;
 pub mod stack;
+pub mod stock;
 pub mod thermal;
