@@ -129,7 +129,7 @@ impl<'a> Papers<'a> {
         let outputs = std::mem::take(&mut self.outputs);
         let written = outputs.into_iter().map(|(_, output)| output.persist()).collect::<Result<_, _>>()?;
         self.made = None;
-        Ok(kept)
+        Ok(written)
     }
 }
 

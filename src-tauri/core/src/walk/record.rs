@@ -30,7 +30,7 @@ pub struct Record {
     /// What the car was written down as before it was corrected, once something of it was checked.
     pub former_cars: Vec<FormerCar>,
     /// Something was answered, or read at the bench.
-    checked: bool,
+    pub checked: bool,
     /// Who opened the visit.
     pub opened_by: String,
     /// The version of the rules then; 0 before the visit is opened.
