@@ -12,6 +12,10 @@ macro_rules! refusals {
         }
 
         impl Refusal {
+            /// Every code.
+            #[cfg(test)]
+            const CODES: &[&str] = &[$($code,)*];
+
             /// Its code, which never changes: screens, scripts and texts know it by this.
             pub fn code(self) -> &'static str {
                 match self {
@@ -146,4 +150,20 @@ refusals! {
     BenchNotesFull = "bench-notes-full",
     CasePhotoUnreadable = "case-photo-unreadable",
     CaseTooLong = "case-too-long",
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Refusal;
+    use crate::words::Words;
+
+    #[test]
+    fn every_refusal_says_what_it_is_and_what_to_do() {
+        let english = Words::of("en").expect("English is shipped");
+        for code in Refusal::CODES {
+            for id in [format!("error-{code}"), format!("error-{code}-help")] {
+                assert!(english.find(&id).is_some(), "the text {id} is missing");
+            }
+        }
+    }
 }
