@@ -7,6 +7,7 @@ use rusqlite::{Connection, params};
 use sha2::{Digest as _, Sha256};
 use steady_core::app::Steady;
 use steady_core::app::request::Request;
+use steady_core::model::hex;
 use steady_core::model::limits::VISIT_WRITERS;
 use steady_core::signing::key::DeviceKey;
 
@@ -52,14 +53,10 @@ fn write_for_others(database: &Path, visit: &str) {
         let device = key.public().hex();
         (*seq, at) = (*seq + 1, at + 1);
         let chained = format!("steady entry 1\n{visit}\n{device}\n{seq}\n{at}\n{prev}\n{body}");
-        let hash = hex(&Sha256::digest(chained.as_bytes()));
-        let signature = hex(&key.sign(format!("steady line 1\n{hash}").as_bytes()));
+        let hash = hex::encode(&Sha256::digest(chained.as_bytes()));
+        let signature = hex::encode(&key.sign(format!("steady line 1\n{hash}").as_bytes()));
         let seq = i64::try_from(*seq).unwrap();
         connection.execute(sql, params![visit, device, seq, at, &*prev, hash, signature, body]).unwrap();
         *prev = hash;
     }
-}
-
-fn hex(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }

@@ -17,6 +17,7 @@ use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::entry::EntryBody;
+use steady_core::model::hex;
 use steady_core::model::limits;
 
 use crate::backup_generations::{back_up, restore};
@@ -94,9 +95,7 @@ fn quoted(value: ValueRef<'_>) -> String {
         ValueRef::Integer(number) => number.to_string(),
         ValueRef::Real(number) => format!("{number:?}"),
         ValueRef::Text(text) => format!("'{}'", String::from_utf8_lossy(text).replace('\'', "''")),
-        ValueRef::Blob(bytes) => {
-            format!("x'{}'", bytes.iter().map(|byte| format!("{byte:02x}")).collect::<String>())
-        }
+        ValueRef::Blob(bytes) => format!("x'{}'", hex::encode(bytes)),
     }
 }
 
