@@ -1,5 +1,6 @@
 //! A backup from somewhere: one file as it came, or a folder whose list names, by the right hashes, a database that
-//! is anything. Restored as a whole, or refused with every visit as it was.
+//! is anything. Restored as a whole, each photo being what its name says and nothing left where files wait, or refused
+//! with every visit and every file as it was.
 
 #![no_main]
 
@@ -25,12 +26,29 @@ fuzz_target!(|bytes: &[u8]| {
     let _ = fs::remove_file(&place);
     let _ = fs::remove_dir_all(&place);
     if *kind == b'f' { fs::write(&place, rest).expect("the scratch folder can be written") } else { packed(&place, rest) }
-    let before = workshop.visits();
-    if let Err(failure) = workshop.steady.restore(&place, None, &mut |_| {}) {
+    let before = (workshop.visits(), workshop.files());
+    let outcome = workshop.steady.restore(&place, None, &mut |_| {});
+    let files = workshop.files();
+    if let Err(failure) = outcome {
         assert_ne!(failure.code, "internal", "{failure:?}");
-        assert_eq!(workshop.visits(), before, "a refused backup left visits behind");
+        assert_eq!((workshop.visits(), files), before, "a refused backup left something behind");
+        return;
+    }
+    for (path, sha256) in &before.1 {
+        // A thumbnail is made anew from its photo, and a damaged photo made whole.
+        assert!(is_photo(path) || files.get(path) == Some(sha256), "{} is another now", path.display());
+    }
+    for (path, sha256) in &files {
+        assert!(!path.starts_with("incoming"), "{} was left behind", path.display());
+        let name = path.file_stem().unwrap_or_default().to_string_lossy();
+        let is_full = is_photo(path) && !name.ends_with(".thumb");
+        assert!(!is_full || name == *sha256, "{} is not what its name says", path.display());
     }
 });
+
+fn is_photo(path: &Path) -> bool {
+    path.starts_with("photos")
+}
 
 /// A folder with one generation: this database.
 fn packed(place: &Path, database: &[u8]) {

@@ -1,12 +1,16 @@
 //! A workshop in a scratch folder, with a fixed clock and a press that prints nothing.
 
-use std::path::Path;
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
 use std::sync::{Arc, OnceLock};
 
+use sha2::{Digest, Sha256};
 use steady_core::app::press::{Paper, Press, PressError, PrintRun};
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{Setup, Steady};
+use steady_core::model::hex;
 use steady_core::model::time::Moment;
 
 struct NoPress;
@@ -41,6 +45,25 @@ impl Workshop {
     #[allow(dead_code, reason = "each target uses its share")]
     pub fn folder(&self) -> &Path {
         self.folder.path()
+    }
+
+    /// Every file of the data folder but the database and its log, by its path there, with its SHA-256.
+    #[allow(dead_code, reason = "each target uses its share")]
+    pub fn files(&self) -> BTreeMap<PathBuf, String> {
+        let data = self.folder.path().join("data");
+        let (mut found, mut folders) = (BTreeMap::new(), vec![data.clone()]);
+        while let Some(folder) = folders.pop() {
+            for file in fs::read_dir(folder).expect("the data folder can be read").flatten() {
+                let (path, name) = (file.path(), file.file_name());
+                if path.is_dir() {
+                    folders.push(path);
+                } else if !name.to_string_lossy().starts_with("steady.db") {
+                    let sha256 = hex::encode(&Sha256::digest(fs::read(&path).expect("a file can be read")));
+                    found.insert(path.strip_prefix(&data).unwrap_or(&path).to_owned(), sha256);
+                }
+            }
+        }
+        found
     }
 
     /// How many visits there are.

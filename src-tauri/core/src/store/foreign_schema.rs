@@ -3,6 +3,7 @@
 //! column that is worked out could fill the memory.
 
 use std::collections::BTreeSet;
+use std::sync::OnceLock;
 
 use rusqlite::Connection;
 use rusqlite::limits::Limit;
@@ -18,6 +19,9 @@ const LEAST_STEPS: i64 = 50_000_000;
 /// Steps for each byte of a file: finding a line takes about 50, and no line has fewer than 200 bytes; ten
 /// times as many may be looked for as can be there.
 const STEPS_A_BYTE: i64 = 16;
+
+/// Kind, name and text of each table, index, trigger and view.
+type Objects = BTreeSet<(String, String, Option<String>)>;
 
 /// Makes a connection to a file of this length, bytes, safe to ask. Once the work that such a file can need is
 /// done, SQLite answers nothing more.
@@ -49,8 +53,12 @@ fn steps_for(bytes: u64) -> i64 {
 fn check(connection: &Connection) -> Result<(), StoreFault> {
     let sql = |fault| StoreFault::sql("read a schema")(fault);
     let found = objects(connection).map_err(sql)?;
-    let known = migrations::schemas(objects).map_err(sql)?;
-    if found.is_subset(&known.into_iter().flatten().collect()) { Ok(()) } else { Err(StoreFault::Foreign) }
+    let known = known().map_err(sql)?;
+    if found.is_subset(&known.iter().flatten().cloned().collect()) {
+        Ok(())
+    } else {
+        Err(StoreFault::Foreign)
+    }
 }
 
 /// Whether a schema is, to the letter, the one that its number stands for: today's steps lead on from it.
@@ -60,13 +68,23 @@ fn check(connection: &Connection) -> Result<(), StoreFault> {
 pub fn is_whole(connection: &Connection) -> Result<bool, StoreFault> {
     let sql = |fault| StoreFault::sql("read a schema")(fault);
     let (number, _) = migrations::check_known(connection)?;
-    let known = migrations::schemas(objects).map_err(sql)?;
+    let known = known().map_err(sql)?;
     let wanted = usize::try_from(number - 1).ok().and_then(|step| known.get(step));
     Ok(wanted == Some(&objects(connection).map_err(sql)?))
 }
 
+/// What the schema of each version there was holds, oldest first: made once.
+fn known() -> Result<&'static [Objects], rusqlite::Error> {
+    static KNOWN: OnceLock<Vec<Objects>> = OnceLock::new();
+    if let Some(known) = KNOWN.get() {
+        return Ok(known);
+    }
+    let made = migrations::schemas(objects)?;
+    Ok(KNOWN.get_or_init(|| made))
+}
+
 /// What a schema holds: kind, name and text of each table, index, trigger and view.
-fn objects(connection: &Connection) -> Result<BTreeSet<(String, String, Option<String>)>, rusqlite::Error> {
+fn objects(connection: &Connection) -> Result<Objects, rusqlite::Error> {
     let mut statement = connection.prepare("SELECT type, name, sql FROM sqlite_schema")?;
     statement.query_map([], |row| Ok((row.get("type")?, row.get("name")?, row.get("sql")?)))?.collect()
 }

@@ -261,7 +261,8 @@ impl Mined {
 
 fn read(pages: &Pages, spot: &Spot) -> Option<Line> {
     let bytes = pages.bytes(spot.place)?;
-    line(&pages.record(&bytes, &spot.cell, spot.from)?).filter(ledger::proves_itself)
+    // Its signature was looked at when it was found.
+    line(&pages.record(&bytes, &spot.cell, spot.from)?).filter(ledger::is_whole)
 }
 
 /// What a cell is, and from which versions of its further pages it was read.

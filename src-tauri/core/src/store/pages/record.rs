@@ -84,9 +84,20 @@ fn types(bytes: &[u8]) -> Option<Types> {
 
 /// Whether the head of a record, as far as it is here, promises a payload of that many bytes.
 pub fn promises(bytes: &[u8], payload: u64) -> bool {
-    let Some(types) = types(bytes) else { return false };
-    let content = types.columns.iter().try_fold(0_u64, |sum, kind| sum.checked_add(length(*kind)?));
-    content.and_then(|content| content.checked_add(types.header as u64)) == Some(payload)
+    promised(bytes, payload).is_some()
+}
+
+/// Asked at every byte of a damaged page, and of the text that fills whole ones: most are answered by a column or two.
+fn promised(bytes: &[u8], payload: u64) -> Option<()> {
+    let (header, mut at) = varint(bytes, 0)?;
+    let (mut sum, mut columns) = (header, 0);
+    while at as u64 != header {
+        let (kind, next) = varint(bytes, at)?;
+        (at, columns) = (next, columns + 1);
+        sum = sum.checked_add(length(kind)?)?;
+        (sum <= payload && at as u64 <= header && columns <= MOST_COLUMNS).then_some(())?;
+    }
+    (columns > 0 && sum == payload).then_some(())
 }
 
 /// Bytes of a column, by its type; types 10 and 11 stand in no file.
@@ -120,7 +131,7 @@ pub fn varint(bytes: &[u8], at: usize) -> Option<(u64, usize)> {
 
 #[cfg(test)]
 mod tests {
-    use super::{SqliteRecord, varint};
+    use super::{SqliteRecord, promises, varint};
 
     #[test]
     fn numbers_of_each_length_are_read() {
@@ -134,6 +145,18 @@ mod tests {
             assert_eq!(varint(bytes, 0), Some((number, end)), "{bytes:?}");
         }
         assert_eq!(varint(&[0x80, 0x80], 0), None, "cut short");
+    }
+
+    #[test]
+    fn a_head_promises_what_its_columns_come_to() {
+        let head = [6, 0, 17, 1, 9, 5];
+        assert!(promises(&head, 15) && !promises(&head, 14) && !promises(&head, 16));
+        assert!(!promises(&head[..5], 15), "cut short");
+        for wrong in [&[1][..], &[0], &[], &[2, 10], &[3, 0x81], &[2, 0x81, 0]] {
+            assert!((0..40).all(|payload| !promises(wrong, payload)), "{wrong:?}");
+        }
+        let many = |columns: u8| [vec![columns + 1], vec![0; usize::from(columns)]].concat();
+        assert!(promises(&many(64), 65) && !promises(&many(65), 66), "more columns than any table has");
     }
 
     #[test]
