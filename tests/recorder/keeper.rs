@@ -1,7 +1,8 @@
 //! Opens a data folder, keeps a photo, backs up, restores, salvages, erases, imports or takes an import back, and prints
 //! `done`. The tests start it and kill it between two file operations. Arguments: `open DATA`,
 //! `keep-photo DATA FOLDER VISIT`, `backup DATA FOLDER MILLISECONDS`, `restore DATA FOLDER`, `salvage DATA FOLDER`,
-//! `erase DATA VISIT WORD`, `import DATA FOLDER NAME` or `take-back DATA IMPORT`. A full disk is its exit status 3.
+//! `erase DATA VISIT WORD`, `import DATA FOLDER NAME`, `take-back DATA IMPORT`, `prepare-export DATA VISIT` or
+//! `prepare-backup DATA`. A full disk is its exit status 3.
 
 #![expect(clippy::unwrap_used, reason = "a test tool may fail loudly")]
 
@@ -57,6 +58,15 @@ fn main() {
             told(told(quiet::opened(data.into())).salvage(&Path::new(folder).join("steady.db")));
         }
         ["erase", data, visit, word] => told(told(quiet::opened(data.into())).erase(visit, word)),
+        ["prepare-export", data, visit] => {
+            let visits = vec![visit.to_owned()];
+            let wanted = Request::Export { visits, papers: false, locale: None, sheet: None };
+            told(told(quiet::opened(data.into())).handle(wanted));
+        }
+        ["prepare-backup", data] => {
+            let backup = "0191d2f0-0000-7000-8000-000000000005".to_owned();
+            told(told(quiet::opened(data.into())).handle(Request::PrepareBackup { backup }));
+        }
         ["open", data] => drop(told(quiet::opened(data.into()))),
         ["keep-photo", data, folder, visit] => keep_photo(Path::new(data), Path::new(folder), visit),
         _ => panic!("unknown words"),

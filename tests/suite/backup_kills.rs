@@ -444,3 +444,31 @@ fn restore_and_erasure_on_a_disk_that_fills_at_any_write_are_told_and_lose_nothi
     println!("{all} disks that filled, {told} told");
     assert!(told > 20, "{told} of {all}");
 }
+
+/// All a phone has: a file for a screen, made within the data folder.
+#[test]
+fn file_for_a_screen_on_a_disk_that_fills_is_told_and_leaves_nothing() {
+    let (data, steady) = scratch();
+    let visit = small_visit(&steady, "QZX 90817");
+    drop(steady);
+    let nothing = tempfile::tempdir().unwrap();
+    let (mut all, mut told) = (0, 0);
+    for asked in ["prepare-export", "prepare-backup"] {
+        let words = |data: &Path, _: &Path| {
+            let mut words = vec![asked.to_owned(), data.to_string_lossy().into_owned()];
+            words.extend((asked == "prepare-export").then(|| visit.clone()));
+            words
+        };
+        let full = (Harm::Full, &["write", "pwrite64", "copy_file_range", "sendfile"][..]);
+        harmed_everywhere(full, [data.path(), nothing.path()], words, |data, _, end, at| {
+            (all, told) = (all + 1, told + usize::from(end == End::ToldFull));
+            assert_ne!(end, End::Otherwise, "{asked}, {at}: a full disk is told as such");
+            let left = on_their_way(data);
+            assert!(end == End::Done || left.is_empty(), "{asked}, {at}: {left:?}");
+            let steady = open(data).unwrap();
+            assert_eq!(code(&steady, json!({ "ask": "look", "visit": visit })), "ok", "{asked}, {at}");
+        });
+    }
+    println!("{all} disks that filled, {told} told");
+    assert!(told > 5, "{told} of {all}");
+}

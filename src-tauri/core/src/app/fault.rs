@@ -117,6 +117,16 @@ impl Fault {
     }
 }
 
+impl Fault {
+    /// As met while a file that goes out was made: a full disk says what to free, since no other way out is left.
+    pub(super) fn of_a_file(self) -> Self {
+        match self {
+            Self::Store(StoreFault::Full) => Refusal::FileDiskFull.into(),
+            other => other,
+        }
+    }
+}
+
 /// What stood in the way, in a few words.
 fn reason(why: &StoreFault, words: &Words) -> String {
     words.text(&format!("error-{}", store_code(why)))

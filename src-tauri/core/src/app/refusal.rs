@@ -145,6 +145,8 @@ refusals! {
     PassDiameterRefused = "pass-diameter-refused",
     GaugeNotHere = "gauge-not-here",
     EntryBeyond = "entry-beyond",
+    /// No room to make a file that goes out.
+    FileDiskFull = "file-disk-full",
     VisitFull = "visit-full",
     VisitPhotosFull = "visit-photos-full",
     BenchNotesFull = "bench-notes-full",

@@ -61,7 +61,7 @@ impl Steady {
         // Erasing waits: what is copied here would outlive it.
         let _reading = self.reading.read().unwrap_or_else(PoisonError::into_inner);
         let (data, now, locale) = self.what_is_read();
-        let fault = |fault: Fault| shown(&fault, &locale);
+        let fault = |fault: Fault| shown(&fault.of_a_file(), &locale);
         let id = Uuid::try_parse(backup).map_err(|_| fault(Refusal::UnknownRequest.into()))?;
         let mut prepared = self.prepared();
         if prepared.as_ref().is_none_or(|(going, _)| *going != id) {

@@ -25,9 +25,9 @@ const PAPERS: [(&str, PaperKind); 2] = [("finding", PaperKind::Finding), ("note"
 
 /// Writes a file for a screen to fetch.
 pub fn prepare(inner: &mut Inner, wanted: Wanted<'_>) -> Result<Response, Fault> {
-    let (file, going) = inner.store.outgoing()?;
+    let (file, going) = inner.store.outgoing().map_err(|fault| Fault::from(fault).of_a_file())?;
     let exported = export(inner, wanted, &mut BufWriter::new(going));
-    let exported = exported.inspect_err(|_| inner.store.drop_outgoing(&file))?;
+    let exported = exported.inspect_err(|_| inner.store.drop_outgoing(&file)).map_err(Fault::of_a_file)?;
     Ok(Response::Handover(HandoverFile {
         name: file_name(wanted.visits, exported.visits),
         file,

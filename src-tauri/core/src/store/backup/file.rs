@@ -65,8 +65,15 @@ impl BackupFile {
     /// # Errors
     /// What SQLite or the file system says.
     pub fn begin(data: &Path, id: &str, now: Moment) -> Result<Self, StoreFault> {
-        let connection = source::open_read_only(data)?;
         let folder = data.join("outgoing").join(id);
+        Self::begun(data, folder.clone(), now).inspect_err(|_| {
+            // A copy that came to nothing takes no room; cleared at the next start if it cannot be now.
+            let _ = fs::remove_dir_all(&folder);
+        })
+    }
+
+    fn begun(data: &Path, folder: PathBuf, now: Moment) -> Result<Self, StoreFault> {
+        let connection = source::open_read_only(data)?;
         private::folder(&folder).map_err(StoreFault::file)?;
         let database = folder.join(DATABASE);
         folders::remove_if_there(&database).map_err(StoreFault::file)?;
