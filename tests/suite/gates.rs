@@ -386,8 +386,8 @@ fn the_gates_under_a_car_are_those_of_what_holds_it_up() {
     let lift = |standing: &Standing| standing.gate_sets.iter().find(|set| set.id == "lift").unwrap().clone();
     for kind in LiftKind::ALL {
         let standing = opened(&steady, "manual", "");
-        let name = serde_json::to_value(kind).unwrap();
-        let name = name.as_str().unwrap();
+        let name = kind.id();
+        assert_eq!(serde_json::to_value(kind).unwrap(), name, "a text's key and the spelling on disk");
         let of_kind = |gate: &&GateStand| gate.lifts.is_empty() || gate.lifts.contains(&kind);
         let all = lift(&standing).gates;
         let own: Vec<&GateStand> = all.iter().filter(of_kind).collect();

@@ -24,7 +24,7 @@ hash: string,
  */
 what: string, 
 /**
- * Step or gate it is about.
+ * Step, gate, part or kind of lift that it is about.
  */
 about: string | null, 
 /**

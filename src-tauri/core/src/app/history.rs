@@ -85,7 +85,9 @@ fn said(body: &EntryBody) -> Said<'_> {
         EntryBody::GateConfirmed { gate, by, .. } => {
             Said { about: Some(gate.clone()), ..plain("gate-confirmed", by) }
         }
-        EntryBody::LiftSaid { set, by, .. } => Said { about: Some(set.clone()), ..plain("lift-said", by) },
+        EntryBody::LiftSaid { lift, by, .. } => {
+            Said { about: Some(lift.id().to_owned()), ..plain("lift-said", by) }
+        }
         EntryBody::PartLeft { set, by } => Said { about: Some(set.clone()), ..plain("part-left", by) },
         EntryBody::Answered { step, value, reason, by, .. } => Said {
             about: Some(step.clone()),

@@ -251,7 +251,7 @@ pub struct HistoryLine {
     pub hash: String,
     /// Kind: the text is `entry-KIND`.
     pub what: String,
-    /// Step or gate it is about.
+    /// Step, gate, part or kind of lift that it is about.
     pub about: Option<String>,
     /// Answer, if it is one.
     pub value: Option<crate::model::answer::AnswerValue>,

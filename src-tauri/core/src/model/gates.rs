@@ -104,4 +104,15 @@ pub enum LiftKind {
 impl LiftKind {
     /// Every kind, as they are offered.
     pub const ALL: [Self; 5] = [Self::TwoPost, Self::Platform, Self::Pit, Self::Ramps, Self::Stands];
+
+    /// Id used in text keys and on disk.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::TwoPost => "two-post",
+            Self::Platform => "platform",
+            Self::Pit => "pit",
+            Self::Ramps => "ramps",
+            Self::Stands => "stands",
+        }
+    }
 }
