@@ -218,6 +218,11 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await accessible("a fit being entered");
   await id("fit-save").click();
   await id("bench-fit").getByText("Sleeve in housing").waitFor();
+  await phone.quiet();
+  const { top, bottom } = await id("bench-fit")
+    .getByTestId("recorded")
+    .evaluate((one) => one.getBoundingClientRect().toJSON());
+  assert.ok(top >= 0 && bottom <= 740, `what came of it lies from ${top} to ${bottom}`);
   assert.match(await id("bench-fit").innerText(), /Hole 71\.9\d+ mm to 71\.9\d+ mm \(measured\)/);
   await unfold("bench-ring");
   await id("ring-free").click();

@@ -22,6 +22,13 @@ async function answer(step, value) {
   await phone.quiet();
 }
 
+/** Whether all of an element is in view. */
+const inView = (name) =>
+  phone.id(name).evaluate((one) => {
+    const { top, bottom } = one.getBoundingClientRect();
+    return top >= 0 && bottom <= innerHeight;
+  });
+
 test("a technician says who they are and starts a visit", async () => {
   const { page, id } = phone;
   await page.goto(desk.address);
@@ -153,7 +160,9 @@ test("the owner reads the note and signs that it was received", async () => {
   await page.mouse.up();
   await accessible("the note");
   await id("sign").click();
+  await id("sign-recorded").waitFor();
   await phone.quiet();
+  assert.ok(await inView("sign-recorded"), "what came of it is in view");
   await go("ledger");
   assert.match((await page.locator("main").innerText()).toLowerCase(), /sign|receiv/);
   await accessible("the ledger");
