@@ -164,6 +164,15 @@ test("marks are drawn by keyboard and mouse, taken back, and undone as one set",
   await id("undo").tap();
   await id("undo-do").tap();
   await id("undone").waitFor();
+  await id("redo").tap();
+  await id("undone").waitFor({ state: "detached" });
+  await id("go-photo").tap();
+  await marks(3);
+  await id("next").tap();
+  await id("photo").waitFor();
+  await id("undo").tap();
+  await id("undo-do").tap();
+  await id("undone").waitFor();
   await id("go-photo").tap();
   await marks(2);
 });

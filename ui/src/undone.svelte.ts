@@ -1,14 +1,15 @@
 // What was taken back last, so that the screen says so and offers it again until something else is done.
 
-import type { Answered } from './types/Answered.ts';
+import type { RequestFor } from './client.ts';
 
 export interface Undone {
   visit: string;
   /** In words. */
   what: string;
-  step: string | null;
-  /** The answer, to be given again; none where it was something else. */
-  said: Answered | null;
+  /** What would write it anew; none where that is not for a key at the foot of a screen. */
+  again: RequestFor<'visit'> | null;
+  /** Text id of why there is none. */
+  not: string | null;
 }
 
 class Latest {

@@ -14,6 +14,8 @@ ui-find-out-why = Herausfinden, woher das Geräusch kommt
 ui-find-out-why-about = Die Prüfung von Hand ist fertig. Die übrigen Schritte suchen die Ursache.
 ui-leave-part = Diesen Teil verlassen
 ui-lift-changed = Auto abgesenkt oder bewegt, oder jemand eingestiegen? Zuerst diesen Teil verlassen.
+ui-gate-again = Schon bestätigt von { $by }, { $when }.
+ui-gate-again-part = Stimmt nicht mehr? Diesen Teil verlassen: dann werden seine Freigaben neu bestätigt.
 
 ## Den letzten Eintrag zurücknehmen: was es ist, bevor er geht.
 ui-undo-by = Von { $by }, { $when }
@@ -26,6 +28,9 @@ ui-undone-what = { $about ->
    *[other] { $what }, { $about }
 }
 ui-redo = Wieder eintragen
+ui-redo-gate = Eine Freigabe wird am Auto neu bestätigt, in ihrer Zeile.
+ui-redo-photo = Ein Foto wird mit der Kamera neu aufgenommen.
+ui-redo-gauge = Messwerte werden auf der Seite der Messuhr neu eingegeben.
 
 ## Neben der Taste, die gedrückt wurde.
 ui-recorded = Eingetragen.

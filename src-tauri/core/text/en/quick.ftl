@@ -14,6 +14,8 @@ ui-find-out-why = Find out why it makes a noise
 ui-find-out-why-about = The hands-on check is done. The remaining steps find the cause.
 ui-leave-part = Leave this part
 ui-lift-changed = Car lowered or moved, or somebody in it? Leave this part first.
+ui-gate-again = Confirmed already by { $by }, { $when }.
+ui-gate-again-part = Not right any more? Leave this part: its safety checks are then confirmed anew.
 
 ## Taking the latest entry back: what it is, before it goes.
 ui-undo-by = By { $by }, { $when }
@@ -27,6 +29,9 @@ ui-undone-what = { $about ->
    *[other] { $what }, { $about }
 }
 ui-redo = Enter it again
+ui-redo-gate = A safety check is confirmed anew at the car, in its row.
+ui-redo-photo = A photo is taken anew with the camera.
+ui-redo-gauge = Readings are typed in anew at the gauge’s own screen.
 
 ## Beside the button that was pressed.
 ui-recorded = Recorded.

@@ -14,6 +14,8 @@ ui-find-out-why = Chercher d’où vient le bruit
 ui-find-out-why-about = Le contrôle à la main est fait. Les autres étapes cherchent la cause.
 ui-leave-part = Quitter cette partie
 ui-lift-changed = Voiture descendue ou déplacée, ou quelqu’un dedans ? Quittez d’abord cette partie.
+ui-gate-again = Déjà confirmée par { $by }, { $when }.
+ui-gate-again-part = Ce n’est plus vrai ? Quittez cette partie : ses conditions sont alors confirmées de nouveau.
 
 ## Annuler la dernière entrée : laquelle, avant qu’elle parte.
 ui-undo-by = De { $by }, { $when }
@@ -26,6 +28,9 @@ ui-undone-what = { $about ->
    *[other] { $what }, { $about }
 }
 ui-redo = L’entrer de nouveau
+ui-redo-gate = Une condition se confirme de nouveau à la voiture, dans sa ligne.
+ui-redo-photo = Une photo se reprend avec l’appareil.
+ui-redo-gauge = Les lectures se saisissent de nouveau sur l’écran du comparateur.
 
 ## À côté du bouton qui a été touché.
 ui-recorded = C’est noté.
