@@ -246,6 +246,14 @@ test("all sound names what it speaks of, and speaks of nothing that was answered
   await at(visit, "looks");
   assert.match(await phone.id("look-said-coupling-look").innerText(), /Worn/i);
   assert.match(await phone.id("all-sound").innerText(), /^All 3 sound\s+Housing, Shaft, Shields and mounts$/);
+  const looksLike = (name) =>
+    phone.id(name).evaluate((one) => {
+      const [{ backgroundColor, color, width }, { fontSize }] = [one, one.querySelector("strong")].map((part) =>
+        getComputedStyle(part),
+      );
+      return { backgroundColor, color, width, fontSize };
+    });
+  assert.deepEqual(await looksLike("all-sound"), await looksLike("look-shaft-look"), "no answer looks the likelier");
   await phone.id("all-sound").tap();
   await phone.id("look-said-housing-look").waitFor();
   assert.equal(await phone.id("all-sound").count(), 0);
@@ -264,6 +272,58 @@ test("all sound names what it speaks of, and speaks of nothing that was answered
   await phone.id("undo-keep").tap();
   await phone.id("look-coupling-look").tap();
   await chosen("answer-worn");
+});
+
+test("a photo is taken from the looks once it is said of which part", async () => {
+  const visit = await underTheCar("AS 2");
+  await at(visit, "looks");
+  await phone.id("photo-of").tap();
+  assert.equal(await phone.id("all-sound").count(), 0, "nothing is answered meanwhile");
+  await phone.id("photo-input-shaft-look").setInputFiles(HANDS);
+  await phone.id("all-sound").waitFor();
+  const { steps } = await ask({ ask: "look", visit });
+  assert.deepEqual(
+    steps.filter(({ photo }) => photo !== null).map(({ id }) => id),
+    ["shaft-look"],
+  );
+  await phone.id("undo").tap();
+  await phone.id("undo-do").tap();
+  await phone.id("redo-not").waitFor();
+  assert.equal(await phone.id("redo").count(), 0, "a photo comes from the camera");
+});
+
+test("a safety check that is tapped again says who confirmed it, and is taken back by undo alone", async () => {
+  const visit = await opened(ask, "SC 1", {});
+  await at(visit, "gates/running");
+  const gates = (await ask({ ask: "look", visit })).gate_sets.find(({ id }) => id === "running").gates;
+  const [one, other] = gates.map(({ id }) => `gate-${id}`);
+  for (const name of [one, other]) {
+    await phone.id(name).tap();
+    await chosen(name);
+  }
+  assert.equal(await phone.id("gate-again").count(), 0);
+  const rows = () =>
+    phone.page.locator("li [data-testid^=gate-]").evaluateAll((all) => all.map((row) => row.offsetTop));
+  const before = await rows();
+  await phone.id(one).tap();
+  await phone.id("gate-again").waitFor();
+  assert.match(await phone.id("gate-again").innerText(), /by Kim Demo/);
+  assert.ok(await free(phone.id("gate-again")));
+  assert.deepEqual(await rows(), before, "no row moves under the finger");
+  assert.equal(await phone.id("gate-take-back").count(), 0, "another was confirmed since");
+  await phone.id(other).tap();
+  await phone.id("gate-take-back").tap();
+  await phone.id("undo-do").tap();
+  await phone.id("redo-not").waitFor();
+  await phone.page.locator(`[data-testid="${other}"][aria-pressed="false"]`).waitFor();
+  assert.equal(await phone.id("redo").count(), 0, "it is confirmed at the car");
+});
+
+test("the result has one way on: the next check, or the walk where there is none", async () => {
+  const visit = await underTheCar("RS 1");
+  await at(visit, "result");
+  await phone.page.locator("[data-testid=next-check], [data-testid=go-walk]").first().waitFor();
+  assert.equal(await phone.page.locator("[data-testid=next-check], [data-testid=go-walk]").count(), 1);
 });
 
 test("cold or warm has a heading that names the group", async () => {

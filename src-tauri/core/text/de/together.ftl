@@ -23,6 +23,7 @@ ui-looks-sound = { $count ->
    *[other] Alle { $count } in Ordnung
 }
 ui-looks-none = Hier ist nichts mehr anzusehen.
+ui-photo-which = Foto von welchem Teil?
 looked-housing-look = Gehäuse
 looked-housing-look-for = Risse, Schrauben, Spuren, Fett, Staub
 looked-support-look = Gummilager

@@ -23,6 +23,7 @@ ui-looks-sound = { $count ->
    *[other] All { $count } sound
 }
 ui-looks-none = Nothing is left to look at here.
+ui-photo-which = Photo of which part?
 looked-housing-look = Housing
 looked-housing-look-for = Cracks, bolts, marks, grease, dust
 looked-support-look = Rubber ring

@@ -23,6 +23,7 @@ ui-looks-sound = { $count ->
    *[other] Las { $count }, bien
 }
 ui-looks-none = Aquí no queda nada que mirar.
+ui-photo-which = ¿Foto de qué pieza?
 looked-housing-look = Soporte
 looked-housing-look-for = Grietas, tornillos, marcas, grasa
 looked-support-look = Anillo de goma

@@ -23,6 +23,7 @@ ui-looks-sound = { $count ->
    *[other] Les { $count } en bon état
 }
 ui-looks-none = Il n’y a plus rien à regarder ici.
+ui-photo-which = Photo de quelle pièce ?
 looked-housing-look = Palier
 looked-housing-look-for = Fissures, vis, traces, graisse
 looked-support-look = Caoutchouc

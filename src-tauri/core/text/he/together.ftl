@@ -23,6 +23,7 @@ ui-looks-sound = { $count ->
    *[other] כל { $count } תקינים
 }
 ui-looks-none = לא נותר כאן במה להביט.
+ui-photo-which = תמונה של איזה חלק?
 looked-housing-look = בית המיסב
 looked-housing-look-for = סדקים, ברגים רופפים, סימנים, גריז, אבק
 looked-support-look = תמיכת הגומי
