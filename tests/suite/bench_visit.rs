@@ -371,6 +371,43 @@ fn sleeves_of_the_workshop_stand_at_its_bench() {
     assert!(after.stock[0].line.contains("bore the housing to"), "{}", after.stock[0].line);
 }
 
+/// The workshop's instrument goes into the record as it stood that day, with its step and error; one that was overdue says so.
+#[test]
+fn bore_is_read_with_an_instrument_of_the_workshop_and_says_if_it_was_overdue() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let own = |name: &str, due: &str| json!({ "name": name, "resolution": "0.01", "mpe": "0.02", "calibrated": "2026-01-05", "due": due });
+    let workshop = |instruments: Value| {
+        let set = json!({ "ask": "set-workshop", "workshop": { "instruments": instruments } });
+        steady.handle(serde_json::from_value(set).unwrap()).unwrap();
+    };
+    workshop(json!([own("Bore gauge 4", "2027-01-04"), own("Bore gauge 3", "2026-02-01")]));
+    confirm(&steady, &visit, "teardown");
+    let read = |with: Option<&str>| {
+        let act = json!({ "bore": "found", "file": demo("worn-seat-dial.csv"), "instrument": with });
+        json!({ "ask": "bench", "visit": visit, "act": act })
+    };
+    assert_eq!(code(&steady, read(Some("Bore gauge 9"))), "unknown-instrument");
+    let expanded = |stand: &BenchStand| {
+        stand.found.as_ref().unwrap().shape.greatest_out_of_roundness.unwrap().expanded_um
+    };
+    let says = |stand: &BenchStand, what: &str| {
+        stand.found.as_ref().unwrap().lines.iter().any(|line| line.contains(what))
+    };
+    let file = bench(&steady, read(None));
+    assert!(!says(&file, "Bore gauge"), "none was named");
+    let valid = bench(&steady, read(Some("Bore gauge 4")));
+    assert!(expanded(&valid) > expanded(&file), "a coarser instrument than the file says");
+    assert!(says(&valid, "Read with Bore gauge 4, calibrated on 2026-01-05, valid until 2027-01-04."));
+    let overdue = bench(&steady, read(Some("Bore gauge 3")));
+    assert!(says(&overdue, "WHOSE CALIBRATION HAD RUN OUT on 2026-02-01"), "{:?}", overdue.found);
+    // What the workshop notes later changes no record.
+    workshop(json!([own("Bore gauge 3", "2028-01-01")]));
+    let later = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
+    assert_eq!(later.found, overdue.found);
+    assert_eq!(later.instruments.iter().map(|own| own.overdue).collect::<Vec<_>>(), [false]);
+}
+
 /// It is read and printed; a shaft that runs true or not decides nothing here.
 #[test]
 fn run_out_is_kept_as_read_and_judges_nothing() {

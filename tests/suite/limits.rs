@@ -6,7 +6,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
 use steady_core::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature, Warmth};
-use steady_core::model::bench::{BenchBody, BoreStage, Contact, HousingLook, RingTurn, SleeveWay};
+use steady_core::model::bench::{
+    BenchBody, BoreStage, Contact, HousingLook, InstrumentUsed, RingTurn, SleeveWay,
+};
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
 use steady_core::model::entry::{EntryBody, Order, OwnerDecision, PhotoRef, Receipt};
 use steady_core::model::fit::{FitInput, Measured, Sleeve};
@@ -97,7 +99,12 @@ fn bore(reading: BoreReading) -> BenchBody {
         seat_width_mm: Some(17.0),
         levels: vec![BoreLevel { depth_mm: 5.0, readings: vec![reading] }],
     };
-    BenchBody::BoreRead { stage: BoreStage::Found, bore: Box::new(bore) }
+    let used = InstrumentUsed {
+        name: "Bore gauge 4".to_owned(),
+        calibrated: Some("2026-01-05".to_owned()),
+        due: Some("2027-01-04".to_owned()),
+    };
+    BenchBody::BoreRead { stage: BoreStage::Found, bore: Box::new(bore), instrument: Some(used) }
 }
 
 fn fit() -> BenchBody {

@@ -30,7 +30,11 @@ bore: BoreStage,
 /**
  * Text of a bore file.
  */
-file: string, } | { 
+file: string, 
+/**
+ * Name of the workshop's instrument it was read with; its step and error go before the file's.
+ */
+instrument: string | null, } | { 
 /**
  * How it came out.
  */

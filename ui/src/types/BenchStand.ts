@@ -7,6 +7,7 @@ import type { BoreStand } from "./BoreStand";
 import type { FitResult } from "./FitResult";
 import type { HousingLook } from "./HousingLook";
 import type { NoteStand } from "./NoteStand";
+import type { OwnInstrument } from "./OwnInstrument";
 import type { PassStand } from "./PassStand";
 import type { RingStand } from "./RingStand";
 import type { RunOutStand } from "./RunOutStand";
@@ -125,4 +126,8 @@ materials: Array<string>,
 /**
  * Hole classes in the table.
  */
-classes: Array<string>, };
+classes: Array<string>, 
+/**
+ * The workshop's instruments, with what is overdue now.
+ */
+instruments: Array<OwnInstrument>, };

@@ -3,7 +3,9 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
-use crate::content::{bore_lines, fit_lines, look_lines, note_line, stock_line, verdict_lines};
+use crate::content::{
+    bore_lines, fit_lines, instrument_line, look_lines, note_line, stock_line, verdict_lines,
+};
 use crate::measure;
 use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
@@ -11,10 +13,11 @@ use crate::measure::bore::unit::typed_mm;
 use crate::measure::fit::stock::stock;
 use crate::measure::verdict::verdict;
 use crate::model::bench::{
-    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, WorkPhoto,
+    BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, InstrumentUsed,
+    WorkPhoto,
 };
 use crate::model::bench_act::BenchAct;
-use crate::model::bore::BoreReadings;
+use crate::model::bore::{BoreInstrument, BoreReadings};
 use crate::model::entry::{EntryBody, PhotoRef};
 use crate::model::fit::{FitInput, StockSays, StockStand};
 use crate::model::limits;
@@ -22,7 +25,7 @@ use crate::model::mark::Mark;
 use crate::model::photo_of::{PhotoOf, WorkPlace};
 use crate::model::standing::GateStand;
 use crate::model::verdict::BenchVerdict;
-use crate::model::workshop::StockSleeve;
+use crate::model::workshop::{OwnInstrument, StockSleeve};
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, MACHINING, Recorded, TEARDOWN};
 use crate::walk::record::Record;
@@ -34,7 +37,7 @@ use super::fault::{Fault, Refusal};
 use super::history::bench_offer;
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
-use super::{bench_parts, decide, earlier, fit, marks, old_sleeve, play_gauge};
+use super::{bench_parts, decide, earlier, fit, marks, old_sleeve, play_gauge, workshop};
 
 /// Where the bench stands, and its visit.
 pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
@@ -60,7 +63,7 @@ pub(super) fn act(
         BenchAct::Mark { of, photo, marks } => mark(inner, visit, by, (of, &photo), marks)?,
         BenchAct::Undo { entry } => undo(inner, visit, by, &entry)?,
         recorded => {
-            let body = body(&read(inner, visit)?, recorded)?;
+            let body = body(&read(inner, visit)?, &inner.workshop.instruments, recorded)?;
             inner.change(visit, by, |scene| {
                 Ok(Some(EntryBody::Bench { bench: body, by: scene.by.to_owned() }))
             })?;
@@ -146,7 +149,7 @@ fn latest_of(bench: &BenchRecord, device: &str) -> Option<String> {
 }
 
 /// What the ledger keeps of an act, or why it is refused.
-fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
+fn body(now: &BenchRecord, own: &[OwnInstrument], act: BenchAct) -> Result<BenchBody, Fault> {
     let tables = tables()?;
     let is_closed = |set: &str| !now.is_open(set, tables);
     let asks = match &act {
@@ -172,11 +175,7 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
         BenchAct::SleeveOut { way, outside } => {
             BenchBody::SleeveOut { way, outside_mm: diameter_mm(outside, Refusal::SleeveSizeRefused)? }
         }
-        BenchAct::Bore { stage, file } => {
-            let bore = csv::read(&file)?;
-            shape(&bore)?;
-            BenchBody::BoreRead { stage, bore: Box::new(bore) }
-        }
+        BenchAct::Bore { stage, file, instrument } => bore_body(stage, &file, instrument.as_deref(), own)?,
         BenchAct::Look { look, wall } => {
             let wall_least_mm =
                 wall.map(|wall| mm(&wall, &limits::WALL_MM)).transpose()?.or(look.wall_least_mm);
@@ -219,6 +218,35 @@ fn body(now: &BenchRecord, act: BenchAct) -> Result<BenchBody, Fault> {
     })
 }
 
+/// A bore as it was read; the step and error of an instrument that is named go before those of the file.
+fn bore_body(
+    stage: BoreStage,
+    file: &str,
+    instrument: Option<&str>,
+    own: &[OwnInstrument],
+) -> Result<BenchBody, Fault> {
+    let mut bore = csv::read(file)?;
+    let with =
+        instrument.map(|name| own.iter().find(|own| own.name == name).ok_or(Refusal::UnknownInstrument));
+    let with = with.transpose()?;
+    if let Some(own) = with {
+        let tried = own.repeatability_mm.unwrap_or_default();
+        bore.instrument = BoreInstrument {
+            resolution_mm: own.resolution_mm,
+            mpe_mm: own.mpe_mm,
+            // What was tried today is not made smaller by what was tried once.
+            repeatability_mm: bore.instrument.repeatability_mm.max(tried),
+        };
+    }
+    shape(&bore)?;
+    let used = |own: &OwnInstrument| InstrumentUsed {
+        name: own.name.clone(),
+        calibrated: own.calibrated.clone(),
+        due: own.due.clone(),
+    };
+    Ok(BenchBody::BoreRead { stage, bore: Box::new(bore), instrument: with.map(used) })
+}
+
 /// A note as it is kept.
 fn note(text: &str) -> Result<String, Refusal> {
     let text = text.trim();
@@ -245,7 +273,7 @@ fn mm(text: &str, range: &RangeInclusive<f64>) -> Result<f64, measure::bore::fau
 /// Where the bench stands, from the ledger.
 pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<BenchStand, Fault> {
     let words = &inner.words(locale)?;
-    let own = inner.workshop.sleeves.clone();
+    let (own, instruments) = (inner.workshop.sleeves.clone(), workshop::instruments(inner));
     let standing = inner.standing(visit)?;
     let device = inner.writer.device.clone();
     let AtHand { chain, record, .. } = inner.read(visit)?;
@@ -275,10 +303,11 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         sleeve_out: bench.sleeve_out.is_some(),
     };
     let findings = found.findings();
+    let used = |stage: BoreStage| bench.instruments.get(&stage);
     let limit = findings.diameter_mm.and_then(|diameter| tables.form_limit_um(diameter));
-    let found = bore_stand(as_found.as_ref(), limit, words);
-    let behind = bore_stand(as_behind.as_ref(), limit, words);
-    let finished = bore_stand(as_finished.as_ref(), limit, words);
+    let found = bore_stand(as_found.as_ref(), used(BoreStage::Found), limit, words);
+    let behind = bore_stand(as_behind.as_ref(), used(BoreStage::Behind), limit, words);
+    let finished = bore_stand(as_finished.as_ref(), used(BoreStage::Finished), limit, words);
     let verdict = verdict(&findings, tables);
     let left = still_to_do(&verdict, &bench, tables);
     let gate_sets = gate_sets(&bench, tables);
@@ -312,6 +341,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         stock: own.iter().map(|sleeve| stock_stand(sleeve, bench.fit.as_ref(), tables, words)).collect(),
         materials: tables.materials.iter().map(|row| row.id.clone()).collect(),
         classes: classes(tables),
+        instruments,
     })
 }
 
@@ -384,12 +414,14 @@ fn classes(tables: &BenchTables) -> Vec<String> {
 
 fn bore_stand(
     recorded: Option<&Recorded<BoreReadings>>,
+    used: Option<&InstrumentUsed>,
     limit_um: Option<f64>,
     words: &Words,
 ) -> Option<BoreStand> {
     let recorded = recorded?;
     let shape = shape(&recorded.what).ok()?;
-    let lines = bore_lines(words, &shape, limit_um);
+    let mut lines = bore_lines(words, &shape, limit_um);
+    lines.extend(used.map(|used| instrument_line(words, used, recorded.at)));
     let clockwise = recorded.what.clockwise;
     Some(BoreStand { shape, lines, clockwise, by: recorded.by.clone(), at: recorded.at })
 }

@@ -81,6 +81,8 @@ refusals! {
     RunOutRefused = "run-out-refused",
     /// The outside diameter of an old sleeve that no seat has.
     SleeveSizeRefused = "sleeve-size-refused",
+    /// An instrument that the workshop did not enter.
+    UnknownInstrument = "unknown-instrument",
     /// The bore behind an old sleeve, before that came out.
     SleeveStillIn = "sleeve-still-in",
     WaiverTooLong = "waiver-too-long",

@@ -4,7 +4,7 @@ use std::ops::RangeInclusive;
 
 use crate::model::limits;
 use crate::model::verdict::Verdict;
-use crate::model::workshop::{HoursGiven, TierHours, Workshop, WorkshopGiven};
+use crate::model::workshop::{HoursGiven, OwnInstrument, TierHours, Workshop, WorkshopGiven};
 
 use super::failure::Failure;
 use super::fault::{Fault, Refusal};
@@ -14,12 +14,14 @@ use super::workshop_lists;
 
 /// The particulars as they stand.
 pub(super) fn workshop(inner: &Inner) -> Response {
-    let mut workshop = inner.workshop.clone();
+    Response::Workshop(Box::new(Workshop { instruments: instruments(inner), ..inner.workshop.clone() }))
+}
+
+/// The instruments, with what is overdue today.
+pub(super) fn instruments(inner: &Inner) -> Vec<OwnInstrument> {
     let today = (inner.clock)().day();
-    for instrument in &mut workshop.instruments {
-        instrument.overdue = instrument.is_overdue(&today);
-    }
-    Response::Workshop(Box::new(workshop))
+    let as_of_today = |own: &OwnInstrument| OwnInstrument { overdue: own.is_overdue(&today), ..own.clone() };
+    inner.workshop.instruments.iter().map(as_of_today).collect()
 }
 
 /// Takes the particulars anew, all of them.

@@ -15,6 +15,7 @@ use super::standing::{GateStand, UndoOffer};
 use super::time::Moment;
 use super::typed::{LengthUnit, Typed};
 use super::verdict::BenchVerdict;
+use super::workshop::OwnInstrument;
 
 /// What an entry of the bench says. Of each kind the latest counts, of passes the latest of each number.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -44,6 +45,9 @@ pub enum BenchBody {
         stage: BoreStage,
         /// What was read.
         bore: Box<BoreReadings>,
+        /// The workshop's instrument that it was read with, if one was named.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        instrument: Option<InstrumentUsed>,
     },
     /// The old sleeve came out of the housing.
     SleeveOut {
@@ -162,6 +166,20 @@ impl SleeveWay {
             Self::Bored => "machining",
         }
     }
+}
+
+/// An instrument as it stood when it was used: the workshop's list may change, a record may not.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct InstrumentUsed {
+    /// As the workshop calls it.
+    pub name: String,
+    /// Day it was last calibrated, `2026-11-25`; none where nobody knew.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub calibrated: Option<String>,
+    /// Last day that held for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub due: Option<String>,
 }
 
 /// Before, in or after the work on the bore.
@@ -293,6 +311,8 @@ pub struct BenchStand {
     pub materials: Vec<String>,
     /// Hole classes in the table.
     pub classes: Vec<String>,
+    /// The workshop's instruments, with what is overdue now.
+    pub instruments: Vec<OwnInstrument>,
 }
 
 /// A photo of the bench's work.

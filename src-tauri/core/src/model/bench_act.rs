@@ -34,6 +34,9 @@ pub enum BenchAct {
         stage: BoreStage,
         /// Text of a bore file.
         file: String,
+        /// Name of the workshop's instrument it was read with; its step and error go before the file's.
+        #[serde(default)]
+        instrument: Option<String>,
     },
     /// Takes the old sleeve out.
     SleeveOut {

@@ -66,8 +66,13 @@ pub struct OwnInstrument {
 impl OwnInstrument {
     /// Whether it has to be calibrated before it is used on `day`: what is not known is not taken for valid.
     pub fn is_overdue(&self, day: &str) -> bool {
-        self.calibrated.is_none() || self.due.as_deref().is_none_or(|due| due < day)
+        is_overdue(self.calibrated.as_deref(), self.due.as_deref(), day)
     }
+}
+
+/// Whether a calibration of one day that holds until another does not hold on `day`; days as `2026-11-25`.
+pub fn is_overdue(calibrated: Option<&str>, due: Option<&str>, day: &str) -> bool {
+    calibrated.is_none() || due.is_none_or(|due| due < day)
 }
 
 /// Units that lengths and distances are shown in; none: as the language has it.

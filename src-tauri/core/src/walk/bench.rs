@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 
 use crate::model::bench::{
-    BenchBody, BoreStage, HousingLook, NoteStand, PassStand, RingStand, RunOutStand, SleeveWay,
+    BenchBody, BoreStage, HousingLook, InstrumentUsed, NoteStand, PassStand, RingStand, RunOutStand,
+    SleeveWay,
 };
 use crate::model::bore::BoreReadings;
 use crate::model::entry::{Entry, EntryBody};
@@ -49,6 +50,8 @@ pub struct BenchRecord {
     pub look: HousingLook,
     /// Latest of each stage.
     pub bores: BTreeMap<BoreStage, Recorded<BoreReadings>>,
+    /// The workshop's instruments that they were read with, where one was named.
+    pub instruments: BTreeMap<BoreStage, InstrumentUsed>,
     /// The old sleeve that came out: how, and its outside diameter in mm where it was measured.
     pub sleeve_out: Option<Recorded<(SleeveWay, Option<f64>)>>,
     /// The last pass cut before that: up to it the cutter touched the old sleeve, not the housing.
@@ -142,7 +145,9 @@ impl BenchRecord {
             BenchBody::GateConfirmed { gate } => {
                 self.gates.insert(gate, Confirmed { by, at });
             }
-            BenchBody::BoreRead { stage, bore } => {
+            BenchBody::BoreRead { stage, bore, instrument } => {
+                self.instruments.remove(&stage);
+                self.instruments.extend(instrument.map(|used| (stage, used)));
                 self.bores.insert(stage, Recorded { what: *bore, by, at });
             }
             BenchBody::Looked { look } => self.look = look,

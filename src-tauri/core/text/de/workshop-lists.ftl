@@ -32,7 +32,6 @@ ui-instrument-none = Ein anderes
 ui-instrument-overdue = DIE KALIBRIERUNG IST ABGELAUFEN, am { $due }. Lassen Sie kalibrieren, bevor Sie danach entscheiden.
 ui-instrument-no-date = KEINE KALIBRIERUNG BEKANNT. Lassen Sie kalibrieren, bevor Sie danach entscheiden.
 
-instrument-line = Gemessen mit { $name }, kalibriert am { $calibrated }.
 instrument-line-due = Gemessen mit { $name }, kalibriert am { $calibrated }, gültig bis { $due }.
 instrument-line-overdue = GEMESSEN MIT { $name }, DESSEN KALIBRIERUNG ABGELAUFEN WAR, am { $due }: Der Fehler kann größer sein, als die Unsicherheit sagt.
 instrument-line-no-date = GEMESSEN MIT { $name }, VON DEM KEINE GÜLTIGE KALIBRIERUNG BEKANNT IST: Der Fehler kann größer sein, als die Unsicherheit sagt.

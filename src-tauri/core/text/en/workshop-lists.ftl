@@ -32,7 +32,6 @@ ui-instrument-none = Another
 ui-instrument-overdue = CALIBRATION HAS RUN OUT on { $due }. Have it calibrated before you decide by it.
 ui-instrument-no-date = NO CALIBRATION IS KNOWN. Have it calibrated before you decide by it.
 
-instrument-line = Read with { $name }, calibrated on { $calibrated }.
 instrument-line-due = Read with { $name }, calibrated on { $calibrated }, valid until { $due }.
 instrument-line-overdue = READ WITH { $name }, WHOSE CALIBRATION HAD RUN OUT on { $due }: its error may be larger than the uncertainty says.
 instrument-line-no-date = READ WITH { $name }, OF WHICH NO VALID CALIBRATION IS KNOWN: its error may be larger than the uncertainty says.

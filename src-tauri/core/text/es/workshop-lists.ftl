@@ -32,7 +32,6 @@ ui-instrument-none = Otro
 ui-instrument-overdue = LA CALIBRACIÓN HA CADUCADO el { $due }. Hágalo calibrar antes de decidir por él.
 ui-instrument-no-date = NO SE CONOCE NINGUNA CALIBRACIÓN. Hágalo calibrar antes de decidir por él.
 
-instrument-line = Leído con { $name }, calibrado el { $calibrated }.
 instrument-line-due = Leído con { $name }, calibrado el { $calibrated }, válido hasta el { $due }.
 instrument-line-overdue = LEÍDO CON { $name }, CUYA CALIBRACIÓN HABÍA CADUCADO el { $due }: su error puede ser mayor de lo que dice la incertidumbre.
 instrument-line-no-date = LEÍDO CON { $name }, DEL QUE NO SE CONOCE CALIBRACIÓN VÁLIDA: su error puede ser mayor de lo que dice la incertidumbre.

@@ -32,7 +32,6 @@ ui-instrument-none = Un autre
 ui-instrument-overdue = L’ÉTALONNAGE EST ÉCHU depuis le { $due }. Faites étalonner avant de décider d’après lui.
 ui-instrument-no-date = AUCUN ÉTALONNAGE CONNU. Faites étalonner avant de décider d’après lui.
 
-instrument-line = Relevé avec { $name }, étalonné le { $calibrated }.
 instrument-line-due = Relevé avec { $name }, étalonné le { $calibrated }, valable jusqu’au { $due }.
 instrument-line-overdue = RELEVÉ AVEC { $name }, DONT L’ÉTALONNAGE ÉTAIT ÉCHU depuis le { $due } : son erreur peut dépasser ce que dit l’incertitude.
 instrument-line-no-date = RELEVÉ AVEC { $name }, DONT AUCUN ÉTALONNAGE VALABLE N’EST CONNU : son erreur peut dépasser ce que dit l’incertitude.

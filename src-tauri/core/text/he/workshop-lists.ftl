@@ -32,7 +32,6 @@ ui-instrument-none = אחר
 ui-instrument-overdue = הכיול פג ב־{ $due }. כיילו לפני שמחליטים לפיו.
 ui-instrument-no-date = לא ידוע על כיול. כיילו לפני שמחליטים לפיו.
 
-instrument-line = נמדד עם { $name }, כויל ב־{ $calibrated }.
 instrument-line-due = נמדד עם { $name }, כויל ב־{ $calibrated }, בתוקף עד { $due }.
 instrument-line-overdue = נמדד עם { $name }, שהכיול שלו פג ב־{ $due }: השגיאה שלו יכולה להיות גדולה ממה שאי־הוודאות אומרת.
 instrument-line-no-date = נמדד עם { $name }, שלא ידוע על כיול תקף שלו: השגיאה שלו יכולה להיות גדולה ממה שאי־הוודאות אומרת.

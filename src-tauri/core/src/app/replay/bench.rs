@@ -78,8 +78,8 @@ impl Stage<'_> {
     pub(super) fn bench(&self, visit: &str, row: Row) -> Result<(), Failure> {
         let act = match row.does {
             Does::Gates(Gates { gates }) => return self.bench_gates(visit, &gates),
-            Does::Act(BenchAct::Bore { stage, file }) => {
-                BenchAct::Bore { stage, file: self.bore_text(Path::new(&file))? }
+            Does::Act(BenchAct::Bore { stage, file, instrument }) => {
+                BenchAct::Bore { stage, file: self.bore_text(Path::new(&file))?, instrument }
             }
             Does::Act(act) => act,
         };

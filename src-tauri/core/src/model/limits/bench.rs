@@ -1,6 +1,6 @@
 //! An entry of the bench against its bounds. Every field is named.
 
-use super::super::bench::{BenchBody, HousingLook};
+use super::super::bench::{BenchBody, HousingLook, InstrumentUsed};
 use super::super::bore::{BoreInstrument, BoreLevel, BoreReading, BoreReadings};
 use super::super::fit::{FitInput, Measured, Sleeve};
 use super::super::gauge::{BearingMark, Earlier, GaugeInput, GaugePosition, Instrument, Lever};
@@ -17,7 +17,10 @@ pub(super) fn check(body: &BenchBody) -> Checked {
             gauge(input)
         }
         BenchBody::GateConfirmed { gate } => id("gate", gate),
-        BenchBody::BoreRead { stage: _, bore: read } => bore(read),
+        BenchBody::BoreRead { stage: _, bore: read, instrument } => {
+            instrument.as_ref().map_or(Ok(()), used)?;
+            bore(read)
+        }
         BenchBody::Looked { look } => {
             let HousingLook { cracked: _, ring_turned: _, wall_least_mm, dyed: _, sleeved: _ } = look;
             maybe_number("wall_least_mm", *wall_least_mm, &super::WALL_MM)
@@ -34,6 +37,12 @@ pub(super) fn check(body: &BenchBody) -> Checked {
         BenchBody::RunOutRead { run_out_mm } => number("run_out_mm", *run_out_mm, &super::RUN_OUT_MM),
         BenchBody::Noted { text: note } => text("text", note, super::NOTE),
     }
+}
+
+fn used(InstrumentUsed { name, calibrated, due }: &InstrumentUsed) -> Checked {
+    text("name", name, super::INSTRUMENT_NAME)?;
+    maybe_text("calibrated", calibrated.as_ref(), super::CAPTURED)?;
+    maybe_text("due", due.as_ref(), super::CAPTURED)
 }
 
 /// A number as typed, in whatever unit its field has.
