@@ -16,6 +16,7 @@ use std::sync::Arc;
 
 use image::{Rgb, RgbImage};
 use serde_json::{Value, json};
+use steady_core::app::backup::generations;
 use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
@@ -23,6 +24,7 @@ use steady_core::app::{Setup, Steady};
 use steady_core::model::entry::EntryBody;
 use steady_core::model::limits;
 use steady_core::photos::intake::take_in;
+use steady_core::store::backup::list::List;
 use steady_core::words::Words;
 
 use crate::backup_generations::{back_up, restore};
@@ -208,27 +210,32 @@ fn largest_handover() -> Vec<u8> {
 }
 
 #[test]
-fn largest_visit_is_taken_in_printed_backed_up_and_restored() {
+fn largest_visit_is_taken_in_printed_backed_up_restored_and_salvaged() {
     let prepare = |folder: &Path| std::fs::write(folder.join("large.steady"), largest_handover()).unwrap();
-    let peak = apart("largest_visit_is_taken_in_printed_backed_up_and_restored", prepare, |folder| {
-        let steady = printing(&folder.join("data"));
-        let mut file = std::io::BufReader::new(std::fs::File::open(folder.join("large.steady")).unwrap());
-        assert_eq!(steady.import(&mut file).unwrap().taken, [VISIT]);
-        for paper in ["finding", "note", "repair", "machinist"] {
-            let made =
-                asked(&steady, json!({ "ask": "paper", "visit": VISIT, "paper": paper, "locale": "en" }));
-            let Response::Paper(paper) = made else { panic!("no paper") };
-            assert!(paper.bytes <= limits::PAPER_BYTES, "{}: {} bytes", paper.name, paper.bytes);
-        }
-        asked(&steady, json!({ "ask": "history", "visit": VISIT }));
-        let full = json!({ "ask": "leave-part", "visit": VISIT });
-        let request: Request = serde_json::from_value(full).unwrap();
-        assert!(["part-not-entered", "visit-full"].contains(&&*steady.handle(request).unwrap_err().code));
-        back_up(&steady, &folder.join("backup"));
-        drop(steady);
-        let other = printing(&folder.join("other"));
-        assert_eq!(restore(&other, &folder.join("backup")).imported.taken, [VISIT]);
-    });
+    let peak =
+        apart("largest_visit_is_taken_in_printed_backed_up_restored_and_salvaged", prepare, |folder| {
+            let steady = printing(&folder.join("data"));
+            let mut file = std::io::BufReader::new(std::fs::File::open(folder.join("large.steady")).unwrap());
+            assert_eq!(steady.import(&mut file).unwrap().taken, [VISIT]);
+            for paper in ["finding", "note", "repair", "machinist"] {
+                let made =
+                    asked(&steady, json!({ "ask": "paper", "visit": VISIT, "paper": paper, "locale": "en" }));
+                let Response::Paper(paper) = made else { panic!("no paper") };
+                assert!(paper.bytes <= limits::PAPER_BYTES, "{}: {} bytes", paper.name, paper.bytes);
+            }
+            asked(&steady, json!({ "ask": "history", "visit": VISIT }));
+            let full = json!({ "ask": "leave-part", "visit": VISIT });
+            let request: Request = serde_json::from_value(full).unwrap();
+            assert!(["part-not-entered", "visit-full"].contains(&&*steady.handle(request).unwrap_err().code));
+            back_up(&steady, &folder.join("backup"));
+            drop(steady);
+            let other = printing(&folder.join("other"));
+            assert_eq!(restore(&other, &folder.join("backup")).imported.taken, [VISIT]);
+            drop(other);
+            let third = printing(&folder.join("third"));
+            let salvaged = third.salvage(&folder.join("data/steady.db")).unwrap();
+            assert_eq!((salvaged.imported.taken.len(), salvaged.lost.len()), (1, 0));
+        });
     assert!(peak.is_none_or(|peak| peak < 600_000_000), "{peak:?}");
 }
 
@@ -271,4 +278,51 @@ fn largest_case_is_replayed() {
         assert_eq!(report["ledger"]["entries"], json!(limits::CASE_ROWS + 1));
     });
     assert!(peak.is_none_or(|peak| peak < 200_000_000), "{peak:?}");
+}
+
+/// A workshop's own file as long as one may be: read at each start, backed up and taken back.
+#[test]
+fn largest_own_file_is_read_backed_up_and_restored() {
+    let prepare = |folder: &Path| {
+        let layout = "id = \"twin-rubber\"\nname = \"Twin rubber\"\nsupport = \"rubber\"\nspeed = \"output\"\n\
+                      allowed_movement = \"maker-figure\"\ncauses = [\"worn-bearing\", \"torn-support-rubber\"]\n\
+                      basis = \"common practice, no source\"\n#";
+        let longest = usize::try_from(limits::OWN_FILE_BYTES).unwrap();
+        let text = format!("{layout}{}", "x".repeat(longest - layout.len()));
+        std::fs::create_dir_all(folder.join("data/layouts")).unwrap();
+        std::fs::write(folder.join("data/layouts/own.toml"), text).unwrap();
+    };
+    let peak = apart("largest_own_file_is_read_backed_up_and_restored", prepare, |folder| {
+        let steady = printing(&folder.join("data"));
+        asked(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "twin-rubber" } } }));
+        assert!(back_up(&steady, &folder.join("backup")).own_left_out.is_empty());
+        let other = printing(&folder.join("other"));
+        assert_eq!(restore(&other, &folder.join("backup")).imported.taken.len(), 1);
+    });
+    assert!(peak.is_none_or(|peak| peak < 200_000_000), "{peak:?}");
+}
+
+/// A backup whose list names as many photos as fit into one.
+#[test]
+fn largest_list_of_a_backup_is_read() {
+    let prepare = |folder: &Path| {
+        let steady = printing(&folder.join("data"));
+        asked(&steady, json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } }));
+        back_up(&steady, &folder.join("backup"));
+        let lists = folder.join("backup/generations");
+        let path = std::fs::read_dir(&lists).unwrap().next().unwrap().unwrap().path();
+        let mut list = List::read("list", &std::fs::read(&path).unwrap()).unwrap();
+        // Each stands in quotes, with a comma behind it.
+        let room = limits::BACKUP_LIST_BYTES - list.text().unwrap().len() as u64;
+        list.missing = (0..room / 67).map(|number| format!("{number:064x}")).collect();
+        let text = list.text().unwrap();
+        assert!(text.len() as u64 <= limits::BACKUP_LIST_BYTES);
+        std::fs::write(&path, text).unwrap();
+    };
+    let peak = apart("largest_list_of_a_backup_is_read", prepare, |folder| {
+        assert_eq!(generations(&folder.join("backup")).unwrap().len(), 1);
+        let other = printing(&folder.join("other"));
+        assert_eq!(restore(&other, &folder.join("backup")).imported.taken.len(), 1);
+    });
+    assert!(peak.is_none_or(|peak| peak < 600_000_000), "{peak:?}");
 }
