@@ -45,6 +45,7 @@ test("a car that was here before is known by its plate, however it is written", 
   await id("plate").blur();
   await id("known-car").waitFor();
   assert.match(await id("known-car").innerText(), /here once before[^]*DANGER[^]*a buzz/);
+  assert.equal(await id("last-visits").locator("li").count(), 1);
   await tap("take-car");
   assert.equal(await id("cylinders").inputValue(), "6");
   assert.equal(await id("idle-high").inputValue(), "800");
