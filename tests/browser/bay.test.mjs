@@ -57,6 +57,10 @@ async function walk(desk, screens, ready, look, size) {
   }
 }
 
+/** Turns both desks to a language. */
+const speak = (value) =>
+  Promise.all([desk, unnamed].map((one) => asker(one)({ ask: "set-preference", name: "locale", value })));
+
 /** Remembers something on the device, as a setting does, and starts anew. */
 const remembered = (entries) => async (page) => {
   await page.evaluate(
@@ -90,16 +94,28 @@ for (const [name, size] of Object.entries(OTHERS)) {
   });
 }
 
-test("nothing is lost with text at 200 %", async () => {
-  const double = async (page) => {
+for (const tag of LANGUAGES.filter(whole)) {
+  test(`nothing is lost with text at 200 % (${tag})`, async () => {
+    await speak(tag);
+    try {
+      assert.deepEqual(await tour(doubled(tag), (page) => faults(page, { largeText: true })), []);
+    } finally {
+      await speak("en");
+    }
+  });
+}
+
+/** Text at 200 %, by the browser's own setting. */
+function doubled(tag) {
+  return async (page) => {
+    await remembered({ "steady.locale": tag })(page);
     const session = await page.context().newCDPSession(page);
     await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
     await page.reload();
     await page.locator("h1").first().waitFor();
     assert.equal(await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize)), 36);
   };
-  assert.deepEqual(await tour(double, (page) => faults(page, { largeText: true })), []);
-});
+}
 
 test("sentences 40 % longer fit every screen", async () => {
   const look = async (page) => {
@@ -130,8 +146,6 @@ for (const tag of LANGUAGES.slice(1).filter(whole)) {
         ...english((await textsOf(page)).filter((text) => !TYPED.includes(text.trim()))),
       ];
     };
-    const speak = (value) =>
-      Promise.all([desk, unnamed].map((one) => asker(one)({ ask: "set-preference", name: "locale", value })));
     await speak(tag);
     try {
       assert.deepEqual(await tour(remembered({ "steady.locale": tag }), look), []);

@@ -37,8 +37,12 @@ export function measure(largeText) {
       found.push(`target of ${Math.round(width)} by ${Math.round(height)}, not ${least}: ${named(one)}`);
     }
   }
-  const rest = (one) => one.closest(".dock, .answer, .foot");
-  const resting = (one) => rest(one) !== null && getComputedStyle(rest(one)).position === "sticky";
+  // With very large text STOP alone rests above the page.
+  const resting = (one) =>
+    [".dock, .answer, .foot", ".stop"].some((name) => {
+      const rest = one.closest(name);
+      return rest !== null && getComputedStyle(rest).position === "sticky";
+    });
   for (const [at, one] of primary.entries()) {
     for (const other of primary.slice(at + 1)) {
       // What rests above the page covers what scrolls beneath it; that is no gap.
@@ -151,7 +155,7 @@ export function measure(largeText) {
   }
   if (!largeText) return found;
   // With very large text nothing may rest on top of most of the screen.
-  for (const rest of document.querySelectorAll(".dock, .answer, .foot")) {
+  for (const rest of document.querySelectorAll(".dock, .answer, .foot, .stop")) {
     if (getComputedStyle(rest).position === "sticky" && boxOf(rest).height > innerHeight * 0.6)
       found.push(`${rest.className} rests on ${Math.round(boxOf(rest).height)} px`);
   }

@@ -154,7 +154,9 @@ function hidden(whole) {
     for (let at = 0; at < lines().length; at += 1) {
       // Of a text higher than the screen, a line at a time is looked at.
       const high = lines()[at];
-      if (!whole && lined && (high.top < 0 || high.bottom > innerHeight)) scrollBy(0, high.top - innerHeight / 2);
+      const floor = document.querySelector(".stop")?.getBoundingClientRect().top ?? innerHeight;
+      if (!whole && lined && (high.top < 0 || high.bottom > Math.min(innerHeight, floor)))
+        scrollBy(0, high.top - innerHeight / 2);
       const { left, top, right, bottom } = lines()[at];
       if (right - left < 2) continue;
       if (whole && (top < -0.5 || bottom > innerHeight + 0.5)) {
@@ -274,20 +276,45 @@ for (const tag of LANGUAGES) {
   });
 }
 
-test("with text at 200 % every step can be scrolled to whole, the caution first", async () => {
-  await speak("de");
-  await phone.page.setViewportSize({ width: 360, height: 740 });
-  const session = await phone.page.context().newCDPSession(phone.page);
-  await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
-  await phone.page.reload();
-  const faults = [];
-  for (const { visit, layout, name, inside } of places) {
-    await show(phone.page, { hash: `#/visit/${visit}/${inside}` });
-    measured += 1;
-    faults.push(...(await phone.page.evaluate(hidden, false)).map((line) => `${layout}, ${name}: ${line}`));
-  }
-  assert.equal(faults.length, 0, faults.join("\n"));
-});
+/** Where STOP is not whole in view, however far the screen is scrolled, a line each. */
+function stopAway() {
+  const stop = document.querySelector(".stop");
+  if (!stop?.checkVisibility()) return [];
+  const end = document.documentElement.scrollHeight - innerHeight;
+  return [0, end / 2, end].flatMap((at) => {
+    scrollTo(0, at);
+    const { top, bottom } = stop.getBoundingClientRect();
+    return top < -0.5 || bottom > innerHeight + 0.5
+      ? [`STOP lies from ${Math.round(top)} to ${Math.round(bottom)}`]
+      : [];
+  });
+}
+
+/** Every language, and English with sentences 40 % longer. */
+const LARGE = [...LANGUAGES.map((tag) => [tag, null]), ["en", "long"]];
+
+for (const [tag, pretend] of LARGE) {
+  const words = pretend === null ? tag : `${tag}, longer sentences`;
+  test(`with text at 200 % every step can be scrolled to whole, the caution first, and STOP stays (${words})`, async () => {
+    await phone.page.setViewportSize({ width: 360, height: 740 });
+    const session = await phone.page.context().newCDPSession(phone.page);
+    await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
+    await phone.page.evaluate((how) => {
+      if (how === null) localStorage.removeItem("steady.pretend");
+      else localStorage.setItem("steady.pretend", how);
+    }, pretend);
+    await speak(tag);
+    const faults = [];
+    for (const { visit, layout, name, inside } of places) {
+      await show(phone.page, { hash: `#/visit/${visit}/${inside}` });
+      measured += 1;
+      const lines = [...(await phone.page.evaluate(hidden, false)), ...(await phone.page.evaluate(stopAway))];
+      faults.push(...lines.map((line) => `${layout}, ${name}: ${line}`));
+    }
+    await phone.page.evaluate(() => localStorage.removeItem("steady.pretend"));
+    assert.equal(faults.length, 0, faults.join("\n"));
+  });
+}
 
 test("all of it was measured, and nothing broke", (t) => {
   t.diagnostic(`${measured} screens of ${places.length} places were measured`);

@@ -72,6 +72,6 @@ error-no-visit-in-photo = Im Foto ist kein Code eines Vorgangs zu finden
 error-no-visit-in-photo-help = Füllen Sie das halbe Bild mit dem quadratischen Code eines Blatts, halten Sie still, vermeiden Sie Spiegelungen und versuchen Sie es noch einmal; oder suchen Sie das Kennzeichen.
 ui-scan-visit = Arbeitsblatt scannen
 ui-scan-visit-busy = Code wird gelesen …
-ui-paper-repair = Reparaturprotokoll
+ui-paper-repair = Reparatur{ "\u00AD" }protokoll
 ui-paper-machinist = Arbeitsblatt
 ui-paper-which = Welches Papier
