@@ -225,6 +225,12 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   assert.ok(top >= 0 && bottom <= 740, `what came of it lies from ${top} to ${bottom}`);
   assert.match(await id("bench-fit").innerText(), /Hole 71\.9\d+ mm to 71\.9\d+ mm \(measured\)/);
   await unfold("bench-ring");
+  await id("ring-place-front").click();
+  await id("ring-clearance").fill("0.012");
+  await id("ring-free").click();
+  await phone.quiet();
+  assert.match(await id("bench-ring").innerText(), /clearance left: 0\.012[^]*rear bearing was not turned/);
+  await id("ring-place-rear").click();
   await id("ring-free").click();
   await phone.quiet();
   await id("run-out").fill("0.08");

@@ -10,25 +10,24 @@ use steady_core::app::Steady;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::content::build_repair;
-use steady_core::model::bench::{BenchPartId, BenchStand};
-use steady_core::model::fit::StockSays;
+use steady_core::model::bench::BenchStand;
 use steady_core::model::gauge::GaugeDecision;
 use steady_core::model::photo_of::WorkPlace;
 use steady_core::model::standing::{RepairStage, Standing};
-use steady_core::model::verdict::{BenchGap, Verdict};
+use steady_core::model::verdict::Verdict;
 use steady_core::model::workshop::Workshop;
 use steady_core::words::Words;
 
 use crate::photo_marks::{jpeg, upload};
 use crate::support::{ask, case, code, fetched, open, scratch};
 
-fn demo(name: &str) -> String {
+pub fn demo(name: &str) -> String {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/bench");
     std::fs::read_to_string(folder.join(name)).unwrap()
 }
 
 /// A visit with these answers, in a scratch folder.
-fn visit(steady: &Steady, answers: &str) -> String {
+pub fn visit(steady: &Steady, answers: &str) -> String {
     let replayed = steady_core::app::replay::replay(
         steady,
         &case("rigid-engine-speed", answers).to_string(),
@@ -38,7 +37,7 @@ fn visit(steady: &Steady, answers: &str) -> String {
 }
 
 #[track_caller]
-fn bench(steady: &Steady, request: Value) -> BenchStand {
+pub fn bench(steady: &Steady, request: Value) -> BenchStand {
     let request: Request = serde_json::from_value(request).unwrap();
     match steady.handle(request).unwrap() {
         Response::Bench(shown) => shown.bench,
@@ -134,7 +133,7 @@ fn gauge_is_refused_where_it_cannot_be_read() {
     assert!(standing.gauges.is_empty());
 }
 
-fn confirm(steady: &Steady, visit: &str, set: &str) {
+pub fn confirm(steady: &Steady, visit: &str, set: &str) {
     let stand = bench(steady, json!({ "ask": "look-at-bench", "visit": visit }));
     let gates = stand.gate_sets.into_iter().find(|gates| gates.id == set).unwrap().gates;
     assert!(gates.len() >= 3, "{set}: {gates:?}");
@@ -304,108 +303,6 @@ fn ring_that_turned_freely_is_asked_for_again_after_a_cut() {
     let cut = bench(&steady, cut);
     assert!(asks(&cut), "{:?}", cut.verdict_lines);
     assert_eq!(stage(), Some(RepairStage::TornDown));
-}
-
-/// An old sleeve comes out behind the gates of its way; what it hid is looked at and read before a cut is decided.
-#[test]
-fn old_sleeve_comes_out_behind_its_gates_and_hides_the_bore_until_then() {
-    let (_folder, steady) = scratch();
-    let visit = visit(&steady, "play-vertical=felt");
-    confirm(&steady, &visit, "teardown");
-    let act = |act: Value| json!({ "ask": "bench", "visit": visit, "act": act });
-    let file = |stage: &str| act(json!({ "bore": stage, "file": demo("worn-seat-dial.csv") }));
-    let look =
-        json!({ "cracked": false, "dyed": true, "ring_turned": true, "wall_least_mm": 3.0, "sleeved": true });
-    bench(&steady, act(json!({ "look": look })));
-    let found = bench(&steady, file("found"));
-    assert_eq!(found.plan, None, "the old sleeve's bore is not what is cut");
-    assert!(found.verdict.missing.contains(&BenchGap::BehindSleeve), "{:?}", found.verdict);
-    let next = |stand: &BenchStand| serde_json::to_value(stand.next).unwrap();
-    assert_eq!(next(&found), "old-sleeve");
-    assert_eq!(code(&steady, file("behind")), "sleeve-still-in");
-    for (way, set) in [("heat", "heat"), ("press", "press"), ("bored", "machining")] {
-        let out = |outside: &str| act(json!({ "sleeve_out": way, "outside": outside }));
-        assert_eq!(code(&steady, out("75.06")), "gate-closed", "{way}");
-        confirm(&steady, &visit, set);
-        assert_eq!(code(&steady, out("0,4")), "sleeve-size-refused");
-        assert_eq!(code(&steady, out("75,06")), "ok", "{way}");
-    }
-    bench(&steady, act(json!({ "pass": 1, "contact": "all-round", "diameter": "75.0" })));
-    let out = bench(&steady, act(json!({ "sleeve_out": "bored", "outside": "75.06" })));
-    let skim = out.parts.iter().find(|part| part.id == BenchPartId::Skim).unwrap();
-    assert!(!skim.done, "the cutter touched the sleeve all round, not the housing");
-    assert_eq!(out.sleeve_out.as_ref().and_then(|out| out.outside_mm), Some(75.06));
-    assert_eq!((out.look.cracked, out.look.dyed), (None, None), "what it hid was not looked at");
-    assert!(out.verdict.missing.contains(&BenchGap::Cracks), "{:?}", out.verdict);
-    let behind = bench(&steady, file("behind"));
-    assert!(behind.plan.is_some());
-    assert!(!behind.verdict.missing.contains(&BenchGap::BehindSleeve), "{:?}", behind.verdict);
-    let grip = &behind.sleeve_out.as_ref().unwrap().lines;
-    assert!(grip.iter().any(|line| line.contains("of grip")), "{grip:?}");
-    let standing = ask(&steady, json!({ "ask": "look", "visit": visit }));
-    let record = build_repair(&standing, &behind, &Workshop::default(), Words::of("en").unwrap());
-    let said: Vec<&String> = record.sections.iter().flat_map(|part| &part.text).collect();
-    for sentence in ["The old sleeve was bored through.", "Cracks were not looked for.", "75.06 mm"] {
-        assert!(said.iter().any(|line| line.contains(sentence)), "no {sentence:?} in {said:?}");
-    }
-    assert_eq!(record.bores.len(), 2, "as found and behind the sleeve");
-    let undone = act(json!({ "undo": behind.undo.unwrap().entry }));
-    assert_eq!(bench(&steady, undone).behind, None);
-}
-
-/// The workshop's own sleeves stand at its bench: open before a fit, and then with what the housing is bored to.
-#[test]
-fn sleeves_of_the_workshop_stand_at_its_bench() {
-    let (_folder, steady) = scratch();
-    let visit = visit(&steady, "play-vertical=felt");
-    let sleeves = json!([{ "material": "mild-steel", "outside": "76.05", "bore": "70" }]);
-    let set = json!({ "ask": "set-workshop", "workshop": { "sleeves": sleeves } });
-    steady.handle(serde_json::from_value(set).unwrap()).unwrap();
-    confirm(&steady, &visit, "teardown");
-    let before = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
-    assert_eq!((before.stock[0].says, before.stock[0].housing_bore_mm), (StockSays::Open, None));
-    let values = json!({ "bearing-od": "72", "class": "N7", "housing": "A356", "housing-od": "110", "temp": "20..60" });
-    let after = bench(&steady, json!({ "ask": "bench", "visit": visit, "act": { "fit": values } }));
-    let [least, most] = after.stock[0].housing_bore_mm.unwrap();
-    assert!(75.0 < least && least < most && most < 76.05, "{least} {most}");
-    assert!(after.stock[0].line.contains("bore the housing to"), "{}", after.stock[0].line);
-}
-
-/// The workshop's instrument goes into the record as it stood that day, with its step and error; one that was overdue says so.
-#[test]
-fn bore_is_read_with_an_instrument_of_the_workshop_and_says_if_it_was_overdue() {
-    let (_folder, steady) = scratch();
-    let visit = visit(&steady, "play-vertical=felt");
-    let own = |name: &str, due: &str| json!({ "name": name, "resolution": "0.01", "mpe": "0.02", "calibrated": "2026-01-05", "due": due });
-    let workshop = |instruments: Value| {
-        let set = json!({ "ask": "set-workshop", "workshop": { "instruments": instruments } });
-        steady.handle(serde_json::from_value(set).unwrap()).unwrap();
-    };
-    workshop(json!([own("Bore gauge 4", "2027-01-04"), own("Bore gauge 3", "2026-02-01")]));
-    confirm(&steady, &visit, "teardown");
-    let read = |with: Option<&str>| {
-        let act = json!({ "bore": "found", "file": demo("worn-seat-dial.csv"), "instrument": with });
-        json!({ "ask": "bench", "visit": visit, "act": act })
-    };
-    assert_eq!(code(&steady, read(Some("Bore gauge 9"))), "unknown-instrument");
-    let expanded = |stand: &BenchStand| {
-        stand.found.as_ref().unwrap().shape.greatest_out_of_roundness.unwrap().expanded_um
-    };
-    let says = |stand: &BenchStand, what: &str| {
-        stand.found.as_ref().unwrap().lines.iter().any(|line| line.contains(what))
-    };
-    let file = bench(&steady, read(None));
-    assert!(!says(&file, "Bore gauge"), "none was named");
-    let valid = bench(&steady, read(Some("Bore gauge 4")));
-    assert!(expanded(&valid) > expanded(&file), "a coarser instrument than the file says");
-    assert!(says(&valid, "Read with Bore gauge 4, calibrated on 2026-01-05, valid until 2027-01-04."));
-    let overdue = bench(&steady, read(Some("Bore gauge 3")));
-    assert!(says(&overdue, "WHOSE CALIBRATION HAD RUN OUT on 2026-02-01"), "{:?}", overdue.found);
-    // What the workshop notes later changes no record.
-    workshop(json!([own("Bore gauge 3", "2028-01-01")]));
-    let later = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));
-    assert_eq!(later.found, overdue.found);
-    assert_eq!(later.instruments.iter().map(|own| own.overdue).collect::<Vec<_>>(), [false]);
 }
 
 /// It is read and printed; a shaft that runs true or not decides nothing here.

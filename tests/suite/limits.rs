@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde_json::{Value, json};
 use steady_core::model::answer::{AnswerValue, EngineWarmth, HeardAt, Temperature, Warmth};
 use steady_core::model::bench::{
-    BenchBody, BoreStage, Contact, HousingLook, InstrumentUsed, RingTurn, SleeveWay,
+    BearingPlace, BenchBody, BoreStage, Contact, HousingLook, InstrumentUsed, RingTurn, SleeveWay,
 };
 use steady_core::model::bore::{BoreInstrument, BoreKind, BoreLevel, BoreReading, BoreReadings};
 use steady_core::model::entry::{EntryBody, Order, OwnerDecision, PhotoRef, Receipt};
@@ -199,7 +199,12 @@ fn examples() -> Vec<EntryBody> {
         BenchBody::SleeveOut { way: SleeveWay::Press, outside_mm: Some(75.06) },
         BenchBody::PassCut { number: 1, contact: Contact::Partly, diameter_mm: Some(72.05) },
         fit(),
-        BenchBody::RingTurned { turns: RingTurn::Free },
+        BenchBody::RingTurned {
+            turns: RingTurn::Free,
+            bearing: Some(BearingPlace::Rear),
+            cold: Some(true),
+            clearance_mm: Some(0.012),
+        },
         BenchBody::RunOutRead { run_out_mm: 0.25 },
         BenchBody::Noted { text: "45 Nm".to_owned() },
     ];

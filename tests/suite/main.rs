@@ -20,6 +20,7 @@ mod bench_bindings;
 mod bench_case;
 mod bench_contradicted;
 mod bench_gauge;
+mod bench_housing;
 mod bench_visit;
 mod bindings;
 mod bore;

@@ -92,9 +92,17 @@ fit_lines: Array<string>,
  */
 stock: Array<StockStand>, 
 /**
- * How the ring turned after assembly.
+ * How the ring turned after assembly: what was turned last.
  */
 ring: RingStand | null, 
+/**
+ * Each bearing that was turned, the front one first.
+ */
+rings: Array<RingStand>, 
+/**
+ * The same as sentences, with what is still to be turned.
+ */
+ring_lines: Array<string>, 
 /**
  * Run-out of the shaft after assembly.
  */

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
 use crate::content::{
-    bore_lines, fit_lines, instrument_line, look_lines, note_line, stock_line, verdict_lines,
+    bore_lines, fit_lines, instrument_line, look_lines, note_line, ring_lines, stock_line, verdict_lines,
 };
 use crate::measure;
 use crate::measure::bore::csv;
@@ -14,7 +14,7 @@ use crate::measure::fit::stock::stock;
 use crate::measure::verdict::verdict;
 use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, InstrumentUsed,
-    WorkPhoto,
+    RingStand, WorkPhoto,
 };
 use crate::model::bench_act::BenchAct;
 use crate::model::bore::{BoreInstrument, BoreReadings};
@@ -202,7 +202,13 @@ fn body(now: &BenchRecord, own: &[OwnInstrument], act: BenchAct) -> Result<Bench
             let values = fit::with_measured(values.into_iter().collect(), measured.as_ref())?;
             BenchBody::FitGiven { fit: Box::new(fit::checked(&values)?) }
         }
-        BenchAct::Ring { turns } => BenchBody::RingTurned { turns },
+        BenchAct::Ring { turns, bearing, cold, clearance } => {
+            let clearance_mm = clearance.map(|typed| mm(&typed, &limits::CLEARANCE_MM)).transpose()?;
+            if clearance_mm.is_some_and(|clearance| !limits::CLEARANCE_MM.contains(&clearance)) {
+                return Err(Refusal::ClearanceRefused.into());
+            }
+            BenchBody::RingTurned { turns, bearing, cold, clearance_mm }
+        }
         BenchAct::RunOut { run_out } => {
             let run_out_mm = mm(&run_out, &limits::RUN_OUT_MM)?;
             if !limits::RUN_OUT_MM.contains(&run_out_mm) {
@@ -311,6 +317,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let verdict = verdict(&findings, tables);
     let left = still_to_do(&verdict, &bench, tables);
     let gate_sets = gate_sets(&bench, tables);
+    let rings: Vec<RingStand> = bench.rings.values().cloned().collect();
     let sleeve_ways = old_sleeve::ways(&bench, tables);
     let sleeve_out = old_sleeve::out(&bench, behind.as_ref(), words);
     let parts = bench_parts::parts(&bench, &verdict, tables);
@@ -331,6 +338,8 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         sleeve_ways,
         behind,
         finished,
+        ring_lines: ring_lines(words, &rings),
+        rings,
         ring: bench.ring,
         run_out: bench.run_out,
         notes: bench.notes,

@@ -32,6 +32,7 @@ macro_rules! refusals {
                     Self::PassDiameterRefused => Some("diameter"),
                     Self::RunOutRefused => Some("run_out"),
                     Self::SleeveSizeRefused => Some("outside"),
+                    Self::ClearanceRefused => Some("clearance"),
                     _ => None,
                 }
             }
@@ -81,6 +82,8 @@ refusals! {
     RunOutRefused = "run-out-refused",
     /// The outside diameter of an old sleeve that no seat has.
     SleeveSizeRefused = "sleeve-size-refused",
+    /// An internal clearance below nought, or more than a bearing of a shaft has.
+    ClearanceRefused = "clearance-refused",
     /// An instrument that the workshop did not enter.
     UnknownInstrument = "unknown-instrument",
     /// The bore behind an old sleeve, before that came out.

@@ -205,14 +205,7 @@ fn sections(bench: &BenchStand, words: &Words) -> Vec<RepairSection> {
         ];
         words.with("repair-note", &args)
     });
-    let ring = bench.ring.iter().map(|ring| {
-        let id = match ring.turns {
-            crate::model::bench::RingTurn::Free => "repair-ring-free",
-            crate::model::bench::RingTurn::Stiff => "repair-ring-stiff",
-            crate::model::bench::RingTurn::Rough => "repair-ring-rough",
-        };
-        words.with(id, &[("by", ring.by.as_str().into()), ("at", words.time(ring.at).into())])
-    });
+    let ring = bench.ring_lines.iter().cloned();
     let run_out = bench.run_out.iter().map(|read| {
         let args = [
             ("size", words.measured(read.run_out_mm).into()),

@@ -81,6 +81,15 @@ pub enum BenchBody {
     RingTurned {
         /// By hand, nothing mounted beyond it.
         turns: RingTurn,
+        /// Which of two bearings; none where the housing holds one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        bearing: Option<BearingPlace>,
+        /// It was cold; not while it was still warm from heating. Earlier lines do not say.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        cold: Option<bool>,
+        /// Radial internal clearance left, mm, where it was measured.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        clearance_mm: Option<f64>,
     },
     /// The run-out of the shaft was read beside the bearing after assembly.
     RunOutRead {
@@ -94,18 +103,52 @@ pub enum BenchBody {
     },
 }
 
-impl BenchBody {
-    /// Whether the ring has turned freely after this, and nothing was cut or read since.
-    pub fn leaves_turned_free(&self, before: bool) -> bool {
-        match self {
-            Self::RingTurned { turns } => *turns == RingTurn::Free,
-            Self::BoreRead { .. } | Self::PassCut { .. } | Self::SleeveOut { .. } => false,
-            Self::Gauged { .. }
-            | Self::GateConfirmed { .. }
-            | Self::Looked { .. }
-            | Self::FitGiven { .. }
-            | Self::RunOutRead { .. }
-            | Self::Noted { .. } => before,
+/// One of two bearings of a housing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum BearingPlace {
+    /// Towards the engine.
+    Front,
+    /// Towards the axle.
+    Rear,
+}
+
+/// Which bearings turned freely, cold, since anything was cut or read. One alone stands for both.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct TurnedFree {
+    front: bool,
+    rear: bool,
+}
+
+impl TurnedFree {
+    /// Every bearing of the housing did.
+    pub fn all(self) -> bool {
+        self.front && self.rear
+    }
+
+    /// What holds once this is recorded. Warm, or with no clearance left, it has not turned freely.
+    #[must_use]
+    pub fn after(self, body: &BenchBody) -> Self {
+        match body {
+            BenchBody::RingTurned { turns, bearing, cold, clearance_mm } => {
+                let clear = clearance_mm.is_none_or(|clearance| clearance > 0.0);
+                let free = *turns == RingTurn::Free && *cold != Some(false) && clear;
+                match bearing {
+                    None => Self { front: free, rear: free },
+                    Some(BearingPlace::Front) => Self { front: free, ..self },
+                    Some(BearingPlace::Rear) => Self { rear: free, ..self },
+                }
+            }
+            BenchBody::BoreRead { .. } | BenchBody::PassCut { .. } | BenchBody::SleeveOut { .. } => {
+                Self::default()
+            }
+            BenchBody::Gauged { .. }
+            | BenchBody::GateConfirmed { .. }
+            | BenchBody::Looked { .. }
+            | BenchBody::FitGiven { .. }
+            | BenchBody::RunOutRead { .. }
+            | BenchBody::Noted { .. } => self,
         }
     }
 }
@@ -293,8 +336,12 @@ pub struct BenchStand {
     pub fit_lines: Vec<String>,
     /// The workshop's own sleeves in this housing.
     pub stock: Vec<StockStand>,
-    /// How the ring turned after assembly.
+    /// How the ring turned after assembly: what was turned last.
     pub ring: Option<RingStand>,
+    /// Each bearing that was turned, the front one first.
+    pub rings: Vec<RingStand>,
+    /// The same as sentences, with what is still to be turned.
+    pub ring_lines: Vec<String>,
     /// Run-out of the shaft after assembly.
     pub run_out: Option<RunOutStand>,
     /// Notes on fasteners and torques, oldest first.
@@ -477,6 +524,12 @@ pub struct PassStand {
 pub struct RingStand {
     /// By hand after assembly: `free` is what ends the repair.
     pub turns: RingTurn,
+    /// Which of two bearings; none where the housing holds one.
+    pub bearing: Option<BearingPlace>,
+    /// It was cold; none where nobody said.
+    pub cold: Option<bool>,
+    /// Radial internal clearance left, mm.
+    pub clearance_mm: Option<f64>,
     /// Who turned it.
     pub by: String,
     /// Date of its entry, by the clock of the device that wrote it.

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
-use super::bench::{BoreStage, Contact, HousingLook, RingTurn, SleeveWay};
+use super::bench::{BearingPlace, BoreStage, Contact, HousingLook, RingTurn, SleeveWay};
 use super::mark::Mark;
 use super::photo_of::WorkPlace;
 
@@ -69,6 +69,15 @@ pub enum BenchAct {
         /// By hand, after assembly.
         #[serde(rename = "ring")]
         turns: RingTurn,
+        /// Which of two bearings; none where the housing holds one.
+        #[serde(default)]
+        bearing: Option<BearingPlace>,
+        /// It was cold, not still warm from heating.
+        #[serde(default)]
+        cold: Option<bool>,
+        /// Radial internal clearance left as typed, mm.
+        #[serde(default)]
+        clearance: Option<String>,
     },
     /// Reads the run-out of the shaft beside the bearing after assembly.
     RunOut {

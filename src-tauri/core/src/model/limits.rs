@@ -104,6 +104,8 @@ pub const DIAMETER_MM: RangeInclusive<f64> = 1.0..=1_000.0;
 pub const WALL_MM: RangeInclusive<f64> = 0.1..=100.0;
 /// The run-out of a shaft, millimetres: more is a slip of the dial's point.
 pub const RUN_OUT_MM: RangeInclusive<f64> = 0.0..=10.0;
+/// The radial internal clearance left of a bearing, millimetres: no ball bearing of a shaft has more.
+pub const CLEARANCE_MM: RangeInclusive<f64> = 0.0..=1.0;
 /// Angles of readings, degrees: ten turns either way.
 pub const ANGLE_DEG: RangeInclusive<f64> = -3_600.0..=3_600.0;
 /// From where on a maker calls a housing warm, degrees Celsius.

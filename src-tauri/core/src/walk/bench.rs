@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use crate::model::bench::{
-    BenchBody, BoreStage, HousingLook, InstrumentUsed, NoteStand, PassStand, RingStand, RunOutStand,
-    SleeveWay,
+    BearingPlace, BenchBody, BoreStage, HousingLook, InstrumentUsed, NoteStand, PassStand, RingStand,
+    RunOutStand, SleeveWay, TurnedFree,
 };
 use crate::model::bore::BoreReadings;
 use crate::model::entry::{Entry, EntryBody};
@@ -66,6 +66,10 @@ pub struct BenchRecord {
     pub run_out: Option<RunOutStand>,
     /// The ring turned freely, and nothing was cut or read since: that takes it apart again.
     pub turned_free: bool,
+    /// Which bearings did.
+    turned: TurnedFree,
+    /// The latest turn of each bearing; of one alone, without its place.
+    pub rings: BTreeMap<Option<BearingPlace>, RingStand>,
     /// Something of the car was answered or gauged since.
     pub checked_again: bool,
     /// Notes, oldest first.
@@ -127,7 +131,8 @@ impl BenchRecord {
 
     fn take(&mut self, body: &BenchBody, (by, entry): (&str, &Entry), at: Moment) {
         let by = by.to_owned();
-        self.turned_free = body.leaves_turned_free(self.turned_free);
+        self.turned = self.turned.after(body);
+        self.turned_free = self.turned.all();
         self.checked_again = match body {
             BenchBody::Gauged { .. } => self.checked_again || self.turned_free,
             BenchBody::RingTurned { .. } => false,
@@ -163,8 +168,11 @@ impl BenchRecord {
                 self.passes.insert(number, PassStand { number, contact, diameter_mm, by, at });
             }
             BenchBody::FitGiven { fit } => self.fit = Some(*fit),
-            BenchBody::RingTurned { turns } => {
-                self.ring = Some(RingStand { turns, by, at });
+            BenchBody::RingTurned { turns, bearing, cold, clearance_mm } => {
+                let ring = RingStand { turns, bearing, cold, clearance_mm, by, at };
+                self.rings.retain(|place, _| place.is_some() == bearing.is_some());
+                self.rings.insert(bearing, ring.clone());
+                self.ring = Some(ring);
             }
             BenchBody::RunOutRead { run_out_mm } => {
                 self.run_out = Some(RunOutStand { run_out_mm, by, at });

@@ -4,7 +4,7 @@ use std::cell::LazyCell;
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
 use crate::model::answer::{AnswerValue, Circumstances, Temperature};
-use crate::model::bench::BenchBody;
+use crate::model::bench::{BenchBody, TurnedFree};
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::former_car::FormerCar;
 use crate::model::gates::LiftKind;
@@ -75,6 +75,8 @@ pub struct Record {
     pub after_receipt: bool,
     /// The ring turned freely, and nothing was cut or read since: the note tells it.
     pub turned_free: bool,
+    /// Which bearings did.
+    turned: TurnedFree,
     /// Latest opinion.
     pub opinion: Option<OpinionStand>,
     /// Latest confirmed outcome, who says so and when.
@@ -307,7 +309,8 @@ impl Record {
         let beside = match &entry.body {
             EntryBody::Bench { bench, .. } => {
                 let before = self.turned_free;
-                self.turned_free = bench.leaves_turned_free(before);
+                self.turned = self.turned.after(bench);
+                self.turned_free = self.turned.all();
                 before == self.turned_free && !matches!(bench, BenchBody::Gauged { .. })
             }
             body if body.is_bench_photo() => true,

@@ -17,6 +17,7 @@ repair-run-out = Runout of the shaft beside the bearing, one turn: { $size } ({ 
 ui-bench-run-out = Runout of the shaft beside the bearing, mm
 error-run-out-refused = The runout is not one that a dial shows
 error-run-out-refused-help = Enter the whole swing of the pointer in millimeters, from 0 to 10.
+error-clearance-refused-help = Enter it in millimeters, from 0 to 1, such as 0.012, or leave it empty.
 gates-teardown-why = A car on two posts tips when its weight moves. Engine and transmission drop when their mounts go. Trained and authorized people only; your local rules come first.
 gate-teardown-engine-and-gearbox-held = Engine and transmission are held from beneath before their mounts are loosened.
 gates-heat-why = Heat ruins seals and softens alloy without showing it. Dry ice and liquid nitrogen burn skin and displace oxygen. Trained and authorized people only; your local rules come first.

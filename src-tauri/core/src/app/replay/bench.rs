@@ -152,6 +152,7 @@ fn bench_report(bench: &BenchStand) -> Value {
         "fit": bench.fit_lines,
         "stock": bench.stock,
         "ring": bench.ring,
+        "rings": bench.ring_lines,
         "run_out": bench.run_out,
         "notes": bench.notes,
         "photos": bench.photos,

@@ -33,7 +33,9 @@ pub(super) fn check(body: &BenchBody) -> Checked {
             maybe_number("diameter_mm", *diameter_mm, &super::LENGTH_MM)
         }
         BenchBody::FitGiven { fit: input } => fit(input),
-        BenchBody::RingTurned { turns: _ } => Ok(()),
+        BenchBody::RingTurned { turns: _, bearing: _, cold: _, clearance_mm } => {
+            maybe_number("clearance_mm", *clearance_mm, &super::CLEARANCE_MM)
+        }
         BenchBody::RunOutRead { run_out_mm } => number("run_out_mm", *run_out_mm, &super::RUN_OUT_MM),
         BenchBody::Noted { text: note } => text("text", note, super::NOTE),
     }
