@@ -1,9 +1,10 @@
 //! What a file system has to be told so that a file's name survives a cut as its bytes do, and files by what their
 //! bytes come to.
 
-use std::fs::{self, File};
+use std::fs::{self, File, OpenOptions};
 use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
+use std::thread;
 
 use sha2::{Digest, Sha256};
 
@@ -19,6 +20,42 @@ const CHUNK: usize = 256 * 1024;
 /// What the file system says.
 pub fn sync(folder: &Path) -> io::Result<()> {
     if cfg!(windows) { Ok(()) } else { File::open(folder)?.sync_all() }
+}
+
+/// Files that are put on disk at the same time: a disk that is asked for several writes its own log once for all of
+/// them.
+const AT_ONCE: usize = 8;
+/// Fewer files are put on disk one after another.
+const FEW: usize = 16;
+
+/// Puts the bytes of files that were written on disk; all of them are there when it returns, in whatever order.
+///
+/// # Errors
+/// What the file system says of one of them.
+pub fn sync_files(paths: &[PathBuf]) -> io::Result<()> {
+    let sync = |paths: &[PathBuf]| {
+        paths.iter().try_for_each(|path| OpenOptions::new().write(true).open(path)?.sync_all())
+    };
+    if paths.len() < FEW {
+        return sync(paths);
+    }
+    let (mine, others) = paths.split_at(paths.len().div_ceil(AT_ONCE));
+    thread::scope(|scope| {
+        let begun: Vec<_> = others
+            .chunks(mine.len())
+            .map(|paths| (paths, thread::Builder::new().spawn_scoped(scope, move || sync(paths))))
+            .collect();
+        let mut done = sync(mine);
+        for (paths, begun) in begun {
+            let synced = match begun {
+                Ok(begun) => begun.join().unwrap_or_else(|_| Err(io::Error::other("a sync panicked"))),
+                // No thread to be had: here, then.
+                Err(_) => sync(paths),
+            };
+            done = done.and(synced);
+        }
+        done
+    })
 }
 
 /// Writes a file that is whole under its name or not there at all.
@@ -166,4 +203,27 @@ pub fn with_ending(path: &Path, ending: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(ending);
     name.into()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{FEW, sync_files};
+    use std::path::PathBuf;
+
+    #[test]
+    fn one_file_of_many_that_cannot_be_put_on_disk_is_told() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let paths: Vec<PathBuf> = (0..3 * FEW).map(|number| folder.path().join(number.to_string())).collect();
+        for path in &paths {
+            std::fs::write(path, b"written").expect("written");
+        }
+        for few in [&paths[..0], &paths[..1], &paths[..FEW], &paths[..]] {
+            assert!(sync_files(few).is_ok(), "{}", few.len());
+        }
+        for gone in [0, FEW, paths.len() - 1] {
+            std::fs::remove_file(&paths[gone]).expect("removed");
+            assert!(sync_files(&paths).is_err(), "without {gone}");
+            std::fs::write(&paths[gone], b"written").expect("written");
+        }
+    }
 }

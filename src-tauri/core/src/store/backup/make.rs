@@ -1,9 +1,8 @@
 //! Makes a generation, and lets go of those that no longer stay.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::fs::OpenOptions;
 use std::io;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use rusqlite::Connection;
 use serde::Serialize;
@@ -23,8 +22,8 @@ use crate::store::fault::StoreFault;
 use crate::store::folders::{self, CopyFault};
 use crate::store::photo_files::PhotoSize;
 
-/// Photos that are written before the first of them is synced; the disk has work meanwhile.
-const BATCH: usize = 32;
+/// Photos that are written before they are synced, several at once; the disk has work meanwhile.
+const BATCH: usize = 64;
 
 /// How far a long piece of work is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -259,8 +258,7 @@ fn without(
 
 /// Syncs, reads back and names what was written under a passing name.
 fn sync_and_commit(place: &mut BackupFolder, passing: &Path, object: &Object) -> Result<(), StoreFault> {
-    let synced = OpenOptions::new().write(true).open(passing).and_then(|file| file.sync_all());
-    synced.map_err(StoreFault::file)?;
+    folders::sync_files(&[passing.to_owned()]).map_err(StoreFault::file)?;
     place.commit(passing, object)
 }
 
@@ -346,9 +344,12 @@ impl<'a> Work<'a> {
                     }
                 }
             }
+            let passing = |piece: &Piece| self.place.passing(&piece.object("jpg").name);
+            let paths: Vec<PathBuf> = written.iter().map(passing).collect();
+            folders::sync_files(&paths).map_err(StoreFault::file)?;
             for piece in written {
                 let object = piece.object("jpg");
-                sync_and_commit(self.place, &self.place.passing(&object.name), &object)?;
+                self.place.commit(&self.place.passing(&object.name), &object)?;
                 self.renewed += u64::from(rotten.contains(&piece.sha256));
                 photos.there.push(piece);
                 photos.copied += 1;
