@@ -2,7 +2,15 @@
 
 /// Bytes as hexadecimal digits.
 pub fn encode(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
+    const DIGITS: [char; 16] =
+        ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9', 'a', 'b', 'c', 'd', 'e', 'f'];
+    let digit = |value: u8| DIGITS.get(usize::from(value)).copied().unwrap_or_default();
+    let mut text = String::with_capacity(2 * bytes.len());
+    for byte in bytes {
+        text.push(digit(byte >> 4));
+        text.push(digit(byte & 0xf));
+    }
+    text
 }
 
 /// The bytes behind exactly `2 * N` lower-case digits.

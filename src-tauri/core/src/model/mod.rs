@@ -5,6 +5,7 @@ pub mod aside;
 pub mod bench;
 pub mod bench_act;
 pub mod bore;
+pub mod by_hash;
 pub mod calibration;
 pub mod case;
 pub mod certainty;

@@ -1,10 +1,11 @@
 //! The ledger read once, front to back: what stands after supersession and withdrawal.
 
 use std::cell::LazyCell;
-use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 use crate::model::answer::{AnswerValue, Circumstances, Temperature};
 use crate::model::bench::{BenchBody, TurnedFree};
+use crate::model::by_hash::{ByHash, HashesSeen};
 use crate::model::entry::{Entry, EntryBody, Order, PhotoRef, Receipt};
 use crate::model::former_car::FormerCar;
 use crate::model::gates::LiftKind;
@@ -142,7 +143,7 @@ fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
 pub fn superseded<'e>(
     entries: impl Iterator<Item = &'e Entry>,
     withdrawn: &BTreeSet<String>,
-) -> HashSet<&'e str> {
+) -> HashesSeen<'e> {
     let live = entries.filter(|entry| !withdrawn.contains(&entry.hash));
     live.flat_map(superseded_answers).map(String::as_str).collect()
 }
@@ -154,10 +155,9 @@ fn milder<'e>(
     withdrawn: &BTreeSet<String>,
 ) -> Vec<MilderStand> {
     // Asked of few visits.
-    let answers =
-        LazyCell::new(|| entries.clone().filter_map(answer_of).collect::<HashMap<&str, Given<'_>>>());
+    let answers = LazyCell::new(|| entries.clone().filter_map(answer_of).collect::<ByHash<'_, Given<'_>>>());
     let answer = |hash: &str| answers.get(hash).copied();
-    let gauges = LazyCell::new(|| entries.clone().filter_map(gauge_of).collect::<HashMap<&str, &String>>());
+    let gauges = LazyCell::new(|| entries.clone().filter_map(gauge_of).collect::<ByHash<'_, &String>>());
     let gauge = |hash: &String| gauges.get(hash.as_str()).copied();
     let live = entries.clone().filter(|entry| !withdrawn.contains(&entry.hash));
     let mut gauged: HashMap<&str, &Entry> = HashMap::new();
@@ -265,11 +265,12 @@ fn latest_of_each<'e, 'g>(
 /// names.
 fn withdrawn<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> BTreeSet<String> {
     // Asked of few visits: a layout is seldom changed.
-    let answers =
-        LazyCell::new(|| entries.clone().filter_map(answer_of).map(|(hash, _)| hash).collect::<HashSet<_>>());
+    let answers = LazyCell::new(|| {
+        entries.clone().filter_map(answer_of).map(|(hash, _)| hash).collect::<HashesSeen<'_>>()
+    });
     let gauges = LazyCell::new(|| {
         let gauged = entries.clone().filter(|entry| gauge_of(entry).is_some());
-        gauged.map(|entry| entry.hash.as_str()).collect::<HashSet<_>>()
+        gauged.map(|entry| entry.hash.as_str()).collect::<HashesSeen<'_>>()
     });
     let is_answer = |hash: &&String| answers.contains(hash.as_str()) || gauges.contains(hash.as_str());
     let mut gone = BTreeSet::new();
