@@ -51,7 +51,11 @@ pub(super) fn stand(device: &str, own: &str, devices: &Devices) -> DeviceStand {
     let known = devices.get(device);
     DeviceStand {
         device: device.to_owned(),
-        code: PublicKey::from_hex(device).map(|key| key.code()).unwrap_or_default(),
+        code: if device == own {
+            PublicKey::own_code(own)
+        } else {
+            PublicKey::from_hex(device).map(|key| key.code()).unwrap_or_default()
+        },
         name: known.map(|known| known.name.clone()).unwrap_or_default(),
         confirmed: known.is_some_and(|known| known.confirmed),
         trust: trust(device, own, devices),

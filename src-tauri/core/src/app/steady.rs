@@ -325,8 +325,7 @@ impl Inner {
     }
 
     pub(super) fn locale(&self) -> String {
-        let settings = self.store.settings().unwrap_or_default();
-        settings.get("pref.locale").cloned().unwrap_or_else(|| "en".to_owned())
+        self.store.setting("pref.locale").ok().flatten().unwrap_or_else(|| "en".to_owned())
     }
 
     /// The words of a language, in the workshop's units.
@@ -338,7 +337,7 @@ impl Inner {
         if let Some(by) = by {
             return Ok(by.to_owned());
         }
-        let name = self.store.settings()?.remove("technician").unwrap_or_default();
+        let name = self.store.setting("technician")?.unwrap_or_default();
         if name.is_empty() { Err(Refusal::TechnicianMissing.into()) } else { Ok(name) }
     }
 

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use rusqlite::params;
+use rusqlite::{OptionalExtension, params};
 
 use super::fault::StoreFault;
 use super::open::Store;
@@ -19,6 +19,19 @@ impl Store {
             rows.collect()
         };
         read().map_err(StoreFault::sql("read settings"))
+    }
+
+    /// One of them.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn setting(&self, name: &str) -> Result<Option<String>, StoreFault> {
+        let read = || {
+            let mut statement =
+                self.connection.prepare_cached("SELECT value FROM setting WHERE name = ?1")?;
+            statement.query_row([name], |row| row.get(0)).optional()
+        };
+        read().map_err(StoreFault::sql("read a setting"))
     }
 
     /// Writes one setting.
