@@ -2,10 +2,11 @@
 //! urgency. Pure; nothing here is stored.
 
 use std::cell::LazyCell;
-use std::collections::{BTreeMap, HashSet};
+use std::collections::BTreeMap;
 
 use crate::content::{urgency_id, word_reasons};
 use crate::model::bench::{BenchBody, GaugeStand};
+use crate::model::by_hash::HashesSeen;
 use crate::model::case::{Case, CaseAnswer};
 use crate::model::device::{Devices, WriterStand};
 use crate::model::entry::{Entry, EntryBody, PhotoRef};
@@ -19,8 +20,9 @@ use crate::model::standing::{
 };
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
+use crate::sorting::draws::Draws;
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::{explain_untaught, sort, sort_untaught};
+use crate::sorting::sort::{explain_judged, sort, sort_judged};
 use crate::trade::Trade;
 use crate::trade::bench::BenchTables;
 use crate::trade::rows::{AnswerRow, Form, Layout, Reads, Speed, StepRow};
@@ -70,19 +72,21 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let rows = shown_steps(trade, layout, record);
     let apart: Vec<Elsewhere> = record.elsewhere.iter().map(elsewhere).chain(apart).collect();
     case.apart = apart.iter().any(|each| relayout::found(trade, &each.step, &each.value));
-    let (steps, mut urgency) = rated(trade, layout, (visit, danger.as_deref()), &rows, (&case, &hands));
+    let draws = &*drawn.of(trade, &case);
+    let (steps, mut urgency) =
+        rated((trade, draws), layout, (visit, danger.as_deref()), &rows, (&case, &hands));
     let off_the_road = urgency.do_not_drive == Some(true);
     // A car that is not to be driven is not run to find out more.
     let still = urgency.word >= Some(Word::Warning);
     let found = asks::found(&steps);
     let open = open_steps(&case, &rows, still, concern::is_not_at_idle(trade, &case, &found));
-    let mut sorting = sort(trade, &case, &open, Some(&drawn.of(trade, &case)));
+    let mut sorting = sort(trade, &case, &open, Some(draws));
     // What a rating says of itself rests on the numbers as judged too, whatever outcomes have taught.
-    let other = (sorting.outcomes > 0).then(|| explain_untaught(trade, &case));
+    let other = (sorting.outcomes > 0).then(|| explain_judged(trade, &case, draws));
     let untaught = other.as_ref().unwrap_or(&sorting);
     explained::leave_out(&mut urgency, untaught);
     let asks = asks::asks(&urgency, &steps, untaught);
-    next_check::add_decisions(trade, &case, &open, &urgency, &mut sorting);
+    next_check::add_decisions((trade, draws), &case, &open, &urgency, &mut sorting);
     next_check::road_test_left(&steps, &mut sorting);
     explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
@@ -139,7 +143,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
 
 /// The steps with their own ratings, and the visit's.
 fn rated(
-    trade: &Trade,
+    (trade, draws): (&Trade, &Draws),
     layout: &Layout,
     (visit, danger): (Visit<'_>, Option<&str>),
     rows: &[&StepRow],
@@ -147,7 +151,7 @@ fn rated(
 ) -> (Vec<StepStand>, Urgency) {
     let record = visit.record;
     let mut steps = steps(trade, layout, record, (case, hands), rows, danger);
-    let mut urgency = rating::rate(case, &sort_untaught(trade, case));
+    let mut urgency = rating::rate(case, &sort_judged(trade, case, draws));
     if case.apart {
         close_steps(&mut steps, &locks::ENGINE_SETS, &Lock::SetApart);
     }
@@ -224,7 +228,7 @@ fn names_what_is_gone(visit: Visit<'_>) -> Option<u64> {
     let foreign = entries.iter().all(doubtful);
     let known = |entry: &&Entry| foreign || !doubtful(entry);
     // Most visits name none.
-    let here = LazyCell::new(|| entries.iter().map(|entry| entry.hash.as_str()).collect::<HashSet<_>>());
+    let here = LazyCell::new(|| entries.iter().map(|entry| entry.hash.as_str()).collect::<HashesSeen<'_>>());
     let is_gone = |named: &String| !here.contains(named.as_str());
     let lacks = |entry: &&Entry| match &entry.body {
         EntryBody::Answered { supersedes, .. } => supersedes.iter().any(is_gone),

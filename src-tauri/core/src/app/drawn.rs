@@ -6,13 +6,13 @@ use std::sync::Arc;
 
 use crate::model::case::Case;
 use crate::sorting::draws::Draws;
-use crate::sorting::network::Network;
+use crate::sorting::network;
 use crate::trade::Trade;
 
 /// A seed that is always the same: the interval in a finding must not change when it is opened again.
 const SEED: u64 = 20_261_125;
 
-/// A kind of car: all that its network hangs on, and so the priors too.
+/// A kind of car: all that its network hangs on, and so what shifts its priors too.
 type Kind = (String, Option<&'static str>, Vec<u64>);
 
 /// Draws by kind: nothing else of a car changes its network.
@@ -24,8 +24,8 @@ pub struct DrawnFor {
 impl DrawnFor {
     /// The draws of cars like this one.
     pub fn of(&self, trade: &Trade, case: &Case) -> Arc<Draws> {
-        let priors = Network::untaught(trade, case).causes.into_iter().map(|cause| cause.prior.to_bits());
-        let kind = (case.layout.clone(), case.gearbox.map(|gearbox| gearbox.id()), priors.collect());
+        let odds = network::odds(trade, case).into_iter().map(f64::to_bits);
+        let kind = (case.layout.clone(), case.gearbox.map(|gearbox| gearbox.id()), odds.collect());
         let mut kept = self.kept.borrow_mut();
         Arc::clone(kept.entry(kind).or_insert_with(|| Arc::new(Draws::of(trade, case, SEED))))
     }

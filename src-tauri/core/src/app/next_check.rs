@@ -6,9 +6,10 @@ use crate::model::ids::{self, step};
 use crate::model::rating::{Reason, Urgency, Word};
 use crate::model::rules::{self, Facts, Tells};
 use crate::model::standing::{NextCheck, Sorting, StepStand};
+use crate::sorting::draws::Draws;
 use crate::sorting::foresee::{answered, possible_answers};
 use crate::sorting::next::OpenStep;
-use crate::sorting::sort::sort_untaught;
+use crate::sorting::sort::sort_judged;
 use crate::trade::Trade;
 use crate::trade::rows::{Form, StepRow};
 use crate::urgency::rating;
@@ -22,7 +23,7 @@ const ROAD: &str = "road";
 /// Fits the sorting to the rating: a decision that a rule has made is no judgement, and an open check that
 /// could still raise the rating is worth doing even where no other decision hangs on it.
 pub fn add_decisions(
-    trade: &Trade,
+    (trade, draws): (&Trade, &Draws),
     case: &Case,
     open: &[OpenStep<'_>],
     urgency: &Urgency,
@@ -44,7 +45,7 @@ pub fn add_decisions(
     if sorting.next_check.is_some() {
         return;
     }
-    let raises = |step: &&OpenStep<'_>| !step.off_topic && raises(trade, case, urgency, step.row);
+    let raises = |step: &&OpenStep<'_>| !step.off_topic && raises((trade, draws), case, urgency, step.row);
     let quickest = open.iter().filter(raises).min_by(|a, b| cost(a.row).total_cmp(&cost(b.row)));
     if let Some(step) = quickest {
         let check = NextCheck { step: step.row.id.clone(), why: "next-rating".to_owned(), gain: 0.0 };
@@ -126,9 +127,9 @@ fn cost(row: &StepRow) -> f64 {
 }
 
 /// Whether an answer to this step would raise the rating.
-fn raises(trade: &Trade, case: &Case, urgency: &Urgency, row: &StepRow) -> bool {
+fn raises((trade, draws): (&Trade, &Draws), case: &Case, urgency: &Urgency, row: &StepRow) -> bool {
     possible_answers(row, case).into_iter().any(|value| {
         let then = answered(case, row, value);
-        rating::rate(&then, &sort_untaught(trade, &then)).word > urgency.word
+        rating::rate(&then, &sort_judged(trade, &then, draws)).word > urgency.word
     })
 }

@@ -2,6 +2,8 @@
 //!
 //! Not a catalogue: the full lists live in `data/`. An id stands here only because a rule reads it.
 
+use std::borrow::Cow;
+
 /// What stands between a step and the number of the support it is done at, from the second support on.
 const AT_SUPPORT: char = ':';
 
@@ -17,7 +19,12 @@ pub fn support_number(step: &str) -> u8 {
 
 /// A step at a support, counted from 1.
 pub fn at_support(step: &str, number: u8) -> String {
-    if number <= 1 { step.to_owned() } else { format!("{step}{AT_SUPPORT}{number}") }
+    numbered(step, number).into_owned()
+}
+
+/// The same, without a copy where the step is its own name.
+pub fn numbered(step: &str, number: u8) -> Cow<'_, str> {
+    if number <= 1 { Cow::Borrowed(step) } else { Cow::Owned(format!("{step}{AT_SUPPORT}{number}")) }
 }
 
 /// The stations in the order they are shown: along the shaft from its support, then the seat and the owner's account.

@@ -72,7 +72,8 @@ pub fn again(
     let spread = trade.number(IDLE_SPREAD);
     let others = observed.iter().filter(|one| concerned.iter().all(|(sign, _)| *sign != one.sign)).copied();
     let anew = concerned.iter().filter_map(|(sign, row)| observe(row, *sign, spread, with));
-    let mut all: Vec<Observation> = others.chain(anew).collect();
+    let mut all: Vec<Observation> = Vec::with_capacity(observed.len() + concerned.len());
+    all.extend(others.chain(anew));
     all.sort_by_key(|one| one.sign);
     all
 }
@@ -91,15 +92,18 @@ fn observe(row: &SignRow, sign: usize, spread: f64, case: &Case) -> Option<Obser
     if let Some(reading) = row.reading {
         return reading_observation((reading, spread), row, sign, case);
     }
-    if gauge_evidence::is_measured(row, case) {
+    let (mut steps, mut answers): (usize, Vec<&CaseAnswer>) = (0, Vec::new());
+    for (number, step) in row.asked_at(case.supports) {
+        steps += 1;
+        answers.extend(case.answer(&ids::numbered(step, number)));
+    }
+    if answers.iter().any(|answer| answer.measured.is_some()) {
         return gauge_evidence::observe(row, sign, case);
     }
-    let steps = row.steps_at(case.supports);
-    let answers: Vec<&CaseAnswer> = steps.iter().filter_map(|step| case.answer(step)).collect();
     if answers.iter().any(|answer| shows(row, answer)) {
         return Some(Observation::present(sign));
     }
-    let all = answers.len() == steps.len()
+    let all = answers.len() == steps
         && answers.iter().all(|answer| says_absent(row, answer) || softly(row, answer).is_some());
     if !all {
         return None;

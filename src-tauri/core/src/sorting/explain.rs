@@ -13,8 +13,8 @@ use crate::trade::Trade;
 use crate::trade::rows::SignRow;
 
 use super::evidence::{self, Observation};
-use super::network::Network;
-use super::posterior::{Posterior, posterior};
+use super::posterior::Posterior;
+use super::ready::Asked;
 
 /// Weights below this many decibans (an odds factor of about 1.06) are not worth a line of their own.
 const SILENT_DECIBANS: f64 = 0.25;
@@ -42,9 +42,9 @@ pub struct Account {
 }
 
 /// Leaves out each answer in turn.
-pub fn left_out(trade: &Trade, network: &Network, case: &Case, observed: &[Observation]) -> Vec<LeftOut> {
+pub fn left_out(trade: &Trade, asked: &Asked, case: &Case, observed: &[Observation]) -> Vec<LeftOut> {
     let mut signs_by_steps: BTreeMap<&[String], Vec<(usize, &SignRow)>> = BTreeMap::new();
-    for (sign, row) in evidence::rows(trade, network) {
+    for (sign, row) in evidence::rows(trade, &asked.network) {
         if observed.iter().any(|one| one.sign == sign) {
             signs_by_steps.entry(&row.steps).or_default().push((sign, row));
         }
@@ -62,14 +62,14 @@ pub fn left_out(trade: &Trade, network: &Network, case: &Case, observed: &[Obser
                 steps.push(step);
             }
         }
-        LeftOut { steps, signs, posterior: posterior(network, &others) }
+        LeftOut { steps, signs, posterior: asked.posterior(&others) }
     };
     signs_by_steps.into_values().map(without).collect()
 }
 
 /// The account of each cause in network order, and last of "none present".
-pub fn accounts(network: &Network, case: &Case, all: &Posterior, left_out: &[LeftOut]) -> Vec<Account> {
-    let before = posterior(network, &[]);
+pub fn accounts(asked: &Asked, case: &Case, all: &Posterior, left_out: &[LeftOut]) -> Vec<Account> {
+    let before = asked.posterior(&[]);
     probabilities(&before)
         .zip(probabilities(all))
         .enumerate()
@@ -79,9 +79,10 @@ pub fn accounts(network: &Network, case: &Case, all: &Posterior, left_out: &[Lef
 
 fn account(before: f64, now: f64, place: usize, case: &Case, left_out: &[LeftOut]) -> Account {
     let mut weights: Vec<Weight> = Vec::new();
+    let all = decibans(now);
     for out in left_out {
         let without = probabilities(&out.posterior).nth(place).unwrap_or(now);
-        let share = (decibans(now) - decibans(without)) / out.steps.len().max(1) as f64;
+        let share = (all - decibans(without)) / out.steps.len().max(1) as f64;
         if share.abs() < SILENT_DECIBANS {
             continue;
         }
@@ -94,7 +95,7 @@ fn account(before: f64, now: f64, place: usize, case: &Case, left_out: &[LeftOut
     }
     weights.sort_by(|a, b| b.decibans.abs().total_cmp(&a.decibans.abs()));
     let single: f64 = weights.iter().map(|weight| weight.decibans).sum();
-    Account { before, weights, together: decibans(now) - decibans(before) - single }
+    Account { before, weights, together: all - decibans(before) - single }
 }
 
 fn probabilities(posterior: &Posterior) -> impl Iterator<Item = f64> + '_ {

@@ -8,7 +8,8 @@ use crate::trade::rows::{Form, Reads, StepRow};
 
 use super::evidence::{self, Observation};
 use super::network::Network;
-use super::posterior::{Posterior, posterior};
+use super::posterior::Posterior;
+use super::ready::Asked;
 
 /// A step that can still be done.
 #[derive(Debug, Clone, Copy)]
@@ -39,17 +40,43 @@ pub fn foresee(
     (observed, now): (&[Observation], &Posterior),
     step: &StepRow,
 ) -> Vec<Foreseen> {
-    let concerned = evidence::concerned(trade, network, step);
-    let mut with = case.clone();
-    let mut foreseen: Vec<Foreseen> = possible_answers(step, case)
+    foreseen(trade, &Asked::new(network.clone()), &mut case.clone(), (observed, now), step)
+}
+
+/// The same; the case is as it was afterwards.
+pub(super) fn foreseen(
+    trade: &Trade,
+    asked: &Asked,
+    with: &mut Case,
+    (observed, now): (&[Observation], &Posterior),
+    step: &StepRow,
+) -> Vec<Foreseen> {
+    let concerned = evidence::concerned(trade, &asked.network, step);
+    let given = with.answers.get(&step.id).cloned();
+    // Answers that say the same of every sign make the same of the causes.
+    let mut known: Vec<(Vec<Observation>, Posterior)> = Vec::new();
+    let mut foreseen: Vec<Foreseen> = possible_answers(step, with)
         .into_iter()
         .map(|value| {
-            answer(&mut with, step, value.clone());
-            let then = posterior(network, &evidence::again(trade, observed, &concerned, &with));
+            answer(with, step, value.clone());
+            let evidence = evidence::again(trade, observed, &concerned, with);
+            let then = match known.iter().find(|(same, _)| *same == evidence) {
+                Some((_, then)) => then.clone(),
+                None if evidence == observed => now.clone(),
+                None => {
+                    let then = asked.posterior(&evidence);
+                    known.push((evidence, then.clone()));
+                    then
+                }
+            };
             let probability = (then.log_evidence - now.log_evidence).exp();
             Foreseen { value, probability, posterior: then }
         })
         .collect();
+    match given {
+        Some(given) => drop(with.answers.insert(step.id.clone(), given)),
+        None => drop(with.answers.remove(&step.id)),
+    }
     let total: f64 = foreseen.iter().map(|one| one.probability).sum();
     for one in &mut foreseen {
         one.probability = if total > 0.0 { one.probability / total } else { 0.0 };
@@ -74,7 +101,10 @@ fn answer(case: &mut Case, step: &StepRow, value: AnswerValue) {
         limited: false,
         measured: None,
     };
-    case.answers.insert(step.id.clone(), answer);
+    match case.answers.get_mut(&step.id) {
+        Some(there) => *there = answer,
+        None => drop(case.answers.insert(step.id.clone(), answer)),
+    }
 }
 
 /// How far a foreseen reading lies from the edge of the maker's range, rpm: workshop judgement.

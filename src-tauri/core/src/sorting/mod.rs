@@ -14,5 +14,6 @@ pub mod network;
 pub mod next;
 pub mod number;
 pub mod posterior;
+pub mod ready;
 pub mod sort;
 pub mod surprise;

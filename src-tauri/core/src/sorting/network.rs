@@ -149,9 +149,19 @@ fn causes<'t>(trade: &'t Trade, case: &Case) -> Vec<&'t CauseRow> {
     trade.causes.iter().filter(exists).collect()
 }
 
+/// By how much the odds of each cause are shifted on this car, in data order: with its layout and its gearbox all that
+/// makes its network another than that of the next car.
+pub fn odds(trade: &Trade, case: &Case) -> Vec<f64> {
+    causes(trade, case).into_iter().map(|row| odds_of(row, case)).collect()
+}
+
+fn odds_of(row: &CauseRow, case: &Case) -> f64 {
+    shifts(row, case).map(|shift| shift.odds).product()
+}
+
 /// A prior with its odds as they are on this car.
 fn shifted(prior: Beta, row: &CauseRow, case: &Case) -> Beta {
-    let odds: f64 = shifts(row, case).map(|shift| shift.odds).product();
+    let odds = odds_of(row, case);
     if odds == 1.0 {
         return prior;
     }

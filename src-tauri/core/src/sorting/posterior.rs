@@ -35,12 +35,42 @@ impl Posterior {
 
 /// The exact posterior.
 pub fn posterior(network: &Network, evidence: &[Observation]) -> Posterior {
-    solve(network, evidence)
+    solve(network, &Beforehand::of(network), evidence, true)
 }
 
-/// The exact posterior of one network or of several side by side.
-pub(super) fn solve<N: Number>(network: &Network<N>, evidence: &[Observation]) -> Posterior<N> {
+/// What each cause of a network comes to before any evidence: worked out once, where the network is asked again and
+/// again of evidence that speaks of few causes.
+#[derive(Debug, Clone)]
+pub struct Beforehand<N = f64> {
+    shares: Vec<N>,
+    logarithms: Vec<N>,
+}
+
+impl<N: Number> Beforehand<N> {
+    /// Of a network.
+    pub fn of(network: &Network<N>) -> Self {
+        let odds = Odds::beforehand(network);
+        let causes = || 0..network.causes.len();
+        let shares = causes().map(|cause| odds.share(cause)).collect();
+        Self { shares, logarithms: causes().map(|cause| odds.whole(cause).logarithm()).collect() }
+    }
+
+    /// Probability of each cause, in network order.
+    pub(super) fn shares(&self) -> &[N] {
+        &self.shares
+    }
+}
+
+/// The exact posterior of one network or of several side by side; without `weighed` the probability of the evidence is
+/// left out, which takes a logarithm a cause.
+pub(super) fn solve<N: Number>(
+    network: &Network<N>,
+    before: &Beforehand<N>,
+    evidence: &[Observation],
+    weighed: bool,
+) -> Posterior<N> {
     let mut odds = Odds::beforehand(network);
+    odds.weighed = weighed;
     let mut rest: Vec<Joint<'_, N>> = Vec::new();
     for observation in evidence {
         let Some(sign) = network.signs.get(observation.sign) else { continue };
@@ -61,9 +91,8 @@ pub(super) fn solve<N: Number>(network: &Network<N>, evidence: &[Observation]) -
         .filter(|cause| rest.iter().any(|(_, _, links)| links.contains(cause)))
         .collect();
     debug_assert!(touched.len() <= MAX_CAUSES, "the network is too wide to enumerate");
-    let (weights, log_scale) = weights(network, &rest, &touched, &odds);
-    let total = sum(&weights);
-    summarise(network, &odds, &touched, &weights, total, log_scale)
+    let (weights, log_scale) = weights((before, &odds), &rest, &touched);
+    summarise(network, (before, &odds), &touched, &weights, log_scale)
 }
 
 /// An observation that needs enumeration, with its sign and the causes it touches.
@@ -74,14 +103,19 @@ type Joint<'n, N> = (Observation, &'n Sign<N>, Vec<usize>);
 struct Odds<N> {
     present: Vec<N>,
     absent: Vec<N>,
+    /// Whether any evidence was weighed for the cause.
+    moved: Vec<bool>,
     log_scale: N,
+    /// The logarithm is kept.
+    weighed: bool,
 }
 
 impl<N: Number> Odds<N> {
     fn beforehand(network: &Network<N>) -> Self {
         let present = network.causes.iter().map(|cause| cause.prior).collect();
         let absent = network.causes.iter().map(|cause| N::all(1.0) - cause.prior).collect();
-        Self { present, absent, log_scale: N::all(0.0) }
+        let moved = vec![false; network.causes.len()];
+        Self { present, absent, moved, log_scale: N::all(0.0), weighed: true }
     }
 
     /// Whether a cause can be present at all.
@@ -109,6 +143,9 @@ impl<N: Number> Odds<N> {
         let (Some(present), Some(absent)) = (self.present.get_mut(cause), self.absent.get_mut(cause)) else {
             return;
         };
+        if let Some(moved) = self.moved.get_mut(cause) {
+            *moved = true;
+        }
         *present *= if_present;
         *absent *= if_absent;
         let greatest = present.greater(*absent);
@@ -123,7 +160,18 @@ impl<N: Number> Odds<N> {
 
     /// A factor of everything there is.
     fn scale(&mut self, factor: N) {
-        self.log_scale = self.log_scale + factor.logarithm();
+        if self.weighed {
+            self.log_scale = self.log_scale + factor.logarithm();
+        }
+    }
+
+    fn moved(&self, cause: usize) -> bool {
+        self.moved.get(cause).copied().unwrap_or(true)
+    }
+
+    fn whole(&self, cause: usize) -> N {
+        let (present, absent) = self.pair(cause);
+        present + absent
     }
 
     fn share(&self, cause: usize) -> N {
@@ -140,18 +188,18 @@ impl<N: Number> Odds<N> {
 /// The weight of every combination of the touched causes, bit `i` standing for `touched[i]`, and the
 /// logarithm of what was divided out.
 fn weights<N: Number>(
-    network: &Network<N>,
+    (before, odds): (&Beforehand<N>, &Odds<N>),
     rest: &[Joint<'_, N>],
     touched: &[usize],
-    odds: &Odds<N>,
 ) -> (Vec<N>, N) {
     let mut log_scale = odds.log_scale;
     let mut weights = Vec::with_capacity(1 << touched.len());
     weights.push(N::all(1.0));
     let mut absent = Vec::with_capacity(1 << touched.len());
-    for cause in (0..network.causes.len()).filter(|cause| !touched.contains(cause)) {
-        let (present, absent) = odds.pair(cause);
-        log_scale = log_scale + (present + absent).logarithm();
+    let known = before.logarithms.iter().enumerate().filter(|_| odds.weighed);
+    for (cause, known) in known.filter(|(cause, _)| !touched.contains(cause)) {
+        let logarithm = if odds.moved(cause) { odds.whole(cause).logarithm() } else { *known };
+        log_scale = log_scale + logarithm;
     }
     for (bit, cause) in touched.iter().enumerate() {
         let (present, not_present) = odds.pair(*cause);
@@ -159,7 +207,7 @@ fn weights<N: Number>(
         // A sign is weighed as soon as its last cause is in, while there are few combinations.
         for (observation, sign, _) in rest.iter().filter(|(_, _, links)| links.last() == Some(cause)) {
             absent_in_each(&mut absent, sign, touched.get(..=bit).unwrap_or_default());
-            if let Some(divided) = weigh(&mut weights, &absent, observation) {
+            if let Some(divided) = weigh(&mut weights, &absent, observation).filter(|_| odds.weighed) {
                 log_scale = log_scale + divided.logarithm();
             }
         }
@@ -178,11 +226,14 @@ fn absent_in_each<N: Number>(absent: &mut Vec<N>, sign: &Sign<N>, touched: &[usi
 
 /// Multiplies one sign in, and keeps the greatest weight from vanishing. Gives back what was divided out.
 fn weigh<N: Number>(weights: &mut [N], absent: &[N], observation: &Observation) -> Option<N> {
-    let mut greatest = N::all(N::LEAST);
     for (weight, absent) in weights.iter_mut().zip(absent) {
         *weight *= observation.factor(*absent);
-        greatest = greatest.greater(*weight);
     }
+    // Mostly one of the first is great enough.
+    if weights.iter().any(|weight| !weight.below(N::SMALL)) {
+        return None;
+    }
+    let greatest = weights.iter().fold(N::all(N::LEAST), |greatest, weight| greatest.greater(*weight));
     if !greatest.below(N::SMALL) {
         return None;
     }
@@ -209,45 +260,60 @@ fn sum<N: Number>(values: &[N]) -> N {
 
 fn summarise<N: Number>(
     network: &Network<N>,
-    odds: &Odds<N>,
+    (before, odds): (&Beforehand<N>, &Odds<N>),
     touched: &[usize],
     weights: &[N],
-    total: N,
     log_scale: N,
 ) -> Posterior<N> {
-    let mut causes: Vec<N> = (0..network.causes.len()).map(|cause| odds.share(cause)).collect();
-    for (cause, present) in touched.iter().zip(each_present(weights, touched.len())) {
+    let (total, each_present) = all_and_each(weights, touched.len());
+    let share = |(cause, known): (usize, &N)| if odds.moved(cause) { odds.share(cause) } else { *known };
+    let mut causes: Vec<N> = before.shares.iter().enumerate().map(share).collect();
+    let bearing =
+        |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
+    let (mut none, mut no_bearing) = (N::all(1.0), N::all(1.0));
+    for (cause, share) in causes.iter().enumerate().filter(|(cause, _)| !touched.contains(cause)) {
+        let absent = N::all(1.0) - *share;
+        none *= absent;
+        if bearing(cause) {
+            no_bearing *= absent;
+        }
+    }
+    for (cause, present) in touched.iter().zip(each_present) {
         if let Some(probability) = causes.get_mut(*cause) {
             *probability = present / total;
         }
     }
-    let bearing =
-        |cause: usize| network.causes.get(cause).is_some_and(|cause| cause.group == CauseGroup::Bearing);
-    let untouched = |concerns: &dyn Fn(usize) -> bool| -> N {
-        let concerned =
-            (0..network.causes.len()).filter(|cause| concerns(*cause) && !touched.contains(cause));
-        concerned.fold(N::all(1.0), |product, cause| product * (N::all(1.0) - odds.share(cause)))
-    };
-    let none = weights.first().copied().unwrap_or(N::all(0.0)) / total;
-    let no_bearing = all_absent(weights, touched, &bearing) / total;
+    let first = weights.first().copied().unwrap_or(N::all(0.0));
     Posterior {
         causes,
-        none: none * untouched(&|_| true),
-        no_bearing: no_bearing * untouched(&bearing),
-        log_evidence: log_scale + total.logarithm(),
+        none: first / total * none,
+        no_bearing: all_absent(weights, touched, &bearing) / total * no_bearing,
+        log_evidence: if odds.weighed { log_scale + total.logarithm() } else { N::all(0.0) },
     }
 }
 
-/// The weight of each touched cause being present. Summing the topmost bit out halves the combinations, so
-/// all of them together cost little more than one pass.
-fn each_present<N: Number>(weights: &[N], bits: usize) -> Vec<N> {
+/// The weight of all there is, and that of each touched cause being present. Summing the topmost bit out halves the
+/// combinations, so all of them together cost little more than one pass.
+///
+/// The two sums go side by side, since each addition has to wait for the one before it in its own.
+fn all_and_each<N: Number>(weights: &[N], bits: usize) -> (N, Vec<N>) {
     let mut left = weights.to_vec();
+    let mut all = weights.iter();
+    let mut total = N::all(0.0);
     let mut present = vec![N::all(0.0); bits];
     for one in present.iter_mut().rev() {
-        *one = sum(left.get(left.len() / 2..).unwrap_or_default());
-        sum_out(&mut left, true);
+        let half = left.len() / 2;
+        let (lower, upper) = left.split_at_mut(half);
+        let mut here = N::all(0.0);
+        for ((lower, upper), weight) in lower.iter_mut().zip(upper.iter()).zip(all.by_ref()) {
+            here = here + *upper;
+            total = total + *weight;
+            *lower = *lower + *upper;
+        }
+        *one = here;
+        left.truncate(half);
     }
-    present
+    (all.fold(total, |total, weight| total + *weight), present)
 }
 
 /// The weight of every concerned cause being absent, whatever the others are.

@@ -1,6 +1,7 @@
 //! The sorting of one case: probabilities, how sure they are, what speaks for and against, the decisions
 //! that rest on them, and the next check.
 
+use std::borrow::Cow;
 use std::collections::BTreeSet;
 
 use crate::model::case::Case;
@@ -12,13 +13,14 @@ use crate::trade::rows::SignRow;
 
 use super::act_or_wait;
 use super::draws::Draws;
-use super::evidence::{self, Observation};
+use super::evidence;
 use super::explain::{self, Account};
-use super::foresee::foresee;
+use super::foresee::foreseen;
 use super::likelihood;
 use super::network::{self, Network};
 use super::next::{self, OpenStep, Outlook};
-use super::posterior::{Posterior, posterior};
+use super::posterior::Posterior;
+use super::ready::Ready;
 use super::surprise::surprise;
 
 /// Id under which "none of the causes is present" is shown.
@@ -27,58 +29,66 @@ pub const NORMAL: &str = "normal-character";
 /// Sorts a case. `open` lists the steps that are allowed and not looked at, in walk order; `draws` are
 /// those of this kind of car, without which no interval is given.
 pub fn sort(trade: &Trade, case: &Case, open: &[OpenStep<'_>], draws: Option<&Draws>) -> Sorting {
-    let network = Network::of(trade, case);
-    let observed = evidence::observations(trade, &network, case);
-    let all = posterior(&network, &observed);
-    let left_out = explain::left_out(trade, &network, case, &observed);
-    let accounts = explain::accounts(&network, case, &all, &left_out);
+    let ready = draws.map_or_else(|| Cow::Owned(Ready::of(trade, case)), |draws| Cow::Borrowed(&draws.ready));
+    let asked = &ready.taught;
+    let network = &asked.network;
+    let observed = evidence::observations(trade, network, case);
+    let all = asked.posterior(&observed);
+    let left_out = explain::left_out(trade, asked, case, &observed);
+    let accounts = explain::accounts(asked, case, &all, &left_out);
     let intervals = draws.map(|draws| draws.intervals(&observed, &all));
+    let mut with = case.clone();
     let outlook: Vec<Outlook<'_>> = open
         .iter()
         .map(|step| Outlook {
             row: step.row,
             off_topic: step.off_topic,
-            foreseen: foresee(trade, &network, case, (&observed, &all), step.row),
+            foreseen: foreseen(trade, asked, &mut with, (&observed, &all), step.row),
         })
         .collect();
-    let choices = act_or_wait::choices(trade, &network);
+    let choices = act_or_wait::choices(trade, network);
     let next = next::next_check(&outlook, &choices, &all, trade.losses.hazard());
     let taught = trade.learned.layouts.get(&case.layout);
-    let untaught = if taught.is_some() { Network::untaught(trade, case) } else { network.clone() };
-    let suspicion = suspicion(untaught, &observed);
+    let suspicion = ready.suspicion(&observed);
     Sorting {
-        causes: named(trade, case, causes(&network, &all, accounts, intervals)),
+        causes: named(trade, case, causes(network, &all, accounts, intervals)),
         bearing_probability: all.bearing(),
         bearing_unexcused: suspicion,
         no_check: next.as_ref().err().map(|why| (*why).to_owned()),
         next_check: next.ok(),
-        surprise: surprise(trade, &network, &observed, &all, &left_out),
-        turn: next::turn(&outlook, &network, &all),
-        judgements: act_or_wait::judgements(&choices, &network, &all, suspicion),
+        surprise: surprise(trade, network, &observed, &all, &left_out),
+        turn: next::turn(&outlook, network, &all),
+        judgements: act_or_wait::judgements(&choices, network, &all, suspicion),
         outcomes: taught.map_or(0, |taught| taught.outcomes),
     }
 }
 
 /// The probabilities alone, by the numbers as judged: what ratings rest on, whatever outcomes have taught.
 pub fn sort_untaught(trade: &Trade, case: &Case) -> Sorting {
-    untaught(trade, case, false)
+    untaught(trade, case, &Ready::untaught(trade, case), false)
+}
+
+/// The same with the networks of this kind of car at hand.
+pub fn sort_judged(trade: &Trade, case: &Case, draws: &Draws) -> Sorting {
+    untaught(trade, case, &draws.ready, false)
 }
 
 /// The same with what each answer weighs.
-pub fn explain_untaught(trade: &Trade, case: &Case) -> Sorting {
-    untaught(trade, case, true)
+pub fn explain_judged(trade: &Trade, case: &Case, draws: &Draws) -> Sorting {
+    untaught(trade, case, &draws.ready, true)
 }
 
-fn untaught(trade: &Trade, case: &Case, explained: bool) -> Sorting {
-    let network = Network::untaught(trade, case);
-    let observed = evidence::observations(trade, &network, case);
-    let all = posterior(&network, &observed);
-    let left_out = if explained { explain::left_out(trade, &network, case, &observed) } else { Vec::new() };
-    let accounts = explain::accounts(&network, case, &all, &left_out);
+fn untaught(trade: &Trade, case: &Case, ready: &Ready, explained: bool) -> Sorting {
+    let asked = ready.judged();
+    let network = &asked.network;
+    let observed = evidence::observations(trade, network, case);
+    let all = asked.posterior(&observed);
+    let left_out = if explained { explain::left_out(trade, asked, case, &observed) } else { Vec::new() };
+    let accounts = explain::accounts(asked, case, &all, &left_out);
     Sorting {
-        causes: causes(&network, &all, accounts, None),
+        causes: causes(network, &all, accounts, None),
         bearing_probability: all.bearing(),
-        bearing_unexcused: suspicion(network, &observed),
+        bearing_unexcused: ready.suspicion(&observed),
         no_check: None,
         next_check: None,
         surprise: None,
@@ -86,20 +96,6 @@ fn untaught(trade: &Trade, case: &Case, explained: bool) -> Sorting {
         judgements: Vec::new(),
         outcomes: 0,
     }
-}
-
-/// Probability of the bearing group with every other cause taken as absent: nothing else may explain a
-/// finding away.
-///
-/// Against "no bearing cause", each combination of bearing causes then weighs a product of one ratio a
-/// sign, at least 1 where the sign was seen and at most 1 where it was not. So a sign more seen can only
-/// raise the suspicion, and since another cause brings every ratio of a seen sign nearer to 1, the
-/// suspicion is never below the bearing probability itself.
-fn suspicion(mut alone: Network, observed: &[Observation]) -> f64 {
-    for cause in alone.causes.iter_mut().filter(|cause| cause.group != CauseGroup::Bearing) {
-        cause.prior = 0.0;
-    }
-    posterior(&alone, observed).bearing()
 }
 
 fn causes(

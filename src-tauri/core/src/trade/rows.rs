@@ -489,9 +489,13 @@ pub struct Link {
 impl SignRow {
     /// Its steps on a shaft with so many supports.
     pub fn steps_at(&self, supports: u8) -> Vec<String> {
+        self.asked_at(supports).map(|(number, step)| ids::at_support(step, number)).collect()
+    }
+
+    /// The same, each as the number of its support and the step there.
+    pub fn asked_at(&self, supports: u8) -> impl Iterator<Item = (u8, &str)> {
         let last = if self.each_support { supports.max(1) } else { 1 };
-        let numbers = 1..=last;
-        numbers.flat_map(|number| self.steps.iter().map(move |step| ids::at_support(step, number))).collect()
+        (1..=last).flat_map(|number| self.steps.iter().map(move |step| (number, step.as_str())))
     }
 }
 
