@@ -56,9 +56,7 @@ pub struct Visit<'a> {
 /// # Errors
 /// [`Refusal::UnknownVisit`] without entries, [`Refusal::UnknownLayout`] if its layout file is gone.
 pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Standing, Refusal> {
-    if visit.entries.is_empty() {
-        return Err(Refusal::UnknownVisit);
-    }
+    visit.entries.first().ok_or(Refusal::UnknownVisit)?;
     let record = visit.record;
     let visit = Visit { broken_at: visit.broken_at.or_else(|| names_what_is_gone(visit)), ..visit };
     let layout = trade.layout(&record.intake.vehicle.layout).ok_or(Refusal::UnknownLayout)?;
@@ -72,21 +70,20 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let rows = shown_steps(trade, layout, record);
     let apart: Vec<Elsewhere> = record.elsewhere.iter().map(elsewhere).chain(apart).collect();
     case.apart = apart.iter().any(|each| relayout::found(trade, &each.step, &each.value));
-    let draws = &*drawn.of(trade, &case);
-    let (steps, mut urgency) =
-        rated((trade, draws), layout, (visit, danger.as_deref()), &rows, (&case, &hands));
+    let known = (trade, &*drawn.of(trade, &case));
+    let (steps, mut urgency) = rated(known, layout, (visit, danger.as_deref()), &rows, (&case, &hands));
     let off_the_road = urgency.do_not_drive == Some(true);
     // A car that is not to be driven is not run to find out more.
     let still = urgency.word >= Some(Word::Warning);
     let found = asks::found(&steps);
     let open = open_steps(&case, &rows, still, concern::is_not_at_idle(trade, &case, &found));
-    let mut sorting = sort(trade, &case, &open, Some(draws));
+    let mut sorting = sort(trade, &case, &open, Some(known.1));
     // What a rating says of itself rests on the numbers as judged too, whatever outcomes have taught.
-    let other = (sorting.outcomes > 0).then(|| explain_judged(trade, &case, draws));
+    let other = (sorting.outcomes > 0).then(|| explain_judged(trade, &case, known.1));
     let untaught = other.as_ref().unwrap_or(&sorting);
     explained::leave_out(&mut urgency, untaught);
     let asks = asks::asks(&urgency, &steps, untaught);
-    next_check::add_decisions((trade, draws), &case, &open, &urgency, &mut sorting);
+    next_check::add_decisions(known, &case, &open, &urgency, &mut sorting);
     next_check::road_test_left(&steps, &mut sorting);
     explained::put_first(&mut sorting, &found, urgency.word);
     let order = order::order(trade, record);
