@@ -79,6 +79,37 @@ fn killed_import_has_happened_as_a_whole_or_not_at_all() {
     assert!(none > 5 && all >= LATE, "{none} and {all}: the kills missed the import");
 }
 
+/// So many photos that several are put on disk at once.
+#[test]
+fn import_puts_every_photo_on_disk_before_one_of_them_gets_its_name() {
+    let (_folder, here) = scratch();
+    for number in 0..VISITS {
+        let visit = small_visit(&here, &format!("TR {number:04}"));
+        keep_photo(&here, &visit, 100 + number);
+    }
+    let (data, files) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
+    std::fs::write(files.path().join("all.steady"), exported(&here, &[])).unwrap();
+    let log = tempfile::NamedTempFile::new().unwrap();
+    let mut strace = Command::new("strace");
+    strace.args(["-f", "-qq", "-y", "-s", "4096", "-e", "trace=?fsync,?rename,?renameat,?renameat2", "-o"]);
+    strace.arg(log.path()).arg(env!("CARGO_BIN_EXE_keeper")).arg("import");
+    let status = strace.arg(data.path()).arg(files.path()).arg("all.steady").stdout(Stdio::null()).status();
+    assert!(
+        status.unwrap_or_else(|fault| panic!("strace is needed, apt-get install strace: {fault}")).success()
+    );
+    photos_are_whole(data.path(), true);
+    let text = std::fs::read_to_string(log.path()).unwrap();
+    let lines: Vec<&str> = text.lines().collect();
+    let named = |line: &str| line.contains("rename") && line.contains("/photos/");
+    let first = lines.iter().position(|line| named(line)).unwrap();
+    let (before, after) = lines.split_at(first);
+    let synced = |line: &&&str| line.contains("fsync(") && line.contains(".jpg>");
+    let (there, late) = (before.iter().filter(synced).count(), after.iter().filter(synced).count());
+    assert_eq!((there >= usize::from(VISITS), late), (true, 0), "{there} of {VISITS}");
+    let ended = |lines: &[&str], what: &str| lines.iter().filter(|line| line.contains(what)).count();
+    assert_eq!(ended(before, "fsync resumed"), ended(before, "<unfinished"), "a sync had not ended");
+}
+
 /// What a data folder holds that lasts: without the moments at which something was done, and what opening makes.
 fn lasting(data: &Path) -> Whole {
     let (mut files, mut rows) = whole(data);
