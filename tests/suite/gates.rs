@@ -14,10 +14,7 @@ use steady_core::model::gates::LiftKind;
 use steady_core::model::limits;
 use steady_core::model::standing::{GateStand, Lock, Position, Standing};
 use steady_core::model::time::Moment;
-use steady_core::model::visit::Intake;
 use steady_core::trade::load;
-use steady_core::walk::order::complaint_sounds;
-use steady_core::words::Words;
 
 use crate::support::{MORNING, PlainPress, ask, code, scratch};
 
@@ -292,49 +289,6 @@ fn complaint_chooses_the_order_unless_somebody_does() {
     let chosen =
         ask(&steady, json!({ "ask": "choose-order", "visit": standing.visit, "order": "running-first" }));
     assert_eq!(chosen.position, Position::Gates { set: "running".to_owned() });
-}
-
-/// What a screen calls a sound, an owner may write: it is read as that sound, and as no other.
-#[test]
-fn each_sound_is_read_in_the_words_of_every_language() {
-    let trade = load(&[]).unwrap().0;
-    let read = |complaint: &str| {
-        complaint_sounds(&trade, &Intake { complaint: complaint.to_owned(), ..Intake::default() })
-    };
-    for tag in Words::locales() {
-        let words = Words::of(tag).unwrap();
-        for sound in &trade.sounds {
-            let called = words.text(&format!("sound-{}", sound.id));
-            assert_eq!(read(&called), [sound.id.as_str()], "{tag}: {called}");
-        }
-    }
-    for (complaint, sound) in [
-        ("Das Auto rüttelt ab 90", "vibration"),
-        ("Es dröhnt unter dem Boden", "buzz"),
-        ("El coche tiembla en autopista", "vibration"),
-        ("La voiture vibre et rien d'autre", "vibration"),
-        ("יש רעידות בכביש", "vibration"),
-        ("שומעים משהו כשהרכב עומד, וברעידה הזאת אי אפשר לנסוע", "vibration"),
-        ("והדפיקות מתחת לרצפה", "knock"),
-        ("המנוע מקרקש", "rattle"),
-        // A dry bearing squeals or grates.
-        ("It squeaks from 30 on", "whine"),
-        ("a grating noise", "whine"),
-        ("Es quietscht unter dem Boden", "whine"),
-        ("chirría al rodar", "whine"),
-        ("La voiture grince", "whine"),
-        ("יש חריקה בנסיעה", "whine"),
-        // A joint in a bend, not the exhaust: what pops is known to come from elsewhere.
-        ("It clicks in tight bends", "knock"),
-        ("Es knackt beim Anfahren", "knock"),
-        ("Chasquidos al girar", "knock"),
-        ("Des claquements en virage", "knock"),
-        ("Es patscht im Auspuff", "pops"),
-    ] {
-        assert_eq!(read(complaint), [sound], "{complaint}");
-    }
-    assert_eq!(read("a popping noise when it turns"), ["knock", "pops"], "it may be either");
-    assert_eq!(read("החליפו את המיסב והמיזוג לא עובד"), Vec::<String>::new());
 }
 
 /// The hands-on check alone: under the car, what holds the shaft and the play, out again, and there is a rating.

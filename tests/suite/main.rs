@@ -33,6 +33,7 @@ mod cases;
 mod cases_of_the_trade;
 mod clocks;
 mod codes_of_faults;
+mod complaints;
 mod data_folders;
 mod demo;
 mod device_codes;

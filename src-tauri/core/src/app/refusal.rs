@@ -12,7 +12,7 @@ macro_rules! refusals {
         }
 
         impl Refusal {
-            /// Every code.
+            /// What a text is asked for.
             #[cfg(test)]
             const CODES: &[&str] = &[$($code,)*];
 
