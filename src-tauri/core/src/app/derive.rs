@@ -92,7 +92,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
     let stops = danger.is_some() || off_the_road && record.entered.as_deref() == Some(locks::ROAD);
     let not_at_once = |row: &StepRow| is_behind_closed_tube(&case, row) || is_apart(trade, &apart, row);
     let looks = together::looks(&rows, &steps, order, not_at_once);
-    let mut standing = Standing {
+    let standing = Standing {
         visit: visit.id.to_owned(),
         opened_at: record.opened_at.unwrap_or(Moment(0)),
         updated_at: record.updated_at.unwrap_or(Moment(0)),
@@ -133,9 +133,14 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         looks,
         steps,
     };
-    shut(&mut standing, case.apart);
+    Ok(worded(standing, case.apart))
+}
+
+/// With what is closed, and why, in words.
+fn worded(mut standing: Standing, apart: bool) -> Standing {
+    shut(&mut standing, apart);
     word_reasons(&mut standing);
-    Ok(standing)
+    standing
 }
 
 /// The steps with their own ratings, and the visit's.
