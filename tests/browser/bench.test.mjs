@@ -259,8 +259,10 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   await id("bench-complete").waitFor();
   await accessible("the bench with all its parts");
   assert.equal(await madeBy(page, () => id("make-pdf").click()), "%PDF-");
-  await id("paper-machinist").click();
-  assert.equal(await madeBy(page, () => id("make-pdf").click()), "%PDF-");
+  for (const paper of ["machinist", "before-after"]) {
+    await id(`paper-${paper}`).click();
+    assert.equal(await madeBy(page, () => id("make-pdf").click()), "%PDF-");
+  }
 });
 
 test("the outcome is confirmed and counted", async () => {

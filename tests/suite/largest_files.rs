@@ -217,7 +217,7 @@ fn largest_visit_is_taken_in_printed_backed_up_restored_and_salvaged() {
             let steady = printing(&folder.join("data"));
             let mut file = std::io::BufReader::new(std::fs::File::open(folder.join("large.steady")).unwrap());
             assert_eq!(steady.import(&mut file).unwrap().taken, [VISIT]);
-            for paper in ["finding", "note", "repair", "machinist"] {
+            for paper in ["finding", "note", "repair", "machinist", "before-after"] {
                 let made =
                     asked(&steady, json!({ "ask": "paper", "visit": VISIT, "paper": paper, "locale": "en" }));
                 let Response::Paper(paper) = made else { panic!("no paper") };

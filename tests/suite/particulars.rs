@@ -209,6 +209,7 @@ impl Press for NotingPress {
             Paper::Note(note) => ("note", &note.locale),
             Paper::Repair(record) => ("repair", &record.locale),
             Paper::Machinist(page) => ("machinist", &page.locale),
+            Paper::BeforeAfter(page) => ("before-after", &page.locale),
         };
         let line = format!("{kind} {locale} {}", run.sheet.id());
         self.0.lock().unwrap().push(line.clone());

@@ -29,6 +29,7 @@ impl Press for PlainPress {
             Paper::Note(note) => note.title.clone().into_bytes(),
             Paper::Repair(record) => record.title.clone().into_bytes(),
             Paper::Machinist(page) => page.title.clone().into_bytes(),
+            Paper::BeforeAfter(page) => page.title.clone().into_bytes(),
         })
     }
 }

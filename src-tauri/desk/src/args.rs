@@ -153,7 +153,7 @@ pub struct Replay {
     /// Begin a new data folder where none of that name is there
     #[arg(long)]
     pub new: bool,
-    /// Write the papers there: finding.pdf, note.pdf, note.txt, and repair.pdf and machinist.pdf after work at the bench
+    /// Write the papers there: finding.pdf, note.pdf, note.txt, and repair.pdf, machinist.pdf and before-after.pdf after work at the bench
     #[arg(long, value_name = "DIR")]
     pub out: Option<PathBuf>,
     /// Put the papers in the place of files of their names

@@ -24,9 +24,12 @@ use crate::{fault, house, input, say};
 const LARGEST_CASE: u64 = steady_core::model::limits::CASE_BYTES;
 /// Language of the papers where none is given.
 const LOCALE: &str = "en";
-/// The repair record and the machinist's sheet, of a case that recorded something at the bench.
-const BENCH: [(PaperKind, &str); 2] =
-    [(PaperKind::Repair, "repair.pdf"), (PaperKind::Machinist, "machinist.pdf")];
+/// The repair record, the machinist's sheet and the customer's, of a case that recorded something at the bench.
+const BENCH: [(PaperKind, &str); 3] = [
+    (PaperKind::Repair, "repair.pdf"),
+    (PaperKind::Machinist, "machinist.pdf"),
+    (PaperKind::BeforeAfter, "before-after.pdf"),
+];
 /// The papers of a visit and their file names.
 const PAPERS: [(PaperKind, &str); 3] =
     [(PaperKind::Finding, "finding.pdf"), (PaperKind::Note, "note.pdf"), (PaperKind::ShortText, "note.txt")];

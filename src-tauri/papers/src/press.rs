@@ -69,6 +69,10 @@ impl Press for TypstPress {
                 let inputs = PrintInputs::gather(Template::Machinist, None, run);
                 content(page).and_then(|content| self.set(&inputs, content, &page.locale, &MACHINIST_SIZES))
             }
+            Paper::BeforeAfter(page) => {
+                let inputs = PrintInputs::gather(Template::BeforeAfter, None, run);
+                content(page).and_then(|content| self.set(&inputs, content, &page.locale, &NOTE_SIZES))
+            }
         };
         // Each paper is printed once; what the typesetter remembers of it would only pile up.
         comemo::evict(0);
@@ -88,7 +92,7 @@ impl TypstPress {
         // A finding carries its content along, as data; no other paper does.
         let attached = match inputs.template {
             Template::Finding => Some(serde_json::to_vec_pretty(&content).map_err(unreadable)?),
-            Template::Note | Template::Repair | Template::Machinist => None,
+            Template::Note | Template::Repair | Template::Machinist | Template::BeforeAfter => None,
         };
         let attached = attached.map(|json| ("/finding.json", Bytes::new(json)));
         let ident = format!("{:?} {content}", inputs.template);
@@ -138,7 +142,9 @@ impl<'a> PrintInputs<'a> {
     ) -> Self {
         let sheet = run.sheet.id();
         let budget = match template {
-            Template::Finding | Template::Repair | Template::Machinist => photos::BESIDE_A_STEP,
+            Template::Finding | Template::Repair | Template::Machinist | Template::BeforeAfter => {
+                photos::BESIDE_A_STEP
+            }
             Template::Note => photos::ON_THE_NOTE,
         };
         let Prepared { pictures, damaged } = photos::prepare(lines, run.photo, budget);

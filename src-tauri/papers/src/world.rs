@@ -31,7 +31,8 @@ const FAMILIES: [&[&[u8]]; 4] = [
 pub(crate) const PICTOGRAPHS: u8 = 1 << (FAMILIES.len() - 1);
 
 /// Every template, by the path it is imported under.
-const TEMPLATES: [(&str, &str); 6] = [
+const TEMPLATES: [(&str, &str); 7] = [
+    ("/before-after.typ", include_str!("../templates/before-after.typ")),
     ("/finding.typ", include_str!("../templates/finding.typ")),
     ("/machinist.typ", include_str!("../templates/machinist.typ")),
     ("/marks.typ", include_str!("../templates/marks.typ")),
@@ -57,6 +58,7 @@ pub(crate) enum Template {
     Note,
     Repair,
     Machinist,
+    BeforeAfter,
 }
 
 /// What all papers share: the library, the fonts, the templates.
@@ -117,6 +119,7 @@ impl<'a> PaperWorld<'a> {
             Template::Note => file_id("/note.typ")?,
             Template::Repair => file_id("/repair.typ")?,
             Template::Machinist => file_id("/machinist.typ")?,
+            Template::BeforeAfter => file_id("/before-after.typ")?,
         };
         let data = data.into_iter().map(|(path, bytes)| (path.to_owned(), bytes));
         let drawings = DRAWINGS.iter().map(|(path, svg)| ((*path).to_owned(), Bytes::from_string(*svg)));

@@ -48,6 +48,10 @@ look: HousingLook,
  */
 look_lines: Array<string>, 
 /**
+ * The limit for the form of this seat, micrometres; none while its diameter is not known.
+ */
+form_limit_um: number | null, 
+/**
  * Before anything was cut.
  */
 found: BoreStand | null, 

@@ -3,4 +3,4 @@
 /**
  * What can be printed or sent of a visit.
  */
-export type PaperKind = "finding" | "note" | "short-text" | "repair" | "machinist";
+export type PaperKind = "finding" | "note" | "short-text" | "repair" | "machinist" | "before-after";

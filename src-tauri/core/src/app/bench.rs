@@ -333,6 +333,7 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         fit,
         look_lines: look_lines(words, &bench.look),
         look: bench.look,
+        form_limit_um: limit,
         found,
         sleeve_out,
         sleeve_ways,

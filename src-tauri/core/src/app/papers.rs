@@ -2,7 +2,7 @@
 
 use crate::content::finding::Finding;
 use crate::content::note::Note;
-use crate::content::{build_finding, build_machinist, build_note, build_repair};
+use crate::content::{build_before_after, build_finding, build_machinist, build_note, build_repair};
 use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
 use crate::store::photo_files::PhotoSize;
@@ -70,6 +70,12 @@ pub(super) fn printed(
             let bench = bench::stand(inner, visit, locale)?;
             let page = build_machinist(&standing, &bench, &inner.workshop, qr::visit(visit)?, &words);
             pdf(named("pdf"), print(inner, Paper::Machinist(&page), sheet, at)?)
+        }
+        PaperKind::BeforeAfter => {
+            let (standing, words) = (inner.standing(visit)?, inner.words(locale)?);
+            let bench = bench::stand(inner, visit, locale)?;
+            let page = build_before_after(&standing, &bench, &inner.workshop, &words);
+            pdf(named("pdf"), print(inner, Paper::BeforeAfter(&page), sheet, at)?)
         }
         PaperKind::Note => {
             let note = written_note(inner, visit, locale)?;

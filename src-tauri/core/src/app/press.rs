@@ -1,6 +1,8 @@
 //! The printing press, as the core sees it: content in, bytes out. `steady-papers` builds one.
 
-use crate::content::{finding::Finding, machinist::MachinistSheet, note::Note, repair::RepairRecord};
+use crate::content::{
+    before_after::BeforeAfter, finding::Finding, machinist::MachinistSheet, note::Note, repair::RepairRecord,
+};
 use crate::model::time::Moment;
 
 use super::request::Sheet;
@@ -16,6 +18,8 @@ pub enum Paper<'a> {
     Repair(&'a RepairRecord),
     /// The page that the machinist works by.
     Machinist(&'a MachinistSheet),
+    /// The bore before and after, for the customer.
+    BeforeAfter(&'a BeforeAfter),
 }
 
 /// What a press needs beside the words.

@@ -410,6 +410,8 @@ pub enum PaperKind {
     Repair,
     /// The page that the machinist works by, PDF.
     Machinist,
+    /// The bore before and after for the customer, PDF.
+    BeforeAfter,
 }
 
 /// Sheet sizes.
@@ -432,6 +434,7 @@ impl PaperKind {
             Self::Note | Self::ShortText => "note",
             Self::Repair => "repair",
             Self::Machinist => "machinist",
+            Self::BeforeAfter => "before-after",
         }
     }
 }

@@ -4,6 +4,7 @@
 //! [`Standing`](crate::model::standing::Standing). How they look on paper is the press's business
 //! (`steady-papers`).
 
+pub mod before_after;
 pub mod finding;
 pub mod machinist;
 pub mod note;
@@ -29,6 +30,7 @@ mod short_text;
 mod sorted_json;
 mod stock_lines;
 mod verdict_lines;
+mod write_before_after;
 mod write_finding;
 mod write_machinist;
 mod write_note;
@@ -44,6 +46,7 @@ pub use ring_lines::ring_lines;
 pub use said::{Reader, urgency_id};
 pub use stock_lines::stock_line;
 pub use verdict_lines::verdict_lines;
+pub use write_before_after::build_before_after;
 pub use write_finding::build_finding;
 pub use write_machinist::build_machinist;
 pub use write_note::build_note;

@@ -87,7 +87,7 @@ fn figures(bench: &BenchStand, words: &Words) -> Vec<BoreFigure> {
 }
 
 /// The worst depth of a bore: where it is least round, else the first.
-fn worst(bore: &BoreStand) -> Option<&BoreSection> {
+pub(super) fn worst(bore: &BoreStand) -> Option<&BoreSection> {
     let off =
         |section: &&BoreSection| section.out_of_roundness_minimum_zone.map_or(0.0, |form| form.value_um);
     bore.shape.sections.iter().max_by(|a, b| off(a).total_cmp(&off(b)))

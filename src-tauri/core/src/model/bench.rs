@@ -314,6 +314,8 @@ pub struct BenchStand {
     pub look: HousingLook,
     /// What was seen of the housing, as sentences.
     pub look_lines: Vec<String>,
+    /// The limit for the form of this seat, micrometres; none while its diameter is not known.
+    pub form_limit_um: Option<f64>,
     /// Before anything was cut.
     pub found: Option<BoreStand>,
     /// The old sleeve, once it is out.

@@ -28,7 +28,7 @@ macro_rules! files {
 /// One language: each has the same files.
 macro_rules! locale {
     ($tag:literal) => {
-        files!($tag, None, "answers" "backup" "before" "bench-bore" "bench-entry" "bench-fit" "bench-gauge" "bench-hold"
+        files!($tag, None, "answers" "backup" "before" "before-after" "bench-bore" "bench-entry" "bench-fit" "bench-gauge" "bench-hold"
             "bench-old-sleeve" "bench-read" "bench-run-out" "bench-sleeve" "bench-verdict" "causes" "devices" "drawings" "driveline" "errors"
             "found" "gates" "handover" "in-part" "language" "limits" "machinist" "papers" "photos" "quick" "repair"
             "repair-parts" "road" "road-test" "rules" "set-aside" "signals" "sorting" "steps" "together" "vin" "workshop"

@@ -7,6 +7,8 @@ ui-backup-own-left-out = { $files ->
    *[other] { $files } files of the shop’s own are too large, have names that not every system takes, or are too many, and were left out.
 }
 ui-welcome-what = Steady takes you step by step to the bearing of a driveshaft: what to listen for from the seat, what to move by hand under the car, what to write down.
+owner-bore-caution-check = This sheet does not say that the car is safe to drive. After the work the shop feels for movement by hand, and tells you.
+owner-bore-caution-limit = The limit is this shop's rule for a hole of this size. The maker's figure comes first.
 skim-caution = Guard the chips, wear eye protection, clamp without bending the housing, and measure cold. The maker's procedure comes before this plan.
 error-bearing-outside-missing-help = Give the nominal outside diameter in millimeters, such as 72.
 error-reading-too-large-help = Check the unit: thousandths of an inch may have been entered as millimeters.
