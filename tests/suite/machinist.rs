@@ -169,6 +169,53 @@ fn code_on_the_sheet_brings_the_visit_up() {
     assert_eq!(typed("STEADY VISIT 1 00000000-0000-7000-8000-000000000000".to_owned()), 0);
 }
 
+/// The customer's sheet holds before against after at one scale in an owner's words, on one page, and claims nothing that was not
+/// measured.
+#[test]
+fn customers_sheet_says_what_was_out_of_round_what_is_now_and_what_was_done() {
+    let folder = tempfile::tempdir().unwrap();
+    let (steady, visit) = replayed(folder.path(), |_| {});
+    let made = |steady: &Steady, visit: &str, locale: &str, sheet: &str| {
+        let wanted = json!({ "ask": "paper", "visit": visit, "paper": "before-after", "locale": locale, "sheet": sheet });
+        let Ok(Response::Paper(file)) = ask(steady, wanted) else { panic!("no paper") };
+        let pdf = folder.path().join(format!("before-after-{locale}-{sheet}.pdf"));
+        std::fs::write(&pdf, fetched(steady, &file.file)).unwrap();
+        pdf
+    };
+    for locale in Words::locales() {
+        for sheet in ["a4", "us-letter"] {
+            let pdf = made(&steady, &visit, locale, sheet);
+            assert_eq!(pages(&pdf), 1, "{locale} {sheet}");
+            if let Some(kept) = std::env::var_os("CARGO_TARGET_TMPDIR") {
+                let _ = std::fs::copy(&pdf, Path::new(&kept).join(pdf.file_name().unwrap()));
+            }
+        }
+    }
+    let said = text(&made(&steady, &visit, "en", "a4"));
+    for sentence in [
+        "Before the work",
+        "After the work",
+        "Out of round by",
+        "Limit: 0.0065 mm",
+        "THAT IS BEYOND THE LIMIT",
+        "cut round again, in 3 passes",
+        "A new sleeve was fitted",
+        "turns freely",
+        "does not say that the car is safe",
+    ] {
+        assert!(said.contains(sentence), "no {sentence:?} in {said}");
+    }
+    let other = tempfile::tempdir().unwrap();
+    let (steady, visit) = replayed(other.path(), |rows| {
+        rows.retain(|row| row["bore"] != "finished" && row.get("ring").is_none() && row.get("fit").is_none())
+    });
+    let open = text(&made(&steady, &visit, "en", "a4"));
+    for sentence in ["NOT MEASURED", "It is not recorded that the bearing turns freely"] {
+        assert!(open.contains(sentence), "no {sentence:?} in {open}");
+    }
+    assert!(!open.contains("within the limit") && !open.contains("new sleeve"), "{open}");
+}
+
 /// The repair record says where the drawing begins, which way it counts and at what scale; its fit stands cold beside hot,
 /// and its materials have names.
 #[test]
