@@ -9,8 +9,11 @@ use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::model::rating::Word;
+use steady_core::model::still_open::StillOpen;
 
-use crate::support::{answered, ask, case, finding, scratch, under};
+use crate::support::{answered, ask, case, finding, open_ticking, scratch, under};
+
+const RIGID: &str = "rigid-engine-speed";
 
 /// A visit of a car, with an owner and what the noise was heard under.
 fn visit(steady: &Steady, (plate, vin): (&str, &str), answers: &str) -> String {
@@ -100,4 +103,42 @@ fn visit_whose_plate_was_corrected_is_known_under_both() {
         };
         assert!(page.visits.iter().any(|card| card.visit == mistyped), "{plate}");
     }
+}
+
+/// Writes a visit's car down anew.
+fn corrected(steady: &Steady, visit: &str, (plate, vin): (&str, &str)) {
+    let vehicle = json!({ "layout": RIGID, "plate": plate, "vin": vin });
+    let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": "after-repair" });
+    ask(steady, json!({ "ask": "amend", "visit": visit, "intake": intake }));
+}
+
+/// The DANGER or WARNING that whoever writes down this car is told of.
+fn told_open(steady: &Steady, (plate, vin): (&str, &str)) -> Option<StillOpen> {
+    let asked = Request::VisitsBefore { plate: plate.to_owned(), vin: vin.to_owned(), visit: None };
+    let Response::VisitsBefore { still_open, .. } = steady.handle(asked).unwrap() else {
+        panic!("no visits")
+    };
+    still_open
+}
+
+/// A look after the repair that turns out to be of another car says nothing of the one that was found in danger.
+#[test]
+fn visit_corrected_to_another_car_does_not_lift_the_danger_of_the_first() {
+    let folder = tempfile::tempdir().unwrap();
+    let steady = open_ticking(folder.path()).unwrap();
+    steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
+    let grave = under(&steady, "KC 2001", RIGID, "complaint");
+    answered(&steady, &grave, "play-vertical", json!("felt"), json!({}));
+    let sound = under(&steady, "KC 2001", RIGID, "after-repair");
+    answered(&steady, &sound, "play-vertical", json!("none"), json!({ "temperature": "warm" }));
+    assert_eq!(told_open(&steady, ("KC 2001", "")), None, "looked at after the repair");
+    for car in [("ZZ 9009", ""), ("ZZ 9009", "ZZZDEMO0000000001"), ("KC 2001", "ZZZDEMO0000000001")] {
+        corrected(&steady, &sound, car);
+        let open = told_open(&steady, ("KC 2001", "ZZZDEMO0000000002")).unwrap();
+        assert_eq!((open.word, &open.visit), (Word::Danger, &grave), "{car:?}");
+    }
+    corrected(&steady, &sound, ("ZZ 9009", ""));
+    let next = under(&steady, "KC 2001", RIGID, "complaint");
+    let standing = ask(&steady, json!({ "ask": "look", "visit": next }));
+    assert_eq!(standing.still_open.map(|open| open.visit), Some(grave));
 }

@@ -6,7 +6,6 @@ use crate::model::answer::AnswerValue;
 use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing};
-use crate::model::still_open::StillOpen;
 use crate::model::time::Moment;
 use crate::model::visit::Intake;
 use crate::walk::vin;
@@ -79,11 +78,7 @@ pub(super) fn before(
         known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
     standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let warm_from_c = inner.trade.rules_for(None).warm_from_c;
-    let still_open = still_open::left_to_the_next(inner, &standings, warm_from_c)?.map(|open| {
-        let visit = standings.iter().find(|visit| visit.visit == open.visit);
-        let corrected_to = visit.and_then(|visit| still_open::corrected_to(visit, (plate, vin)));
-        StillOpen { corrected_to, ..open }
-    });
+    let still_open = still_open::left_to_the_next(inner, (plate, vin), &standings, warm_from_c)?;
     let vin_hint = vin::hint(vin);
     let visits = standings.into_iter().map(|standing| shown(standing, (plate, vin))).collect();
     Ok(Response::VisitsBefore { visits, still_open, vin_hint })

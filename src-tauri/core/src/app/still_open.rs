@@ -58,20 +58,18 @@ fn put_in_order(visits: &mut Vec<Standing>, came: &[String], (opened_at, id): (M
 
 /// What they left open to the visit that asks.
 pub(super) fn left_by(earlier: &[Standing], now: &Standing, warm_from_c: f64) -> Option<StillOpen> {
-    let open = open_of(earlier.iter().chain([now]).collect(), Some(&now.visit), warm_from_c)?;
+    let open = open_of(earlier.iter().chain([now]).collect(), car_of(now), Some(&now.visit), warm_from_c)?;
     let other = |layout: &String| *layout != now.intake.vehicle.layout;
-    let vehicle = &now.intake.vehicle;
-    let visit = earlier.iter().find(|visit| visit.visit == open.visit);
-    let corrected_to = visit.and_then(|visit| corrected_to(visit, (&vehicle.plate, &vehicle.vin)));
-    Some(StillOpen { layout: open.layout.filter(other), corrected_to, ..open })
+    Some(StillOpen { layout: open.layout.filter(other), ..open })
 }
 
-/// What the visits of a car left open to one that is about to be opened.
+/// What the visits of a car, plate and VIN as typed, left open to one that is about to be opened.
 ///
 /// # Errors
 /// What SQLite says.
 pub(super) fn left_to_the_next(
     inner: &Inner,
+    car: (&str, &str),
     visits: &[Standing],
     warm_from_c: f64,
 ) -> Result<Option<StillOpen>, Fault> {
@@ -79,20 +77,27 @@ pub(super) fn left_to_the_next(
     let came = inner.store.written_before("", &known)?;
     let mut visits = visits.to_vec();
     put_in_order(&mut visits, &came, (inner.now(), ""));
-    Ok(open_of(visits.iter().collect(), None, warm_from_c))
+    Ok(open_of(visits.iter().collect(), car, None, warm_from_c))
 }
 
 /// What visits of one car left open, the latest of them but for the one that asks. Each reason for DANGER or WARNING is
 /// lifted by itself, by a later look at the same place that does not find it any more, warm where it is felt: after a
 /// repair, recorded at the bench or said at intake; what was left unsure, at any time. That it turned out to be a fault,
-/// that a ring turned freely at the bench, or that somebody calls a visit a look after the repair, lifts nothing.
-fn open_of(mut visits: Vec<&Standing>, asking: Option<&str>, warm_from_c: f64) -> Option<StillOpen> {
+/// that a ring turned freely at the bench, or that somebody calls a visit a look after the repair, lifts nothing; nor does
+/// a visit of what turned out to be another car.
+fn open_of(
+    mut visits: Vec<&Standing>,
+    car: (&str, &str),
+    asking: Option<&str>,
+    warm_from_c: f64,
+) -> Option<StillOpen> {
     visits.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let earlier = visits.iter().enumerate().filter(|(_, visit)| Some(visit.visit.as_str()) != asking);
     earlier.into_iter().find_map(|(place, visit)| {
-        let since = visits.get(..place).unwrap_or_default();
+        let later = visits.get(..place).unwrap_or_default().iter().copied();
+        let since: Vec<&Standing> = later.filter(|later| is_of_car(later, car, visit)).collect();
         let grave = visit.urgency.reasons.iter().filter(|reason| reason.word >= Word::Warning);
-        let open = grave.filter(|reason| !is_lifted(reason, visit, since, warm_from_c));
+        let open = grave.filter(|reason| !is_lifted(reason, visit, &since, warm_from_c));
         let word = open.map(|reason| reason.word).max()?.min(visit.urgency.word?);
         let layout = Some(visit.intake.vehicle.layout.clone());
         Some(StillOpen {
@@ -100,9 +105,23 @@ fn open_of(mut visits: Vec<&Standing>, asking: Option<&str>, warm_from_c: f64) -
             opened_at: visit.opened_at,
             word,
             layout,
-            corrected_to: None,
+            corrected_to: corrected_to(visit, car),
         })
     })
+}
+
+/// The plate and VIN by which a visit goes now.
+fn car_of(visit: &Standing) -> (&str, &str) {
+    (&visit.intake.vehicle.plate, &visit.intake.vehicle.vin)
+}
+
+/// Whether a later visit is of the car that is asked about, as it is written down now, and of the one that was found
+/// grave: one that was corrected to another car says nothing of this one.
+fn is_of_car(later: &Standing, car: (&str, &str), visit: &Standing) -> bool {
+    let its = car_of(later);
+    let former = visit.former_cars.iter().map(|former| (former.plate.as_str(), former.vin.as_str()));
+    let mut names = std::iter::once(car_of(visit)).chain(former);
+    are_one_car(car, its) && names.any(|name| are_one_car(its, name))
 }
 
 /// What a visit that was found by this plate or VIN goes by now, if that is another car.
