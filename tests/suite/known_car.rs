@@ -1,5 +1,6 @@
 //! A car that was here before is found by its VIN or its plate, and tells what each visit found, without its owner.
 
+use std::fs;
 use std::path::Path;
 
 use serde_json::{Value, json};
@@ -11,7 +12,7 @@ use steady_core::app::response::Response;
 use steady_core::model::rating::Word;
 use steady_core::model::still_open::StillOpen;
 
-use crate::support::{answered, ask, case, finding, open_ticking, scratch, under};
+use crate::support::{answered, ask, case, finding, open, open_ticking, scratch, under};
 
 const RIGID: &str = "rigid-engine-speed";
 
@@ -141,4 +142,61 @@ fn visit_corrected_to_another_car_does_not_lift_the_danger_of_the_first() {
     let next = under(&steady, "KC 2001", RIGID, "complaint");
     let standing = ask(&steady, json!({ "ask": "look", "visit": next }));
     assert_eq!(standing.still_open.map(|open| open.visit), Some(grave));
+}
+
+/// A DANGER is not gone because nobody can read what led to it: by the list of visits it stays open, in front of whoever
+/// writes the car down and in the next visit, until its record is readable again.
+#[test]
+fn danger_whose_record_cannot_be_read_stays_open() {
+    let folder = tempfile::tempdir().unwrap();
+    let layouts = folder.path().join("layouts");
+    fs::create_dir_all(&layouts).unwrap();
+    let shipped =
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("../src-tauri/core/data/layouts/rigid-engine-speed.toml");
+    let own = fs::read_to_string(shipped).unwrap();
+    let own = own.replace("id = \"rigid-engine-speed\"", "id = \"my-own\"\nname = \"my own\"");
+    fs::write(layouts.join("my-own.toml"), &own).unwrap();
+    let [grave, rotten] = {
+        let steady = open(folder.path()).unwrap();
+        steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
+        let grave = ["my-own", RIGID].map(|layout| {
+            let visit = under(&steady, &format!("KC {layout}"), layout, "complaint");
+            let felt = answered(&steady, &visit, "play-vertical", json!("felt"), json!({}));
+            assert_eq!(felt.urgency.word, Some(Word::Danger));
+            visit
+        });
+        grave
+    };
+    fs::remove_file(layouts.join("my-own.toml")).unwrap();
+    let database = rusqlite::Connection::open(folder.path().join("steady.db")).unwrap();
+    database.execute_batch("DROP TRIGGER entry_is_never_changed").unwrap();
+    let rot = "UPDATE entry SET body = replace(body, '\"felt\"', '\"fe') WHERE visit = ?1";
+    assert_eq!(database.execute(rot, [&rotten]).unwrap(), 1);
+    drop(database);
+    let steady = open(folder.path()).unwrap();
+    for (plate, visit) in [("KC my-own", &grave), (&format!("KC {RIGID}"), &rotten)] {
+        let open = told_open(&steady, (plate, "")).unwrap();
+        assert_eq!((open.word, &open.visit, open.unread), (Word::Danger, visit, true), "{plate}");
+        let next = under(&steady, plate, RIGID, "after-repair");
+        answered(&steady, &next, "play-vertical", json!("none"), json!({ "temperature": "warm" }));
+        let standing =
+            answered(&steady, &next, "play-lateral", json!("none"), json!({ "temperature": "warm" }));
+        assert_eq!(standing.still_open.map(|open| open.word), Some(Word::Danger), "{plate}");
+        assert_eq!(standing.headline, "still-open-danger");
+        assert!(finding(&steady, &next).answer.join(" ").contains("cannot be read in full"));
+    }
+}
+
+/// Where the plate stayed and the VIN was corrected, it is the VIN that is named.
+#[test]
+fn visit_whose_vin_was_corrected_is_told_by_its_vin() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "KC 3001", RIGID, "complaint");
+    corrected(&steady, &visit, ("KC 3001", "ZZZDEMO0000000001"));
+    answered(&steady, &visit, "play-vertical", json!("felt"), json!({}));
+    corrected(&steady, &visit, ("KC 3001", "ZZZDEMO0000000002"));
+    let named = |car| told_open(&steady, car).unwrap().corrected_to;
+    assert_eq!(named(("kc-3001", "ZZZDEMO0000000001")).as_deref(), Some("ZZZDEMO0000000002"));
+    corrected(&steady, &visit, ("KC 3002", "ZZZDEMO0000000002"));
+    assert_eq!(named(("KC 3001", "ZZZDEMO0000000001")).as_deref(), Some("KC 3002"));
 }

@@ -24,6 +24,10 @@ word: Word,
  */
 layout: string | null, 
 /**
- * Plate, or else VIN, that it goes by now, where it was written down as this car only before it was corrected.
+ * Plate, or VIN where that alone differs, that it goes by now, where it was written down as this car only before it was corrected.
  */
-corrected_to: string | null, };
+corrected_to: string | null, 
+/**
+ * Its record cannot be read in full, and the rating is what the list of visits says: nothing lifts it.
+ */
+unread: boolean, };

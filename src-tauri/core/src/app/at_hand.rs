@@ -21,6 +21,7 @@ use super::drawn::DrawnFor;
 use super::fault::{Fault, Refusal};
 use super::response::Response;
 use super::steady::Inner;
+use super::still_open::Earlier;
 use super::{asks, learning, list, room, still_open};
 
 /// A visit as it was read from disk, and what that adds up to.
@@ -32,7 +33,7 @@ pub(super) struct AtHand {
     /// Derived from `chain` and `record` when first asked for.
     standing: Option<Arc<Standing>>,
     /// Where earlier visits of the car stand, once they were looked for; none of them where nothing of theirs is grave.
-    earlier: Option<Arc<[Standing]>>,
+    earlier: Option<Arc<Earlier>>,
 }
 
 impl AtHand {
@@ -100,8 +101,8 @@ impl Inner {
     fn left_open(
         &mut self,
         standing: &mut Standing,
-        known: Option<Arc<[Standing]>>,
-    ) -> Result<Arc<[Standing]>, Fault> {
+        known: Option<Arc<Earlier>>,
+    ) -> Result<Arc<Earlier>, Fault> {
         let earlier = match known {
             Some(earlier) => earlier,
             None => still_open::earlier(self, standing)?,

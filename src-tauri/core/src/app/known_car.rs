@@ -3,7 +3,6 @@
 use serde::Serialize;
 
 use crate::model::answer::AnswerValue;
-use crate::model::limits;
 use crate::model::rating::Word;
 use crate::model::standing::{RepairStage, Standing};
 use crate::model::time::Moment;
@@ -72,20 +71,17 @@ pub(super) fn before(
     vin: &str,
     except: Option<&str>,
 ) -> Result<Response, Fault> {
-    let known = inner.store.latest_of_car((plate, vin), except, limits::EARLIER)?;
-    // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
-    let mut standings: Vec<Standing> =
-        known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
-    standings.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
+    let mut earlier = still_open::of_car(inner, (plate, vin), except)?;
+    earlier.read.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let warm_from_c = inner.trade.rules_for(None).warm_from_c;
-    let still_open = still_open::left_to_the_next(inner, (plate, vin), &standings, warm_from_c)?;
+    let still_open = still_open::left_to_the_next(inner, (plate, vin), &earlier, warm_from_c)?;
     let vin_hint = vin::hint(vin);
-    let visits = standings.into_iter().map(|standing| shown(standing, (plate, vin))).collect();
+    let visits = earlier.read.into_iter().map(|standing| shown(standing, (plate, vin))).collect();
     Ok(Response::VisitsBefore { visits, still_open, vin_hint })
 }
 
 fn shown(standing: Standing, car: (&str, &str)) -> VisitBefore {
-    let corrected_to = still_open::corrected_to(&standing, car);
+    let corrected_to = still_open::corrected_to(still_open::car_of(&standing), car);
     let answers = standing.steps.iter().filter_map(|step| {
         let answered = step.answered.as_ref()?;
         Some(AnswerBefore { step: step.id.clone(), value: answered.value.clone(), word: step.word })

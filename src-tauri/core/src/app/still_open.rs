@@ -12,7 +12,7 @@ use crate::model::standing::{Answered, RepairStage, Standing};
 use crate::model::still_open::StillOpen;
 use crate::model::time::Moment;
 use crate::sorting::sort::NORMAL;
-use crate::store::cards::are_one_car;
+use crate::store::cards::{CardRow, are_one_car, is_same_name};
 
 use super::fault::Fault;
 use super::steady::Inner;
@@ -22,21 +22,61 @@ pub(super) fn asks_anew(body: &EntryBody) -> bool {
     matches!(body, EntryBody::Opened { .. } | EntryBody::Amended { .. })
 }
 
-/// Where the visits of the same car before this one stand, of as many as a screen can show; none where no DANGER or
-/// WARNING is among them.
-pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<[Standing]>, Fault> {
-    let vehicle = &now.intake.vehicle;
-    let car = (vehicle.plate.as_str(), vehicle.vin.as_str());
-    let known = inner.store.latest_of_car(car, Some(&now.visit), limits::EARLIER)?;
-    // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
-    let mut earlier: Vec<Standing> =
-        known.iter().filter_map(|visit| inner.standing_of_other(visit).ok()).collect();
-    let before = inner.store.written_before(&now.visit, &known)?;
-    put_in_order(&mut earlier, &before, (now.opened_at, &now.visit));
-    if !earlier.iter().any(|visit| visit.urgency.word >= Some(Word::Warning)) {
-        earlier.clear();
+/// The visits of a car before the one that asks.
+#[derive(Default)]
+pub(super) struct Earlier {
+    /// Where those stand that can be read.
+    pub(super) read: Vec<Standing>,
+    /// What the list of visits says of those that cannot, or not in full, where that is DANGER or WARNING and graver than
+    /// what can be read: nothing lifts it.
+    unread: Vec<StillOpen>,
+}
+
+/// Where the visits of a car stand, of as many as a screen can show, without the one that asks.
+///
+/// # Errors
+/// What SQLite says.
+pub(super) fn of_car(inner: &mut Inner, car: (&str, &str), except: Option<&str>) -> Result<Earlier, Fault> {
+    let mut found = Earlier::default();
+    for visit in inner.store.latest_of_car(car, except, limits::EARLIER)? {
+        // One that cannot be derived, by a layout file that is gone, takes nothing from the others.
+        let standing = inner.standing_of_other(&visit).ok();
+        let is_whole = standing.as_ref().is_some_and(|standing| standing.ledger.broken_at.is_none());
+        if !is_whole && let Some(card) = inner.store.card(&visit)? {
+            let read = standing.as_ref().and_then(|standing| standing.urgency.word);
+            found.unread.extend(listed(&card, car).filter(|open| Some(open.word) > read));
+        }
+        found.read.extend(standing);
     }
-    Ok(earlier.into())
+    Ok(found)
+}
+
+/// What a card leaves open.
+fn listed(card: &CardRow, car: (&str, &str)) -> Option<StillOpen> {
+    let word = card.word.as_deref().and_then(Word::from_id).filter(|word| *word >= Word::Warning)?;
+    Some(StillOpen {
+        visit: card.visit.clone(),
+        opened_at: Moment(card.opened_at),
+        word,
+        layout: None,
+        corrected_to: corrected_to((&card.plate, &card.vin), car),
+        unread: true,
+    })
+}
+
+/// Where the visits of the same car before this one stand; none where no DANGER or WARNING is among them.
+pub(super) fn earlier(inner: &mut Inner, now: &Standing) -> Result<Arc<Earlier>, Fault> {
+    let Earlier { mut read, mut unread } = of_car(inner, car_of(now), Some(&now.visit))?;
+    let id = |visit: &Standing| visit.visit.clone();
+    let known: Vec<String> =
+        read.iter().map(id).chain(unread.iter().map(|open| open.visit.clone())).collect();
+    let before = inner.store.written_before(&now.visit, &known)?;
+    put_in_order(&mut read, &before, (now.opened_at, &now.visit));
+    unread.retain(|open| open.opened_at < now.opened_at || before.contains(&open.visit));
+    if !read.iter().any(|visit| visit.urgency.word >= Some(Word::Warning)) {
+        read.clear();
+    }
+    Ok(Arc::new(Earlier { read, unread }))
 }
 
 /// Leaves the visits that came before this one. One that was written here before is an earlier one whatever a clock that
@@ -57,8 +97,10 @@ fn put_in_order(visits: &mut Vec<Standing>, came: &[String], (opened_at, id): (M
 }
 
 /// What they left open to the visit that asks.
-pub(super) fn left_by(earlier: &[Standing], now: &Standing, warm_from_c: f64) -> Option<StillOpen> {
-    let open = open_of(earlier.iter().chain([now]).collect(), car_of(now), Some(&now.visit), warm_from_c)?;
+pub(super) fn left_by(earlier: &Earlier, now: &Standing, warm_from_c: f64) -> Option<StillOpen> {
+    let visits = earlier.read.iter().chain([now]).collect();
+    let open = open_of(visits, car_of(now), Some(&now.visit), warm_from_c);
+    let open = gravest(open, &earlier.unread)?;
     let other = |layout: &String| *layout != now.intake.vehicle.layout;
     Some(StillOpen { layout: open.layout.filter(other), ..open })
 }
@@ -70,14 +112,19 @@ pub(super) fn left_by(earlier: &[Standing], now: &Standing, warm_from_c: f64) ->
 pub(super) fn left_to_the_next(
     inner: &Inner,
     car: (&str, &str),
-    visits: &[Standing],
+    earlier: &Earlier,
     warm_from_c: f64,
 ) -> Result<Option<StillOpen>, Fault> {
-    let known: Vec<String> = visits.iter().map(|visit| visit.visit.clone()).collect();
+    let known: Vec<String> = earlier.read.iter().map(|visit| visit.visit.clone()).collect();
     let came = inner.store.written_before("", &known)?;
-    let mut visits = visits.to_vec();
+    let mut visits = earlier.read.clone();
     put_in_order(&mut visits, &came, (inner.now(), ""));
-    Ok(open_of(visits.iter().collect(), car, None, warm_from_c))
+    Ok(gravest(open_of(visits.iter().collect(), car, None, warm_from_c), &earlier.unread))
+}
+
+/// The gravest of what is open, of those the latest.
+fn gravest(open: Option<StillOpen>, unread: &[StillOpen]) -> Option<StillOpen> {
+    unread.iter().cloned().chain(open).max_by_key(|open| (open.word, open.opened_at))
 }
 
 /// What visits of one car left open, the latest of them but for the one that asks. Each reason for DANGER or WARNING is
@@ -105,13 +152,14 @@ fn open_of(
             opened_at: visit.opened_at,
             word,
             layout,
-            corrected_to: corrected_to(visit, car),
+            corrected_to: corrected_to(car_of(visit), car),
+            unread: false,
         })
     })
 }
 
 /// The plate and VIN by which a visit goes now.
-fn car_of(visit: &Standing) -> (&str, &str) {
+pub(super) fn car_of(visit: &Standing) -> (&str, &str) {
     (&visit.intake.vehicle.plate, &visit.intake.vehicle.vin)
 }
 
@@ -124,14 +172,15 @@ fn is_of_car(later: &Standing, car: (&str, &str), visit: &Standing) -> bool {
     are_one_car(car, its) && names.any(|name| are_one_car(its, name))
 }
 
-/// What a visit that was found by this plate or VIN goes by now, if that is another car.
-pub(super) fn corrected_to(visit: &Standing, car: (&str, &str)) -> Option<String> {
-    let vehicle = &visit.intake.vehicle;
-    if are_one_car(car, (&vehicle.plate, &vehicle.vin)) {
+/// What a visit that was found by this plate or VIN goes by now, if that is another car: its plate, or else its VIN where
+/// the plate is the same.
+pub(super) fn corrected_to(now: (&str, &str), car: (&str, &str)) -> Option<String> {
+    if are_one_car(car, now) {
         return None;
     }
-    let named = [&vehicle.plate, &vehicle.vin].into_iter().find(|name| !name.trim().is_empty());
-    Some(named.map_or("-", |name| name.trim()).to_owned())
+    let differs = |(name, typed): &(&str, &str)| !name.trim().is_empty() && !is_same_name(name, typed);
+    let named = [(now.0, car.0), (now.1, car.1)].into_iter().find(differs);
+    Some(named.map_or("-", |(name, _)| name.trim()).to_owned())
 }
 
 /// `since`: the visits after the one that gave the reason.

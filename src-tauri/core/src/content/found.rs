@@ -64,6 +64,7 @@ pub fn still_open(standing: &Standing, words: &Words, reader: Reader) -> Option<
     sentences.extend(layout);
     let corrected = open.corrected_to.as_deref();
     sentences.extend(corrected.map(|car| words.with("still-open-corrected", &[("car", car.into())])));
+    sentences.extend(open.unread.then(|| words.text("still-open-unread")));
     Some(sentences.join(" "))
 }
 

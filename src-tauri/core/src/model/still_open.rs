@@ -18,6 +18,8 @@ pub struct StillOpen {
     pub word: Word,
     /// The layout it was checked by, where this visit goes by another.
     pub layout: Option<String>,
-    /// Plate, or else VIN, that it goes by now, where it was written down as this car only before it was corrected.
+    /// Plate, or VIN where that alone differs, that it goes by now, where it was written down as this car only before it was corrected.
     pub corrected_to: Option<String>,
+    /// Its record cannot be read in full, and the rating is what the list of visits says: nothing lifts it.
+    pub unread: bool,
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use rusqlite::{Connection, Row, params};
+use rusqlite::{Connection, OptionalExtension, Row, params};
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 
@@ -70,6 +70,12 @@ pub struct Sought {
 
 /// Cards on a page.
 pub const PAGE: usize = 30;
+
+/// What a card is read from.
+const CARDS: &str =
+    "SELECT visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt,
+         haystack, settled, repair, confirmed
+     FROM card";
 
 /// Between plate and VIN of a car as it was written down before; no field holds it.
 const FORMER: char = '\u{1f}';
@@ -162,6 +168,20 @@ impl Store {
     /// What SQLite says.
     pub fn cards(&self, search: &[Sought], after: Option<&str>) -> Result<CardPage, StoreFault> {
         page(&self.connection, search, after).map_err(StoreFault::sql("list visits"))
+    }
+
+    /// The card of a visit.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn card(&self, visit: &str) -> Result<Option<CardRow>, StoreFault> {
+        let read = || -> Result<Option<CardRow>, rusqlite::Error> {
+            self.connection
+                .prepare_cached(&format!("{CARDS} WHERE visit = ?1"))?
+                .query_row([visit], card)
+                .optional()
+        };
+        read().map_err(StoreFault::sql("read a card"))
     }
 
     /// Writes a card anew, beside the ledger that it is derived from.
@@ -275,9 +295,7 @@ fn page(
     let words = values(search);
     let (opened_at, visit) = after.and_then(place).unwrap_or((i64::MAX, String::new()));
     let sql = format!(
-        "SELECT visit, label, plate, vin, owner, opened_at, updated_at, word, answered, steps, receipt, haystack,
-             settled, repair, confirmed
-         FROM card WHERE (opened_at, visit) < (?1, ?2){} ORDER BY opened_at DESC, visit DESC LIMIT {}",
+        "{CARDS} WHERE (opened_at, visit) < (?1, ?2){} ORDER BY opened_at DESC, visit DESC LIMIT {}",
         conditions(search.len(), 3),
         PAGE + 1
     );
@@ -301,6 +319,11 @@ struct OfCar {
     word: Option<Word>,
     /// It is written down as this car now, not only before it was corrected.
     is_now: bool,
+}
+
+/// Whether two plates, or two VINs, as typed, read the same.
+pub fn is_same_name(one: &str, other: &str) -> bool {
+    packed(one) == packed(other)
 }
 
 /// Whether two plates with their VINs, as typed, are one car.

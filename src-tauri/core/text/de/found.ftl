@@ -10,6 +10,7 @@ made-milder-withdrawn = { $step }: Zuerst war die Antwort „{ $was }“, eine G
 still-open-before = Noch offen: Dieses Auto wurde am { $day } mit { $label } eingestuft. Nichts zeigt, dass es behoben ist, und dieser Vorgang hebt es nicht auf. Nach der Reparatur einen neuen Vorgang „Nachschau nach der Reparatur“ anlegen und dieselben Stellen noch einmal prüfen, warm, wo gefühlt wird.
 still-open-layout = Damals wurde es als „{ $layout }“ geprüft: Prüfen Sie, welche Bauart stimmt.
 still-open-corrected = Jener Vorgang lief zuerst auf dieses Auto und wurde auf „{ $car }“ berichtigt, als schon etwas geprüft war: Sehen Sie nach, welches Auto es war.
+still-open-unread = Der Vorgang von damals lässt sich nicht ganz lesen; seine Einstufung steht so in der Liste. Er bleibt offen, bis er wieder lesbar ist: Spielen Sie eine Sicherung ein, oder legen Sie die eigene Bauart-Datei der Werkstatt zurück.
 note-still-open-danger = Am { $day } haben wir dieses Auto mit { $label } eingestuft. Ob das in Ordnung gebracht ist, haben wir noch nicht gesehen.
 note-still-open-warning = Am { $day } haben wir dieses Auto mit { $label } eingestuft. Ob das in Ordnung gebracht ist, haben wir noch nicht gesehen.
 before-other-layout = Beim letzten Mal wurde dieses Auto als „{ $layout }“ eingetragen. Sehen Sie unter dem Auto nach, was stimmt.

@@ -10,6 +10,7 @@ made-milder-withdrawn = { $step }: “{ $was }” was answered first, a DANGER o
 still-open-before = Still open: this car was rated { $label } on { $day }. Nothing shows that it was put right, and this visit does not cancel it. After the repair open a new visit, "Check after the repair", and check the same places again, warm where they are felt.
 still-open-layout = It was checked then as “{ $layout }”: check which layout is right.
 still-open-corrected = That visit was written down as this car at first, and corrected to “{ $car }” once something was checked: look which car it was.
+still-open-unread = That visit’s record cannot be read in full, so its rating is the one in the list. It stays open until the record can be read again: bring back a backup, or the workshop’s own layout file.
 note-still-open-danger = On { $day } we rated this car { $label }. We have not yet seen it put right.
 note-still-open-warning = On { $day } we rated this car { $label }. We have not yet seen it put right.
 before-other-layout = Last time this car was entered as “{ $layout }”. Look under the car to see which one is right.

@@ -10,6 +10,7 @@ made-milder-withdrawn = { $step }: primero se respondió «{ $was }», un PELIGR
 still-open-before = Sigue abierto: este coche se calificó con { $label } el { $day }. Nada muestra que se haya arreglado, y esta visita no lo anula. Tras la reparación abra una visita nueva, «Revisión tras la reparación», y compruebe otra vez los mismos sitios, en caliente donde se prueba a mano.
 still-open-layout = Entonces se revisó como «{ $layout }»: compruebe cuál es la disposición correcta.
 still-open-corrected = Esa visita se anotó primero como este coche y se corrigió a «{ $car }» cuando ya se había revisado algo: mire qué coche era.
+still-open-unread = El registro de aquella visita no se puede leer entero; su calificación es la de la lista. Queda abierta hasta que se pueda leer de nuevo: recupere una copia de seguridad o el archivo de disposición del taller.
 note-still-open-danger = El { $day } calificamos este coche como { $label }. Aún no hemos visto que esté arreglado.
 note-still-open-warning = El { $day } calificamos este coche como { $label }. Aún no hemos visto que esté arreglado.
 before-other-layout = La última vez este coche se anotó como «{ $layout }». Mire debajo del coche cuál es la correcta.

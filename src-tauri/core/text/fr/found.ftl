@@ -10,6 +10,7 @@ made-milder-withdrawn = { $step } : la première réponse était « { $was } 
 still-open-before = Encore ouvert : cette voiture a été classée { $label } le { $day }. Rien ne montre que c’est réparé, et cette visite ne l’annule pas. Après la réparation, ouvrez une nouvelle visite, « Contrôle après réparation », et vérifiez de nouveau les mêmes endroits, à chaud là où la main cherche du jeu.
 still-open-layout = Elle avait alors été contrôlée comme « { $layout } » : vérifiez quelle disposition est la bonne.
 still-open-corrected = Cette visite avait d’abord été notée pour cette voiture, puis corrigée en « { $car } » alors que des points étaient déjà contrôlés : regardez de quelle voiture il s’agissait.
+still-open-unread = Le dossier de cette visite ne peut pas être lu en entier ; son classement est celui de la liste. Il reste ouvert jusqu’à ce qu’il soit lisible à nouveau : remettez une sauvegarde, ou le fichier de disposition de l’atelier.
 note-still-open-danger = Le { $day }, nous avons classé cette voiture { $label }. Nous n’avons pas encore vu si c’est réparé.
 note-still-open-warning = Le { $day }, nous avons classé cette voiture { $label }. Nous n’avons pas encore vu si c’est réparé.
 before-other-layout = La dernière fois, cette voiture a été notée « { $layout } ». Regardez sous la voiture ce qui est juste.
