@@ -77,7 +77,7 @@ pub struct Record {
     /// The ring turned freely, and nothing was cut or read since: the note tells it.
     pub turned_free: bool,
     /// Which bearings did.
-    turned: TurnedFree,
+    pub turned: TurnedFree,
     /// Latest opinion.
     pub opinion: Option<OpinionStand>,
     /// Latest confirmed outcome, who says so and when.
