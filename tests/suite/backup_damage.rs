@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use rusqlite::Connection;
 use serde_json::json;
 use steady_core::app::backup::{check, generations, listed};
-use steady_core::app::handover::verify;
+use steady_core::app::handover::{Wanted, verify};
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
 use steady_core::app::{PhotoSize, Steady};
@@ -33,6 +33,7 @@ pub fn rotted(data: &Path, change: &str) {
     for (name, _) in &triggers {
         database.execute_batch(&format!("DROP TRIGGER {name}")).unwrap();
     }
+    database.pragma_update(None, "ignore_check_constraints", true).unwrap();
     assert_eq!(database.execute(change, []).unwrap(), 1);
     for (_, sql) in &triggers {
         database.execute_batch(sql).unwrap();
@@ -252,6 +253,13 @@ fn broken_record_is_named_at_each_backup_and_goes_nowhere_as_whole() {
         "DELETE FROM entry WHERE seq = 2",
         "UPDATE entry SET body = replace(body, 'TR 0001', 'TR 0009') WHERE seq = 1",
         "UPDATE entry SET signature = lower(hex(zeroblob(64))) WHERE seq = (SELECT max(seq) FROM entry)",
+        "UPDATE entry SET signature = 'zz' WHERE seq = 2",
+        "UPDATE entry SET signature = upper(signature) WHERE seq = 2",
+        "UPDATE entry SET signature = substr(signature, 1, 50) || char(0) || substr(signature, 52) WHERE seq = 2",
+        // A byte that is no text.
+        "UPDATE entry SET signature = CAST(CAST(signature AS BLOB) || x'ff' AS TEXT) WHERE seq = 2",
+        "UPDATE entry SET body = CAST(CAST(body AS BLOB) || x'ff' AS TEXT) WHERE seq = 2",
+        "UPDATE entry SET prev = CAST(CAST(prev AS BLOB) || x'ff' AS TEXT) WHERE seq = 2",
     ] {
         let (data, steady) = scratch();
         let visit = small_visit(&steady, "TR 0001");
@@ -267,6 +275,8 @@ fn broken_record_is_named_at_each_backup_and_goes_nowhere_as_whole() {
         );
         says_of_its_proof(&steady, &visit, None, &[]);
         assert_eq!(code(&steady, json!({ "ask": "export", "visits": [visit] })), "chain-broken", "{change}");
+        let all = Wanted { visits: &[], papers: false, locale: None, sheet: None };
+        assert_eq!(steady.export(all, &mut Vec::new()).unwrap().left_out, broken, "{change}");
         let backup = tempfile::tempdir().unwrap();
         for day in [1, 2] {
             let made = on_day(data.path(), backup.path(), day).unwrap();
@@ -280,6 +290,35 @@ fn broken_record_is_named_at_each_backup_and_goes_nowhere_as_whole() {
             (vec![other], broken.to_vec()),
             "{change}"
         );
+    }
+}
+
+/// What rots in a line's id is two records' fault and nobody else's: the line's, whose visit is none any more, and that of
+/// the visit it was of.
+#[test]
+fn line_whose_visit_cannot_be_read_keeps_nobody_from_the_others() {
+    for column in ["visit", "device", "hash"] {
+        let (data, steady) = scratch();
+        let visit = small_visit(&steady, "TR 0001");
+        drop(steady);
+        rotted(
+            data.path(),
+            &format!(
+                "UPDATE entry SET {column} = CAST(CAST({column} AS BLOB) || x'ff' AS TEXT) WHERE seq = 1"
+            ),
+        );
+        let steady = open(data.path()).unwrap();
+        let other = small_visit(&steady, "TR 0002");
+        let all = Wanted { visits: &[], papers: false, locale: None, sheet: None };
+        assert!(steady.export(all, &mut Vec::new()).unwrap().left_out.contains(&visit), "{column}");
+        let backup = tempfile::tempdir().unwrap();
+        assert!(back_up(&steady, backup.path()).visits_broken.contains(&visit), "{column}");
+        assert!(fetched(&steady).0.visits_broken.contains(&visit), "{column}");
+        let (_new, new) = scratch();
+        let restored = restore(&new, backup.path());
+        assert_eq!(restored.imported.taken, std::slice::from_ref(&other), "{column}");
+        assert!(restored.visits_damaged.contains(&visit), "{column}");
+        steady.erase(&other, "TR 0002").unwrap();
     }
 }
 

@@ -205,6 +205,27 @@ fn line_that_only_what_is_held_back_proves_stays_outside() {
     }
 }
 
+/// A signature that no Steady wrote, between others that prove what it says: it is told before anything is written, and
+/// what else the file brings comes in.
+#[test]
+fn visit_with_a_signature_of_no_form_is_set_apart_and_the_others_come_in() {
+    const OTHER: &str = "0191d2f0-0000-7000-8000-0000000000fe";
+    let (own, left) = (stranger(), json!({ "kind": "part-left", "set": "lift", "by": "Kim Demo" }));
+    let lines = |visit: &str| forged(visit, &[], &own, &[opened(), left.clone(), left.clone()]);
+    let whole = lines(VISIT)[1]["signature"].as_str().unwrap().to_owned();
+    for signature in ["zz", "", &whole[1..], &whole.replace(|digit: char| digit.is_ascii_digit(), "A")] {
+        let mut bad = lines(VISIT);
+        bad[1]["signature"] = json!(signature);
+        assert_eq!(verify(&mut &carried(VISIT, &bad)[..]).unwrap_err().code, "handover-unproven");
+        let file = zip(&sealed(&[ledger(OTHER, &lines(OTHER)), ledger(VISIT, &bad)], |_| {}));
+        let (_folder, here) = scratch();
+        let apart = here.preview(&mut &file[..]).unwrap().imported.set_apart;
+        assert_eq!(apart.iter().map(|apart| apart.visit.as_str()).collect::<Vec<_>>(), [VISIT]);
+        let taken = here.import(&mut &file[..]).unwrap();
+        assert_eq!((taken.taken, taken.set_apart), (vec![OTHER.to_owned()], apart), "{signature}");
+    }
+}
+
 /// A data folder of the schema before signatures, with one visit of one device's lines.
 pub fn before_signatures(bodies: &[Value]) -> TempDir {
     let folder = tempfile::tempdir().unwrap();

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use rusqlite::{Connection, params};
 
 use super::fault::StoreFault;
+use super::ledger;
 use super::open::Store;
 use crate::model::device::{DeviceDecision, Devices, Known, Trust};
 use crate::model::limits;
@@ -75,7 +76,10 @@ impl Store {
     pub fn writers(&self, visit: &str) -> Result<Vec<String>, StoreFault> {
         let read = || -> Result<Vec<String>, rusqlite::Error> {
             let sql = "SELECT DISTINCT device FROM counting WHERE visit = ?1";
-            self.connection.prepare_cached(sql)?.query_map([visit], |row| row.get("device"))?.collect()
+            self.connection
+                .prepare_cached(sql)?
+                .query_map([visit], |row| ledger::text(row, "device"))?
+                .collect()
         };
         read().map_err(StoreFault::sql("read who wrote"))
     }

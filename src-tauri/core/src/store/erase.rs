@@ -7,6 +7,7 @@ use std::time::Duration;
 use rusqlite::{Connection, TransactionBehavior, params};
 
 use super::fault::StoreFault;
+use super::ledger::text;
 use super::open::Store;
 use crate::model::time::Moment;
 
@@ -121,12 +122,12 @@ fn tables_by_visit(connection: &Connection) -> Result<Vec<String>, rusqlite::Err
 /// Photos that lines of this visit name and lines of no other.
 fn photos_of(connection: &Connection, visit: &str) -> Result<BTreeSet<String>, rusqlite::Error> {
     let mut own = connection.prepare("SELECT body FROM entry WHERE visit = ?1")?;
-    let bodies: Vec<String> = own.query_map([visit], |row| row.get("body"))?.collect::<Result<_, _>>()?;
+    let bodies: Vec<String> = own.query_map([visit], |row| text(row, "body"))?.collect::<Result<_, _>>()?;
     let mut photos: BTreeSet<String> = bodies.iter().flat_map(|body| hashes_in(body)).collect();
     let mut others = connection.prepare("SELECT body FROM entry WHERE visit <> ?1")?;
     let mut rows = others.query([visit])?;
     while let Some(row) = rows.next()? {
-        let body: String = row.get("body")?;
+        let body = text(row, "body")?;
         photos.retain(|sha256| !body.contains(sha256.as_str()));
     }
     Ok(photos)

@@ -114,7 +114,7 @@ impl Store {
     fn named(&self) -> Result<BTreeSet<String>, StoreFault> {
         let read = || -> Result<BTreeSet<String>, rusqlite::Error> {
             let mut statement = self.connection.prepare("SELECT body FROM entry")?;
-            let bodies = statement.query_map([], |row| row.get::<_, String>("body"))?;
+            let bodies = statement.query_map([], |row| ledger::text(row, "body"))?;
             let mut named = BTreeSet::new();
             for body in bodies {
                 named.extend(erase::hashes_in(&body?));

@@ -10,6 +10,7 @@
 use std::collections::BTreeSet;
 use std::mem;
 
+use rusqlite::types::ValueRef;
 use rusqlite::{Connection, Row, TransactionBehavior, params};
 use sha2::{Digest, Sha256};
 
@@ -22,7 +23,7 @@ use crate::model::hex;
 use crate::model::limits;
 use crate::model::line::Line;
 use crate::model::time::Moment;
-use crate::signing::key::PublicKey;
+use crate::signing::key::{PublicKey, SIGNATURE_BYTES};
 use crate::signing::line::{Writer, is_signed, signs};
 
 /// Hash before the first entry of a chain.
@@ -99,7 +100,7 @@ impl Store {
         let read = || -> Result<Vec<String>, rusqlite::Error> {
             let mut statement =
                 self.connection.prepare_cached("SELECT DISTINCT visit FROM counting ORDER BY visit")?;
-            statement.query_map([], |row| row.get("visit"))?.collect()
+            statement.query_map([], |row| text(row, "visit"))?.collect()
         };
         read().map_err(StoreFault::sql("list visits"))
     }
@@ -158,17 +159,27 @@ pub(super) fn read_all(connection: &Connection, visit: &str) -> Result<Vec<Line>
     rows.collect()
 }
 
+/// A row as a line. What rotted in it until it reads as nothing is no fault: it is a line that is not whole, of one visit,
+/// and keeps nobody from the others.
 pub(super) fn line(row: &Row<'_>) -> Result<Line, rusqlite::Error> {
+    let number =
+        |column: &str| -> Result<i64, rusqlite::Error> { Ok(row.get_ref(column)?.as_i64().unwrap_or(0)) };
+    let is_signed = row.get_ref("signature")? != ValueRef::Null;
     Ok(Line {
-        visit: row.get("visit")?,
-        device: row.get("device")?,
-        seq: u64::try_from(row.get::<_, i64>("seq")?).unwrap_or(0),
-        at: Moment(row.get("at")?),
-        prev: row.get("prev")?,
-        hash: row.get("hash")?,
-        signature: row.get("signature")?,
-        body: row.get("body")?,
+        visit: text(row, "visit")?,
+        device: text(row, "device")?,
+        seq: u64::try_from(number("seq")?).unwrap_or(0),
+        at: Moment(number("at")?),
+        prev: text(row, "prev")?,
+        hash: text(row, "hash")?,
+        signature: is_signed.then(|| text(row, "signature")).transpose()?,
+        body: text(row, "body")?,
     })
+}
+
+/// A column of a line as text; bytes that are none read as U+FFFD, and so as what no hash fits.
+pub(super) fn text(row: &Row<'_>, column: &str) -> Result<String, rusqlite::Error> {
+    Ok(String::from_utf8_lossy(row.get_ref(column)?.as_bytes().unwrap_or_default()).into_owned())
 }
 
 /// Keeps every entry that can be read and marks the first that does not fit.
@@ -197,9 +208,13 @@ pub(super) fn checked(mut rows: Vec<Line>) -> Chain {
     Chain { entries: timed.into_iter().map(|(_, entry)| entry).collect(), broken_at }
 }
 
-/// Whether a line is signed where its device signs, and not where its device never did.
+/// Whether a line is signed where its device signs, in the form that a signature has, and not where its device never
+/// did. Whether the signature is right is asked of a chain's newest line alone.
 fn has_its_form(line: &Line) -> bool {
-    signs(&line.device) == line.signature.is_some()
+    match &line.signature {
+        Some(signature) => signs(&line.device) && hex::decode::<SIGNATURE_BYTES>(signature).is_some(),
+        None => !signs(&line.device),
+    }
 }
 
 /// Whether a line is proven to be its device's, or stands in a chain from before there were signatures.

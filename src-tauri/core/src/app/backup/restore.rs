@@ -139,7 +139,9 @@ impl Work<'_> {
         }
         let lines = self.generation.lines(visit)?;
         if lines.is_empty() {
-            // All of it was taken back there.
+            // All of it was taken back there, or its id is none any more.
+            let rotted = visit.contains(char::REPLACEMENT_CHARACTER).then(|| visit.to_owned());
+            restored.visits_damaged.extend(rotted);
             return Ok(());
         }
         if check_lines(visit, &lines).is_err() {

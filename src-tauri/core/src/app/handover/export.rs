@@ -82,6 +82,11 @@ fn choose(inner: &Inner, asked: &[String]) -> Result<Choice, Fault> {
     let all = if asked.is_empty() { inner.store.visit_ids()? } else { Vec::new() };
     for visit in asked.iter().chain(&all) {
         let lines = inner.store.lines(visit)?;
+        if lines.is_empty() && asked.is_empty() {
+            // Its id rotted until nothing is found by it.
+            choice.left_out.push(visit.clone());
+            continue;
+        }
         if lines.is_empty() {
             let erased = inner.store.is_erased(visit)?;
             return Err(if erased { Refusal::VisitErased } else { Refusal::UnknownVisit }.into());

@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet, HashSet};
 use std::iter::Peekable;
 
-use rusqlite::Connection;
+use rusqlite::{Connection, Row};
 
 use super::fault::BackupFault;
 use super::source::{has_column, has_table};
@@ -23,8 +23,8 @@ pub struct Compared {
     pub broken: BTreeSet<String>,
 }
 
-/// Visit, device and place of a line.
-type Place = (String, String, i64);
+/// Visit, device and place of a line; as bytes, for SQLite puts what is no text any more in order by these.
+type Place = (Vec<u8>, Vec<u8>, i64);
 
 /// A line of the last backup: its place and hash.
 type Known = (Place, String);
@@ -39,10 +39,7 @@ impl Compared {
             let Some(last) = last else { return walk(here, std::iter::empty()) };
             let mut theirs =
                 last.prepare("SELECT visit, device, seq, hash FROM entry ORDER BY visit, device, seq")?;
-            let known = theirs.query_map([], |row| {
-                let place = (row.get("visit")?, row.get("device")?, row.get("seq")?);
-                Ok((place, row.get("hash")?))
-            })?;
+            let known = theirs.query_map([], |row| Ok((place(row)?, ledger::text(row, "hash")?)))?;
             // Where it stops reading, what follows is looked at as if it were new.
             walk(here, known.map_while(Result::ok))
         };
@@ -78,16 +75,28 @@ fn walk(here: &Connection, known: impl Iterator<Item = Known>) -> Result<Compare
     let mut rows = lines.query([])?;
     while let Some(row) = rows.next()? {
         let line = ledger::line(row)?;
-        let place = (line.visit.clone(), line.device.clone(), row.get::<_, i64>("seq")?);
+        let place = place(row)?;
         let there = at(&mut known, &place, &mut compared.missing);
         if there.is_some_and(|(_, hash)| hash != line.hash) && ledger::is_whole(&line) {
             compared.forked.insert(line.visit.clone());
         }
         chains.look(line, ends.contains(&place));
     }
-    compared.missing.extend(known.map(|((visit, ..), _)| visit));
+    compared.missing.extend(known.map(|((visit, ..), _)| name(&visit)));
     compared.broken = chains.broken();
     Ok(compared)
+}
+
+fn place(row: &Row<'_>) -> Result<Place, rusqlite::Error> {
+    let bytes = |column: &str| -> Result<Vec<u8>, rusqlite::Error> {
+        Ok(row.get_ref(column)?.as_bytes().unwrap_or_default().to_vec())
+    };
+    Ok((bytes("visit")?, bytes("device")?, row.get_ref("seq")?.as_i64().unwrap_or(0)))
+}
+
+/// A visit's id as it is shown.
+fn name(visit: &[u8]) -> String {
+    String::from_utf8_lossy(visit).into_owned()
 }
 
 /// The line that each chain counts up to, of those that came with imports: what was taken back proves nothing.
@@ -96,9 +105,9 @@ fn ends(here: &Connection) -> Result<HashSet<Place>, rusqlite::Error> {
         return Ok(HashSet::new());
     }
     let mut ends = here.prepare(
-        "SELECT visit, device, max(lines) AS lines FROM brought WHERE taken_back IS NULL GROUP BY visit, device",
+        "SELECT visit, device, max(lines) AS seq FROM brought WHERE taken_back IS NULL GROUP BY visit, device",
     )?;
-    ends.query_map([], |row| Ok((row.get("visit")?, row.get("device")?, row.get("lines")?)))?.collect()
+    ends.query_map([], place)?.collect()
 }
 
 /// The line at a place, past those before it, which are not here.
@@ -108,7 +117,7 @@ fn at(
     missing: &mut BTreeSet<String>,
 ) -> Option<Known> {
     while let Some(((visit, ..), _)) = known.next_if(|(before, _)| before < place) {
-        missing.insert(visit);
+        missing.insert(name(&visit));
     }
     known.next_if(|(there, _)| there == place)
 }

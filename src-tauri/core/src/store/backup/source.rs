@@ -14,7 +14,7 @@ use crate::model::time::Moment;
 use crate::store::fault::StoreFault;
 use crate::store::folders::{length, with_ending};
 use crate::store::open::DATABASE;
-use crate::store::{erase, keys, migrations, private};
+use crate::store::{erase, keys, ledger, migrations, private};
 
 /// How long to wait for a process that is about to write.
 const PATIENCE: Duration = Duration::from_secs(5);
@@ -183,8 +183,9 @@ impl Holds {
                 let mut lines = connection.prepare("SELECT visit, body FROM entry")?;
                 let mut rows = lines.query([])?;
                 while let Some(row) = rows.next()? {
-                    *holds.visits.entry(row.get("visit")?).or_default() += 1;
-                    holds.photos.extend(photo_in(row.get_ref("body")?.as_str()?));
+                    *holds.visits.entry(ledger::text(row, "visit")?).or_default() += 1;
+                    let body = row.get_ref("body")?.as_bytes().unwrap_or_default();
+                    holds.photos.extend(photo_in(&String::from_utf8_lossy(body)));
                 }
             }
             if has_table(connection, "erased")? {
