@@ -14,7 +14,7 @@ use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
 use crate::handover::exported;
-use crate::support::{MORNING, PlainPress, ask, code, enter_lift};
+use crate::support::{MORNING, PlainPress, answered, ask, code, enter_lift, under};
 
 /// What the clock of these tests says; one test sets it, since a clock is a plain function.
 static CLOCK: AtomicI64 = AtomicI64::new(0);
@@ -138,4 +138,37 @@ fn what_was_written_while_the_clock_ran_ahead_is_of_no_time_to_come() {
     enter_lift(&steady, &after);
     ask(&steady, felt(&after, "none"));
     assert_eq!(still_open(), None);
+}
+
+/// Which visit came before which is kept by whatever brings both back, though the clock says otherwise.
+#[test]
+fn visit_of_a_day_to_come_is_an_earlier_one_after_it_was_restored_too() {
+    const DAY: i64 = 86_400_000;
+    static NOW: AtomicI64 = AtomicI64::new(0);
+    let begun = |folder: &std::path::Path| {
+        let clock = || Moment(NOW.load(Ordering::Relaxed));
+        let setup = Setup { data_dir: folder.to_owned(), press: Arc::new(PlainPress), clock };
+        let steady = Steady::open(setup).unwrap();
+        steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
+        steady
+    };
+    let [data, backup, restored, salvaged] = [(); 4].map(|()| tempfile::tempdir().unwrap());
+    NOW.store(MORNING.0 + 40 * DAY, Ordering::Relaxed);
+    let steady = begun(data.path());
+    let grave = under(&steady, "CK 1002", "rigid-engine-speed", "complaint");
+    answered(&steady, &grave, "play-vertical", json!("felt"), json!({ "temperature": "warm" }));
+    NOW.store(MORNING.0, Ordering::Relaxed);
+    let later = under(&steady, "CK 1002", "rigid-engine-speed", "complaint");
+    let open = |steady: &Steady| {
+        ask(steady, json!({ "ask": "look", "visit": later })).still_open.map(|open| open.visit)
+    };
+    assert_eq!(open(&steady), Some(grave.clone()));
+    steady.backup(backup.path(), &mut |_| {}).unwrap();
+    drop(steady);
+    let new = begun(restored.path());
+    new.restore(backup.path(), None, &mut |_| {}).unwrap();
+    assert_eq!(open(&new), Some(grave.clone()), "restored");
+    let new = begun(salvaged.path());
+    new.salvage(&data.path().join("steady.db")).unwrap();
+    assert_eq!(open(&new), Some(grave), "salvaged");
 }

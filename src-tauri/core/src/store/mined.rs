@@ -173,13 +173,22 @@ impl Mined {
         }
     }
 
-    /// Visits of which anything at all was found, in order of id.
+    /// Visits of which anything at all was found, in the order in which they were first written, as far as lines of them
+    /// are left to say it; then the others, in order of id.
     pub fn visits(&self) -> Vec<String> {
         let lines = self.lines.iter().map(|spot| spot.visit);
         let known = self.last.keys().map(|(visit, _)| *visit).chain(self.updated.keys().copied());
         let visits: BTreeSet<u32> = lines.chain(known).collect();
-        let named = self.names.numbers.iter().filter(|(_, number)| visits.contains(number));
-        named.map(|(name, _)| name.clone()).collect()
+        let mut first: BTreeMap<u32, u64> = BTreeMap::new();
+        for Spot { visit, cell, .. } in &self.lines {
+            let row = first.entry(*visit).or_insert(u64::MAX);
+            *row = cell.number.min(*row);
+        }
+        let came = |number: &u32| first.get(number).copied().unwrap_or(u64::MAX);
+        let mut named: Vec<(&String, &u32)> =
+            self.names.numbers.iter().filter(|(_, number)| visits.contains(number)).collect();
+        named.sort_by_key(|(_, number)| came(number));
+        named.into_iter().map(|(name, _)| name.clone()).collect()
     }
 
     /// A visit's lines by device and place; nothing unless they are known to be all. `counted` is how many SQLite

@@ -254,14 +254,16 @@ impl Generation {
         read(connection).map_err(|fault| damaged(StoreFault::sql(doing)(fault)))
     }
 
-    /// Every visit in it.
+    /// Every visit in it, in the order in which they were first written: which came before which is kept, whatever the
+    /// clocks said. One whose id rotted is among them, and has no lines.
     ///
     /// # Errors
     /// [`BackupFault::Damaged`], or what SQLite says.
     pub fn visits(&self) -> Result<Vec<String>, StoreFault> {
         self.read("read a backup's visits", |connection| {
-            let mut statement = connection.prepare("SELECT DISTINCT visit FROM entry ORDER BY visit")?;
-            statement.query_map([], |row| row.get("visit"))?.collect()
+            let mut statement =
+                connection.prepare("SELECT visit FROM entry GROUP BY visit ORDER BY min(id)")?;
+            statement.query_map([], |row| ledger::text(row, "visit"))?.collect()
         })
     }
 

@@ -20,6 +20,8 @@ pub enum Kind {
 pub struct Cell {
     /// A row or a key.
     pub kind: Kind,
+    /// A row's number in its table; nought for a key.
+    pub number: u64,
     /// Length of the record, bytes.
     pub bytes: u64,
     /// Where in the page the record begins and where the page's share of it ends.
@@ -75,8 +77,9 @@ fn found(page: &[u8], usable: usize) -> Vec<Cell> {
 
 fn cell(page: &[u8], at: usize, usable: usize, kind: Kind) -> Option<Cell> {
     let (bytes, mut start) = varint(page, at)?;
+    let mut number = 0;
     if kind == Kind::Row {
-        (_, start) = varint(page, start)?;
+        (number, start) = varint(page, start)?;
     }
     // Two bytes make the shortest record, and one that nothing here writes.
     if !(3..=limits::SALVAGED_BYTES).contains(&bytes) {
@@ -90,7 +93,7 @@ fn cell(page: &[u8], at: usize, usable: usize, kind: Kind) -> Option<Cell> {
     }
     let goes_on = here as u64 != bytes;
     let overflow = if goes_on { Some(long(page, payload.end)?).filter(|page| *page > 0) } else { None };
-    Some(Cell { kind, bytes, payload, overflow })
+    Some(Cell { kind, number, bytes, payload, overflow })
 }
 
 /// How much of a record stands on its own page.
