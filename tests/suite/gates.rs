@@ -14,7 +14,6 @@ use steady_core::model::gates::LiftKind;
 use steady_core::model::limits;
 use steady_core::model::standing::{GateStand, Lock, Position, Standing};
 use steady_core::model::time::Moment;
-use steady_core::trade::load;
 
 use crate::support::{MORNING, PlainPress, ask, code, scratch};
 

@@ -159,13 +159,12 @@ fn danger_whose_record_cannot_be_read_stays_open() {
     let [grave, rotten] = {
         let steady = open(folder.path()).unwrap();
         steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
-        let grave = ["my-own", RIGID].map(|layout| {
+        ["my-own", RIGID].map(|layout| {
             let visit = under(&steady, &format!("KC {layout}"), layout, "complaint");
             let felt = answered(&steady, &visit, "play-vertical", json!("felt"), json!({}));
             assert_eq!(felt.urgency.word, Some(Word::Danger));
             visit
-        });
-        grave
+        })
     };
     fs::remove_file(layouts.join("my-own.toml")).unwrap();
     let database = rusqlite::Connection::open(folder.path().join("steady.db")).unwrap();
