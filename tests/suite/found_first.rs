@@ -4,6 +4,7 @@
 use serde_json::{Value, json};
 use steady_core::app::request::Request;
 use steady_core::model::rating::Word;
+use steady_core::model::standing::Standing;
 
 use crate::support::{
     answered, ask, case, code, finding, note, open_ticking, papers, report, said, scratch, standing_of, under,
@@ -337,4 +338,33 @@ fn an_outcome_that_is_on_no_list_can_be_recorded() {
 fn the_finding_prints_the_range_of_a_probability() {
     let (finding, _) = papers(&case(RIGID, &format!("{PLAYS} idle-noise=whine")));
     assert!(finding.causes[0].likelihood.contains(", between "), "{}", finding.causes[0].likelihood);
+}
+
+/// What was said of a picture is said of what was answered then: once something is found, a photo of it is asked for.
+#[test]
+fn nothing_to_see_in_a_picture_is_not_said_of_what_was_found_since() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "RE 2009", RIGID, "complaint");
+    let waive =
+        |why: &str| json!({ "ask": "waive-photo", "visit": visit, "step": "play-vertical", "reason": why });
+    let stand = |standing: &Standing| {
+        let step = standing.steps.iter().find(|step| step.id == "play-vertical").unwrap();
+        (step.wants_photo, step.waiver.clone())
+    };
+    let give = |value: &str| answered(&steady, &visit, "play-vertical", json!(value), json!({}));
+    ask(&steady, waive("nothing-to-see"));
+    assert_eq!(stand(&give("felt")), (true, None), "said before anything was felt");
+    let too_dark = Some("too-dark".to_owned());
+    assert_eq!(stand(&ask(&steady, waive("too-dark"))), (true, too_dark.clone()));
+    assert_eq!(stand(&give("felt")), (true, too_dark), "the same answer, given again");
+    ask(
+        &steady,
+        json!({ "ask": "answer", "visit": visit, "step": "play-vertical", "value": "none",
+        "reason": "the glove slipped" }),
+    );
+    ask(&steady, waive("nothing-to-see"));
+    assert_eq!(stand(&give("felt")), (true, None));
+    assert!(!finding(&steady, &visit).steps.iter().any(|line| {
+        line.step == "play-vertical" && line.details.iter().any(|detail| detail.contains("Nothing to see"))
+    }));
 }

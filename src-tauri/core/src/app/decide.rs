@@ -19,9 +19,8 @@ use crate::trade::rows::{Form, Reads, StepRow};
 use crate::walk::record::{Record, StandingAnswer};
 use crate::walk::{applies, bench, case, former, locks, relayout};
 
-use super::derive::{grave_steps, step_words_with};
 use super::fault::Refusal;
-use super::{devices, signature, stale};
+use super::{devices, reason, signature, stale};
 
 /// What a decision may look at.
 #[derive(Clone, Copy)]
@@ -76,14 +75,11 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
         scene.record.elsewhere.iter().filter(|(step, _)| *step == row.id).map(|(_, answer)| answer).collect();
     let standing = scene.record.answers.get(&row.id).into_iter().flatten();
     let supersedes = standing.chain(apart.iter().copied()).map(|answer| answer.entry.clone()).collect();
-    let reason = reason_given(given.reason)?;
+    let reason = reason::given(given.reason)?;
     // What was found under another layout is not answered away without a word.
     let was_found = apart.iter().any(|answer| relayout::found(scene.trade, &row.id, &answer.value));
-    if was_found && !heard && !reason.as_deref().is_some_and(says_why) {
-        return Err(lacking(reason.as_deref()));
-    }
     let figure_mm = scene.record.intake.vehicle.maker_play_mm.filter(|_| by_figure(&value));
-    let body = EntryBody::Answered {
+    let mut body = EntryBody::Answered {
         step: row.id.clone(),
         value,
         temperature: temperature.filter(|_| row.asks_temperature),
@@ -93,11 +89,17 @@ pub fn answer(scene: Scene<'_>, given: GivenAnswer) -> Result<EntryBody, Refusal
         layout: Some(scene.record.intake.vehicle.layout.clone()),
         figure_mm,
         clock: clock(scene),
-        reason,
+        reason: None,
         supersedes,
         by: scene.by.to_owned(),
     };
-    needs_no_reason(scene, &row.id, &body)?;
+    let needed = was_found && !heard || reason::makes_milder_at(scene, &row.id, body.clone());
+    reason::needed(reason.as_deref(), needed)?;
+    // Kept of nothing else: a reason stands for something grave that was changed.
+    let kept = reason.filter(|_| needed || reason::is_changed(scene, &row.id, &body));
+    if let EntryBody::Answered { reason, .. } = &mut body {
+        *reason = kept;
+    }
     Ok(body)
 }
 
@@ -123,53 +125,6 @@ fn own_gates(scene: Scene<'_>, row: &StepRow) -> Result<(), Refusal> {
     why.map_or(Ok(()), |lock| Err(lock_refusal(&lock)))
 }
 
-/// A reason as it is written down; none where only blanks were given.
-///
-/// # Errors
-/// [`Refusal::ReasonTooLong`].
-pub fn reason_given(reason: Option<String>) -> Result<Option<String>, Refusal> {
-    let reason = reason.map(|reason| reason.trim().to_owned()).filter(|reason| !reason.is_empty());
-    if reason.as_ref().is_some_and(|reason| !reason_fits(reason)) {
-        return Err(Refusal::ReasonTooLong);
-    }
-    Ok(reason)
-}
-
-/// Whether a reason says in a few words why an answer is milder now.
-pub fn says_why(reason: &str) -> bool {
-    reason.chars().filter(|sign| sign.is_alphanumeric()).count() >= limits::REASON_LETTERS
-}
-
-/// What is wrong with a reason that does not do.
-pub fn lacking(reason: Option<&str>) -> Refusal {
-    if reason.is_some() { Refusal::ReasonTooShort } else { Refusal::ReasonNeeded }
-}
-
-/// Refuses a milder answer in place of one that asked for DANGER or WARNING, unless it says why.
-fn needs_no_reason(scene: Scene<'_>, step: &str, body: &EntryBody) -> Result<(), Refusal> {
-    let EntryBody::Answered { reason, .. } = body else { return Ok(()) };
-    if reason.as_deref().is_some_and(says_why) {
-        return Ok(());
-    }
-    let stand =
-        scene.standing.steps.iter().find(|stand| stand.id == step).and_then(|stand| stand.answered.as_ref());
-    let asks = stand.is_some_and(|answered| answered.milder_needs_reason);
-    if asks { is_no_milder(scene, step, (body, reason.as_deref())) } else { Ok(()) }
-}
-
-/// Refuses what would make a step milder that asks for DANGER or WARNING, with gauges counted in.
-fn is_no_milder(
-    scene: Scene<'_>,
-    step: &str,
-    (body, reason): (&EntryBody, Option<&str>),
-) -> Result<(), Refusal> {
-    let grave = grave_steps(scene.trade, scene.entries, scene.record);
-    let Some(now) = grave.get(step) else { return Ok(()) };
-    let milder =
-        step_words_with(scene.trade, (scene.entries, scene.device), body.clone()).get(step) < Some(now);
-    if milder { Err(lacking(reason)) } else { Ok(()) }
-}
-
 /// Readings of a gauge at a step. Where they say less than those before, which asked for DANGER or WARNING, they say why.
 ///
 /// # Errors
@@ -180,16 +135,18 @@ pub fn record_gauge(
     (gauge, reason): (Box<GaugeInput>, Option<String>),
 ) -> Result<EntryBody, Refusal> {
     check_unlocked(scene, step)?;
-    let reason = reason_given(reason)?;
+    let reason = reason::given(reason)?;
     let read = bench::read(scene.entries, scene.record);
     let stand = read.gauges.get(step).into_iter().flatten();
     let supersedes: Vec<String> = stand.map(|readings| readings.entry.clone()).collect();
-    let bench = BenchBody::Gauged { step: step.to_owned(), gauge, reason: reason.clone(), supersedes };
-    let body = EntryBody::Bench { bench, by: scene.by.to_owned() };
-    if !reason.as_deref().is_some_and(says_why) {
-        is_no_milder(scene, step, (&body, reason.as_deref()))?;
-    }
-    Ok(body)
+    let body = |reason: Option<String>| {
+        let (step, gauge, supersedes) = (step.to_owned(), gauge.clone(), supersedes.clone());
+        let bench = BenchBody::Gauged { step, gauge, reason, supersedes };
+        EntryBody::Bench { bench, by: scene.by.to_owned() }
+    };
+    let needed = reason::makes_milder_at(scene, step, body(None));
+    reason::needed(reason.as_deref(), needed)?;
+    Ok(body(reason.filter(|_| needed)))
 }
 
 fn step_row<'t>(scene: Scene<'t>, step: &str) -> Result<&'t StepRow, Refusal> {
@@ -358,10 +315,9 @@ pub fn undo(scene: Scene<'_>, entry: &str, reason: Option<String>) -> Result<Ent
     if offer.entry != entry {
         return Err(Refusal::UndoOutOfDate);
     }
-    let reason = reason_given(reason)?;
-    if offer.needs_reason && !reason.as_deref().is_some_and(says_why) {
-        return Err(lacking(reason.as_deref()));
-    }
+    let reason = reason::given(reason)?;
+    reason::needed(reason.as_deref(), offer.needs_reason)?;
+    let reason = reason.filter(|_| offer.needs_reason);
     Ok(EntryBody::Withdrawn { entry: entry.to_owned(), reason, by: scene.by.to_owned() })
 }
 
@@ -453,11 +409,6 @@ pub fn line_fits(text: &str) -> bool {
     text.chars().count() <= limits::LINE && limits::is_printable(text, false)
 }
 
-/// Whether a reason is one that papers can show.
-pub fn reason_fits(reason: &str) -> bool {
-    reason.chars().count() <= limits::REASON && limits::is_printable(reason, true)
-}
-
 /// What a change of layout takes back.
 #[derive(Debug, Clone, Default)]
 pub struct Relaid {
@@ -514,7 +465,7 @@ pub fn relaid(scene: Scene<'_>, intake: &Intake) -> Result<Relaid, Refusal> {
     let grave =
         |step: &&StepStand| step.answered.as_ref().is_some_and(|answered| answered.milder_needs_reason);
     let lost = scene.standing.steps.iter().filter(grave).any(|step| steps.contains(&step.id));
-    let needs_reason = lost || makes_milder(scene, body);
+    let needs_reason = lost || reason::makes_milder(scene, body);
     Ok(Relaid { steps, needs_reason })
 }
 
@@ -524,16 +475,6 @@ fn by_another_figure(record: &Record) -> BTreeSet<String> {
         |value: &AnswerValue| value.has(answer::WITHIN_FIGURE) || value.has(answer::BEYOND_FIGURE);
     let answers = record.answers.iter().filter(|(_, all)| all.iter().any(|answer| by_figure(&answer.value)));
     answers.map(|(step, _)| step.clone()).collect()
-}
-
-/// Whether an entry would make a step milder that asks for DANGER or WARNING.
-fn makes_milder(scene: Scene<'_>, body: EntryBody) -> bool {
-    let grave = grave_steps(scene.trade, scene.entries, scene.record);
-    if grave.is_empty() {
-        return false;
-    }
-    let then = step_words_with(scene.trade, (scene.entries, scene.device), body);
-    grave.iter().any(|(step, word)| then.get(step) < Some(word))
 }
 
 /// A changed intake, whole, as asked for; fields as in `Request::Amend`.
@@ -551,7 +492,7 @@ pub struct GivenIntake {
 /// Intake written anew. Where it takes answers back, `seen` names their steps: whoever changes it was told.
 ///
 /// # Errors
-/// As [`check_intake`] and [`relaid`]; [`Refusal::IntakeChanged`] where somebody wrote it anew meanwhile,
+/// As [`check_intake`] and [`relaid`]; [`Refusal::CarCorrectedTooOften`]; [`Refusal::IntakeChanged`] where somebody wrote it anew meanwhile,
 /// [`Refusal::LayoutTakesBack`] where others are lost than were seen, and the refusals of a reason.
 pub fn amend(scene: Scene<'_>, given: GivenIntake) -> Result<EntryBody, Refusal> {
     let GivenIntake { intake, from, seen, reason } = given;
@@ -559,14 +500,15 @@ pub fn amend(scene: Scene<'_>, given: GivenIntake) -> Result<EntryBody, Refusal>
         return Err(Refusal::IntakeChanged);
     }
     check_intake(scene.trade, &intake)?;
+    if scene.record.has_no_room_for(&intake) {
+        return Err(Refusal::CarCorrectedTooOften);
+    }
     let Relaid { steps, needs_reason } = relaid(scene, &intake)?;
     if steps != seen {
         return Err(Refusal::LayoutTakesBack);
     }
-    let reason = reason_given(reason)?.filter(|_| needs_reason || !steps.is_empty());
-    if needs_reason && !reason.as_deref().is_some_and(says_why) {
-        return Err(lacking(reason.as_deref()));
-    }
+    let reason = reason::given(reason)?.filter(|_| needs_reason || !steps.is_empty());
+    reason::needed(reason.as_deref(), needs_reason)?;
     let takes_back = relayout::answers_to(scene.trade, scene.entries, &steps);
     Ok(EntryBody::Amended { intake, takes_back, reason, by: scene.by.to_owned() })
 }

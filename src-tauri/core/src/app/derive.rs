@@ -33,7 +33,7 @@ use crate::walk::{applies, case, former, locks, order, position, relayout, toget
 
 use super::drawn::DrawnFor;
 use super::fault::Refusal;
-use super::{asks, concern, devices, explained, next_check, outcome, play_gauge};
+use super::{asks, concern, devices, explained, milder, next_check, outcome, play_gauge};
 
 /// What a standing is derived from: a visit's entries, what stands of them, what is known of their chain, and on which
 /// device it is looked at.
@@ -114,7 +114,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         outcome: outcome::confirmed(record),
         repair: repair(&bench),
         found,
-        milder: record.milder.clone(),
+        milder: milder::told(trade, layout, record),
         elsewhere: apart,
         still_open: None,
         sounds: case.complaint_sounds.clone(),

@@ -4,8 +4,9 @@ use crate::model::entry::EntryBody;
 use crate::model::standing::Elsewhere;
 use crate::walk::relayout;
 
-use super::decide::{self, Scene};
+use super::decide::Scene;
 use super::fault::Refusal;
+use super::reason;
 
 /// Takes back every answer that counts for nothing because another layout asked for it, each by an entry of its own.
 ///
@@ -23,11 +24,9 @@ pub fn take_back(
     if !all.iter().map(|each| &each.entry).eq(seen) {
         return Err(Refusal::LayoutTakesBack);
     }
-    let reason = decide::reason_given(reason)?;
+    let reason = reason::given(reason)?;
     let found = all.iter().any(|each| relayout::found(scene.trade, &each.step, &each.value));
-    if found && !reason.as_deref().is_some_and(decide::says_why) {
-        return Err(decide::lacking(reason.as_deref()));
-    }
+    reason::needed(reason.as_deref(), found)?;
     let withdrawn = |each: &Elsewhere| EntryBody::Withdrawn {
         entry: each.entry.clone(),
         reason: reason.clone(),

@@ -3,8 +3,9 @@
 use crate::model::entry::EntryBody;
 use crate::model::standing::Standing;
 
-use super::decide::{Scene, reason_fits};
+use super::decide::Scene;
 use super::fault::Refusal;
+use super::reason as why;
 
 /// An opinion as an entry.
 ///
@@ -16,7 +17,7 @@ pub fn give(scene: Scene<'_>, cause: &str, reason: &str) -> Result<EntryBody, Re
     if reason.is_empty() {
         return Err(Refusal::OpinionWithoutReason);
     }
-    if !reason_fits(reason) {
+    if !why::fits(reason) {
         return Err(Refusal::ReasonTooLong);
     }
     Ok(EntryBody::OpinionGiven {

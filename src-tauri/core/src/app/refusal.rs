@@ -137,6 +137,8 @@ refusals! {
     WarmFromRefused = "warm-from-refused",
     /// The car was written down anew since the form was opened.
     IntakeChanged = "intake-changed",
+    /// One more plate or VIN would put one out of sight that something was found under.
+    CarCorrectedTooOften = "car-corrected-too-often",
     /// The change takes away a part that somebody is in.
     PartStillEntered = "part-still-entered",
     /// Another layout takes back answers that whoever chose it was not told of.

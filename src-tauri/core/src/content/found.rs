@@ -25,13 +25,9 @@ pub fn sentence(standing: &Standing, words: &Words) -> Option<String> {
     (!found.is_empty()).then(|| words.with("finding-sum-found", &[("findings", words.list(&found).into())]))
 }
 
-/// Every DANGER answer that was made milder, with its reason: of each step the latest.
+/// Every DANGER answer that was made milder, with its reason, as many as are told.
 pub fn made_milder(standing: &Standing, words: &Words) -> Vec<String> {
-    let later = |place: usize, made: &MilderStand| {
-        standing.milder.iter().skip(place + 1).any(|other| other.step == made.step)
-    };
-    let latest = standing.milder.iter().enumerate().filter(|(place, made)| !later(*place, made));
-    latest.map(|(_, made)| milder(standing, words, made)).collect()
+    standing.milder.iter().map(|made| milder(standing, words, made)).collect()
 }
 
 fn milder(standing: &Standing, words: &Words, made: &MilderStand) -> String {

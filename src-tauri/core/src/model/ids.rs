@@ -81,6 +81,9 @@ pub mod step {
 /// `data/waivers.toml`, which people choose from.
 pub const NOTHING_TO_SHOW: &str = "nothing-to-show";
 
+/// The reason of `data/waivers.toml` that is not true of every answer.
+pub const NOTHING_TO_SEE: &str = "nothing-to-see";
+
 /// Answers a rule depends on.
 pub mod answer {
     /// Nothing there.

@@ -52,10 +52,10 @@ pub const PHOTOS: usize = 200;
 pub const NOTES: usize = 100;
 /// Most answers to one step that stand side by side. Each device has one at most; nobody hands a car round more.
 pub const STANDING_ANSWERS: usize = 20;
-/// Changes of one step to a milder answer that are told with each reply, the latest: the finding lists them, the history
-/// has them all.
+/// Changes of one step to a milder answer that are told with each reply, the first, the gravest and the latest: the
+/// finding lists them, the history has them all.
 pub const MILDER_OF_A_STEP: usize = 3;
-/// Plates and VINs under which one visit was written down before, the latest, each once: a card is found by them.
+/// Plates and VINs under which one visit was written down before, each once: a card is found by them.
 pub const FORMER_CARS: usize = 8;
 /// Most sounds of a complaint, and most answers chosen at one step. The longest list that is shipped has 12.
 pub const CHOICES: usize = 40;

@@ -87,8 +87,12 @@ fn gate_stand(record: &Record, set: &str, gate: &GateRow) -> GateStand {
     GateStand { id: gate.id.clone(), confirmed, lifts: gate.lifts.clone(), figures: gate.figures.clone() }
 }
 
-/// Who confirmed a gate of a set and when: in that set, or, where it is asked before both, in the one gone on from.
+/// Who confirmed a gate of a set and when: in that set, or, where it is asked before both, in the one gone on from. One
+/// about the lift that was left is asked for anew.
 fn confirmed<'r>(record: &'r Record, set: &str, gate: &GateRow) -> Option<&'r Confirmed> {
+    if !gate.lifts.is_empty() && record.before_lift.contains(&gate.id) {
+        return None;
+    }
     let entered = record.entered.as_deref();
     let own = || record.confirmed.get(&gate.id).filter(|_| entered == Some(set));
     let holds_on = !gate.also_in.is_empty() && (entered == Some(set) || goes_on(entered, set));

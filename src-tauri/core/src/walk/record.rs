@@ -52,6 +52,8 @@ pub struct Record {
     pub entered: Option<String>,
     /// What holds the car up, where every gate of the entered set was confirmed for the same.
     pub lift: Option<LiftKind>,
+    /// Gates confirmed before another lift was said, and not since: those about the lift say nothing of this one.
+    pub before_lift: BTreeSet<String>,
     /// When a gate was confirmed or a step answered last, since the set was entered.
     pub active_at: Option<Moment>,
     /// How warm the housing was felt last, since the set was entered.
@@ -70,6 +72,8 @@ pub struct Record {
     pub pairs: BTreeMap<String, (String, String)>,
     /// Reasons for no photo, by step.
     pub waivers: BTreeMap<String, String>,
+    /// What each step was answered last, whatever became of the answer since.
+    pub latest: BTreeMap<String, AnswerValue>,
     /// Latest receipt and when it was signed.
     pub receipt: Option<(Receipt, Moment)>,
     /// Something was recorded after the receipt that the note tells.
@@ -82,7 +86,8 @@ pub struct Record {
     pub opinion: Option<OpinionStand>,
     /// Latest confirmed outcome, who says so and when.
     pub outcome: Option<(Outcome, String, Moment)>,
-    /// DANGER answers that were made milder, with the reason, of each step the latest few, in the order of the ledger.
+    /// DANGER answers that were made milder, with the reason, of each step the first of each kind and the latest few, in
+    /// the order of the ledger.
     pub milder: Vec<MilderStand>,
     /// Hashes of entries that were withdrawn.
     pub withdrawn: BTreeSet<String>,
@@ -133,7 +138,7 @@ fn read_all<'e>(entries: impl Iterator<Item = &'e Entry> + Clone) -> Record {
     for entry in entries.clone().filter(|entry| !withdrawn.contains(&entry.hash)) {
         record.take(entry, superseded.contains(entry.hash.as_str()));
     }
-    record.milder = newest(milder(entries.clone(), &withdrawn));
+    record.milder = telling(milder(entries.clone(), &withdrawn));
     record.updated_at = entries.map(|entry| entry.at).max();
     record.withdrawn = withdrawn;
     record
@@ -177,18 +182,26 @@ fn milder<'e>(
     milder
 }
 
-/// Of each step the latest [`limits::MILDER_OF_A_STEP`], in the order of the ledger: each reply and each finding carries
-/// them, and an answer may be changed without end.
-fn newest(all: Vec<MilderStand>) -> Vec<MilderStand> {
+/// Of each step the first of each answer that was made milder, and the latest [`limits::MILDER_OF_A_STEP`], in the order
+/// of the ledger: an answer may be changed without end.
+fn telling(all: Vec<MilderStand>) -> Vec<MilderStand> {
+    let mut known: HashMap<String, Vec<AnswerValue>> = HashMap::new();
+    let mut is_first = |made: &MilderStand| {
+        let known = known.entry(made.step.clone()).or_default();
+        let is_new = !known.contains(&made.was);
+        known.extend(is_new.then(|| made.was.clone()));
+        is_new
+    };
+    let firsts: Vec<bool> = all.iter().map(&mut is_first).collect();
     let mut kept: HashMap<String, usize> = HashMap::new();
-    let mut is_kept = |made: &MilderStand| {
+    let mut is_kept = |(made, first): &(MilderStand, bool)| {
         let of_its_step = kept.entry(made.step.clone()).or_default();
         *of_its_step += 1;
-        *of_its_step <= limits::MILDER_OF_A_STEP
+        *first || *of_its_step <= limits::MILDER_OF_A_STEP
     };
-    let mut newest: Vec<MilderStand> = all.into_iter().rev().filter(|made| is_kept(made)).collect();
-    newest.reverse();
-    newest
+    let mut telling: Vec<_> = all.into_iter().zip(firsts).rev().filter(|made| is_kept(made)).collect();
+    telling.reverse();
+    telling.into_iter().map(|(made, _)| made).collect()
 }
 
 /// Readings of gauges that an entry took back with a reason.
@@ -295,15 +308,30 @@ fn superseded_answers(entry: &Entry) -> &[String] {
 impl Record {
     /// What was found under one plate stays known under it, whatever the car is called since.
     fn corrected(&mut self, intake: &Intake) {
-        let (before, now) = (&self.intake.vehicle, &intake.vehicle);
-        let is_named = !(before.plate.is_empty() && before.vin.is_empty());
-        if self.checked && is_named && (&before.plate, &before.vin) != (&now.plate, &now.vin) {
-            let former = FormerCar { plate: before.plate.clone(), vin: before.vin.clone() };
+        if let Some(former) = self.left_by(intake) {
             self.former_cars.retain(|known| *known != former);
             self.former_cars.push(former);
+            // No screen corrects so often. Of what came in otherwise the first stays, which was checked, and the latest.
             let beyond = self.former_cars.len().saturating_sub(limits::FORMER_CARS);
-            self.former_cars.drain(..beyond);
+            if beyond > 0 {
+                self.former_cars.drain(1..=beyond);
+            }
         }
+    }
+
+    /// Whether the car cannot be written down as another any more, as that would forget one that it was known as.
+    pub fn has_no_room_for(&self, intake: &Intake) -> bool {
+        let is_new = |former: &FormerCar| !self.former_cars.contains(former);
+        self.former_cars.len() >= limits::FORMER_CARS && self.left_by(intake).as_ref().is_some_and(is_new)
+    }
+
+    /// The car that an intake would leave, where it is another and something of it was checked.
+    fn left_by(&self, intake: &Intake) -> Option<FormerCar> {
+        let (before, now) = (&self.intake.vehicle, &intake.vehicle);
+        let is_named = !(before.plate.is_empty() && before.vin.is_empty());
+        let is_another = (&before.plate, &before.vin) != (&now.plate, &now.vin);
+        let left = self.checked && is_named && is_another;
+        left.then(|| FormerCar { plate: before.plate.clone(), vin: before.vin.clone() })
     }
 
     fn take(&mut self, entry: &Entry, superseded: bool) {
@@ -320,6 +348,7 @@ impl Record {
         self.checked |= matches!(entry.body, EntryBody::Answered { .. } | EntryBody::Bench { .. });
         let tells_owner_more = !beside;
         self.after_receipt |= tells_owner_more && self.receipt.is_some();
+        self.keep_waiver_of_same(entry);
         match &entry.body {
             EntryBody::Opened { intake, by, rules, .. } => {
                 self.intake = intake.clone();
@@ -394,6 +423,7 @@ impl Record {
         // Confirmed for two kinds of lift, or for none: every gate of every kind is asked for.
         self.lift = self.lift.filter(|kind| Some(*kind) == lift);
         self.active_at = Some(at);
+        self.before_lift.remove(gate);
         self.confirmed.insert(gate.to_owned(), Confirmed { by: by.to_owned(), at });
     }
 
@@ -401,6 +431,9 @@ impl Record {
     /// kind is asked for.
     fn say_lift(&mut self, set: &str, lift: LiftKind, device: &str) {
         if self.entered.as_deref() == Some(set) {
+            if self.lift != Some(lift) {
+                self.before_lift.extend(self.confirmed.keys().cloned());
+            }
             let own = self.confirmed_on.iter().all(|on| on == device);
             self.lift = Some(lift).filter(|_| own);
         }
@@ -416,7 +449,20 @@ impl Record {
         self.confirmed.clear();
         self.carried.clear();
         self.confirmed_on.clear();
+        self.before_lift.clear();
         (self.lift, self.active_at, self.warmth) = (None, None, None);
+    }
+
+    /// A reason for no photo is about what was answered then: of another answer a photo is asked for anew.
+    fn keep_waiver_of_same(&mut self, entry: &Entry) {
+        let EntryBody::Answered { step, value, .. } = &entry.body else { return };
+        let before = self.latest.insert(step.clone(), value.clone());
+        let is_changed = before.as_ref().is_some_and(|before| before != value);
+        let nothing = self.waivers.get(step).is_some_and(|why| why == ids::NOTHING_TO_SEE);
+        // That there is nothing to see can be said before any answer, and is not true of each.
+        if is_changed || nothing && before.is_none() {
+            self.waivers.remove(step);
+        }
     }
 
     /// Somebody answered in the entered part, whatever became of the answer since.
