@@ -9,10 +9,11 @@ use steady_core::app::known_car::VisitBefore;
 use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::Response;
+use steady_core::model::limits;
 use steady_core::model::rating::Word;
 use steady_core::model::still_open::StillOpen;
 
-use crate::support::{answered, ask, case, finding, open, open_ticking, scratch, under};
+use crate::support::{answered, ask, case, code, finding, open, open_ticking, scratch, under};
 
 const RIGID: &str = "rigid-engine-speed";
 
@@ -198,4 +199,48 @@ fn visit_whose_vin_was_corrected_is_told_by_its_vin() {
     assert_eq!(named(("kc-3001", "ZZZDEMO0000000001")).as_deref(), Some("ZZZDEMO0000000002"));
     corrected(&steady, &visit, ("KC 3002", "ZZZDEMO0000000002"));
     assert_eq!(named(("KC 3001", "ZZZDEMO0000000001")).as_deref(), Some("KC 3002"));
+}
+
+/// A car is known under every plate it was checked as: one more correction than that is refused rather than the first
+/// plate forgotten.
+#[test]
+fn plate_that_was_checked_first_is_known_however_often_it_is_corrected() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "KC 4000", RIGID, "complaint");
+    answered(&steady, &visit, "play-vertical", json!("felt"), json!({}));
+    for time in 1..=limits::FORMER_CARS {
+        corrected(&steady, &visit, (&format!("KC 400{time}"), ""));
+    }
+    let vehicle = json!({ "layout": RIGID, "plate": "KC 4999" });
+    let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": "after-repair" });
+    let again = json!({ "ask": "amend", "visit": visit, "intake": intake });
+    assert_eq!(code(&steady, again), "car-corrected-too-often");
+    for time in 0..=limits::FORMER_CARS {
+        let open = told_open(&steady, (&format!("KC 400{time}"), ""));
+        assert_eq!(open.map(|open| open.word), Some(Word::Danger), "{time}");
+    }
+    // Back to one that it was known as takes no room.
+    corrected(&steady, &visit, ("KC 4000", ""));
+    assert_eq!(told_open(&steady, ("KC 4000", "")).unwrap().corrected_to, None);
+}
+
+/// A card that an earlier version wrote holds no plate of before; the car is found by it all the same.
+#[test]
+fn car_corrected_by_an_earlier_version_is_known_under_its_first_plate() {
+    let folder = tempfile::tempdir().unwrap();
+    let visit = {
+        let steady = open(folder.path()).unwrap();
+        steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
+        let visit = under(&steady, "KC 5001", RIGID, "complaint");
+        answered(&steady, &visit, "play-vertical", json!("felt"), json!({}));
+        corrected(&steady, &visit, ("KC 5002", ""));
+        visit
+    };
+    let database = rusqlite::Connection::open(folder.path().join("steady.db")).unwrap();
+    let before = "UPDATE card SET haystack = substr(haystack, 1, instr(haystack, 'kc5001') - 2); PRAGMA user_version = 13";
+    database.execute_batch(before).unwrap();
+    drop(database);
+    let steady = open(folder.path()).unwrap();
+    let open = told_open(&steady, ("KC 5001", "")).unwrap();
+    assert_eq!((open.visit, open.corrected_to.as_deref()), (visit, Some("KC 5002")));
 }

@@ -122,6 +122,16 @@ fn whole(inner: &mut Inner, known: CardRow) -> VisitCard {
     shown(renewed)
 }
 
+/// Derives cards of an earlier version anew where a look for the car would miss their visits. Where one cannot be, or
+/// the disk takes nothing now, the next start tries once more.
+pub(super) fn renew_corrected(inner: &mut Inner) {
+    for visit in inner.store.cards_to_renew().unwrap_or_default() {
+        if let Ok(standing) = inner.standing_of_other(&visit) {
+            let _ = inner.store.renew_card(&card(&standing));
+        }
+    }
+}
+
 /// The card of a visit, derived from where it stands.
 pub(super) fn card(standing: &Standing) -> CardRow {
     let vehicle = &standing.intake.vehicle;

@@ -31,7 +31,7 @@ use super::press::Press;
 use super::replies::is_listed;
 use super::request::Request;
 use super::response::{HomeNotice, Response};
-use super::{knowledge, learning, photo, set_aside};
+use super::{knowledge, learning, list, photo, set_aside};
 
 /// What a shell gives to open a data folder.
 pub struct Setup {
@@ -266,6 +266,7 @@ impl Inner {
         let store = open(&setup.data_dir, (setup.clock)())?;
         let mut inner = Self::on(store, setup)?;
         inner.asides = set_aside::counted(&inner)?;
+        list::renew_corrected(&mut inner);
         Ok(inner)
     }
 

@@ -192,6 +192,19 @@ impl Store {
         write(&self.connection, card).map_err(StoreFault::sql("write a card"))
     }
 
+    /// Visits whose intake was written anew and whose card is from before they were found by what they were checked as.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn cards_to_renew(&self) -> Result<Vec<String>, StoreFault> {
+        let sql = "SELECT visit FROM card WHERE settled IS NULL AND EXISTS (
+             SELECT 1 FROM entry WHERE entry.visit = card.visit AND instr(entry.body, '\"amended\"') > 0)";
+        let read = || -> Result<Vec<String>, rusqlite::Error> {
+            self.connection.prepare(sql)?.query_map([], |row| row.get(0))?.collect()
+        };
+        read().map_err(StoreFault::sql("look for cards of before"))
+    }
+
     /// The visits of a car, oldest first: the same VIN, or the same plate where no two VINs differ. Letters and
     /// digits alone are compared, in one case; a plate or VIN of fewer than three of them names no car.
     ///

@@ -20,6 +20,7 @@ const STEPS: &[&str] = &[
     include_str!("../../sql/0011_trust_index.sql"),
     include_str!("../../sql/0012_erased_here.sql"),
     include_str!("../../sql/0013_stock.sql"),
+    include_str!("../../sql/0014_corrected.sql"),
 ];
 
 /// Brings a database to the current schema, all missing steps in one transaction.
