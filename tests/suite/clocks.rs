@@ -1,11 +1,12 @@
 //! Whatever a clock says, what the app writes is a ledger that its own checker accepts, and that can be handed on.
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
 
 use proptest::prelude::{Strategy, prop, prop_oneof};
 use proptest::test_runner::{Config, TestRunner};
-use serde_json::json;
+use serde_json::{Value, json};
 use steady_core::app::handover::verify;
 use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
@@ -14,49 +15,182 @@ use steady_core::app::{Setup, Steady};
 use steady_core::model::time::Moment;
 
 use crate::handover::exported;
-use crate::support::{MORNING, PlainPress, answered, ask, code, enter_lift, under};
+use crate::handover_files::plain_photo;
+use crate::support::{MORNING, PlainPress, answered, ask, code, enter_lift, note, under};
 
 /// What the clock of these tests says; one test sets it, since a clock is a plain function.
 static CLOCK: AtomicI64 = AtomicI64::new(0);
 /// The last millisecond of the year 9999.
 const LATEST: i64 = 253_402_300_799_999;
+/// The earliest and the latest clock that can be right: the beginning of 2026, and the end of 2075.
+const FIRST_BELIEVED: i64 = 1_767_225_600_000;
+/// See [`FIRST_BELIEVED`].
+const LAST_BELIEVED: i64 = 3_345_062_399_999;
 
 /// Clocks about every bound there is, and any other.
 fn clocks() -> impl Strategy<Value = Vec<i64>> {
     let bounds = [i64::MIN, -1, 0, 1, 1_795_599_000_000, LATEST - 1, LATEST, LATEST + 1, i64::MAX];
-    let believable = 1_767_225_600_000..3_345_062_400_000_i64;
+    let believable = FIRST_BELIEVED..LAST_BELIEVED + 1;
     let clock = prop_oneof![prop::sample::select(bounds.to_vec()), believable, proptest::num::i64::ANY];
     prop::collection::vec(clock, 2..12)
 }
 
+/// A request of each kind that leaves an entry, in an order in which each is taken when the clock is right.
+const WRITING: [&str; 17] = [
+    "answer",
+    "undo",
+    "order",
+    "gates",
+    "gauge",
+    "photo",
+    "mark",
+    "waive",
+    "leave",
+    "opinion",
+    "outcome",
+    "teardown",
+    "note",
+    "run-out",
+    "bench-photo",
+    "amend",
+    "sign",
+];
+
+/// One of them, asked of a visit for the `turn`th time; its code.
+fn write(steady: &Steady, visit: &str, what: &str, turn: usize) -> String {
+    let look = || ask(steady, json!({ "ask": "look", "visit": visit }));
+    let upload = "0191d2f0-0000-7000-8000-00000000000c";
+    let sent = || {
+        let piece =
+            json!({ "ask": "upload", "upload": upload, "index": 0, "base64": plain_photo(40 + turn as u8) });
+        assert_eq!(code(steady, piece), "ok");
+    };
+    let either = |one: &'static str, other: &'static str| if turn % 2 == 0 { one } else { other };
+    let each = |requests: Vec<Value>| {
+        let codes: BTreeSet<String> = requests.into_iter().map(|request| code(steady, request)).collect();
+        codes.into_iter().collect::<Vec<_>>().join(" ")
+    };
+    let act = |act: Value| json!({ "ask": "bench", "visit": visit, "act": act });
+    let request = match what {
+        "answer" => {
+            json!({ "ask": "answer", "step": "road-speed-vibration", "value": either("none", "not-tried") })
+        }
+        "order" => json!({ "ask": "choose-order", "order": either("running-first", "under-car-first") }),
+        "gates" => {
+            let sets = look().gate_sets;
+            let lift = sets.iter().find(|set| set.id == "lift").unwrap();
+            let confirm =
+                |gate: &str| json!({ "ask": "confirm-gate", "visit": visit, "set": "lift", "gate": gate });
+            return each(lift.gates.iter().map(|gate| confirm(&gate.id)).collect());
+        }
+        "gauge" => {
+            json!({ "ask": "record-gauge", "step": "play-vertical", "reason": "read once more", "gauge": {
+            "unit": "mm", "readings": ["0.010"], "instrument": { "resolution": "0.001", "mpe": "0.008" },
+            "place": { "at": "bearing" }, "bearing": { "bore_mm": 35.0, "group": "C3" } } })
+        }
+        "photo" => {
+            sent();
+            json!({ "ask": "keep-photo", "step": "shaft-look", "upload": upload })
+        }
+        "mark" => {
+            let photo = look().steps.iter().find_map(|step| Some(step.photo.as_ref()?.photo.sha256.clone()));
+            let marks =
+                json!([{ "shape": "arrow", "from": [0.1, 0.1], "to": [0.5, 0.1 + 0.01 * turn as f64] }]);
+            json!({ "ask": "mark-photo", "step": "shaft-look", "photo": photo, "marks": marks })
+        }
+        "waive" => {
+            json!({ "ask": "waive-photo", "step": "housing-look", "reason": either("too-dark", "hands-busy") })
+        }
+        "leave" => json!({ "ask": "leave-part" }),
+        "opinion" => {
+            json!({ "ask": "give-opinion", "cause": "misfire", "reason": format!("heard it, {turn}") })
+        }
+        "outcome" => json!({ "ask": "confirm-outcome", "causes": [either("misfire", "low-idle")] }),
+        "teardown" => {
+            let gates = [
+                "lift-gates-hold",
+                "stands-and-straps",
+                "engine-and-gearbox-held",
+                "shaft-marked",
+                "maker-procedure",
+                "high-voltage",
+            ];
+            return each(gates.iter().map(|gate| {
+                json!({ "ask": "bench", "visit": visit, "act": { "gate": format!("teardown-{gate}") } })
+            }).collect());
+        }
+        "note" => act(json!({ "note": format!("torque noted, {turn}") })),
+        "run-out" => act(json!({ "run_out": format!("0.4{}", turn % 10) })),
+        "bench-photo" => {
+            sent();
+            act(json!({ "of": "bench-found", "upload": upload }))
+        }
+        "amend" => {
+            let vehicle = json!({ "layout": "rigid-engine-speed", "plate": format!("CK {turn}") });
+            json!({ "ask": "amend", "intake": { "vehicle": vehicle } })
+        }
+        "sign" => json!({ "ask": "sign", "decision": "repair", "name": "", "locale": "en",
+            "note_sha256": note(steady, visit).sha256, "strokes": [[[0.2, 0.4], [0.4, 0.7], [0.6, 0.3]]] }),
+        "undo" => {
+            let entry = look().undo.map_or_else(|| "0".repeat(64), |undo| undo.entry);
+            json!({ "ask": "undo", "entry": entry, "reason": "felt once more" })
+        }
+        other => panic!("no request {other}"),
+    };
+    let mut request = request;
+    request["visit"] = json!(visit);
+    code(steady, request)
+}
+
 #[test]
 fn whatever_a_clock_says_the_checker_accepts_what_was_written() {
-    let mut runner = TestRunner::new(Config { cases: 40, failure_persistence: None, ..Config::default() });
+    let mut runner = TestRunner::new(Config { cases: 16, failure_persistence: None, ..Config::default() });
+    let days = prop::sample::select(vec![0_u16, 1, 365, u16::MAX]);
     runner
-        .run(&(clocks(), prop::sample::select(vec![0_u16, 1, 365, u16::MAX])), |(clocks, days_ago)| {
+        .run(&(clocks(), days, prop::num::usize::ANY), |(clocks, days_ago, first)| {
             let folder = tempfile::tempdir().unwrap();
             CLOCK.store(MORNING.0, Ordering::Relaxed);
             let clock = || Moment(CLOCK.load(Ordering::Relaxed));
             let setup = Setup { data_dir: folder.path().to_owned(), press: Arc::new(PlainPress), clock };
             let steady = Steady::open(setup).unwrap();
             steady.handle(Request::SetTechnician { name: "Kim Demo".to_owned() }).unwrap();
-            let opened = json!({ "ask": "open", "intake": { "vehicle": { "layout": "torque-tube" } } });
+            let opened = json!({ "ask": "open", "intake": { "vehicle": { "layout": "rigid-engine-speed" } } });
             let visit = ask(&steady, opened).visit;
+            let entries = || ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.entries;
+            for what in WRITING {
+                assert_eq!(write(&steady, &visit, what, 0), "ok", "{what}, while the clock is right");
+            }
             for (turn, clock) in clocks.iter().enumerate() {
                 CLOCK.store(*clock, Ordering::Relaxed);
-                let value = ["none", "not-tried"][turn % 2];
+                let believed = Moment(*clock).is_believable();
+                // One of each kind in turn: which of them the visit takes then is for its rules to say.
+                for place in 0..4 {
+                    let what = WRITING[first.wrapping_add(4 * turn + place) % WRITING.len()];
+                    let before = entries();
+                    let told = write(&steady, &visit, what, turn + 1);
+                    assert!(believed || entries() == before, "{what} at {clock} leaves an entry: {told}");
+                    assert_ne!(told, "internal", "{what} at {clock}");
+                }
+                let before = entries();
+                let value = ["none", "not-tried"][(turn + 1) % 2];
                 let answer = json!({ "ask": "answer", "visit": visit, "step": "road-speed-vibration", "value": value });
-                let want = if Moment(*clock).is_believable() { "ok" } else { "clock-wrong" };
+                let want = if believed { "ok" } else { "clock-wrong" };
                 assert_eq!(code(&steady, answer), want, "{clock}");
+                let after = ask(&steady, json!({ "ask": "look", "visit": visit })).ledger;
+                assert_eq!((after.broken_at, after.entries > before), (None, believed), "{clock}");
             }
-            CLOCK.store(MORNING.0, Ordering::Relaxed);
+            // The furthest back there is, from the earliest and the latest clock that can be right.
             let case = json!({ "days_ago": days_ago, "vehicle": { "layout": "torque-tube" }, "answers": [] });
-            replay(&steady, &case.to_string(), folder.path()).unwrap();
+            let mut replayed = 0;
+            for clock in [MORNING.0, FIRST_BELIEVED, LAST_BELIEVED] {
+                CLOCK.store(clock, Ordering::Relaxed);
+                replayed += u64::from(replay(&steady, &case.to_string(), folder.path()).is_ok());
+            }
+            assert_eq!(replayed, 3, "{days_ago} days ago");
+            CLOCK.store(MORNING.0, Ordering::Relaxed);
             let file = exported(&steady, &[]);
             let told = verify(&mut &*file).unwrap();
-            let written = clocks.iter().filter(|clock| Moment(**clock).is_believable()).count() as u64;
-            assert_eq!((told.visits.len(), told.entries > written), (2, true));
-            assert_eq!(ask(&steady, json!({ "ask": "look", "visit": visit })).ledger.broken_at, None);
+            assert_eq!(told.visits.len() as u64, 1 + replayed);
             Ok(())
         })
         .unwrap();
