@@ -170,7 +170,7 @@ fn danger_whose_record_cannot_be_read_stays_open() {
     fs::remove_file(layouts.join("my-own.toml")).unwrap();
     let database = rusqlite::Connection::open(folder.path().join("steady.db")).unwrap();
     database.execute_batch("DROP TRIGGER entry_is_never_changed").unwrap();
-    let rot = "UPDATE entry SET body = replace(body, '\"felt\"', '\"fe') WHERE visit = ?1";
+    let rot = "UPDATE entry SET body = replace(body, '\"felt\"', '\"fe') WHERE visit = ?1 AND instr(body, '\"felt\"')";
     assert_eq!(database.execute(rot, [&rotten]).unwrap(), 1);
     drop(database);
     let steady = open(folder.path()).unwrap();

@@ -305,11 +305,17 @@ fn superseded_answers(entry: &Entry) -> &[String] {
     if let EntryBody::Answered { supersedes, .. } = &entry.body { supersedes } else { &[] }
 }
 
+/// What an intake writes a car down as.
+fn car_of(intake: &Intake) -> FormerCar {
+    FormerCar { plate: intake.vehicle.plate.clone(), vin: intake.vehicle.vin.clone() }
+}
+
 impl Record {
     /// What was found under one plate stays known under it, whatever the car is called since.
     fn corrected(&mut self, intake: &Intake) {
         if let Some(former) = self.left_by(intake) {
-            self.former_cars.retain(|known| *known != former);
+            let now = car_of(intake);
+            self.former_cars.retain(|known| *known != former && *known != now);
             self.former_cars.push(former);
             // No screen corrects so often. Of what came in otherwise the first stays, which was checked, and the latest.
             let beyond = self.former_cars.len().saturating_sub(limits::FORMER_CARS);
@@ -321,8 +327,10 @@ impl Record {
 
     /// Whether the car cannot be written down as another any more, as that would forget one that it was known as.
     pub fn has_no_room_for(&self, intake: &Intake) -> bool {
+        let now = car_of(intake);
+        let others = self.former_cars.iter().filter(|known| **known != now).count();
         let is_new = |former: &FormerCar| !self.former_cars.contains(former);
-        self.former_cars.len() >= limits::FORMER_CARS && self.left_by(intake).as_ref().is_some_and(is_new)
+        others >= limits::FORMER_CARS && self.left_by(intake).as_ref().is_some_and(is_new)
     }
 
     /// The car that an intake would leave, where it is another and something of it was checked.
@@ -331,7 +339,7 @@ impl Record {
         let is_named = !(before.plate.is_empty() && before.vin.is_empty());
         let is_another = (&before.plate, &before.vin) != (&now.plate, &now.vin);
         let left = self.checked && is_named && is_another;
-        left.then(|| FormerCar { plate: before.plate.clone(), vin: before.vin.clone() })
+        left.then(|| car_of(&self.intake))
     }
 
     fn take(&mut self, entry: &Entry, superseded: bool) {
