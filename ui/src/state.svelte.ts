@@ -5,7 +5,7 @@ import { ask, failureOf, type RequestFor } from './client.ts';
 import { dropErased } from './erased.ts';
 import { go, type Address } from './router.ts';
 import { look as shown, named, setTheme, setThumb, THEMES, THUMBS, type Theme, type Thumb } from './look.svelte.ts';
-import { chooseLocale, locale } from './text.svelte.ts';
+import { chooseLocale, FALLBACK, locale } from './text.svelte.ts';
 import { Turns } from './turns.svelte.ts';
 import { takeUnits } from './units.svelte.ts';
 import type { Failure } from './types/Failure.ts';
@@ -32,11 +32,21 @@ export const open = new Open();
 export async function loadHome(): Promise<void> {
   shop.problem = null;
   try {
-    await takeHome(await ask({ ask: 'home' }));
+    await takeHome(await toldLanguage(await ask({ ask: 'home' })));
     void dropErased();
   } catch (problem) {
     shop.problem = failureOf(problem);
   }
+}
+
+/**
+ * What the core words itself is in the language it was told; untold, in English. A first start shows the device's own
+ * language, which nobody presses.
+ */
+async function toldLanguage(home: Home): Promise<Home> {
+  const shown = locale();
+  if (home.preferences.locale !== undefined || shown === FALLBACK) return home;
+  return ask({ ask: 'set-preference', name: 'locale', value: shown }).catch(() => home);
 }
 
 /** Writes the technician's name; throws a refusal. */

@@ -7,7 +7,8 @@ import { english, names, others, rests, type Part } from 'virtual:texts';
 import { isolated } from './isolate.ts';
 import { direction, pretended } from './pseudo.ts';
 
-const FALLBACK = 'en';
+/** The language that stands in for another's missing words, here and in the core. */
+export const FALLBACK = 'en';
 const STORE = 'steady.locale';
 
 // `ready` counts the parts of languages that are here, so that what waits for one is drawn anew.
