@@ -61,13 +61,16 @@ let desk;
 let phone;
 let ask;
 let visit;
+/** One that this page never opened. */
+let other;
 let before;
 
-const { tap, chosen, sayWho, hands } = journey(async (begun) => {
+const { tap, chosen, place, sayWho, hands } = journey(async (begun) => {
   ({ desk, phone, ask } = begun);
   await sayWho();
   visit = await opened(ask, "SV 1");
   await enter(ask, visit, "running");
+  other = await opened(ask, "SV 3");
 });
 
 const to = (hash) =>
@@ -116,6 +119,13 @@ test("with the service gone, every screen says so and shows nothing as given", a
     for (const given of GIVEN) assert.equal(await phone.page.locator(given).count(), 0, `${inside} shows ${given}`);
   }
   for (const [hash, asking] of Object.entries(BESIDE)) await unanswered(hash, asking);
+});
+
+test("every screen of a visit that did not come says so, also after Back", async () => {
+  await unanswered(`#/visit/${other}/result`, () => {});
+  await unanswered(`#/visit/${other}/note`, () => {});
+  await unanswered(`#/visit/${other}/note`, () => phone.page.goBack());
+  assert.match(await place(), /result$/);
 });
 
 test("a screen that was never fetched says that it cannot be shown", async () => {
