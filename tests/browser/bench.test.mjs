@@ -91,6 +91,10 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
   };
   await type("71.000");
   assert.equal(await at(), "0-1", "a reading with all its decimals goes on by itself");
+  await key("next");
+  assert.equal(await at(), "0-1", "the step was made already: no angle is left out by the same press");
+  await key("next");
+  assert.equal(await at(), "0-2", "a second press leaves one out");
   await key("undo");
   assert.equal(await at(), "0-0");
   assert.equal(await found.getByTestId("bore-0-0").inputValue(), "", "what was undone is gone");

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { emptyGrid } from './bore-file.ts';
-import { head, isWhole, nextEmpty, pressed, previous, sketch, spots } from './bore-pad.ts';
+import { head, isGoneOn, isWhole, nextEmpty, pressed, previous, sketch, spots } from './bore-pad.ts';
 
 it('types figures, one mark, and a sign that turns', () => {
   const typed = (...keys: string[]): string => keys.reduce(pressed, '');
@@ -16,6 +16,14 @@ it('goes on once a reading has the decimals of its gauge, and waits where a gaug
   expect(isWhole('72.031', '0.001')).toBe(true);
   expect(isWhole('-0,5', '0.1')).toBe(true);
   expect(isWhole('123', '1')).toBe(false);
+});
+
+it('takes a press of "next" for the step it has just made, at that cell and while it is empty', () => {
+  const landed = { depth: 0, angle: 1 };
+  expect(isGoneOn(landed, { depth: 0, angle: 1 }, '')).toBe(true);
+  expect(isGoneOn(landed, { depth: 0, angle: 1 }, '7')).toBe(false);
+  expect(isGoneOn(landed, { depth: 1, angle: 1 }, '')).toBe(false);
+  expect(isGoneOn(null, { depth: 0, angle: 1 }, '')).toBe(false);
 });
 
 it('finds the next cell that is empty, behind first and then from the start', () => {

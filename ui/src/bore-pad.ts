@@ -59,6 +59,14 @@ export function isWhole(text: string, resolution: string): boolean {
   return shown > 0 && decimals(text) >= shown;
 }
 
+/**
+ * Whether "next" was pressed as well where the pad has gone on by itself, to `landed`: it would leave out a cell that
+ * nobody meant to, and put every later reading under a wrong angle.
+ */
+export function isGoneOn(landed: Spot | null, spot: Spot, text: string): boolean {
+  return landed?.depth === spot.depth && landed.angle === spot.angle && text.trim() === '';
+}
+
 /** How the reading before begins, up to its mark: the figures that all readings of a bore share. */
 export function head(text: string): string {
   return /^-?\d+[.,]/.exec(text)?.[0] ?? '';
