@@ -25,7 +25,7 @@ pub struct Meanwhile {
 
 /// What came of one of them.
 pub struct Ended {
-    /// Its stage.
+    /// The stage it is.
     pub name: &'static str,
     /// How long it took, wall clock.
     pub time: Duration,

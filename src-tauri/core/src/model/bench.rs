@@ -496,7 +496,7 @@ pub struct SleeveOutStand {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct SleeveWayStand {
-    /// The way.
+    /// How it comes out.
     pub way: SleeveWay,
     /// The set of gates that it takes.
     pub gates: String,
