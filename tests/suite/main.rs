@@ -61,6 +61,7 @@ mod learning;
 mod ledger;
 mod limits;
 mod machinist;
+mod mended;
 mod milder;
 mod monotone;
 mod monte_carlo;

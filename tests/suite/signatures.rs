@@ -34,21 +34,21 @@ fn taken(steady: &Steady, file: &[u8]) -> String {
 }
 
 /// The lines of the one visit of a file.
-fn lines_of(file: &[u8]) -> Vec<Value> {
+pub fn lines_of(file: &[u8]) -> Vec<Value> {
     let parts = entries(file);
     let part = parts.iter().find(|part| part.name.starts_with(b"visits/")).unwrap();
     std::str::from_utf8(&part.data).unwrap().lines().map(|line| serde_json::from_str(line).unwrap()).collect()
 }
 
 /// A stranger's file of these lines.
-fn carried(visit: &str, lines: &[Value]) -> Vec<u8> {
+pub fn carried(visit: &str, lines: &[Value]) -> Vec<u8> {
     let mut lines = lines.to_vec();
     lines.sort_by_key(|line| (line["device"].to_string(), line["seq"].as_u64()));
     zip(&sealed(&[ledger(visit, &lines)], |_| {}))
 }
 
 /// Lines that go on after the last of a device, made by the stranger.
-fn forged(visit: &str, lines: &[Value], device: &str, bodies: &[Value]) -> Vec<Value> {
+pub fn forged(visit: &str, lines: &[Value], device: &str, bodies: &[Value]) -> Vec<Value> {
     let last = lines.iter().filter(|line| line["device"] == device).max_by_key(|line| line["seq"].as_u64());
     let mut prev = last.map_or_else(|| "0".repeat(64), |line| line["hash"].as_str().unwrap().to_owned());
     let next = last.map_or(1, |line| line["seq"].as_u64().unwrap() + 1);

@@ -175,6 +175,9 @@ pub fn import_lines(done: &Imported) -> Vec<String> {
     lines.extend(left_as_they_are(done));
     lines.extend(done.set_apart.iter().map(apart));
     lines.push(format!("{} new entries, {} photos.", done.entries, done.photos));
+    if done.mended > 0 {
+        lines.push(format!("Damaged entries made whole: {}", done.mended));
+    }
     lines
 }
 
@@ -236,8 +239,10 @@ fn would_change(visit: &PreviewVisit) -> String {
         (false, true) => format!("now {}, then milder: {}", word(visit.before), word(visit.after)),
         (false, false) => format!("now {}, then {}", word(visit.before), word(visit.after)),
     };
-    let wrote: Vec<String> = visit.writers.iter().map(by).collect();
-    format!("Visit {} {}: {turn}\n  {}", visit.visit, quoted(&visit.plate), wrote.join("\n  "))
+    let mends =
+        (visit.mended > 0).then(|| format!("{} entries are damaged here and whole in it", visit.mended));
+    let told: Vec<String> = visit.writers.iter().map(by).chain(mends).collect();
+    format!("Visit {} {}: {turn}\n  {}", visit.visit, quoted(&visit.plate), told.join("\n  "))
 }
 
 /// Who wrote in a visit, whoever carries it.

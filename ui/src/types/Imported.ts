@@ -6,7 +6,7 @@ import type { SetApart } from "./SetApart";
  */
 export type Imported = { 
 /**
- * Visits that are new here or have grown.
+ * Visits that are new here, have grown or are whole again.
  */
 taken: Array<string>, 
 /**
@@ -21,6 +21,10 @@ erased: number,
  * Entries that were not here.
  */
 entries: number, 
+/**
+ * Entries that were damaged here and are whole again.
+ */
+mended: number, 
 /**
  * Photos that the visits taken name.
  */

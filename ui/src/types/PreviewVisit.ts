@@ -27,6 +27,10 @@ is_new: boolean,
  */
 entries: number, 
 /**
+ * Entries that are damaged here and would be whole again.
+ */
+mended: number, 
+/**
  * Its rating now.
  */
 before: Word | null, 

@@ -23,7 +23,7 @@ devices: number,
  */
 photos_missing: number, 
 /**
- * Visits that are new here or have grown.
+ * Visits that are new here, have grown or are whole again.
  */
 taken: Array<string>, 
 /**
@@ -38,6 +38,10 @@ erased: number,
  * Entries that were not here.
  */
 entries: number, 
+/**
+ * Entries that were damaged here and are whole again.
+ */
+mended: number, 
 /**
  * Photos that the visits taken name.
  */

@@ -1,5 +1,6 @@
 //! Lines from another device's copy of a visit become part of this one's: the union of both, in one
-//! transaction. Nothing that stands here is changed; what differs is refused.
+//! transaction. Nothing that stands whole here is changed; what differs is refused. What is no longer as it was written, or
+//! no longer proven, is mended by the line of the same hash.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -9,7 +10,7 @@ use super::cards::{self, CardRow};
 use super::fault::StoreFault;
 use super::ledger::{self, Chain, LineFault};
 use super::open::Store;
-use super::{devices, imports};
+use super::{devices, imports, mend};
 use crate::model::device::{DeviceDecision, Devices, Trust};
 use crate::model::entry::{Entry, EntryBody};
 use crate::model::limits;
@@ -69,11 +70,23 @@ pub struct Plan {
     pub held_back: Option<MergeFault>,
     visit: String,
     added: Vec<Line>,
+    /// Lines that stand here damaged, as they were written.
+    mended: Vec<Line>,
     /// How far each chain of the file goes, and how far the same counted before.
     reached: Vec<(String, u64, u64)>,
 }
 
 impl Plan {
+    /// Whether anything would be written: lines that did not count, or damaged ones as they were.
+    pub fn changes(&self) -> bool {
+        self.news > 0 || !self.mended.is_empty()
+    }
+
+    /// How many lines that stand here damaged would be whole again.
+    pub fn mended(&self) -> u64 {
+        self.mended.len() as u64
+    }
+
     /// What counted of the visit before; none where nothing did.
     pub fn before(&self) -> Option<Chain> {
         let counted = |entry: &&Entry| {
@@ -89,6 +102,68 @@ impl Plan {
         let grows = self.reached.iter().filter(|(_, lines, before)| lines > before);
         grows.map(|(device, ..)| device.as_str())
     }
+}
+
+/// Lines that come, beside what is held of their visit.
+struct Sifted<'l> {
+    /// Those of which nothing is held.
+    added: Vec<Line>,
+    /// Those that are held damaged, as they were written.
+    mended: Vec<Line>,
+    /// Those that would count, or do.
+    kept: Vec<&'l Line>,
+    /// How many did not count.
+    news: u64,
+    held_back: Option<MergeFault>,
+}
+
+/// Sifts lines, which come by device and place.
+fn sifted<'l>(
+    held: &[Line],
+    counts: impl Fn(&Line) -> bool,
+    (lines, origin): (&'l [Line], Origin<'_>),
+) -> Result<Sifted<'l>, MergeFault> {
+    let here: BTreeMap<(&str, u64), &Line> =
+        held.iter().map(|line| ((line.device.as_str(), line.seq), line)).collect();
+    let (mut added, mut mended, mut kept) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut news, mut held_back, mut ended) = (0, None, BTreeSet::new());
+    for line in lines {
+        let held = here.get(&(line.device.as_str(), line.seq)).copied();
+        match held {
+            Some(held) if held.hash != line.hash => return Err(MergeFault::Forked),
+            Some(held) if counts(held) => {
+                mended.extend(mend::mended(held, line));
+                kept.push(line);
+                continue;
+            }
+            _ if ended.contains(line.device.as_str()) => continue,
+            _ => {}
+        }
+        match origin.admits(line) {
+            Ok(()) => {}
+            // What others say of the visit comes in all the same: it may be the graver word.
+            Err(fault @ (MergeFault::Retired | MergeFault::Ahead)) => {
+                ended.insert(line.device.as_str());
+                held_back.get_or_insert(fault);
+                continue;
+            }
+            Err(fault) => return Err(fault),
+        }
+        match held {
+            Some(held) => mended.extend(mend::mended(held, line)),
+            None => added.push(line.clone()),
+        }
+        kept.push(line);
+        news += 1;
+    }
+    if let Some(fault) = held_back.take_if(|_| news == 0 && mended.is_empty()) {
+        return Err(fault);
+    }
+    if let Origin::File { .. } = origin {
+        // What was held back behind them proves these no more.
+        ledger::prove_ends(&added).map_err(MergeFault::Lines)?;
+    }
+    Ok(Sifted { added, mended, kept, news, held_back })
 }
 
 /// Why a visit was not merged.
@@ -163,43 +238,9 @@ impl Merging<'_> {
         let mut union = ledger::read_all(&self.transaction, visit).map_err(sql())?;
         let reaches = imports::reaches(&self.transaction, visit, None).map_err(sql())?;
         let counts = |line: &Line| reaches.get(&line.device).is_none_or(|lines| line.seq <= *lines);
-        let here: BTreeMap<(&str, u64), &Line> =
-            union.iter().map(|line| ((line.device.as_str(), line.seq), line)).collect();
-        let (mut added, mut kept) = (Vec::new(), Vec::new());
-        let (mut news, mut held_back, mut ended) = (0, None, BTreeSet::new());
-        for line in lines.iter() {
-            let held = here.get(&(line.device.as_str(), line.seq));
-            match held {
-                Some(held) if held.hash != line.hash => return Err(MergeFault::Forked),
-                Some(held) if counts(held) => {
-                    kept.push(line);
-                    continue;
-                }
-                _ if ended.contains(line.device.as_str()) => continue,
-                _ => {}
-            }
-            match origin.admits(line) {
-                Ok(()) => {}
-                // What others say of the visit comes in all the same: it may be the graver word.
-                Err(fault @ (MergeFault::Retired | MergeFault::Ahead)) => {
-                    ended.insert(line.device.as_str());
-                    held_back.get_or_insert(fault);
-                    continue;
-                }
-                Err(fault) => return Err(fault),
-            }
-            if held.is_none() {
-                added.push(line.clone());
-            }
-            kept.push(line);
-            news += 1;
-        }
-        if let Some(fault) = held_back.take_if(|_| news == 0) {
-            return Err(fault);
-        }
-        if let Origin::File { .. } = origin {
-            // What was held back behind them proves these no more.
-            ledger::prove_ends(&added).map_err(MergeFault::Lines)?;
+        let Sifted { added, mended, kept, news, held_back } = sifted(&union, counts, (lines, origin))?;
+        if self.stand_elsewhere(&added).map_err(sql())? {
+            return Err(MergeFault::Forked);
         }
         let before = imports::lengths(union.iter().filter(|line| counts(line)));
         let reach = |(device, lines): (&str, u64)| {
@@ -208,17 +249,40 @@ impl Merging<'_> {
         let reached: Vec<_> = imports::lengths(kept).into_iter().map(reach).collect();
         let far: BTreeMap<&str, u64> =
             reached.iter().map(|(device, lines, before)| (device.as_str(), *lines.max(before))).collect();
+        mend::put(&mut union, &mended);
         union.extend(added.iter().cloned());
         union
             .retain(|line| counts(line) || far.get(line.device.as_str()).is_some_and(|far| line.seq <= *far));
         let chain = ledger::checked(union);
+        let writes = news > 0 || !mended.is_empty();
+        if writes && chain.broken_at.is_some() && !self.is_broken(visit).map_err(sql())? {
+            // What stands here of lines that did not count proves nothing, and would break what is whole.
+            return Err(MergeFault::Lines(LineFault::Unproven));
+        }
         let opened = chain.entries.iter().filter(|entry| matches!(entry.body, EntryBody::Opened { .. }));
         if news > 0 && opened.count() > 1 {
             return Err(MergeFault::OpenedTwice);
         }
         let entries: Vec<_> = chain.entries.iter().map(|entry| (entry.hash.as_str(), &entry.body)).collect();
         limits::visit::check(&entries).map_err(|beyond| MergeFault::Lines(LineFault::Beyond(beyond)))?;
-        Ok(Plan { chain, news, held_back, visit: visit.to_owned(), added, reached })
+        Ok(Plan { chain, news, held_back, visit: visit.to_owned(), added, mended, reached })
+    }
+
+    /// Whether a line with one of these lines' hashes stands in another place: what rotted is where it is from.
+    fn stand_elsewhere(&self, lines: &[Line]) -> Result<bool, rusqlite::Error> {
+        let sql = "SELECT count(*) AS found FROM entry WHERE hash = ?1";
+        let mut statement = self.transaction.prepare_cached(sql)?;
+        for line in lines {
+            if statement.query_row([&line.hash], |row| row.get::<_, i64>("found"))? > 0 {
+                return Ok(true);
+            }
+        }
+        Ok(false)
+    }
+
+    /// Whether what counts of a visit is broken as it stands.
+    fn is_broken(&self, visit: &str) -> Result<bool, rusqlite::Error> {
+        Ok(ledger::checked(ledger::read(&self.transaction, visit)?).broken_at.is_some())
     }
 
     /// Writes that something is taken in now: a file's maker and when it made it, nothing of a folder of one's own.
@@ -395,7 +459,7 @@ impl Import<'_> {
         noted.map_err(StoreFault::sql("note an import"))
     }
 
-    /// Writes the lines of a plan, how far they brought each chain of another device than `own`, and that its
+    /// Writes the lines of a plan, those that it mends too, how far they brought each chain of another device than `own`, and that its
     /// device was met.
     ///
     /// # Errors
@@ -403,6 +467,7 @@ impl Import<'_> {
     pub fn write(&self, plan: &Plan, own: &str) -> Result<(), StoreFault> {
         let connection = &self.merging.transaction;
         let written = || -> Result<(), rusqlite::Error> {
+            mend::write(connection, &plan.mended)?;
             plan.added.iter().try_for_each(|line| ledger::insert(connection, line))?;
             for (device, lines, before) in plan.reached.iter().filter(|(device, ..)| device != own) {
                 imports::note(connection, self.id, &plan.visit, (device, *lines, *before))?;

@@ -18,6 +18,7 @@ pub mod ledger;
 mod left;
 mod leftovers;
 mod lock;
+mod mend;
 pub mod merge;
 pub mod migrations;
 mod mined;

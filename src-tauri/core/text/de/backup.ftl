@@ -66,6 +66,10 @@ ui-backup-own-left-out = { $files ->
 ui-restore = Sicherung übernehmen
 ui-restore-about = Wählen Sie eine Sicherungsdatei. Was sie enthält und dieses Gerät nicht hat, wird übernommen, beschädigte Fotos werden heil, und nichts wird überschrieben. Auch eine beschädigte Datenbank von Steady darf gewählt werden: Jeder Vorgang, der noch ganz zu lesen ist, wird übernommen.
 ui-restore-choose = Sicherungsdatei wählen
+ui-restore-mended = { $entries ->
+    [one] 1 beschädigter Eintrag ist wieder heil.
+   *[other] { $entries } beschädigte Einträge sind wieder heil.
+}
 ui-restore-healed = { $photos ->
     [one] 1 beschädigtes Foto ist wieder heil.
    *[other] { $photos } beschädigte Fotos sind wieder heil.

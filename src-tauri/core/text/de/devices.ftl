@@ -138,6 +138,10 @@ ui-preview-brings = { $entries ->
     [one] Das bringt 1 neuen Eintrag.
    *[other] Das bringt { $entries } neue Einträge.
 }
+ui-preview-mends = { $entries ->
+    [one] 1 hier beschädigter Eintrag wäre wieder heil.
+   *[other] { $entries } hier beschädigte Einträge wären wieder heil.
+}
 ui-preview-nothing = Alles darin ist schon hier.
 ui-preview-is-new = Hier neu
 ui-preview-milder = Ihre Einstufung würde milder

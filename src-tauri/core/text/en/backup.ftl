@@ -66,6 +66,10 @@ ui-backup-own-left-out = { $files ->
 ui-restore = Take in a backup
 ui-restore-about = Choose a backup file. What it holds and this device does not is taken in, damaged photos are made whole, and nothing is overwritten. A damaged database of Steady may be chosen too: each visit that can still be read whole is taken in.
 ui-restore-choose = Choose a backup file
+ui-restore-mended = { $entries ->
+    [one] 1 damaged entry is whole again.
+   *[other] { $entries } damaged entries are whole again.
+}
 ui-restore-healed = { $photos ->
     [one] 1 damaged photo is whole again.
    *[other] { $photos } damaged photos are whole again.

@@ -138,6 +138,10 @@ ui-preview-brings = { $entries ->
     [one] It brings 1 new entry.
    *[other] It brings { $entries } new entries.
 }
+ui-preview-mends = { $entries ->
+    [one] 1 entry that is damaged here would be whole again.
+   *[other] { $entries } entries that are damaged here would be whole again.
+}
 ui-preview-nothing = Everything in it is here already.
 ui-preview-is-new = New here
 ui-preview-milder = Its rating would become milder

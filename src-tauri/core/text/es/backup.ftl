@@ -66,6 +66,10 @@ ui-backup-own-left-out = { $files ->
 ui-restore = Recuperar una copia
 ui-restore-about = Elija un archivo de copia. Se incorpora lo que contiene y este aparato no tiene, se arreglan las fotos dañadas y no se sobrescribe nada. También puede elegir una base de datos dañada de Steady: se incorpora cada visita que aún pueda leerse entera.
 ui-restore-choose = Elegir un archivo de copia
+ui-restore-mended = { $entries ->
+    [one] 1 anotación dañada vuelve a estar entera.
+   *[other] { $entries } anotaciones dañadas vuelven a estar enteras.
+}
 ui-restore-healed = { $photos ->
     [one] 1 foto dañada vuelve a estar entera.
    *[other] { $photos } fotos dañadas vuelven a estar enteras.

@@ -138,6 +138,10 @@ ui-preview-brings = { $entries ->
     [one] Trae 1 anotación nueva.
    *[other] Trae { $entries } anotaciones nuevas.
 }
+ui-preview-mends = { $entries ->
+    [one] 1 anotación dañada aquí volvería a estar entera.
+   *[other] { $entries } anotaciones dañadas aquí volverían a estar enteras.
+}
 ui-preview-nothing = Todo lo que trae ya está aquí.
 ui-preview-is-new = Nueva aquí
 ui-preview-milder = Su calificación sería más leve

@@ -66,6 +66,10 @@ ui-backup-own-left-out = { $files ->
 ui-restore = Reprendre une sauvegarde
 ui-restore-about = Choisissez un fichier de sauvegarde. Ce qu’il contient et que cet appareil n’a pas est repris, les photos endommagées sont réparées, et rien n’est écrasé. Une base de données endommagée de Steady peut aussi être choisie : chaque visite encore lisible en entier est reprise.
 ui-restore-choose = Choisir un fichier de sauvegarde
+ui-restore-mended = { $entries ->
+    [one] 1 ligne endommagée est de nouveau entière.
+   *[other] { $entries } lignes endommagées sont de nouveau entières.
+}
 ui-restore-healed = { $photos ->
     [one] 1 photo endommagée est de nouveau entière.
    *[other] { $photos } photos endommagées sont de nouveau entières.

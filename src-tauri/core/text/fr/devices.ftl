@@ -138,6 +138,10 @@ ui-preview-brings = { $entries ->
     [one] Cela apporte 1 nouvelle ligne.
    *[other] Cela apporte { $entries } nouvelles lignes.
 }
+ui-preview-mends = { $entries ->
+    [one] 1 ligne endommagée ici serait de nouveau entière.
+   *[other] { $entries } lignes endommagées ici seraient de nouveau entières.
+}
 ui-preview-nothing = Tout ce qu’il contient est déjà ici.
 ui-preview-is-new = Nouvelle ici
 ui-preview-milder = Son classement deviendrait plus clément

@@ -150,6 +150,11 @@ ui-preview-brings = { $entries ->
     [two] הוא מביא שתי רשומות חדשות.
    *[other] הוא מביא { $entries } רשומות חדשות.
 }
+ui-preview-mends = { $entries ->
+    [one] רשומה אחת שפגומה כאן תהיה שלמה שוב.
+    [two] שתי רשומות שפגומות כאן יהיו שלמות שוב.
+   *[other] { $entries } רשומות שפגומות כאן יהיו שלמות שוב.
+}
 ui-preview-nothing = כל מה שבו כבר כאן.
 ui-preview-is-new = חדש כאן
 ui-preview-milder = הדירוג שלו יהפוך קל יותר

@@ -163,7 +163,7 @@ impl Work<'_> {
             }
         };
         let imported = &mut restored.imported;
-        if plan.news == 0 {
+        if !plan.changes() {
             imported.unchanged += 1;
         } else {
             match merged((merging, import), (self.receiver, own), visit, &plan)? {

@@ -62,6 +62,8 @@ pub struct Change {
     pub before: Option<Option<String>>,
     /// Entries that were not here.
     pub entries: u64,
+    /// Entries that are damaged here and whole in the file.
+    pub mended: u64,
 }
 
 /// Reads a file from front to back; with a staging folder what is in it is kept, without one it is only looked at.
@@ -214,7 +216,7 @@ impl<'a> Work<'a> {
             return Ok(Fate::Erased);
         }
         let mut plan = self.merging.plan(visit, lines, self.origin).map_err(|fault| named(fault, part))?;
-        if plan.news == 0 {
+        if !plan.changes() {
             self.imported.unchanged += 1;
             self.hold(visit, &plan)?;
             return Ok(Fate::Held);
@@ -237,7 +239,7 @@ impl<'a> Work<'a> {
             self.apart.push((visit.to_owned(), HandoverFault::HeldBack { part: part.to_owned() }.into()));
         }
         self.imported.took(visit, &plan);
-        self.changes.push(Change { standing, before, entries: plan.news });
+        self.changes.push(Change { standing, before, entries: plan.news, mended: plan.mended() });
         Ok(Fate::Taken)
     }
 
@@ -246,7 +248,7 @@ impl<'a> Work<'a> {
         let Receiver { device, devices, .. } = self.receiver;
         let known = |line: &&Line| !devices::is_doubtful(&line.device, device, devices);
         let lines: Vec<Line> = lines.iter().filter(known).cloned().collect();
-        self.merging.plan(visit, &lines, self.origin).ok().filter(|plan| plan.news > 0)
+        self.merging.plan(visit, &lines, self.origin).ok().filter(Plan::changes)
     }
 
     /// Notes that this file too holds what other files brought.
@@ -356,6 +358,7 @@ impl Imported {
     /// Counts a visit that was taken in.
     pub fn took(&mut self, visit: &str, plan: &Plan) {
         self.entries += plan.news;
+        self.mended += plan.mended();
         self.taken.push(visit.to_owned());
     }
 }

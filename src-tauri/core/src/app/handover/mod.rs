@@ -53,7 +53,7 @@ pub struct Exported {
 #[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 pub struct Imported {
-    /// Visits that are new here or have grown.
+    /// Visits that are new here, have grown or are whole again.
     pub taken: Vec<String>,
     /// Visits of which everything was here.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
@@ -64,6 +64,9 @@ pub struct Imported {
     /// Entries that were not here.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub entries: u64,
+    /// Entries that were damaged here and are whole again.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub mended: u64,
     /// Photos that the visits taken name.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub photos: u64,

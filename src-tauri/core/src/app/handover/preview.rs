@@ -43,6 +43,9 @@ pub struct PreviewVisit {
     /// Entries that are not here.
     #[cfg_attr(feature = "bindings", ts(type = "number"))]
     pub entries: u64,
+    /// Entries that are damaged here and would be whole again.
+    #[cfg_attr(feature = "bindings", ts(type = "number"))]
+    pub mended: u64,
     /// Its rating now.
     pub before: Option<Word>,
     /// Its rating afterwards.
@@ -70,7 +73,7 @@ pub fn preview(inner: &mut Inner, source: &mut dyn Read) -> Result<Preview, Faul
 }
 
 fn visit(change: Change) -> PreviewVisit {
-    let Change { standing, before, entries } = change;
+    let Change { standing, before, entries, mended } = change;
     let (is_new, milder) = (before.is_none(), is_milder(before.as_ref(), &standing));
     let before = before.flatten().as_deref().and_then(Word::from_id);
     let after = standing.urgency.word;
@@ -80,6 +83,7 @@ fn visit(change: Change) -> PreviewVisit {
         plate: standing.intake.vehicle.plate,
         is_new,
         entries,
+        mended,
         before,
         after,
         milder,

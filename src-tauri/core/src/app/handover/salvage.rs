@@ -106,7 +106,7 @@ fn one(
         Err(fault) => return Ok(Some(named(fault, visit))),
     };
     let imported = &mut salvaged.imported;
-    if plan.news == 0 {
+    if !plan.changes() {
         imported.unchanged += 1;
     } else if let Some(why) = merged((merging, import), (receiver, belief.own), visit, &plan)? {
         return Ok(Some(why));
