@@ -78,6 +78,40 @@ fn sleeves_of_the_workshop_stand_at_its_bench() {
     assert!(after.stock[0].line.contains("bore the housing to"), "{}", after.stock[0].line);
 }
 
+/// A sleeve is offered for no housing that is scrap, none for more than its wall bears, and none for a bore that is wider
+/// already.
+#[test]
+fn sleeve_of_the_workshop_goes_into_no_housing_that_cannot_take_it() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let sleeve = |outside: &str| json!({ "material": "ductile-iron", "outside": outside, "bore": "70" });
+    let set = json!({ "ask": "set-workshop", "workshop": { "sleeves": [sleeve("75.06"), sleeve("84")] } });
+    steady.handle(serde_json::from_value(set).unwrap()).unwrap();
+    confirm(&steady, &visit, "teardown");
+    let act = |act: Value| bench(&steady, json!({ "ask": "bench", "visit": visit, "act": act }));
+    let look = |cracked: bool| {
+        act(
+            json!({ "look": { "cracked": cracked, "ring_turned": true, "wall_least_mm": 4.0, "sleeved": false } }),
+        )
+    };
+    look(false);
+    act(json!({ "bore": "found", "file": demo("worn-seat-dial.csv") }));
+    let values =
+        json!({ "bearing-od": "72", "class": "N7", "housing": "A356", "housing-od": "87", "temp": "20..50" });
+    let says = |stand: &BenchStand| stand.stock.iter().map(|it| it.says).collect::<Vec<_>>();
+    let sound = act(json!({ "fit": values }));
+    assert_eq!(says(&sound), [StockSays::BoreTo, StockSays::WallTooThin], "{:?}", sound.stock);
+    let cracked = look(true);
+    assert_eq!(says(&cracked), [StockSays::HousingReplaced; 2], "{:?}", cracked.stock);
+    assert!(
+        cracked.stock.iter().all(|it| it.housing_bore_mm.is_none() && it.line.contains("to be replaced"))
+    );
+    look(false);
+    confirm(&steady, &visit, "machining");
+    let wide = act(json!({ "pass": 1, "contact": "partly", "diameter": "75.5" }));
+    assert_eq!(says(&wide), [StockSays::BoreTooWide, StockSays::WallTooThin], "{:?}", wide.stock);
+}
+
 /// The workshop's instrument goes into the record as it stood that day, with its step and error; one that was overdue says so.
 #[test]
 fn bore_is_read_with_an_instrument_of_the_workshop_and_says_if_it_was_overdue() {
@@ -108,6 +142,13 @@ fn bore_is_read_with_an_instrument_of_the_workshop_and_says_if_it_was_overdue() 
     assert!(says(&valid, "Read with Bore gauge 4, calibrated on 2026-01-05, valid until 2027-01-04."));
     let overdue = bench(&steady, read(Some("Bore gauge 3")));
     assert!(says(&overdue, "WHOSE CALIBRATION HAD RUN OUT on 2026-02-01"), "{:?}", overdue.found);
+    let mut ahead = own("Bore gauge 5", "9999-12-31");
+    ahead["calibrated"] = json!("9999-12-30");
+    workshop(json!([ahead]));
+    let ahead = bench(&steady, read(Some("Bore gauge 5")));
+    assert!(says(&ahead, "OF WHICH NO VALID CALIBRATION IS KNOWN"), "{:?}", ahead.found);
+    workshop(json!([own("Bore gauge 3", "2026-02-01")]));
+    let overdue = bench(&steady, read(Some("Bore gauge 3")));
     // What the workshop notes later changes no record.
     workshop(json!([own("Bore gauge 3", "2028-01-01")]));
     let later = bench(&steady, json!({ "ask": "look-at-bench", "visit": visit }));

@@ -6,9 +6,10 @@ use std::collections::BTreeMap;
 use steady_core::app::fit::{Fitted, fit_of_values};
 use steady_core::measure::fit::lame::Ring;
 use steady_core::measure::fit::stack::Stack;
-use steady_core::measure::fit::stock::stock;
+use steady_core::measure::fit::stock::{Housing, stock};
 use steady_core::model::fit::{FitInput, Measured, PartId, SeatId, Sleeve, StockSays};
 use steady_core::model::typed::Typed;
+use steady_core::model::verdict::{BenchFindings, WithUncertainty};
 use steady_core::model::workshop::StockSleeve;
 use steady_core::trade::bench::BenchTables;
 
@@ -146,7 +147,8 @@ fn sleeve_of_the_stock_says_what_the_housing_is_bored_to() {
                 let pairs = case.split_whitespace().filter_map(|word| word.split_once('='));
                 let values: BTreeMap<&str, &str> = pairs.collect();
                 for (material, outside) in [("mild-steel", 76.05), ("ductile-iron", 78.0), ("bronze", 80.0)] {
-                    let (says, bore) = stock(&input(&values), &own(material, outside), tables);
+                    let (says, bore) =
+                        stock(&input(&values), &own(material, outside), &Housing::default(), tables);
                     let Some([least, most]) = bore else {
                         assert_eq!(says, StockSays::NoneHolds, "{case} {material}");
                         continue;
@@ -188,8 +190,48 @@ fn sleeve_of_the_stock_that_does_not_do_says_why() {
         let values: BTreeMap<&str, &str> =
             case.split_whitespace().filter_map(|word| word.split_once('=')).collect();
         let own = StockSleeve { material: "mild-steel".to_owned(), outside_mm: outside, bore_mm: bore };
-        assert_eq!(stock(&input(&values), &own, tables).0, expected, "{case} {outside} {bore}");
+        assert_eq!(
+            stock(&input(&values), &own, &Housing::default(), tables).0,
+            expected,
+            "{case} {outside} {bore}"
+        );
     }
+}
+
+/// What the bore is already, has to be to be clean, and what the wall bears: each bounds what a sleeve is bored for.
+#[test]
+fn sleeve_of_the_stock_is_held_against_the_housing_as_it_is() {
+    let tables = BenchTables::shipped().unwrap();
+    let case = "bearing-od=72 class=N7 housing=A356 housing-od=110 temp=20..60";
+    let values: BTreeMap<&str, &str> =
+        case.split_whitespace().filter_map(|word| word.split_once('=')).collect();
+    let own = StockSleeve { material: "mild-steel".to_owned(), outside_mm: 76.05, bore_mm: 70.0 };
+    let says = |housing: &Housing| stock(&input(&values), &own, housing, tables);
+    let (first, bore) = says(&Housing::default());
+    let [least, most] = bore.unwrap();
+    let middle = f64::midpoint(least, most);
+    assert_eq!(first, StockSays::BoreTo);
+    let read = |bores_mm: &[f64]| Housing { bores_mm: bores_mm.to_vec(), ..Housing::default() };
+    assert_eq!(says(&read(&[72.0])), (StockSays::BoreTo, bore));
+    assert_eq!(says(&read(&[72.0, middle])), (StockSays::Fits, bore));
+    assert_eq!(says(&read(&[most + 0.01, 72.0])), (StockSays::BoreTooWide, bore));
+    let found = |clean_mm: f64, wall_mm: f64| BenchFindings {
+        cracked: Some(false),
+        touch_mm: Some(72.0),
+        clean_up_um: Some((clean_mm - 72.0) * 1000.0),
+        wall_mm: Some(WithUncertainty { value: wall_mm, expanded: 0.1 }),
+        wall_least_mm: Some(4.0),
+        ..BenchFindings::default()
+    };
+    let with = |found: BenchFindings, bores_mm: &[f64]| says(&Housing { found, ..read(bores_mm) });
+    let (says_unclean, to) = with(found(middle, 8.0), &[72.02]);
+    assert_eq!(says_unclean, StockSays::BoreTo);
+    assert!((to.unwrap()[0] - middle).abs() < 1e-9, "bored until it is clean: {to:?}");
+    assert_eq!(with(found(most + 0.01, 8.0), &[72.02]).0, StockSays::BoreTooWide);
+    assert_eq!(with(found(72.1, 5.7), &[72.02]), (StockSays::WallTooThin, None));
+    assert_eq!(with(found(72.1, 5.7), &[middle]), (StockSays::WallTooThin, None));
+    let cracked = BenchFindings { cracked: Some(true), ..found(72.1, 8.0) };
+    assert_eq!(with(cracked, &[middle]), (StockSays::HousingReplaced, None));
 }
 
 /// An input of named values, a sleeve where all of its are there.

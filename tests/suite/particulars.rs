@@ -92,6 +92,13 @@ fn what_does_not_fit_a_paper_is_refused_and_changes_nothing() {
         (json!({ "instruments": [gauge("", "0.001", "")] }), "workshop-instrument"),
         (json!({ "instruments": [gauge("4", "0", "")] }), "workshop-instrument"),
         (json!({ "instruments": [gauge("4", "2", "")] }), "workshop-instrument"),
+        (json!({ "instruments": [gauge("4", "1e-300", "")] }), "workshop-instrument"),
+        (json!({ "instruments": [gauge("4\u{202e}5", "0.001", "")] }), "workshop-instrument"),
+        (
+            json!({ "instruments": [gauge("Dial 4", "0.001", ""), gauge("dial  4", "0.01", "")] }),
+            "workshop-instrument",
+        ),
+        (json!({ "name": "Works\u{202e}" }), "workshop-too-long"),
         (json!({ "instruments": [gauge("4", "0.001", "2026-02-30")] }), "workshop-instrument"),
         (json!({ "instruments": [gauge("4", "0.001", "2025-01-01")] }), "workshop-instrument"),
         (json!({ "instruments": [gauge("4", "0.001", ""), gauge("4", "0.01", "")] }), "workshop-instrument"),
@@ -119,17 +126,24 @@ fn sleeves_and_instruments_of_the_workshop_are_kept() {
     given["sleeves"] = json!([sleeve("76,05", "70"), sleeve("", ""), sleeve("80", "71.5 mm")]);
     let mut never = gauge("Bore gauge 5", "0,001", "");
     never["calibrated"] = json!("");
+    let mut ahead = gauge("Bore gauge 6", "0.001", "9999-12-31");
+    ahead["calibrated"] = json!("9999-12-31");
     given["instruments"] = json!([
         gauge("Bore gauge 4", "0,001", "2027-01-04"),
         gauge("Bore gauge 3", "0.001", "2026-01-06"),
         gauge("Bore gauge 2", "0.001", ""),
         never,
+        ahead,
     ]);
     let said = set(&steady, given);
     let sizes: Vec<[f64; 2]> = said.sleeves.iter().map(|it| [it.outside_mm, it.bore_mm]).collect();
     assert_eq!(sizes, [[76.05, 70.0], [80.0, 71.5]], "an empty row is left out");
     let overdue: Vec<bool> = said.instruments.iter().map(|it| it.overdue).collect();
-    assert_eq!(overdue, [false, true, true, true], "what is not known is not valid");
+    assert_eq!(
+        overdue,
+        [false, true, true, true, true],
+        "what is not known, or is still to come, is not valid"
+    );
     drop(steady);
     assert_eq!(kept(&open(folder.path()).unwrap()), said);
 }

@@ -29,6 +29,6 @@ calibrated: string | null,
  */
 due: string | null, 
 /**
- * That day is past, or no calibration is known: as of when this was asked for.
+ * That day is past, or no calibration is known by now: as of when this was asked for.
  */
 overdue: boolean, };

@@ -22,8 +22,8 @@ bore_mm: number,
  */
 says: StockSays, 
 /**
- * Least and most that the housing's bore may be for it, mm: the least is borne cold, the most holds hot. None where
- * one of them is not known.
+ * Least and most that the housing's bore may be for it, mm: the least is borne cold, the most holds hot. Where it is
+ * to be bored, the least is no less than it is already or has to be to be clean. None where one of them is not known.
  */
 housing_bore_mm: [number, number] | null, 
 /**

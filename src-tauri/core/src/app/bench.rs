@@ -4,13 +4,12 @@ use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
 use crate::content::{
-    bore_lines, fit_lines, instrument_line, look_lines, note_line, ring_lines, stock_line, verdict_lines,
+    bore_lines, fit_lines, instrument_line, look_lines, note_line, ring_lines, verdict_lines,
 };
 use crate::measure;
 use crate::measure::bore::csv;
 use crate::measure::bore::shape::shape;
 use crate::measure::bore::unit::typed_mm;
-use crate::measure::fit::stock::stock;
 use crate::measure::verdict::verdict;
 use crate::model::bench::{
     BenchBody, BenchGates, BenchStand, BoreStage, BoreStand, GaugeGiven, HousingLook, InstrumentUsed,
@@ -19,13 +18,12 @@ use crate::model::bench::{
 use crate::model::bench_act::BenchAct;
 use crate::model::bore::{BoreInstrument, BoreReadings};
 use crate::model::entry::{EntryBody, PhotoRef};
-use crate::model::fit::{FitInput, StockSays, StockStand};
 use crate::model::limits;
 use crate::model::mark::Mark;
 use crate::model::photo_of::{PhotoOf, WorkPlace};
 use crate::model::standing::GateStand;
 use crate::model::verdict::BenchVerdict;
-use crate::model::workshop::{OwnInstrument, StockSleeve};
+use crate::model::workshop::OwnInstrument;
 use crate::trade::bench::BenchTables;
 use crate::walk::bench::{self as walk_bench, BenchRecord, MACHINING, Recorded, TEARDOWN};
 use crate::walk::record::Record;
@@ -37,7 +35,7 @@ use super::fault::{Fault, Refusal};
 use super::history::bench_offer;
 use super::response::{BenchShown, Response};
 use super::steady::Inner;
-use super::{bench_parts, decide, earlier, fit, marks, old_sleeve, play_gauge, workshop};
+use super::{bench_parts, bench_stock, decide, earlier, fit, marks, old_sleeve, play_gauge, workshop};
 
 /// Where the bench stands, and its visit.
 pub(super) fn bench(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
@@ -314,6 +312,9 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
     let found = bore_stand(as_found.as_ref(), used(BoreStage::Found), limit, words);
     let behind = bore_stand(as_behind.as_ref(), used(BoreStage::Behind), limit, words);
     let finished = bore_stand(as_finished.as_ref(), used(BoreStage::Finished), limit, words);
+    let read = [&found, &behind, &finished];
+    let housing = bench_stock::housing(&findings, read, &bench);
+    let stock = bench_stock::stands(&own, &bench, &housing, (tables, words));
     let verdict = verdict(&findings, tables);
     let left = still_to_do(&verdict, &bench, tables);
     let gate_sets = gate_sets(&bench, tables);
@@ -348,29 +349,11 @@ pub(super) fn stand(inner: &mut Inner, visit: &str, locale: &str) -> Result<Benc
         verdict_lines: verdict_lines(words, &left),
         verdict,
         undo,
-        stock: own.iter().map(|sleeve| stock_stand(sleeve, bench.fit.as_ref(), tables, words)).collect(),
+        stock,
         materials: tables.materials.iter().map(|row| row.id.clone()).collect(),
         classes: classes(tables),
         instruments,
     })
-}
-
-/// A sleeve of the workshop in the housing at hand.
-fn stock_stand(
-    sleeve: &StockSleeve,
-    fit: Option<&FitInput>,
-    tables: &BenchTables,
-    words: &Words,
-) -> StockStand {
-    let (says, housing_bore_mm) = fit.map_or((StockSays::Open, None), |fit| stock(fit, sleeve, tables));
-    StockStand {
-        material: sleeve.material.clone(),
-        outside_mm: sleeve.outside_mm,
-        bore_mm: sleeve.bore_mm,
-        says,
-        housing_bore_mm,
-        line: stock_line(words, sleeve, says, housing_bore_mm),
-    }
 }
 
 fn photos(record: &Record) -> BTreeMap<WorkPlace, Vec<WorkPhoto>> {

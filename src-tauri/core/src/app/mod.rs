@@ -10,6 +10,7 @@ pub mod backup;
 mod bench;
 mod bench_findings;
 mod bench_parts;
+mod bench_stock;
 pub mod bore;
 mod concern;
 mod decide;

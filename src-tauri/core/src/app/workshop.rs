@@ -96,10 +96,10 @@ pub(super) fn is_sound(workshop: &Workshop) -> bool {
     lines && lists && hours.len() <= Verdict::ALL.len() && hours.iter().all(sound) && rate.iter().all(paid)
 }
 
-/// One line of text, trimmed; what would break out of a line is refused.
+/// One line of text, trimmed; what would break out of a line, or turn round what stands in it, is refused.
 pub(super) fn line(text: &str, longest: usize) -> Result<String, Refusal> {
     let text = text.trim();
-    let fits = text.chars().count() <= longest && !text.chars().any(char::is_control);
+    let fits = text.chars().count() <= longest && limits::is_printable(text, false);
     if fits { Ok(text.to_owned()) } else { Err(Refusal::WorkshopTooLong) }
 }
 

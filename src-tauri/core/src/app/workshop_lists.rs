@@ -53,13 +53,19 @@ fn instrument(row: &InstrumentGiven) -> Result<OwnInstrument, Refusal> {
 /// Whether lists that a folder brings are such as could have been entered here.
 pub(super) fn are_sound(sleeves: &[StockSleeve], instruments: &[OwnInstrument]) -> bool {
     let alike = |(at, one): (usize, &OwnInstrument)| {
-        instruments.iter().take(at).any(|earlier| earlier.name == one.name)
+        instruments.iter().take(at).any(|earlier| is_called_alike(&earlier.name, &one.name))
     };
     sleeves.len() <= limits::WORKSHOP_SLEEVES
         && instruments.len() <= limits::WORKSHOP_INSTRUMENTS
         && sleeves.iter().all(is_sleeve)
         && instruments.iter().all(is_instrument)
         && !instruments.iter().enumerate().any(alike)
+}
+
+/// Whether two names differ by capitals and spaces alone: nobody at a bench tells them apart.
+fn is_called_alike(one: &str, other: &str) -> bool {
+    let plain = |name: &str| name.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
+    plain(one) == plain(other)
 }
 
 fn is_sleeve(sleeve: &StockSleeve) -> bool {
@@ -73,7 +79,7 @@ fn is_sleeve(sleeve: &StockSleeve) -> bool {
 fn is_instrument(instrument: &OwnInstrument) -> bool {
     let OwnInstrument { name, resolution_mm, mpe_mm, repeatability_mm, calibrated, due, overdue: _ } =
         instrument;
-    let size = |mm: &f64| *mm > 0.0 && limits::INSTRUMENT_MM.contains(mm);
+    let size = |mm: &f64| limits::INSTRUMENT_MM.contains(mm);
     let in_order = calibrated.as_ref().zip(due.as_ref()).is_none_or(|(calibrated, due)| calibrated <= due);
     !name.is_empty()
         && line(name, limits::INSTRUMENT_NAME).is_ok_and(|kept| kept == *name)

@@ -10,8 +10,9 @@ pub fn instrument_line(words: &Words, used: &InstrumentUsed, at: Moment) -> Stri
     let InstrumentUsed { name, calibrated, due } = used;
     let overdue = is_overdue(calibrated.as_deref(), due.as_deref(), &at.day());
     let id = match (calibrated, due) {
-        (Some(_), Some(_)) if overdue => "instrument-line-overdue",
-        (Some(_), Some(_)) => "instrument-line-due",
+        // A calibration that was still to come is none, and had not run out.
+        (Some(_), Some(due)) if overdue && *due < at.day() => "instrument-line-overdue",
+        (Some(_), Some(_)) if !overdue => "instrument-line-due",
         _ => "instrument-line-no-date",
     };
     let day = |day: &Option<String>| day.clone().unwrap_or_default();

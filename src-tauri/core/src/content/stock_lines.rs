@@ -23,6 +23,8 @@ pub fn stock_line(words: &Words, sleeve: &StockSleeve, says: StockSays, bore: Op
         StockSays::NoWall => "stock-no-wall",
         StockSays::OwnBoreTooWide => "stock-own-bore-too-wide",
         StockSays::NoneHolds => "stock-none-holds",
+        StockSays::WallTooThin => "stock-wall-too-thin",
+        StockSays::HousingReplaced => "stock-housing-replaced",
     };
     let [least, most] = bore.map_or_else(Default::default, |ends| ends.map(|mm| words.measured(mm)));
     words.with(id, &[("sleeve", name.into()), ("least", least.into()), ("most", most.into())])
@@ -49,6 +51,8 @@ mod tests {
             StockSays::NoWall,
             StockSays::OwnBoreTooWide,
             StockSays::NoneHolds,
+            StockSays::WallTooThin,
+            StockSays::HousingReplaced,
         ] {
             let line = stock_line(words, &sleeve, says, Some([75.9, 75.96]));
             assert!(line.contains("76.0000 mm") || line.contains("76 mm"), "{line}");

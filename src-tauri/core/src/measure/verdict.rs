@@ -128,7 +128,7 @@ fn clean_up(found: &BenchFindings) -> Option<f64> {
 }
 
 /// The diameter at which it is clean all round, mm: as it was measured after the pass, else as it was planned.
-fn clean_diameter(found: &BenchFindings) -> Option<f64> {
+pub fn clean_diameter(found: &BenchFindings) -> Option<f64> {
     let planned = || Some(finite(found.touch_mm)? + clean_up(found)? / 1000.0);
     cut_clean(found).or_else(planned)
 }

@@ -121,14 +121,14 @@ pub struct StockStand {
     pub bore_mm: f64,
     /// Whether it would do.
     pub says: StockSays,
-    /// Least and most that the housing's bore may be for it, mm: the least is borne cold, the most holds hot. None where
-    /// one of them is not known.
+    /// Least and most that the housing's bore may be for it, mm: the least is borne cold, the most holds hot. Where it is
+    /// to be bored, the least is no less than it is already or has to be to be clean. None where one of them is not known.
     pub housing_bore_mm: Option<[f64; 2]>,
     /// The same as a sentence.
     pub line: String,
 }
 
-/// Whether a sleeve of the stock would do; names the text `stock-…`. The wall that is left is the verdict's.
+/// Whether a sleeve of the stock would do; names the text `stock-…`. The wall that is left is held against the verdict's own rule.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
@@ -149,6 +149,10 @@ pub enum StockSays {
     OwnBoreTooWide,
     /// No grip both holds hot and is borne cold.
     NoneHolds,
+    /// Bored for it the housing would keep less wall than it has to.
+    WallTooThin,
+    /// The housing is to be replaced: no sleeve goes into it.
+    HousingReplaced,
 }
 
 /// What holds a bearing in a bare housing up to the highest temperature in use.

@@ -161,8 +161,9 @@ pub const WORKSHOP_SLEEVES: usize = 40;
 pub const WORKSHOP_INSTRUMENTS: usize = 20;
 /// Longest name of an instrument, characters: one line of a phone's list.
 pub const INSTRUMENT_NAME: usize = 60;
-/// Step, error and scatter of an instrument, above zero, millimetres: a coarser one measures no seat.
-pub const INSTRUMENT_MM: RangeInclusive<f64> = 0.0..=1.0;
+/// Step, error and scatter of an instrument, millimetres: a coarser one measures no seat, and none that a workshop has shows
+/// less than a nanometre.
+pub const INSTRUMENT_MM: RangeInclusive<f64> = 1e-6..=1.0;
 /// Longest name of a workshop's own cause, characters: one line of a phone's list.
 pub const CAUSE_NAME: usize = 60;
 

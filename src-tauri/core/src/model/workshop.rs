@@ -59,7 +59,7 @@ pub struct OwnInstrument {
     pub calibrated: Option<String>,
     /// Last day that holds for, as its certificate or the workshop's rule says.
     pub due: Option<String>,
-    /// That day is past, or no calibration is known: as of when this was asked for.
+    /// That day is past, or no calibration is known by now: as of when this was asked for.
     pub overdue: bool,
 }
 
@@ -70,9 +70,10 @@ impl OwnInstrument {
     }
 }
 
-/// Whether a calibration of one day that holds until another does not hold on `day`; days as `2026-11-25`.
+/// Whether a calibration of one day that holds until another does not hold on `day`; days as `2026-11-25`. One that is still
+/// to come proves nothing.
 pub fn is_overdue(calibrated: Option<&str>, due: Option<&str>, day: &str) -> bool {
-    calibrated.is_none() || due.is_none_or(|due| due < day)
+    calibrated.is_none_or(|calibrated| calibrated > day) || due.is_none_or(|due| due < day)
 }
 
 /// Units that lengths and distances are shown in; none: as the language has it.

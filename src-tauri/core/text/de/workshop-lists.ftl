@@ -2,13 +2,15 @@
 
 stock-sleeve = Hülse aus { $material }, außen { $outside }, Bohrung { $bore }
 stock-open = { $sleeve }: ob sie passt, ist nicht bekannt. Rechnen Sie die Passung mit den Temperaturen und dem Außendurchmesser des Gehäuses aus.
-stock-fits = { $sleeve }: PASST in die angegebene Bohrung, die { $least } bis { $most } haben darf.
+stock-fits = { $sleeve }: PASST in die vorhandene Bohrung, die { $least } bis { $most } haben darf, wenn die Wand es zulässt.
 stock-bore-to = { $sleeve }: Drehen Sie das Gehäuse dafür auf { $least } bis { $most } aus, wenn die Wand es zulässt.
-stock-bore-too-wide = { $sleeve }: zu klein. Die Bohrung darf höchstens { $most } haben und ist weiter.
+stock-bore-too-wide = { $sleeve }: zu klein. Die Bohrung darf höchstens { $most } haben und ist weiter oder muss es werden.
 stock-too-thin = { $sleeve }: zu dünn, wenn sie für das Lager ausgedreht ist.
 stock-no-wall = { $sleeve }: zu groß, vom Gehäuse bliebe keine Wand.
 stock-own-bore-too-wide = { $sleeve }: Ihre eigene Bohrung ist für dieses Lager zu weit.
 stock-none-holds = { $sleeve }: Kein Übermaß hält heiß und wird kalt ertragen.
+stock-wall-too-thin = { $sleeve }: zu groß, dem Gehäuse bliebe weniger Wand, als es behalten muss.
+stock-housing-replaced = { $sleeve }: Keine Hülse kommt hinein, das Gehäuse ist zu ersetzen.
 
 ui-stock = Hülsen im Regal
 ui-stock-about = Maße, die Sie haben oder kaufen. Die Werkbank sagt, welche davon in das vorliegende Gehäuse passt.
@@ -29,7 +31,7 @@ ui-instrument-due = Gültig bis
 ui-instrument-more = Noch ein Messmittel
 ui-instrument-which = Messmittel der Werkstatt
 ui-instrument-none = Ein anderes
-ui-instrument-overdue = DIE KALIBRIERUNG IST ABGELAUFEN, am { $due }. Lassen Sie kalibrieren, bevor Sie danach entscheiden.
+ui-instrument-overdue = DIE KALIBRIERUNG GILT HEUTE NICHT (eingetragen bis { $due }). Lassen Sie kalibrieren, bevor Sie danach entscheiden.
 ui-instrument-no-date = KEINE KALIBRIERUNG BEKANNT. Lassen Sie kalibrieren, bevor Sie danach entscheiden.
 
 instrument-line-due = Gemessen mit { $name }, kalibriert am { $calibrated }, gültig bis { $due }.

@@ -58,6 +58,7 @@ error-step-does-not-apply-help = Check layout and transmission at intake; if the
 error-part-still-entered = Somebody is still in a part that this transmission does not have
 error-part-still-entered-help = Leave that part first, then change the transmission. Nothing was changed.
 error-unknown-layout-help = Choose one of the layouts offered at intake, or add the shop's own layout file.
+still-open-unread = That visit’s record cannot be read in full, so its rating is the one in the list. It stays open until the record can be read again: bring back a backup, or the shop’s own layout file.
 drawing-rigid-output-speed = Where the bearing sits: the shaft runs under the floor in two parts, from the transmission to the rear axle. Between them its bearing sits in a solid metal housing.
 drawing-half-shaft = Where the bearing sits: the shaft runs across the car from the transmission to a front wheel. Beside the engine its bearing sits in a solid metal bracket.
 drawing-one-piece = One shaft runs under the floor from the transmission to the rear axle, with a joint at each end and no bearing between.

@@ -2,13 +2,15 @@
 
 stock-sleeve = { $material } sleeve { $outside } outside, bored { $bore }
 stock-open = { $sleeve }: whether it would do is not known. Work the fit out with the temperatures and the outside of the housing.
-stock-fits = { $sleeve }: IT FITS the bore as it was given, which may be { $least } to { $most }.
+stock-fits = { $sleeve }: IT FITS the bore that there is, which may be { $least } to { $most }, if the wall allows.
 stock-bore-to = { $sleeve }: bore the housing to { $least } to { $most } for it, if the wall allows.
-stock-bore-too-wide = { $sleeve }: too small. The bore may be { $most } at most, and is wider.
+stock-bore-too-wide = { $sleeve }: too small. The bore may be { $most } at most, and is wider or has to be.
 stock-too-thin = { $sleeve }: too thin once it is bored to the bearing.
 stock-no-wall = { $sleeve }: too large, no wall of the housing would be left.
 stock-own-bore-too-wide = { $sleeve }: its own bore is too wide for this bearing.
 stock-none-holds = { $sleeve }: no grip both holds when hot and is borne when cold.
+stock-wall-too-thin = { $sleeve }: too large, the housing would keep less wall than it has to.
+stock-housing-replaced = { $sleeve }: no sleeve goes in, the housing is to be replaced.
 
 ui-stock = Sleeves on the shelf
 ui-stock-about = Sizes that you have or buy. The bench says which of them would do in the housing at hand.
@@ -29,7 +31,7 @@ ui-instrument-due = Valid until
 ui-instrument-more = One more instrument
 ui-instrument-which = Instrument of the workshop
 ui-instrument-none = Another
-ui-instrument-overdue = CALIBRATION HAS RUN OUT on { $due }. Have it calibrated before you decide by it.
+ui-instrument-overdue = ITS CALIBRATION DOES NOT HOLD TODAY (noted until { $due }). Have it calibrated before you decide by it.
 ui-instrument-no-date = NO CALIBRATION IS KNOWN. Have it calibrated before you decide by it.
 
 instrument-line-due = Read with { $name }, calibrated on { $calibrated }, valid until { $due }.

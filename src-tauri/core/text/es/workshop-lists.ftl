@@ -2,13 +2,15 @@
 
 stock-sleeve = Casquillo de { $material }, { $outside } por fuera, agujero de { $bore }
 stock-open = { $sleeve }: no se sabe si sirve. Calcule el ajuste con las temperaturas y el exterior del soporte.
-stock-fits = { $sleeve }: SIRVE en el agujero dado, que puede medir de { $least } a { $most }.
+stock-fits = { $sleeve }: SIRVE en el agujero que hay, que puede medir de { $least } a { $most }, si la pared lo permite.
 stock-bore-to = { $sleeve }: para él lleve el agujero del soporte a { $least } hasta { $most }, si la pared lo permite.
-stock-bore-too-wide = { $sleeve }: demasiado pequeño. El agujero puede medir { $most } como mucho, y es más ancho.
+stock-bore-too-wide = { $sleeve }: demasiado pequeño. El agujero puede medir { $most } como mucho, y es más ancho o tiene que serlo.
 stock-too-thin = { $sleeve }: demasiado delgado una vez torneado para el rodamiento.
 stock-no-wall = { $sleeve }: demasiado grande, no quedaría pared del soporte.
 stock-own-bore-too-wide = { $sleeve }: su propio agujero es demasiado ancho para este rodamiento.
 stock-none-holds = { $sleeve }: ningún apriete aguanta en caliente y se soporta en frío.
+stock-wall-too-thin = { $sleeve }: demasiado grande, al soporte le quedaría menos pared de la que debe conservar.
+stock-housing-replaced = { $sleeve }: no entra ningún casquillo, hay que sustituir el soporte.
 
 ui-stock = Casquillos en el estante
 ui-stock-about = Medidas que tiene o compra. El banco dice cuáles servirían en el soporte que tiene delante.
@@ -29,7 +31,7 @@ ui-instrument-due = Válido hasta
 ui-instrument-more = Otro instrumento
 ui-instrument-which = Instrumento del taller
 ui-instrument-none = Otro
-ui-instrument-overdue = LA CALIBRACIÓN HA CADUCADO el { $due }. Hágalo calibrar antes de decidir por él.
+ui-instrument-overdue = LA CALIBRACIÓN NO VALE HOY (anotada hasta el { $due }). Hágalo calibrar antes de decidir por él.
 ui-instrument-no-date = NO SE CONOCE NINGUNA CALIBRACIÓN. Hágalo calibrar antes de decidir por él.
 
 instrument-line-due = Leído con { $name }, calibrado el { $calibrated }, válido hasta el { $due }.

@@ -2,13 +2,15 @@
 
 stock-sleeve = Bague de { $material }, { $outside } dehors, alésée à { $bore }
 stock-open = { $sleeve } : on ne sait pas si elle convient. Calculez l’ajustement avec les températures et l’extérieur du palier.
-stock-fits = { $sleeve } : ELLE CONVIENT à l’alésage donné, qui peut mesurer { $least } à { $most }.
+stock-fits = { $sleeve } : ELLE CONVIENT à l’alésage tel qu’il est, qui peut mesurer { $least } à { $most }, si la paroi le permet.
 stock-bore-to = { $sleeve } : alésez le palier à { $least } jusqu’à { $most } pour elle, si la paroi le permet.
-stock-bore-too-wide = { $sleeve } : trop petite. L’alésage peut mesurer { $most } au plus, et il est plus large.
+stock-bore-too-wide = { $sleeve } : trop petite. L’alésage peut mesurer { $most } au plus, et il est plus large ou doit l’être.
 stock-too-thin = { $sleeve } : trop mince une fois alésée pour le roulement.
 stock-no-wall = { $sleeve } : trop grande, il ne resterait pas de paroi au palier.
 stock-own-bore-too-wide = { $sleeve } : son propre alésage est trop large pour ce roulement.
 stock-none-holds = { $sleeve } : aucun serrage ne tient à chaud tout en étant supporté à froid.
+stock-wall-too-thin = { $sleeve } : trop grande, il resterait au palier moins de paroi qu’il n’en faut.
+stock-housing-replaced = { $sleeve } : aucune bague n’y va, le palier est à remplacer.
 
 ui-stock = Bagues en rayon
 ui-stock-about = Les cotes que vous avez ou achetez. L’établi dit lesquelles conviendraient au palier du jour.
@@ -29,7 +31,7 @@ ui-instrument-due = Valable jusqu’au
 ui-instrument-more = Un instrument de plus
 ui-instrument-which = Instrument de l’atelier
 ui-instrument-none = Un autre
-ui-instrument-overdue = L’ÉTALONNAGE EST ÉCHU depuis le { $due }. Faites étalonner avant de décider d’après lui.
+ui-instrument-overdue = L’ÉTALONNAGE NE VAUT PAS AUJOURD’HUI (noté jusqu’au { $due }). Faites étalonner avant de décider d’après lui.
 ui-instrument-no-date = AUCUN ÉTALONNAGE CONNU. Faites étalonner avant de décider d’après lui.
 
 instrument-line-due = Relevé avec { $name }, étalonné le { $calibrated }, valable jusqu’au { $due }.

@@ -2,13 +2,15 @@
 
 stock-sleeve = תותב { $material }, { $outside } מבחוץ, קדח { $bore }
 stock-open = { $sleeve }: לא ידוע אם הוא מתאים. חשבו את האפיצות עם הטמפרטורות והקוטר החיצוני של הבית.
-stock-fits = { $sleeve }: מתאים לקדח שניתן, שמותר לו { $least } עד { $most }.
+stock-fits = { $sleeve }: מתאים לקדח הקיים, שמותר לו { $least } עד { $most }, אם הדופן מרשה.
 stock-bore-to = { $sleeve }: בשבילו חרטו את הבית ל־{ $least } עד { $most }, אם הדופן מרשה.
-stock-bore-too-wide = { $sleeve }: קטן מדי. הקדח יכול להיות { $most } לכל היותר, והוא רחב יותר.
+stock-bore-too-wide = { $sleeve }: קטן מדי. הקדח יכול להיות { $most } לכל היותר, והוא רחב יותר או צריך להיות.
 stock-too-thin = { $sleeve }: דק מדי אחרי שנחרט למיסב.
 stock-no-wall = { $sleeve }: גדול מדי, לא תישאר דופן לבית.
 stock-own-bore-too-wide = { $sleeve }: הקדח שלו רחב מדי למיסב הזה.
 stock-none-holds = { $sleeve }: אין הידוק שגם מחזיק בחום וגם נסבל בקור.
+stock-wall-too-thin = { $sleeve }: גדול מדי, תישאר לבית דופן דקה מהנדרש.
+stock-housing-replaced = { $sleeve }: שום תותב לא נכנס, יש להחליף את הבית.
 
 ui-stock = תותבים על המדף
 ui-stock-about = מידות שיש לכם או שאתם קונים. השולחן אומר אילו מהם יתאימו לבית שלפניכם.
@@ -29,7 +31,7 @@ ui-instrument-due = בתוקף עד
 ui-instrument-more = עוד מכשיר
 ui-instrument-which = מכשיר של המוסך
 ui-instrument-none = אחר
-ui-instrument-overdue = הכיול פג ב־{ $due }. כיילו לפני שמחליטים לפיו.
+ui-instrument-overdue = הכיול אינו תקף היום (רשום עד { $due }). כיילו לפני שמחליטים לפיו.
 ui-instrument-no-date = לא ידוע על כיול. כיילו לפני שמחליטים לפיו.
 
 instrument-line-due = נמדד עם { $name }, כויל ב־{ $calibrated }, בתוקף עד { $due }.
