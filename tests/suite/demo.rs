@@ -14,6 +14,8 @@ fn folder() -> PathBuf {
 #[test]
 fn every_demo_visit_replays_to_its_rating() {
     let (_folder, steady) = scratch();
+    let workshop = std::fs::read_to_string(folder().join("workshop/particulars.json")).unwrap();
+    steady.set_workshop_json(&workshop).unwrap();
     let expected = [
         ("01", json!("CAUTION")),
         ("02", json!("CAUTION")),
@@ -34,6 +36,7 @@ fn every_demo_visit_replays_to_its_rating() {
         ("17", json!("DANGER")),
         ("18", json!("CAUTION")),
         ("19", json!("CAUTION")),
+        ("20", json!("DANGER")),
     ];
     let files = std::fs::read_dir(folder()).unwrap().flatten().map(|file| file.path());
     let mut cases: Vec<PathBuf> =
@@ -47,6 +50,11 @@ fn every_demo_visit_replays_to_its_rating() {
         let replayed =
             replay(&steady, &case, &folder()).unwrap_or_else(|failure| panic!("{name}: {failure:?}"));
         assert_eq!(replayed.report["urgency"]["word"], word, "{name}: {:#}", replayed.report);
+        if number == "20" {
+            let bench = &replayed.report["bench"];
+            assert_eq!(bench["sleeve_out"]["way"], "heat", "{bench:#}");
+            assert_eq!(bench["stock"][0]["says"], "fits", "the workshop's own sleeve: {bench:#}");
+        }
         let given: Value = serde_json::from_str(&case).unwrap();
         let photos = |steps: &Value| {
             steps.as_array().unwrap().iter().filter(|step| step.get("photo").is_some()).count()
