@@ -101,7 +101,7 @@ for (const [what, plate, layout, order, answers, word, [most, views, below], gea
     "order-running-first",
     CLEAN,
     "notice",
-    [67, 23, 11],
+    [67, 23, 12],
     "automated-clutch",
   ],
   [
@@ -111,7 +111,7 @@ for (const [what, plate, layout, order, answers, word, [most, views, below], gea
     "order-running-first",
     { ...FULL, "clutch-pedal-effect": "same" },
     "danger",
-    [59, 22, 11],
+    [59, 22, 12],
   ],
   ["a rubber support, whole", "TP 4", "rubber-centre", "order-running-first", RUBBER, "notice", [52, 19, 10]],
 ]) {
