@@ -37,6 +37,30 @@ fn what_was_talked_down_stays_on_the_finding() {
 }
 
 #[test]
+fn an_answer_taken_back_and_given_again_was_not_changed() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "RE 2003", RIGID, "complaint");
+    let give = |value: &str, more: Value| answered(&steady, &visit, "play-vertical", json!(value), more);
+    let changed = "One answer was changed during the check";
+    let standing = give("felt", json!({ "temperature": "warm" }));
+    let entry = standing.undo.unwrap().entry;
+    ask(&steady, json!({ "ask": "undo", "visit": visit, "entry": entry, "reason": "the wrong key" }));
+    assert!(said(&note(&steady, &visit)).contains(changed), "until it is given again");
+    give("felt", json!({ "temperature": "warm" }));
+    assert!(!said(&note(&steady, &visit)).contains(changed));
+    let again = finding(&steady, &visit);
+    assert!(again.answer.join(" ").contains("It was entered again and stands."), "{:?}", again.answer);
+    let line = again.steps.iter().find(|line| line.step == "play-vertical").unwrap();
+    assert!(
+        line.details.iter().any(|detail| detail.contains("entered again; it stands")),
+        "{:?}",
+        line.details
+    );
+    give("none", json!({ "reason": "glove slipped" }));
+    assert!(said(&note(&steady, &visit)).contains(changed));
+}
+
+#[test]
 fn a_danger_that_nothing_settled_stands_in_the_next_visit() {
     let folder = tempfile::tempdir().unwrap();
     let steady = open_ticking(folder.path()).unwrap();

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use crate::model::answer::{EngineWarmth, Temperature, Warmth};
 use crate::model::device::{DeviceStand, WriterStand};
 use crate::model::ids::{self, answer};
+use crate::model::milder::MilderStand;
 use crate::model::occasion::{Conditions, Occasion};
 use crate::model::rating::Reason;
 use crate::model::standing::{
@@ -265,8 +266,11 @@ fn details(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> 
 /// The latest times its DANGER answer was made milder, and why.
 fn milder(standing: &Standing, step: &StepStand, words: &Words) -> Vec<String> {
     let here = standing.milder.iter().filter(|made| made.step == step.id);
-    let reasons: BTreeSet<&str> = here.map(|made| made.reason.as_str()).collect();
-    reasons.iter().map(|reason| words.with("detail-milder", &[("reason", (*reason).into())])).collect()
+    let id = |made: &MilderStand| {
+        if made.stands_again(standing) { "detail-milder-again" } else { "detail-milder" }
+    };
+    let reasons: BTreeSet<(&str, &str)> = here.map(|made| (id(made), made.reason.as_str())).collect();
+    reasons.iter().map(|(id, reason)| words.with(id, &[("reason", (*reason).into())])).collect()
 }
 
 fn answer_details(step: &StepStand, given: &Answered, words: &Words) -> Vec<String> {

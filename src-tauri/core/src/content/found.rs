@@ -41,7 +41,12 @@ fn milder(standing: &Standing, words: &Words, made: &MilderStand) -> String {
         ("at", words.time(made.at).into()),
         ("reason", made.reason.as_str().into()),
     ];
-    words.with(id, &args)
+    let mut said = words.with(id, &args);
+    if made.stands_again(standing) {
+        said.push(' ');
+        said.push_str(&words.text("made-milder-again"));
+    }
+    said
 }
 
 /// What an earlier visit of the car left open; none where nothing is known to be.

@@ -149,7 +149,8 @@ fn found_on_page(standing: &Standing, words: &Words) -> Vec<String> {
         .extend(reasons::closed_tube(words, standing, Reader::Owner).or_else(|| rest_open(standing, words)));
     sentences.splice(0..0, found::still_open(standing, words, Reader::Owner));
     sentences.splice(0..0, repaired(standing, words));
-    sentences.extend((!standing.milder.is_empty()).then(|| words.text("note-changed")));
+    let changed = standing.milder.iter().any(|made| !made.stands_again(standing));
+    sentences.extend(changed.then(|| words.text("note-changed")));
     sentences
 }
 

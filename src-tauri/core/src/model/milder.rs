@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::answer::AnswerValue;
+use super::standing::Standing;
 use super::time::Moment;
 
 /// An answer that asked for DANGER, or found what asks for WARNING, and was made milder.
@@ -21,4 +22,13 @@ pub struct MilderStand {
     pub by: String,
     /// Date of its entry, by the clock of the device that wrote it.
     pub at: Moment,
+}
+
+impl MilderStand {
+    /// The graver answer was given again since, and counts as it did: in the end nothing was made milder.
+    pub fn stands_again(&self, standing: &Standing) -> bool {
+        let step = standing.steps.iter().find(|step| step.id == self.step);
+        let given = step.and_then(|step| step.answered.as_ref());
+        given.is_some_and(|given| given.milder_needs_reason && given.value == self.was)
+    }
 }

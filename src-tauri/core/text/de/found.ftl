@@ -7,6 +7,7 @@ finding-sum-beside = Auch wahrscheinlich: { $causes }.
 finding-sum-else-none = Außer dem Gefundenen sticht keine Ursache heraus.
 made-milder = { $step }: Zuerst war die Antwort „{ $was }“, eine GEFAHR oder WARNUNG. { $by } hat sie in „{ $now }“ geändert ({ $at }). Angegebener Grund: { $reason }
 made-milder-withdrawn = { $step }: Zuerst war die Antwort „{ $was }“, eine GEFAHR oder WARNUNG. { $by } hat sie zurückgenommen ({ $at }). Angegebener Grund: { $reason }
+made-milder-again = Sie wurde wieder eingetragen und gilt.
 still-open-before = Noch offen: Dieses Auto wurde am { $day } mit { $label } eingestuft. Nichts zeigt, dass es behoben ist, und dieser Vorgang hebt es nicht auf. Nach der Reparatur einen neuen Vorgang „Nachschau nach der Reparatur“ anlegen und dieselben Stellen noch einmal prüfen, warm, wo gefühlt wird.
 still-open-layout = Damals wurde es als „{ $layout }“ geprüft: Prüfen Sie, welche Bauart stimmt.
 still-open-corrected = Jener Vorgang lief zuerst auf dieses Auto und wurde auf „{ $car }“ berichtigt, als schon etwas geprüft war: Sehen Sie nach, welches Auto es war.

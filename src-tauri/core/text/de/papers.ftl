@@ -121,6 +121,7 @@ detail-cold = Bei kaltem Gehäuse gefühlt
 detail-warm = Bei warmem Gehäuse gefühlt
 detail-no-temperature = Ob kalt oder warm, wurde nicht eingetragen
 detail-milder = Geändert nach einer Antwort mit GEFAHR oder WARNUNG. Genannter Grund: { $reason }
+detail-milder-again = Einmal geändert oder zurückgenommen, dann wieder eingetragen; sie gilt. Genannter Grund: { $reason }
 detail-disputed = Zwei Geräte haben verschiedene Antworten eingetragen. Die schlimmere zählt.
 photo-caption = { $step }: { $answer }
 photo-alt = Foto, aufgenommen beim Schritt „{ $step }“. Eingetragene Antwort: { $answer }.

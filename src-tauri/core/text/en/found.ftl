@@ -7,6 +7,7 @@ finding-sum-beside = Also likely: { $causes }.
 finding-sum-else-none = No cause stands out apart from what was found.
 made-milder = { $step }: “{ $was }” was answered first, a DANGER or WARNING. { $by } changed it to “{ $now }” ({ $at }). Reason given: { $reason }
 made-milder-withdrawn = { $step }: “{ $was }” was answered first, a DANGER or WARNING. { $by } took it back ({ $at }). Reason given: { $reason }
+made-milder-again = It was entered again and stands.
 still-open-before = Still open: this car was rated { $label } on { $day }. Nothing shows that it was put right, and this visit does not cancel it. After the repair open a new visit, "Check after the repair", and check the same places again, warm where they are felt.
 still-open-layout = It was checked then as “{ $layout }”: check which layout is right.
 still-open-corrected = That visit was written down as this car at first, and corrected to “{ $car }” once something was checked: look which car it was.

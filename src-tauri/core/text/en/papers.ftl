@@ -121,6 +121,7 @@ detail-cold = Felt with the housing cold
 detail-warm = Felt with the housing warm
 detail-no-temperature = Cold or warm was not recorded
 detail-milder = Changed from a DANGER or WARNING answer. Reason given: { $reason }
+detail-milder-again = Changed or taken back once, then entered again; it stands. Reason given: { $reason }
 detail-disputed = Two devices recorded different answers. The worse one counts.
 photo-caption = { $step }: { $answer }
 photo-alt = Photo taken at the step "{ $step }". Recorded answer: { $answer }.

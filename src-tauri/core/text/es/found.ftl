@@ -7,6 +7,7 @@ finding-sum-beside = También probable: { $causes }.
 finding-sum-else-none = Aparte de lo encontrado no destaca ninguna causa.
 made-milder = { $step }: primero se respondió «{ $was }», un PELIGRO o una ADVERTENCIA. { $by } lo cambió a «{ $now }» ({ $at }). Motivo indicado: { $reason }
 made-milder-withdrawn = { $step }: primero se respondió «{ $was }», un PELIGRO o una ADVERTENCIA. { $by } lo retiró ({ $at }). Motivo indicado: { $reason }
+made-milder-again = Se volvió a introducir y vale.
 still-open-before = Sigue abierto: este coche se calificó con { $label } el { $day }. Nada muestra que se haya arreglado, y esta visita no lo anula. Tras la reparación abra una visita nueva, «Revisión tras la reparación», y compruebe otra vez los mismos sitios, en caliente donde se prueba a mano.
 still-open-layout = Entonces se revisó como «{ $layout }»: compruebe cuál es la disposición correcta.
 still-open-corrected = Esa visita se anotó primero como este coche y se corrigió a «{ $car }» cuando ya se había revisado algo: mire qué coche era.

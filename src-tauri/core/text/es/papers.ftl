@@ -121,6 +121,7 @@ detail-cold = Probado con el soporte frío
 detail-warm = Probado con el soporte caliente
 detail-no-temperature = No se anotó si estaba frío o caliente
 detail-milder = Cambiado tras una respuesta de PELIGRO o ADVERTENCIA. Motivo dado: { $reason }
+detail-milder-again = Cambiado o retirado una vez y vuelto a introducir; vale. Motivo dado: { $reason }
 detail-disputed = Dos aparatos anotaron respuestas distintas. Cuenta la peor.
 photo-caption = { $step }: { $answer }
 photo-alt = Foto hecha en el paso «{ $step }». Respuesta anotada: { $answer }.

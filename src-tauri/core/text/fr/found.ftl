@@ -7,6 +7,7 @@ finding-sum-beside = Probable aussi : { $causes }.
 finding-sum-else-none = À part ce qui a été trouvé, aucune cause ne se détache.
 made-milder = { $step } : la première réponse était « { $was } », un DANGER ou un AVERTISSEMENT. { $by } l’a changée en « { $now } » ({ $at }). Raison donnée : { $reason }
 made-milder-withdrawn = { $step } : la première réponse était « { $was } », un DANGER ou un AVERTISSEMENT. { $by } l’a retirée ({ $at }). Raison donnée : { $reason }
+made-milder-again = Elle a été saisie de nouveau et reste valable.
 still-open-before = Encore ouvert : cette voiture a été classée { $label } le { $day }. Rien ne montre que c’est réparé, et cette visite ne l’annule pas. Après la réparation, ouvrez une nouvelle visite, « Contrôle après réparation », et vérifiez de nouveau les mêmes endroits, à chaud là où la main cherche du jeu.
 still-open-layout = Elle avait alors été contrôlée comme « { $layout } » : vérifiez quelle disposition est la bonne.
 still-open-corrected = Cette visite avait d’abord été notée pour cette voiture, puis corrigée en « { $car } » alors que des points étaient déjà contrôlés : regardez de quelle voiture il s’agissait.

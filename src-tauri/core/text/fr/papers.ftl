@@ -121,6 +121,7 @@ detail-cold = Senti avec le palier froid
 detail-warm = Senti avec le palier chaud
 detail-no-temperature = Froid ou chaud n’a pas été noté
 detail-milder = Changé après une réponse DANGER ou AVERTISSEMENT. Raison donnée : { $reason }
+detail-milder-again = Changée ou retirée une fois, puis saisie de nouveau ; elle reste valable. Raison donnée : { $reason }
 detail-disputed = Deux appareils ont noté des réponses différentes. La pire compte.
 photo-caption = { $step } : { $answer }
 photo-alt = Photo prise à l’étape « { $step } ». Réponse notée : { $answer }.

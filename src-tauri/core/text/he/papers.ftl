@@ -122,6 +122,7 @@ detail-cold = נבדק ביד כשבית המיסב קר
 detail-warm = נבדק ביד כשבית המיסב חם
 detail-no-temperature = לא נרשם אם קר או חם
 detail-milder = שונה מתשובה של סכנה או אזהרה. הסיבה שניתנה: { $reason }
+detail-milder-again = שונתה או בוטלה פעם אחת ונרשמה שוב; היא תקפה. הסיבה שניתנה: { $reason }
 detail-disputed = שני מכשירים רשמו תשובות שונות. הגרועה מביניהן נחשבת.
 photo-caption = { $step }: { $answer }
 photo-alt = תמונה שצולמה בשלב ״{ $step }״. התשובה שנרשמה: { $answer }.
