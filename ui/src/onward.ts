@@ -1,5 +1,5 @@
 // Where the screen of a step, or of two, leads: on, to the photo that is still wanted, or, where it was put off, to
-// what else is open.
+// what else is open, of which the choice of how to check comes before the gates.
 import { go } from './router.ts';
 import { goOn } from './state.svelte.ts';
 import { undone } from './undone.svelte.ts';
@@ -24,6 +24,7 @@ export function onward(standing: Standing, shown: string[], askPhoto: (step: str
   if (answered && bare) askPhoto(bare.id);
   else if (stays !== null && answered) askPhoto(stays);
   else if (!answered && later) go({ screen: 'step', visit, step: later.id });
+  else if (stays !== null && standing.offers_order) go({ screen: 'order', visit });
   else if (stays !== null && behind) go({ screen: 'gates', visit, set: behind.id });
   else goOn(standing);
 }

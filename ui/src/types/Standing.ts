@@ -63,6 +63,10 @@ support: Support,
  */
 order: Order, 
 /**
+ * Nobody chose one, and no part was begun: the choice comes before the first of them.
+ */
+offers_order: boolean, 
+/**
  * The gate set whose part is entered, wholly or in part; at most one.
  */
 entered: string | null, 
@@ -133,8 +137,7 @@ repair: RepairStage | null,
  */
 found: Array<string>, 
 /**
- * DANGER answers that were made milder, of each step the latest few, in the order of the ledger, whatever was
- * answered since.
+ * DANGER answers that were made milder, of each step the latest few, in ledger order, whatever was answered since.
  */
 milder: Array<MilderStand>, 
 /**

@@ -100,6 +100,7 @@ pub fn standing(trade: &Trade, visit: Visit<'_>, drawn: &DrawnFor) -> Result<Sta
         layout_name: layout.name.clone(),
         support: layout.support,
         order,
+        offers_order: record.entered.is_none() && position::offer_order(record, &steps, stops),
         entered: record.entered.clone(),
         position: position::position(trade, record, (&steps, &looks), stops),
         warmth: record.warmth,

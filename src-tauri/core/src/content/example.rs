@@ -71,6 +71,7 @@ pub fn opened() -> Standing {
         layout_name: None,
         support: Support::Rigid,
         order: Order::UnderCarFirst,
+        offers_order: false,
         entered: None,
         position: Position::Done,
         warmth: None,

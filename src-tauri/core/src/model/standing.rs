@@ -43,6 +43,8 @@ pub struct Standing {
     pub support: Support,
     /// Which part comes first, as chosen or by the complaint.
     pub order: Order,
+    /// Nobody chose one, and no part was begun: the choice comes before the first of them.
+    pub offers_order: bool,
     /// The gate set whose part is entered, wholly or in part; at most one.
     pub entered: Option<String>,
     /// Where the walk goes on.
@@ -79,8 +81,7 @@ pub struct Standing {
     pub repair: Option<RepairStage>,
     /// The steps at which hands or eyes under the car found something, weightiest first.
     pub found: Vec<String>,
-    /// DANGER answers that were made milder, of each step the latest few, in the order of the ledger, whatever was
-    /// answered since.
+    /// DANGER answers that were made milder, of each step the latest few, in ledger order, whatever was answered since.
     pub milder: Vec<MilderStand>,
     /// Answers that count for nothing: given while the car was written down with another layout, which asks the step
     /// otherwise.

@@ -58,7 +58,7 @@ pub fn done(step: &StepStand) -> bool {
 
 /// Until a part was begun or an order chosen, offer the choice: the hands-on check alone, or all of it, of which running
 /// first makes the exhaust hot.
-fn offer_order(record: &Record, steps: &[StepStand], danger: bool) -> bool {
+pub fn offer_order(record: &Record, steps: &[StepStand], danger: bool) -> bool {
     let begun = steps.iter().any(|step| step.set.is_some() && step.answered.is_some());
     record.order.is_none() && !begun && !danger
 }
