@@ -21,6 +21,41 @@ fn entries_cannot_be_changed_or_removed() {
 }
 
 #[test]
+fn what_was_corrected_or_taken_back_is_named_with_what_there_was_before() {
+    let (_folder, steady) = scratch();
+    let visit = under(&steady, "KL55 WRG", "rigid-engine-speed", "complaint");
+    let given = json!({ "ask": "answer", "visit": visit, "step": "play-vertical", "value": "felt" });
+    let entry = ask(&steady, given).undo.unwrap().entry;
+    ask(&steady, json!({ "ask": "undo", "visit": visit, "entry": entry, "reason": "the wrong key" }));
+    let vehicle = json!({ "layout": "rigid-engine-speed", "plate": "KL55 WRO", "seat": "bare" });
+    let intake = json!({ "vehicle": vehicle, "complaint": "it hums", "occasion": "complaint" });
+    ask(&steady, json!({ "ask": "amend", "visit": visit, "intake": intake }));
+    for lift in ["two-post", "platform"] {
+        ask(&steady, json!({ "ask": "say-lift", "visit": visit, "set": "lift", "lift": lift }));
+    }
+    let Response::History(history) = steady.handle(Request::History { visit }).unwrap() else {
+        panic!("no history")
+    };
+    let told = serde_json::to_value(&history.entries).unwrap();
+    let of = |what: &str| told.as_array().unwrap().iter().rfind(|line| line["what"] == what).unwrap();
+    let taken = of("withdrawn");
+    assert_eq!(
+        [&taken["took_back"], &taken["about"], &taken["value"]],
+        ["answered", "play-vertical", "felt"],
+        "{taken:#}"
+    );
+    assert_eq!(
+        of("amended")["changes"],
+        json!([
+            { "field": "plate", "before": ["KL55 WRG"], "now": ["KL55 WRO"] },
+            { "field": "seat", "before": [], "now": ["bare"] },
+        ])
+    );
+    let lifted = json!([{ "field": "lift", "before": ["two-post"], "now": ["platform"] }]);
+    assert_eq!(of("lift-said")["changes"], lifted);
+}
+
+#[test]
 fn broken_chain_is_shown() {
     let (folder, steady) = scratch();
     let standing =

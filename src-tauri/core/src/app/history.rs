@@ -13,7 +13,7 @@ use super::at_hand::AtHand;
 use super::fault::Fault;
 use super::response::{History, HistoryLine, Response};
 use super::steady::Inner;
-use super::{devices, outcome};
+use super::{devices, history_change, outcome};
 
 pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
     let (known, own) = (inner.devices.clone(), inner.writer.device.clone());
@@ -25,19 +25,32 @@ pub(super) fn history(inner: &mut Inner, visit: &str) -> Result<Response, Fault>
     let mut writers: HashMap<&str, DeviceStand> = HashMap::new();
     let mut writer =
         |device| writers.entry(device).or_insert_with(|| devices::stand(device, &own, &known)).clone();
-    let entries =
-        chain.entries.iter().map(|entry| line(entry, writer(&entry.device), stands(entry))).collect();
+    let mut entries = Vec::new();
+    for (place, entry) in chain.entries.iter().enumerate() {
+        let before = chain.entries.get(..place).unwrap_or_default();
+        entries.push(line(entry, before, (writer(&entry.device), stands(entry))));
+    }
     Ok(Response::History(History { visit: visit.to_owned(), entries }))
 }
 
-fn line(entry: &Entry, device: DeviceStand, stands: bool) -> HistoryLine {
-    let said = said(&entry.body);
+fn line(entry: &Entry, before: &[Entry], (device, stands): (DeviceStand, bool)) -> HistoryLine {
+    let mut said = said(&entry.body);
+    let mut took_back = None;
+    if let EntryBody::Withdrawn { entry: taken, .. } = &entry.body
+        && let Some(taken) = before.iter().rev().find(|one| one.hash == *taken)
+    {
+        let Said { what, about, value, causes, .. } = self::said(&taken.body);
+        took_back = Some(what.to_owned());
+        said = Said { about, value, causes, ..said };
+    }
     HistoryLine {
         seq: entry.seq,
         at: entry.at,
         hash: entry.hash.clone(),
         what: said.what.to_owned(),
         about: said.about,
+        took_back,
+        changes: history_change::changes(entry, before),
         value: said.value.cloned(),
         causes: said.causes,
         reason: said.reason.map(str::to_owned),
@@ -81,7 +94,9 @@ fn said(body: &EntryBody) -> Said<'_> {
     match body {
         EntryBody::Opened { by, .. } => plain("opened", by),
         EntryBody::Amended { reason, by, .. } => Said { reason: reason.as_deref(), ..plain("amended", by) },
-        EntryBody::OrderChosen { by, .. } => plain("order-chosen", by),
+        EntryBody::OrderChosen { order, by } => {
+            Said { about: Some(order.id().to_owned()), ..plain("order-chosen", by) }
+        }
         EntryBody::GateConfirmed { gate, by, .. } => {
             Said { about: Some(gate.clone()), ..plain("gate-confirmed", by) }
         }

@@ -27,6 +27,7 @@ pub mod fit;
 pub mod gauge;
 pub mod handover;
 mod history;
+pub mod history_change;
 mod intake;
 mod knowledge;
 pub mod known_car;

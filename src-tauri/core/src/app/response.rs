@@ -18,6 +18,8 @@ use crate::model::vin::VinHint;
 use crate::model::wish::PhotoWish;
 use crate::model::workshop::{Units, Workshop};
 
+use super::history_change::HistoryChange;
+
 /// The answer to a request; which request gets which stands in [`REPLIES`](super::replies::REPLIES).
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]
@@ -251,8 +253,12 @@ pub struct HistoryLine {
     pub hash: String,
     /// Kind: the text is `entry-KIND`.
     pub what: String,
-    /// Step, gate, part or kind of lift that it is about.
+    /// Step, gate, part, order or kind of lift that it is about.
     pub about: Option<String>,
+    /// Kind of the entry that it took back; what it is about and its answer are that entry's.
+    pub took_back: Option<String>,
+    /// What of the intake, or of what holds the car up, it changed.
+    pub changes: Vec<HistoryChange>,
     /// Answer, if it is one.
     pub value: Option<crate::model::answer::AnswerValue>,
     /// Causes it names, for an opinion or an outcome.

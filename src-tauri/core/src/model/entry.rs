@@ -258,6 +258,17 @@ pub enum Order {
     RunningFirst,
 }
 
+impl Order {
+    /// The id used in text keys and on disk.
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::HandsOn => "hands-on",
+            Self::UnderCarFirst => "under-car-first",
+            Self::RunningFirst => "running-first",
+        }
+    }
+}
+
 /// A photo file named by its content.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "bindings", derive(ts_rs::TS))]

@@ -226,6 +226,7 @@ ui-chain-whole = { $entries ->
 ui-chain-broken = DAS PROTOKOLL IST BESCHÄDIGT ab Eintrag { $seq }. Ab dort ist es nicht, was geschrieben wurde. Behandeln Sie den Vorgang als nicht geprüft, und lassen Sie die Daten dieses Geräts, wie sie sind.
 ui-ledger-broken = Das Protokoll dieses Vorgangs ist ab Eintrag { $seq } beschädigt. Verlassen Sie sich nicht darauf.
 ui-ledger-empty = Es ist noch nichts eingetragen.
+ui-ledger-change = { $before }, jetzt { $now }
 ui-ledger-head = Letzte Prüfsumme: { $head }
 ui-reason-was = Grund: { $reason }
 ui-superseded = Zählt nicht mehr; ein späterer Eintrag trat an seine Stelle.

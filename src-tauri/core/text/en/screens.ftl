@@ -226,6 +226,7 @@ ui-chain-whole = { $entries ->
 ui-chain-broken = THE RECORD IS BROKEN at entry { $seq }. From there on it is not what was written. Treat the visit as not checked, and keep this device's data as it is.
 ui-ledger-broken = The record of this visit is broken at entry { $seq }. Do not rely on it.
 ui-ledger-empty = Nothing is recorded yet.
+ui-ledger-change = { $before }, now { $now }
 ui-ledger-head = Latest hash: { $head }
 ui-reason-was = Reason: { $reason }
 ui-superseded = No longer counts; a later entry took its place.

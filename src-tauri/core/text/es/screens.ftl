@@ -226,6 +226,7 @@ ui-chain-whole = { $entries ->
 ui-chain-broken = EL REGISTRO ESTÁ DAÑADO desde la anotación { $seq }. Desde ahí no es lo que se escribió. Trate la visita como no revisada y deje los datos de este aparato como están.
 ui-ledger-broken = El registro de esta visita está dañado desde la anotación { $seq }. No se fíe de él.
 ui-ledger-empty = Aún no hay nada anotado.
+ui-ledger-change = { $before }, ahora { $now }
 ui-ledger-head = Última huella: { $head }
 ui-reason-was = Motivo: { $reason }
 ui-superseded = Ya no cuenta; una anotación posterior ocupó su lugar.

@@ -226,6 +226,7 @@ ui-chain-whole = { $entries ->
 ui-chain-broken = LE REGISTRE EST ABÎMÉ à partir de l’inscription { $seq }. Dès là, il n’est pas ce qui a été écrit. Traitez la visite comme non contrôlée, et laissez les données de cet appareil telles quelles.
 ui-ledger-broken = Le registre de cette visite est abîmé à partir de l’inscription { $seq }. Ne vous y fiez pas.
 ui-ledger-empty = Rien n’est encore noté.
+ui-ledger-change = { $before }, maintenant { $now }
 ui-ledger-head = Dernière empreinte : { $head }
 ui-reason-was = Raison : { $reason }
 ui-superseded = Ne compte plus ; une inscription plus récente l’a remplacée.

@@ -231,6 +231,7 @@ ui-chain-whole = { $entries ->
 ui-chain-broken = הרישום פגום החל מרשומה { $seq }. משם והלאה הוא אינו מה שנכתב. התייחסו לביקור כלא נבדק, והשאירו את נתוני המכשיר הזה כפי שהם.
 ui-ledger-broken = הרישום של הביקור פגום החל מרשומה { $seq }. אל תסתמכו עליו.
 ui-ledger-empty = עוד לא נרשם דבר.
+ui-ledger-change = { $before }, עכשיו { $now }
 ui-ledger-head = גיבוב אחרון: { $head }
 ui-reason-was = סיבה: { $reason }
 ui-superseded = כבר לא נחשב; רשומה מאוחרת באה במקומו.
