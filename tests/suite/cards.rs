@@ -9,9 +9,10 @@ use steady_core::app::Steady;
 use steady_core::app::replay::replay;
 use steady_core::app::request::Request;
 use steady_core::app::response::{Response, VisitCard};
+use steady_core::model::rating::Word;
 use steady_core::model::standing::{RepairStage, Standing};
 
-use crate::support::{ask, case, code, open, scratch};
+use crate::support::{answered, ask, case, code, open, scratch, under};
 
 fn visit(steady: &Steady, answers: &str) -> String {
     let replayed = replay(steady, &case("rigid-engine-speed", answers).to_string(), Path::new("."));
@@ -51,6 +52,27 @@ fn answers_that_decide_nothing_do_not_count_as_settled() {
         let card = card(&steady);
         assert_eq!((card.answered, card.conclusive), (answered, settled), "{answers}");
     }
+}
+
+/// A newer visit does not stand in the list as if nothing were known of the car.
+#[test]
+fn card_of_a_newer_visit_says_what_an_earlier_one_left_open() {
+    let (_folder, steady) = scratch();
+    let first = under(&steady, "CD 1001", "rigid-engine-speed", "complaint");
+    answered(&steady, &first, "play-vertical", json!("felt"), json!({}));
+    let second = under(&steady, "CD 1001", "rigid-engine-speed", "complaint");
+    under(&steady, "CD 1002", "rigid-engine-speed", "complaint");
+    let cards = || {
+        let request = Request::Visits { search: String::new(), after: None };
+        let Response::Visits(page) = steady.handle(request).unwrap() else { panic!("no page") };
+        page.visits
+    };
+    for card in cards() {
+        let open = (card.visit == second).then_some(Word::Danger);
+        assert_eq!(card.still_open, open, "{} {:?}", card.plate, card.word);
+    }
+    answered(&steady, &second, "play-lateral", json!("felt"), json!({}));
+    assert!(cards().iter().all(|card| card.still_open.is_none()), "its own DANGER says it already");
 }
 
 #[test]

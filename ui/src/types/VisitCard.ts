@@ -68,4 +68,8 @@ confirmed: boolean,
 /**
  * The least of the trust in the other devices that wrote it, where one is not confirmed or was retired.
  */
-from: Trust | null, };
+from: Trust | null, 
+/**
+ * DANGER or WARNING of an earlier visit of the car that nothing has lifted, where it is graver than the rating.
+ */
+still_open: Word | null, };

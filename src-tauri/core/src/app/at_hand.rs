@@ -130,6 +130,16 @@ impl Inner {
         Ok(other.derived(&self.trade, (&self.writer.device, &self.devices), &self.drawn)?)
     }
 
+    /// The DANGER or WARNING that earlier visits left open to one, with the visit at hand left there.
+    ///
+    /// # Errors
+    /// As [`Inner::standing`].
+    pub(super) fn left_open_to(&mut self, visit: &str) -> Result<Option<Word>, Fault> {
+        let mut standing = self.standing_of_other(visit)?;
+        self.left_open(&mut standing, None)?;
+        Ok(standing.still_open.map(|open| open.word))
+    }
+
     /// What stands of the visit at hand.
     pub(super) fn record_at_hand(&self, visit: &str) -> Option<&Record> {
         self.at_hand.as_ref().filter(|at_hand| at_hand.visit == visit).map(|at_hand| &at_hand.record)

@@ -91,6 +91,7 @@ pub(super) fn scanned(inner: &mut Inner, upload: &str) -> Result<Response, Fault
 fn one(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
     let mut known = shown(card(&inner.standing_of_other(visit)?));
     known.from = devices::doubt(inner, visit)?;
+    known.still_open = still_open(inner, &known)?;
     Ok(Response::Visits(VisitPage { visits: vec![known], total: 1, next: None }))
 }
 
@@ -106,8 +107,22 @@ pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Re
     let mut visits: Vec<VisitCard> = page.cards.into_iter().map(|known| whole(inner, known)).collect();
     for card in &mut visits {
         card.from = devices::doubt(inner, &card.visit)?;
+        card.still_open = still_open(inner, card)?;
     }
     Ok(Response::Visits(VisitPage { visits, total, next }))
+}
+
+/// What earlier visits of the car left open, where that is graver than the card's own rating. Visits are derived for it
+/// only where the card of another asks for it; one that cannot be takes nothing from the list.
+fn still_open(inner: &mut Inner, card: &VisitCard) -> Result<Option<Word>, Fault> {
+    let others = inner.store.latest_of_car((&card.plate, &card.vin), Some(&card.visit), limits::EARLIER)?;
+    let mut graver = false;
+    for other in others {
+        let word = inner.store.card(&other)?.and_then(|other| Word::from_id(other.word.as_deref()?));
+        graver |= word >= Some(Word::Warning) && word > card.word;
+    }
+    let open = if graver { inner.left_open_to(&card.visit).ok().flatten() } else { None };
+    Ok(open.filter(|open| Some(*open) > card.word))
 }
 
 /// A card as shown. One that an earlier version wrote lacks a part, and is derived anew where its visit can be.
@@ -183,5 +198,6 @@ fn shown(card: CardRow) -> VisitCard {
         answered: card.answered,
         steps: card.steps,
         from: None,
+        still_open: None,
     }
 }

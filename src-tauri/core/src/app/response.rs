@@ -194,6 +194,8 @@ pub struct VisitCard {
     pub confirmed: bool,
     /// The least of the trust in the other devices that wrote it, where one is not confirmed or was retired.
     pub from: Option<Trust>,
+    /// DANGER or WARNING of an earlier visit of the car that nothing has lifted, where it is graver than the rating.
+    pub still_open: Option<Word>,
 }
 
 /// A paper that waits to be fetched or shared.

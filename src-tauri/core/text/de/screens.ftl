@@ -32,6 +32,7 @@ ui-found = { $total ->
    *[other] { $total } Vorgänge
 }
 ui-empty = Es ist noch kein Auto da. Beginnen Sie mit „Neuer Vorgang“.
+ui-card-still-open = Noch offen aus einem früheren Vorgang:
 ui-nothing-found = Kein Vorgang passt. Versuchen Sie weniger Buchstaben.
 ui-more = Mehr zeigen
 ui-steps-settled = { $settled } von { $steps } Schritten geprüft{ $open ->

@@ -32,6 +32,7 @@ ui-found = { $total ->
    *[other] { $total } visits
 }
 ui-empty = No car has come in yet. Start with “New visit”.
+ui-card-still-open = Still open from an earlier visit:
 ui-nothing-found = No visit matches. Try fewer letters.
 ui-more = Show more
 ui-steps-settled = { $settled } of { $steps } steps checked{ $open ->

@@ -32,6 +32,7 @@ ui-found = { $total ->
    *[other] { $total } visitas
 }
 ui-empty = Aún no ha llegado ningún coche. Empiece con «Nueva visita».
+ui-card-still-open = Sigue abierto de una visita anterior:
 ui-nothing-found = Ninguna visita coincide. Pruebe con menos letras.
 ui-more = Ver más
 ui-steps-settled = { $settled } de { $steps } pasos comprobados{ $open ->

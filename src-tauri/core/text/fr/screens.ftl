@@ -32,6 +32,7 @@ ui-found = { $total ->
    *[other] { $total } visites
 }
 ui-empty = Aucune voiture n’est encore arrivée. Commencez par « Nouvelle visite ».
+ui-card-still-open = Encore ouvert d’une visite précédente :
 ui-nothing-found = Aucune visite ne correspond. Essayez moins de lettres.
 ui-more = Voir plus
 ui-steps-settled = { $settled } étapes sur { $steps } contrôlées{ $open ->

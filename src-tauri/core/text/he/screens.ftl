@@ -33,6 +33,7 @@ ui-found = { $total ->
    *[other] { $total } ביקורים
 }
 ui-empty = עוד לא נכנס רכב. התחילו ב״ביקור חדש״.
+ui-card-still-open = עדיין פתוח מביקור קודם:
 ui-nothing-found = אף ביקור לא מתאים. נסו פחות אותיות.
 ui-more = עוד
 ui-steps-settled = { $settled } מתוך { $steps } שלבים נבדקו{ $open ->
