@@ -72,6 +72,30 @@ test("safety checks of somebody else are left and confirmed anew from the step t
   await ask({ ask: "set-technician", name: "Kim Demo" });
 });
 
+test("what the hands-on check left out is offered before everybody comes out from under the car", async () => {
+  const visit = await opened(ask, "LO 7");
+  await ask({ ask: "choose-order", visit, order: "hands-on" });
+  await enter(ask, visit, "lift");
+  await answer(ask, visit, "housing-look", ["sound"]);
+  for (const step of ["play-vertical", "play-lateral"]) await answer(ask, visit, step, "none", "warm");
+  const { steps, sorting } = await look(visit);
+  const next = steps.find(({ id }) => id === sorting.next_check.step);
+  assert.deepEqual([next.set, next.lock, next.answered], ["lift", null, null], next.id);
+  await at(visit, "leave/lift");
+  await tap("leave-still");
+  await phone.page.waitForFunction((end) => location.hash.endsWith(end), `step/${next.id}`);
+});
+
+test("a question that was put off first leads to the choice of how to check, and that to the safety checks", async () => {
+  const visit = await opened(ask, "PO 8");
+  await at(visit, "step/road-speed-vibration");
+  await tap("next");
+  await phone.page.waitForFunction(() => location.hash.endsWith("/order"));
+  assert.equal(await phone.page.locator(".chosen").count(), 0, "nobody chose yet");
+  await tap("order-under-car-first");
+  await phone.page.waitForFunction(() => location.hash.endsWith("/gates/lift"));
+});
+
 test("after a DANGER the result says which steps stay closed", async () => {
   const visit = await underTheCar("CL 3");
   await answer(ask, visit, "housing-look", ["sound"]);

@@ -191,6 +191,7 @@ test("what the hand says before its answer is asked once for both directions, an
     await phone.page.locator("[data-testid^=answer-]").evaluateAll((all) => all.map((one) => one.dataset.testid)),
     ["answer-not-done-play-vertical", "answer-not-done-play-lateral"],
   );
+  assert.equal(await phone.id("why-not-yet-play-vertical").innerText(), "Choose cold or warm first");
   await phone.id("temperature-cold").tap();
   for (const step of ["play-vertical", "play-lateral"]) {
     await phone.id(`answer-none-${step}`).tap();

@@ -177,4 +177,4 @@ ui-cause-next = Als Nächstes: { $what }
 step-play-vertical-do-rubber = Welle am Lager greifen. Hochdrücken, sinken lassen. Lager gegen Halter beobachten. Federt es zurück: „Federt“. Stößt es an: „Schlägt an“.
 step-play-lateral-do-rubber = Welle am Lager greifen. Nach links drücken, nach rechts ziehen. Lager gegen Halter beobachten. Federt es zurück: „Federt“. Stößt es an: „Schlägt an“.
 step-play-far-end-do-none = Welle erst an einem, dann am anderen Ende greifen. Auf und ab drücken, dann hin und her. Jedes Gelenk beobachten. Längs gleiten ist an Verschiebegelenk oder Schiebestück normal.
-next-warm = Kalt gefühlt, bei einem Geräusch, das Kälte verbirgt: mit warmem Gehäuse noch einmal fühlen.
+next-warm = Kalt gefühlt, und das entlastet nichts: mit warmem Gehäuse noch einmal fühlen.

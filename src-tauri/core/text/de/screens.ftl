@@ -119,6 +119,8 @@ ui-milder = Gemildert, weil: { $reason }
 ui-temperature = Gehäuse kalt oder warm?
 ui-temperature-cold = Kalt
 ui-temperature-warm = Warm
+ui-temperature-first = Erst kalt oder warm wählen
+ui-above-first = Erst die Frage oben beantworten
 ui-reading = Messwert in { $unit }, { $min } bis { $max }
 ui-reading-usual = z. B. { $usual }
 ui-erase = Letzte Ziffer löschen
@@ -166,6 +168,7 @@ ui-leave-creep-done = Das Auto steht, Motor aus
 ui-leave-lift = Werkzeug heraus. Alle kommen unter dem Auto hervor. Erst dann, von außen, Getriebe zurück in P oder einen Gang.
 ui-leave-lift-done = Niemand ist unter dem Auto
 ui-leave-why = Die Freigaben dieses Teils schließen sich damit. Wer zurückkommt, bestätigt sie neu.
+ui-leave-still = Bevor Sie herauskommen:
 ui-left = Dieser Teil ist geschlossen
 
 ## Das Ergebnis.

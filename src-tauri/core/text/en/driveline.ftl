@@ -177,4 +177,4 @@ ui-cause-next = Next: { $what }
 step-play-vertical-do-rubber = Grip the shaft by the bearing. Push up, let down. Watch bearing against bracket. Springs back: springy. Hits a stop: knocks.
 step-play-lateral-do-rubber = Grip the shaft by the bearing. Push left, pull right. Watch bearing against bracket. Springs back: springy. Hits a stop: knocks.
 step-play-far-end-do-none = Grip the shaft at one end, then at the other. Push up and down, then side to side. Watch each joint. Sliding along the shaft is normal at a plunge joint or slip yoke.
-next-warm = Felt cold, with a noise that cold hides: feel it again with the housing warm.
+next-warm = Felt cold, which clears nothing: feel it again with the housing warm.

@@ -119,6 +119,8 @@ ui-milder = Made milder because: { $reason }
 ui-temperature = Housing cold or warm?
 ui-temperature-cold = Cold
 ui-temperature-warm = Warm
+ui-temperature-first = Choose cold or warm first
+ui-above-first = Answer the question above first
 ui-reading = Reading in { $unit }, { $min } to { $max }
 ui-reading-usual = e.g. { $usual }
 ui-erase = Erase the last digit
@@ -166,6 +168,7 @@ ui-leave-creep-done = The car stands, engine off
 ui-leave-lift = Tools out. Come out from under the car, everybody. Then, from outside, gearbox back in park or gear.
 ui-leave-lift-done = Nobody is under the car
 ui-leave-why = The safety checks of this part close with it. To come back, confirm them again.
+ui-leave-still = Before you come out:
 ui-left = This part is closed
 
 ## The result.

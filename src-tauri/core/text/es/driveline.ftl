@@ -177,4 +177,4 @@ ui-cause-next = Siguiente: { $what }
 step-play-vertical-do-rubber = Agarre el árbol junto al rodamiento. Empuje arriba, deje bajar. Mire rodamiento y soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
 step-play-lateral-do-rubber = Agarre el árbol junto al rodamiento. Empuje a la izquierda, tire a la derecha. Mire rodamiento y soporte. Cede y vuelve: «Elástico». Llega a un tope: «Golpea».
 step-play-far-end-do-none = Agarre el árbol por un extremo y luego por el otro. Empuje arriba y abajo, luego de lado a lado. Mire cada articulación. Deslizarse a lo largo es normal en una articulación deslizante.
-next-warm = Probado en frío, con un ruido que el frío esconde: pruebe otra vez con el soporte caliente.
+next-warm = Probado en frío, y eso no descarta nada: pruebe otra vez con el soporte caliente.

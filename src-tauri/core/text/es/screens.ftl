@@ -119,6 +119,8 @@ ui-milder = Suavizado porque: { $reason }
 ui-temperature = ¿Soporte frío o caliente?
 ui-temperature-cold = Frío
 ui-temperature-warm = Caliente
+ui-temperature-first = Elija primero frío o caliente
+ui-above-first = Responda primero a la pregunta de arriba
 ui-reading = Lectura en { $unit }, de { $min } a { $max }
 ui-reading-usual = p. ej. { $usual }
 ui-erase = Borrar la última cifra
@@ -166,6 +168,7 @@ ui-leave-creep-done = El coche está quieto, motor parado
 ui-leave-lift = Herramientas fuera. Salgan todos de debajo del coche. Solo entonces, desde fuera, cambio de vuelta a P o a una marcha.
 ui-leave-lift-done = No hay nadie debajo del coche
 ui-leave-why = Las condiciones de esta parte se cierran. Para volver hay que confirmarlas otra vez.
+ui-leave-still = Antes de salir de debajo:
 ui-left = Esta parte está cerrada
 
 ## El resultado.

@@ -177,4 +177,4 @@ ui-cause-next = Ensuite : { $what }
 step-play-vertical-do-rubber = Saisissez l’arbre au roulement. Poussez vers le haut, laissez descendre. Regardez roulement et support. Il revient : « Élastique ». Il bute : « Cogne ».
 step-play-lateral-do-rubber = Saisissez l’arbre au roulement. Poussez à gauche, tirez à droite. Regardez roulement et support. Il revient : « Élastique ». Il bute : « Cogne ».
 step-play-far-end-do-none = Saisissez l’arbre à un bout, puis à l’autre. Poussez de haut en bas, puis d’un côté à l’autre. Regardez chaque cardan. Coulisser en long est normal à un manchon coulissant.
-next-warm = Senti à froid, avec un bruit que le froid cache : recommencez le palier chaud.
+next-warm = Senti à froid, ce qui n’écarte rien : recommencez le palier chaud.

@@ -119,6 +119,8 @@ ui-milder = Adouci parce que : { $reason }
 ui-temperature = Palier froid ou chaud ?
 ui-temperature-cold = Froid
 ui-temperature-warm = Chaud
+ui-temperature-first = Choisissez d’abord froid ou chaud
+ui-above-first = Répondez d’abord à la question ci-dessus
 ui-reading = Mesure en { $unit }, de { $min } à { $max }
 ui-reading-usual = p. ex. { $usual }
 ui-erase = Effacer le dernier chiffre
@@ -166,6 +168,7 @@ ui-leave-creep-done = La voiture est arrêtée, moteur coupé
 ui-leave-lift = Outils enlevés. Tout le monde sort de sous la voiture. Ensuite seulement, de l’extérieur, boîte de nouveau sur P ou en prise.
 ui-leave-lift-done = Personne n’est sous la voiture
 ui-leave-why = Les conditions de cette partie se referment. Pour revenir, il faudra les confirmer de nouveau.
+ui-leave-still = Avant de sortir de dessous :
 ui-left = Cette partie est fermée
 
 ## Le résultat.

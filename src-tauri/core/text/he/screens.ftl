@@ -122,6 +122,8 @@ ui-milder = הוקל כי: { $reason }
 ui-temperature = בית המיסב קר או חם?
 ui-temperature-cold = קר
 ui-temperature-warm = חם
+ui-temperature-first = בחרו קודם קר או חם
+ui-above-first = ענו קודם על השאלה שלמעלה
 ui-reading = קריאה ב{ $unit }, { $min } עד { $max }
 ui-reading-usual = למשל { $usual }
 ui-erase = מחיקת הספרה האחרונה
@@ -170,6 +172,7 @@ ui-leave-creep-done = הרכב עומד, המנוע כבוי
 ui-leave-lift = כלים בחוץ. כולם יוצאים מתחת לרכב. אחר כך, מבחוץ, תיבת ההילוכים חזרה לפארק או להילוך.
 ui-leave-lift-done = אין איש מתחת לרכב
 ui-leave-why = התנאים של החלק הזה נסגרים איתו. כשחוזרים מאשרים אותם שוב.
+ui-leave-still = לפני שיוצאים מתחת לרכב:
 ui-left = החלק הזה סגור
 
 ## התוצאה.
