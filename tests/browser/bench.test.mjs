@@ -1,6 +1,7 @@
 // The bench on a phone-sized screen against the real core: a gauge under the car, then gates, a bore entered by hand,
 // its polar plot, the skim picture, passes with photos, the sleeved bore pasted as coordinates, a fit of both seats of
-// the sleeve, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes.
+// the sleeve, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes; an old sleeve of
+// another car that comes out for one of the workshop's own.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
@@ -12,8 +13,9 @@ const BORE = fileURLToPath(new URL("../../demo-data/photos/bore.jpg", import.met
 
 let desk;
 let phone;
+let ask;
 
-const { go, accessible, confirmGates, sayWho, startVisit } = journey((opened) => ({ desk, phone } = opened));
+const { go, accessible, confirmGates, sayWho, startVisit } = journey((opened) => ({ desk, phone, ask } = opened));
 
 async function confirmBenchGates(set) {
   const { page } = phone;
@@ -296,6 +298,38 @@ test("the technician can think otherwise", async () => {
   await id("opinion-save").click();
   await id("opinion").waitFor();
   await accessible("a result with an opinion");
+});
+
+test("an old sleeve comes out, and one of the workshop's own is taken into the fit", async () => {
+  const { page, id } = phone;
+  const own = { material: "ductile-iron", outside: "76.06", bore: "70" };
+  await ask({ ask: "set-workshop", workshop: { sleeves: [own] } });
+  await page.goto(`${desk.origin}/#/`);
+  await startVisit("TR 4418");
+  await go("bench");
+  await id("verdict").waitFor();
+  await confirmBenchGates("teardown");
+  await unfold("bench-look");
+  await id("look-sleeved-true").click();
+  await phone.quiet();
+  await unfold("bench-old-sleeve");
+  await id("sleeve-way-heat").click();
+  const gates = id("bench-old-sleeve").locator("[data-testid^=bench-gate-][aria-pressed=false]");
+  for (let left = await gates.count(); left > 0; left -= 1) {
+    await gates.first().click();
+    await phone.quiet();
+  }
+  await id("sleeve-outside").fill("75.06");
+  await id("sleeve-out-save").click();
+  await id("sleeve-out").waitFor();
+  assert.match(await id("bench-old-sleeve").innerText(), /75\.06/);
+  await unfold("bench-fit");
+  await id("fit-sleeved").click();
+  assert.equal(await id("stock-0").getAttribute("data-says"), "open", "nothing of the fit is known yet");
+  await id("stock-take-0").click();
+  assert.equal(await id("fit-sleeve").inputValue(), "ductile-iron");
+  assert.match(await id("fit-sleeve-od").inputValue(), /^76\.06/);
+  await accessible("a sleeve of the workshop in the fit");
 });
 
 test("nothing left for elsewhere and nothing broke", () => {
