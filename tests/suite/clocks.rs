@@ -65,7 +65,7 @@ fn write(steady: &Steady, visit: &str, what: &str, turn: usize) -> String {
             json!({ "ask": "upload", "upload": upload, "index": 0, "base64": plain_photo(40 + turn as u8) });
         assert_eq!(code(steady, piece), "ok");
     };
-    let either = |one: &'static str, other: &'static str| if turn % 2 == 0 { one } else { other };
+    let either = |one: &'static str, other: &'static str| if turn.is_multiple_of(2) { one } else { other };
     let each = |requests: Vec<Value>| {
         let codes: BTreeSet<String> = requests.into_iter().map(|request| code(steady, request)).collect();
         codes.into_iter().collect::<Vec<_>>().join(" ")
