@@ -60,6 +60,26 @@ fn old_sleeve_comes_out_behind_its_gates_and_hides_the_bore_until_then() {
     assert_eq!(bench(&steady, undone).behind, None);
 }
 
+/// A bore that was not read before its sleeve came out is gone with it, and is asked for no more.
+#[test]
+fn bore_of_a_sleeve_that_is_out_is_not_asked_for() {
+    let (_folder, steady) = scratch();
+    let visit = visit(&steady, "play-vertical=felt");
+    let act = |act: Value| json!({ "ask": "bench", "visit": visit, "act": act });
+    for set in ["teardown", "press"] {
+        confirm(&steady, &visit, set);
+    }
+    let seen =
+        json!({ "cracked": false, "dyed": true, "ring_turned": true, "wall_least_mm": 3.0, "sleeved": true });
+    let look = || act(json!({ "look": seen }));
+    let next = |stand: &BenchStand| serde_json::to_value(stand.next).unwrap();
+    assert_eq!(next(&bench(&steady, look())), "found");
+    let out = bench(&steady, act(json!({ "sleeve_out": "press", "outside": null })));
+    assert_eq!(next(&out), "look", "what it hid is looked at anew");
+    let looked = bench(&steady, look());
+    assert_eq!(next(&looked), "old-sleeve", "the bore behind it");
+}
+
 /// The workshop's own sleeves stand at its bench: open before a fit, and then with what the housing is bored to.
 #[test]
 fn sleeves_of_the_workshop_stand_at_its_bench() {

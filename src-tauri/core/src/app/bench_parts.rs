@@ -18,11 +18,13 @@ pub(super) fn parts(bench: &BenchRecord, verdict: &BenchVerdict, tables: &BenchT
     let sleeve_known = !skimmed || !verdict.missing.contains(&BenchGap::OldSleeve);
     let looked = bench.look.cracked.is_some() && bench.look.ring_turned.is_some() && sleeve_known;
     let old_sleeve = bench.sleeve_out.is_some() || verdict.missing.contains(&BenchGap::BehindSleeve);
+    // The bore of a sleeve that is out is gone.
+    let found = read(BoreStage::Found);
     let part = |(id, wanted, done)| BenchPart { id, wanted, done };
     [
         (BenchPartId::GatesTeardown, true, confirmed(TEARDOWN)),
         (BenchPartId::Look, true, looked),
-        (BenchPartId::Found, true, read(BoreStage::Found)),
+        (BenchPartId::Found, found || bench.sleeve_out.is_none(), found),
         (BenchPartId::OldSleeve, skimmed && old_sleeve, read(BoreStage::Behind)),
         (BenchPartId::GatesMachining, skimmed, confirmed(MACHINING)),
         (BenchPartId::Skim, skimmed, clean),
