@@ -4,18 +4,20 @@
 // another car that comes out for one of the workshop's own.
 
 import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { journey } from "./journey.mjs";
 import { hand, madeBy } from "./stage.mjs";
 
+const DIAL = new URL("../../demo-data/bench/worn-seat-dial.csv", import.meta.url);
 const BORE = fileURLToPath(new URL("../../demo-data/photos/bore.jpg", import.meta.url));
 
 let desk;
 let phone;
 let ask;
 
-const { go, accessible, confirmGates, sayWho, startVisit } = journey((opened) => ({ desk, phone, ask } = opened));
+const { go, accessible, confirmGates, place, sayWho, startVisit } = journey((opened) => ({ desk, phone, ask } = opened));
 
 async function confirmBenchGates(set) {
   const { page } = phone;
@@ -157,6 +159,41 @@ test("an oval bore is entered and shows its polar plot and the skim picture", as
   await id("sleeve-way-press").click();
   assert.equal(await id("sleeve-out-save").isDisabled(), true, "the press has its own checks");
   await accessible("an old sleeve to come out");
+  const press = id("bench-old-sleeve").locator("[data-testid^=bench-gate-]");
+  for (let at = 0; at < (await press.count()); at += 1) {
+    await press.nth(at).click();
+    await phone.quiet();
+  }
+  assert.equal(await id("recorded").count(), 0, "nothing is said to be recorded before it is out");
+  await id("sleeve-out-save").click();
+  await id("sleeve-out").waitFor();
+  const low = (name) =>
+    id("bench-old-sleeve")
+      .getByTestId(name)
+      .evaluate((one) => one.getBoundingClientRect().top);
+  assert.ok((await low("recorded")) < (await low("bore-save")), "said at the sleeve, not under the form of its bore");
+  assert.equal(await next(), "look", "what the sleeve hid is looked at anew");
+  await unfold("bench-look");
+  await id("look-anew").waitFor();
+  await accessible("a housing to be looked at anew");
+  const visit = (await place()).split("/")[2];
+  const file = await readFile(DIAL, "utf8");
+  await ask({ ask: "bench", visit, act: { bore: "behind", file, instrument: null } });
+  await page.reload();
+  await id("verdict").waitFor();
+  await unfold("bench-fit");
+  assert.equal(await id("fit-measured").count(), 0, "what was behind a sleeve is no bearing's seat");
+  await id("fit-sleeved").click();
+  await id("fit-measured").click();
+  assert.equal(await id("fit-housing-bore").count(), 0, "it is the bore that the new sleeve goes into");
+  assert.equal(await id("fit-bore").count(), 1);
+  await id("fit-measured").click();
+  for (const what of [/behind/i, /sleeve/i]) {
+    assert.match(await id("bench-undo").innerText(), what);
+    await id("bench-undo").click();
+    await id("undo-do").click();
+    await phone.quiet();
+  }
   await unfold("bench-look");
   await id("look-sleeved-false").click();
   await phone.quiet();
@@ -229,6 +266,8 @@ test("passes, fit, ring and note lead to a repair record", async () => {
     .getByTestId("recorded")
     .evaluate((one) => one.getBoundingClientRect().toJSON());
   assert.ok(top >= 0 && bottom <= 740, `what came of it lies from ${top} to ${bottom}`);
+  const verdict = await id("verdict").innerText();
+  assert.equal(await id("verdict-of-fit").innerText(), verdict, "what the fit comes to stands where it was recorded");
   assert.match(await id("bench-fit").innerText(), /Hole 71\.9\d+ mm to 71\.9\d+ mm \(measured\)/);
   await unfold("bench-ring");
   await id("ring-place-front").click();
@@ -261,8 +300,13 @@ test("passes, fit, ring and note lead to a repair record", async () => {
   );
   await id("bench-note").fill("New bolts, 25 Nm, maker's sheet");
   await id("bench-note-save").click();
-  for (const set of ["heat", "press", "refit"]) await confirmBenchGates(set);
+  for (const set of ["heat", "press", "refit"]) {
+    await confirmBenchGates(set);
+    if (set !== "heat") assert.equal(await id(`verdict-of-gates-${set}`).count(), 1, "and before what rests on it");
+  }
   await id("bench-complete").waitFor();
+  await phone.page.locator("#bench-gates-heat:not([open])").waitFor();
+  assert.ok(await id("bench-gates-refit").evaluate((part) => part.open), "what was done last is still being read");
   await accessible("the bench with all its parts");
   assert.equal(await madeBy(page, () => id("make-pdf").click()), "%PDF-");
   for (const paper of ["machinist", "before-after"]) {

@@ -128,7 +128,7 @@ function hidden(whole) {
   const found = [];
   const parts = [
     ...document.querySelectorAll(
-      'header > button, h1, .title .soft, .words > *, .frame, [data-testid^="answer-"], .direction h2, .looks .plate, .sound, .asked p, .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
+      'header > button, h1, .title .soft, .words > *, .step .frame, [data-testid^="answer-"], .direction h2, .looks .plate, .sound, .asked p, .asked .plate, .pad .plate, .pad .press, .dock .plate, .dock .press, .dock .stop',
     ),
   ].filter((one) => one.checkVisibility());
   const name = (one) =>

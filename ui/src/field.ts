@@ -13,5 +13,7 @@ export function marked(said: HTMLElement, name: string | null): { label: string;
     if (before === null) field.removeAttribute('aria-invalid');
     else field.setAttribute('aria-invalid', before);
   };
-  return { label: field.closest('label')?.querySelector('span')?.textContent.trim() ?? '', unmark };
+  // A value that is taken by a button instead of typed is called what the button says.
+  const called = field.closest('label')?.querySelector('span') ?? field.closest('button');
+  return { label: called?.textContent.trim() ?? '', unmark };
 }

@@ -2,6 +2,7 @@
 
 ui-look-dyed = Mit Farbe nach Rissen gesucht?
 ui-look-sleeved = Sitzt eine Hülse aus einer früheren Reparatur in der Bohrung?
+ui-look-anew = Die alte Hülse ist heraus: Suchen Sie noch einmal nach Rissen, auch wo sie saß. Die Antworten von vorher zählen nicht.
 ui-bench-old-sleeve = Alte Hülse heraus
 ui-old-sleeve-about = Eine alte Hülse verdeckt die Wand, die die neue trägt. Nehmen Sie sie heraus, suchen Sie noch einmal nach Rissen, und messen Sie die Bohrung dahinter. Die Vorschrift des Herstellers geht vor.
 ui-old-sleeve-way = Wie kam sie heraus?

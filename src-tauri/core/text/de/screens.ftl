@@ -441,6 +441,7 @@ ui-fit-about = Alles in mm, Unsicherheiten in µm. Ein gemessenes Maß geht eine
 ui-fit-bearing = Das Lager
 ui-fit-seat = Der Sitz
 ui-fit-sleeve = Die Hülse
+ui-fit-sleeve-material = Werkstoff der Hülse
 ui-fit-sleeved = Mit Hülse
 ui-fit-measured = Die Bohrung, wie hier gemessen: { $diameter } mm ± { $expanded } µm
 ui-fit-unknown = Nicht bekannt

@@ -2,6 +2,7 @@
 
 ui-look-dyed = Were cracks looked for with dye?
 ui-look-sleeved = Is a sleeve of an earlier repair in the bore?
+ui-look-anew = The old sleeve is out: look for cracks again, also where it sat. The answers from before it came out do not count.
 ui-bench-old-sleeve = Old sleeve out
 ui-old-sleeve-about = An old sleeve hides the wall that carries the new one. Take it out, look for cracks again, and read the bore behind it. The maker's procedure comes first.
 ui-old-sleeve-way = How did it come out?

@@ -441,6 +441,7 @@ ui-fit-about = Everything in mm, uncertainties in µm. A measured size wins over
 ui-fit-bearing = The bearing
 ui-fit-seat = The seat
 ui-fit-sleeve = The sleeve
+ui-fit-sleeve-material = Sleeve material
 ui-fit-sleeved = With a sleeve
 ui-fit-measured = The bore as measured here: { $diameter } mm ± { $expanded } µm
 ui-fit-unknown = Not known

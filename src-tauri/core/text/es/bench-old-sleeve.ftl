@@ -2,6 +2,7 @@
 
 ui-look-dyed = ¿Se buscaron grietas con tinte?
 ui-look-sleeved = ¿Hay en el agujero un casquillo de una reparación anterior?
+ui-look-anew = El casquillo viejo está fuera: busque grietas otra vez, también donde estaba. Las respuestas de antes no cuentan.
 ui-bench-old-sleeve = Sacar el casquillo viejo
 ui-old-sleeve-about = Un casquillo viejo tapa la pared que llevará el nuevo. Sáquelo, busque grietas otra vez y mida el agujero de detrás. El procedimiento del fabricante va primero.
 ui-old-sleeve-way = ¿Cómo salió?

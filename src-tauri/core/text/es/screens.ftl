@@ -441,6 +441,7 @@ ui-fit-about = Todo en mm, incertidumbres en µm. Una medida tomada vale más qu
 ui-fit-bearing = El rodamiento
 ui-fit-seat = El alojamiento
 ui-fit-sleeve = El casquillo
+ui-fit-sleeve-material = Material del casquillo
 ui-fit-sleeved = Con casquillo
 ui-fit-measured = El alojamiento medido aquí: { $diameter } mm ± { $expanded } µm
 ui-fit-unknown = Desconocido

@@ -2,6 +2,7 @@
 
 ui-look-dyed = Les fissures ont-elles été cherchées au ressuage ?
 ui-look-sleeved = Une bague d’une réparation précédente est-elle dans l’alésage ?
+ui-look-anew = La vieille chemise est sortie : cherchez de nouveau des fissures, aussi là où elle était. Les réponses d’avant ne comptent pas.
 ui-bench-old-sleeve = Sortir l’ancienne bague
 ui-old-sleeve-about = Une ancienne bague cache la paroi qui portera la nouvelle. Sortez-la, cherchez de nouveau des fissures et mesurez l’alésage derrière. La procédure du constructeur passe d’abord.
 ui-old-sleeve-way = Comment est-elle sortie ?

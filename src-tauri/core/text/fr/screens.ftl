@@ -441,6 +441,7 @@ ui-fit-about = Tout en mm, les incertitudes en µm. Une cote mesurée l’emport
 ui-fit-bearing = Le roulement
 ui-fit-seat = Le logement
 ui-fit-sleeve = La chemise
+ui-fit-sleeve-material = Matière de la chemise
 ui-fit-sleeved = Avec une chemise
 ui-fit-measured = L’alésage mesuré ici : { $diameter } mm ± { $expanded } µm
 ui-fit-unknown = Inconnu

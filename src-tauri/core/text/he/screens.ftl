@@ -449,6 +449,7 @@ ui-fit-about = הכול במ״מ, אי־ודאויות במיקרון. מידה 
 ui-fit-bearing = המיסב
 ui-fit-seat = המושב
 ui-fit-sleeve = התותב
+ui-fit-sleeve-material = חומר התותב
 ui-fit-sleeved = עם תותב
 ui-fit-measured = הקדח כפי שנמדד כאן: { $diameter } מ״מ ± { $expanded } מיקרון
 ui-fit-unknown = לא ידוע
