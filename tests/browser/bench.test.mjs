@@ -1,7 +1,7 @@
 // The bench on a phone-sized screen against the real core: a gauge under the car, then gates, a bore entered by hand,
 // its polar plot, the skim picture, passes with photos, the sleeved bore pasted as coordinates, a fit of both seats of
-// the sleeve, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes; an old sleeve of
-// another car that comes out for one of the workshop's own.
+// the sleeve, the ring, the verdict, the repair record; then the outcome and the page that counts outcomes; an old
+// sleeve of another car that comes out for one of the workshop's own.
 
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
