@@ -205,6 +205,15 @@ function broken() {
   return found;
 }
 
+/** The screen lays itself out within two frames of a turn, and once more where the foot took another height. */
+function settled() {
+  return new Promise((done) => {
+    let left = 4;
+    const next = () => (left-- > 0 ? requestAnimationFrame(next) : done());
+    next();
+  });
+}
+
 let measured = 0;
 
 for (const tag of LANGUAGES) {
@@ -222,9 +231,7 @@ for (const tag of LANGUAGES) {
         if (said && (await asked.count()) > 0) await asked.evaluate((one) => one.click());
         for (const size of SIZES) {
           await phone.page.setViewportSize({ width: size[0], height: size[1] });
-          await phone.page.evaluate(
-            () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
-          );
+          await phone.page.evaluate(settled);
           const first = WHOLE(size) ? [] : await phone.page.evaluate(later);
           const words = await phone.page.evaluate(broken);
           const lines = [...first, ...words, ...(await phone.page.evaluate(hidden, WHOLE(size)))];
