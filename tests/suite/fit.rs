@@ -462,3 +462,17 @@ fn sizes_are_read_with_a_decimal_comma() {
         asked("--bearing-od 72,0 --bore 72,013 --bore-u 4,5 --housing A356 --temp -20,5..80").unwrap();
     assert_eq!(comma, point, "no seat is 72013 mm wide");
 }
+
+/// A number that reads two ways is refused with both, as a bore file's is, and one in inches for its unit.
+#[test]
+fn number_that_reads_two_ways_is_told_with_both() {
+    let told = |bore: &str, uncertainty: &str| {
+        let line = format!("--bearing-od 72 --bore {bore} --bore-u {uncertainty} --housing A356");
+        asked(&line).unwrap_err()
+    };
+    let two_ways = told("72.013", "12,500um");
+    assert_eq!((two_ways.code.as_str(), two_ways.field.as_deref()), ("decimal-comma", Some("bore-u")));
+    let both = ["12.500um", "12500um"];
+    assert!(both.iter().all(|read| two_ways.message.contains(read)), "{}", two_ways.message);
+    assert_eq!(told("2,835in", "5").code, "mixed-units");
+}

@@ -200,8 +200,18 @@ fn salvaged(done: &Salvaged) -> Said {
 }
 
 fn verified(told: &Verified) -> Said {
+    // What nobody signed anybody can have written: the file is as it was sent, and an import refuses those entries.
+    let unproven: u64 =
+        told.writers.iter().filter(|wrote| wrote.code.is_empty()).map(|wrote| wrote.entries).sum();
+    let whole = if unproven == 0 {
+        "Whole and unchanged since it was signed.".to_owned()
+    } else {
+        format!(
+            "Not proven: {unproven} entries are not signed by whoever wrote them. The file is as it was sent."
+        )
+    };
     let mut lines = vec![
-        "Whole and unchanged since it was signed.".to_owned(),
+        whole,
         format!("Made {} with Steady {} on the device with the code {}", told.at, told.made_by, told.code),
     ];
     for visit in &told.visits {

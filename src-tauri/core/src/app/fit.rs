@@ -9,7 +9,7 @@ use crate::measure::fit::fault::FitFault;
 use crate::model::bore::{BoreKind, BoreShape};
 use crate::model::fit::{FitInput, FitResult, Measured, Sleeve};
 use crate::model::gauge::ClearanceGroup;
-use crate::model::typed::Typed;
+use crate::model::typed::{Typed, TypedFault, both_ways_of};
 use crate::trade::bench::BenchTables;
 use crate::words::Words;
 
@@ -57,8 +57,23 @@ pub const NAMES: [&str; 17] = [
 /// # Errors
 /// A code and what to do.
 pub fn fit_of_values(values: &[(String, String)], locale: &str) -> Result<Fitted, Failure> {
-    let input = input(values).map_err(|fault| shown(&fault.into(), locale))?;
-    fit(&input, locale)
+    let worked_out = input(values).map_err(Fault::from).and_then(|input| fitted(&input, locale));
+    worked_out.map_err(|fault| told(&fault, values, locale))
+}
+
+/// A fault, with both readings of the number where there are two.
+fn told(fault: &Fault, values: &[(String, String)], locale: &str) -> Failure {
+    let failure = shown(fault, locale);
+    let Fault::Fit(FitFault::Typed(TypedFault::Comma, field)) = fault else { return failure };
+    let text = values.iter().rev().find(|(name, _)| name == field).map(|(_, value)| value.as_str());
+    match (text.and_then(both_ways_of), Words::of(locale)) {
+        (Some([one, other]), Ok(words)) => {
+            let args =
+                [("phrase", failure.message.as_str().into()), ("one", one.into()), ("other", other.into())];
+            Failure { message: words.with("bore-read-two-ways", &args), ..failure }
+        }
+        _ => failure,
+    }
 }
 
 /// What stands for a size in place of a number: the bore as this visit measured it.

@@ -148,6 +148,12 @@ pub fn one_way(digits: &str, can_be: impl Fn(f64) -> bool) -> Result<f64, TypedF
     decimal.filter(|_| cannot).ok_or(TypedFault::Comma)
 }
 
+/// Both readings of a text that is a number with a sign behind it or none.
+pub fn both_ways_of(text: &str) -> Option<[String; 2]> {
+    let text = text.trim();
+    both_ways(text.trim_end_matches(|sign: char| !sign.is_ascii_digit()), text)
+}
+
 /// Both readings of a text whose number is `digits`, where its comma is decimal or parts thousands.
 pub fn both_ways(digits: &str, text: &str) -> Option<[String; 2]> {
     let read = |with: &str| text.replacen(digits, &digits.replacen(',', with, 1), 1);
@@ -177,7 +183,7 @@ fn read(text: &str, unit: &str) -> Result<f64, TypedFault> {
 }
 
 fn is_number(digits: &str) -> bool {
-    with_point(digits).is_ok_and(|plain| plain.parse::<f64>().is_ok())
+    with_point(digits).map_or_else(|_| parts_thousands(digits), |plain| plain.parse::<f64>().is_ok())
 }
 
 #[cfg(test)]
@@ -243,6 +249,7 @@ mod tests {
         check("3 thou", LengthUnit::Mm, Err(TypedFault::OtherUnit));
         check("0.003in", LengthUnit::Thou, Err(TypedFault::OtherUnit));
         check("8 µm", LengthUnit::Mm, Err(TypedFault::OtherUnit));
+        check("2,835in", LengthUnit::Mm, Err(TypedFault::OtherUnit));
         check("", LengthUnit::Mm, Err(TypedFault::NotANumber));
         check("NaN", LengthUnit::Mm, Err(TypedFault::NotANumber));
         check("inf mm", LengthUnit::Mm, Err(TypedFault::NotANumber));
