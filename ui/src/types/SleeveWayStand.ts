@@ -6,7 +6,7 @@ import type { SleeveWay } from "./SleeveWay";
  */
 export type SleeveWayStand = { 
 /**
- * The way.
+ * How it comes out.
  */
 way: SleeveWay, 
 /**
