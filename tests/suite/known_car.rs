@@ -244,3 +244,14 @@ fn car_corrected_by_an_earlier_version_is_known_under_its_first_plate() {
     let open = told_open(&steady, ("KC 5001", "")).unwrap();
     assert_eq!((open.visit, open.corrected_to.as_deref()), (visit, Some("KC 5002")));
 }
+
+/// What a later visit left open does not stand before what is graver.
+#[test]
+fn later_warning_does_not_hide_an_earlier_danger() {
+    let (_folder, steady) = scratch();
+    let grave = visit(&steady, ("KC 6001", ""), "play-vertical=felt");
+    let rough = visit(&steady, ("KC 6001", ""), "turn-by-hand=rough~free");
+    assert_eq!(before(&steady, ("KC 6001", ""), None)[0].visit, rough);
+    let open = told_open(&steady, ("KC 6001", "")).unwrap();
+    assert_eq!((open.visit, open.word), (grave, Word::Danger));
+}

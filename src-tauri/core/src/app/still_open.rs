@@ -140,7 +140,7 @@ fn open_of(
 ) -> Option<StillOpen> {
     visits.sort_by(|a, b| (b.opened_at, &b.visit).cmp(&(a.opened_at, &a.visit)));
     let earlier = visits.iter().enumerate().filter(|(_, visit)| Some(visit.visit.as_str()) != asking);
-    earlier.into_iter().find_map(|(place, visit)| {
+    let open = earlier.into_iter().filter_map(|(place, visit)| {
         let later = visits.get(..place).unwrap_or_default().iter().copied();
         let since: Vec<&Standing> = later.filter(|later| is_of_car(later, car, visit)).collect();
         let grave = visit.urgency.reasons.iter().filter(|reason| reason.word >= Word::Warning);
@@ -155,7 +155,9 @@ fn open_of(
             corrected_to: corrected_to(car_of(visit), car),
             unread: false,
         })
-    })
+    });
+    // The latest of the gravest: a WARNING found since does not hide a DANGER.
+    open.reduce(|gravest, earlier| if earlier.word > gravest.word { earlier } else { gravest })
 }
 
 /// The plate and VIN by which a visit goes now.
