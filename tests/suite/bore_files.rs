@@ -389,11 +389,14 @@ fn demo_bores_show_what_they_were_made_with() {
     let worn = measured("worn-seat-dial.csv");
     assert!((worn.mean_diameter.unwrap().value_mm - 72.044).abs() < 0.001, "{:?}", worn.mean_diameter);
     assert!((worn.greatest_ovality.unwrap().value_um - 68.0).abs() < 3.0, "{:?}", worn.greatest_ovality);
+    let behind = measured("behind-sleeve-dial.csv");
+    assert!((behind.mean_diameter.unwrap().value_mm - 75.044).abs() < 0.001, "{:?}", behind.mean_diameter);
+    assert!((behind.greatest_ovality.unwrap().value_um - 68.0).abs() < 3.0, "{:?}", behind.greatest_ovality);
     let sleeved = measured("sleeved-seat-dial.csv");
     assert!((sleeved.mean_diameter.unwrap().value_mm - 71.964).abs() < 0.001 && roundness(&sleeved) < 4.0);
     let files = std::fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("../demo-data/bench")).unwrap();
     let bores = files.flatten().filter(|file| file.path().extension().is_some_and(|ending| ending == "csv"));
-    assert_eq!(bores.count(), 8, "a demo bore is not looked at here");
+    assert_eq!(bores.count(), 9, "a demo bore is not looked at here");
 }
 
 #[test]
