@@ -176,8 +176,10 @@ test("both directions are one screen by the address of either, and each keeps it
   assert.ok(across.photo);
   await phone.id("undo").tap();
   assert.match(await phone.id("undo-ask").innerText(), /Answered, Play side to side/);
+  await phone.page.evaluate(() => scrollTo(0, 200));
   await phone.id("undo-do").tap();
   await phone.id("undone").waitFor();
+  assert.equal(await phone.page.evaluate(() => scrollY), 0, "the question is out of view again");
   assert.deepEqual(
     [(await look())["play-lateral"].answered, (await look())["play-vertical"].answered.value],
     [null, "felt"],
