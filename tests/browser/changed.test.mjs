@@ -109,6 +109,7 @@ test("after a DANGER the result says which steps stay closed", async () => {
   const shut = (await look(visit)).steps.filter(({ lock, answered }) => lock?.why === "danger-found" && !answered);
   assert.ok(shut.length > 3, `${shut.length} steps are closed`);
   const said = phone.id("closed").locator("li");
+  await said.first().waitFor();
   assert.equal(await said.count(), shut.length);
 });
 

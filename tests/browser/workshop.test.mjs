@@ -44,7 +44,7 @@ test("the workshop enters its particulars, and a number that could be two is ref
   assert.equal(await id("workshop-name").inputValue(), "Example Works");
   assert.equal(await id("to-bearings-only").inputValue(), "4.5");
   assert.equal(await id("stock-outside-0").inputValue(), "76.05");
-  assert.match(await id("overdue").innerText(), /RUN OUT on 2021-01-04/);
+  assert.match(await id("overdue").innerText(), /DOES NOT HOLD TODAY \(noted until 2021-01-04\)/);
   assert.equal(await id("length-thou").getAttribute("aria-pressed"), "true");
 });
 
