@@ -1,6 +1,8 @@
 // How much a step's screen has to give way until all of it that matters is in view at once: what is watched for,
 // what is done, and the answers.
 
+import { flushSync } from 'svelte';
+
 /** 0: everything has its room. 1: the drawing is a tile. 2: three answers a row. 3: tight lines. */
 export type Fit = 0 | 1 | 2 | 3;
 
@@ -17,16 +19,19 @@ export function fitting(asked: () => unknown, tell: (fit: Fit) => void): (part: 
     const foot = (): number => Number.parseFloat(document.documentElement.style.getPropertyValue('--foot')) || 0;
     let fit: Fit = 0;
     const reaches = (): number => part.getBoundingClientRect().bottom + scrollY;
-    function lay(least: Fit): void {
+    // Measured as it will stand: the drawing is a part of the screen, or a tile, by what was told. Within an effect
+    // nothing can be drawn yet; what is observed then lays it out once more.
+    function lay(least: Fit, draw: () => unknown = flushSync): void {
       const room = innerHeight - foot();
       part.style.minHeight = '';
       for (fit = least; ; fit = (fit + 1) as Fit) {
         part.dataset.fit = String(fit);
+        tell(fit);
+        draw();
         if (fit === TIGHTEST || reaches() <= room) break;
       }
       const high = room - part.getBoundingClientRect().top - scrollY;
       part.style.minHeight = `${Math.max(high, 0)}px`;
-      tell(fit);
     }
     // A turned phone: what stands above it and the foot take their new height within the next frames.
     const anew = (): void => {
@@ -41,7 +46,7 @@ export function fitting(asked: () => unknown, tell: (fit: Fit) => void): (part: 
       if (reaches() > room) lay(fit);
       else if (spare > 1) lay(0);
     });
-    lay(0);
+    lay(0, () => undefined);
     watcher.observe(part);
     watcher.observe(document.body);
     addEventListener('resize', anew);
