@@ -17,7 +17,9 @@ let desk;
 let phone;
 let ask;
 
-const { go, accessible, confirmGates, place, sayWho, startVisit } = journey((opened) => ({ desk, phone, ask } = opened));
+const { go, accessible, confirmGates, place, sayWho, startVisit } = journey(
+  (opened) => ({ desk, phone, ask } = opened),
+);
 
 async function confirmBenchGates(set) {
   const { page } = phone;
