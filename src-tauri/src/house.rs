@@ -72,7 +72,7 @@ mod tests {
     use steady_core::app::{Setup, Steady};
     use steady_core::model::time::Moment;
 
-    use super::kept;
+    use super::opened_once;
 
     /// As Android does when the activity is destroyed and made again in the same process.
     #[test]
