@@ -89,9 +89,11 @@ pub(super) fn scanned(inner: &mut Inner, upload: &str) -> Result<Response, Fault
 
 /// The page with this visit alone.
 fn one(inner: &mut Inner, visit: &str) -> Result<Response, Fault> {
-    let mut known = shown(card(&inner.standing_of_other(visit)?));
+    let row = card(&inner.standing_of_other(visit)?);
+    let graver = inner.store.beside_graver(std::slice::from_ref(&row))?;
+    let mut known = shown(row);
     known.from = devices::doubt(inner, visit)?;
-    known.still_open = still_open(inner, &known)?;
+    known.still_open = graver.get(visit).and_then(|_| still_open(inner, &known));
     Ok(Response::Visits(VisitPage { visits: vec![known], total: 1, next: None }))
 }
 
@@ -104,25 +106,19 @@ pub(super) fn visits(inner: &mut Inner, search: &str, after: Option<&str>) -> Re
     }
     let page = inner.store.cards(&sought(search), after)?;
     let (total, next) = (page.total, page.next);
+    let graver = inner.store.beside_graver(&page.cards)?;
     let mut visits: Vec<VisitCard> = page.cards.into_iter().map(|known| whole(inner, known)).collect();
     for card in &mut visits {
         card.from = devices::doubt(inner, &card.visit)?;
-        card.still_open = still_open(inner, card)?;
+        card.still_open = graver.get(&card.visit).and_then(|_| still_open(inner, card));
     }
     Ok(Response::Visits(VisitPage { visits, total, next }))
 }
 
-/// What earlier visits of the car left open, where that is graver than the card's own rating. Visits are derived for it
-/// only where the card of another asks for it; one that cannot be takes nothing from the list.
-fn still_open(inner: &mut Inner, card: &VisitCard) -> Result<Option<Word>, Fault> {
-    let others = inner.store.latest_of_car((&card.plate, &card.vin), Some(&card.visit), limits::EARLIER)?;
-    let mut graver = false;
-    for other in others {
-        let word = inner.store.card(&other)?.and_then(|other| Word::from_id(other.word.as_deref()?));
-        graver |= word >= Some(Word::Warning) && word > card.word;
-    }
-    let open = if graver { inner.left_open_to(&card.visit).ok().flatten() } else { None };
-    Ok(open.filter(|open| Some(*open) > card.word))
+/// What earlier visits of the car left open, where that is graver than the card's own rating. One that cannot be derived
+/// takes nothing from the list.
+fn still_open(inner: &mut Inner, card: &VisitCard) -> Option<Word> {
+    inner.left_open_to(&card.visit).ok().flatten().filter(|open| Some(*open) > card.word)
 }
 
 /// A card as shown. One that an earlier version wrote lacks a part, and is derived anew where its visit can be.

@@ -205,6 +205,15 @@ impl Store {
         read().map_err(StoreFault::sql("look for cards of before"))
     }
 
+    /// The visits among these cards of whose car another visit is rated graver, and a WARNING at least. All of them are
+    /// asked for at once: a look for each car would read every card once more.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn beside_graver(&self, cards: &[CardRow]) -> Result<BTreeSet<String>, StoreFault> {
+        beside_graver(&self.connection, cards).map_err(StoreFault::sql("look for graver visits of cars"))
+    }
+
     /// The visits of a car, oldest first: the same VIN, or the same plate where no two VINs differ. Letters and
     /// digits alone are compared, in one case; a plate or VIN of fewer than three of them names no car.
     ///
@@ -363,6 +372,31 @@ fn of_car(connection: &Connection, plate: &str, vin: &str) -> Result<Vec<OfCar>,
         Ok(Some(OfCar { visit: row.get("visit")?, word, is_now }))
     })?;
     rows.filter_map(Result::transpose).collect()
+}
+
+fn beside_graver(connection: &Connection, cards: &[CardRow]) -> Result<BTreeSet<String>, rusqlite::Error> {
+    let rated = |word: Option<&str>| word.and_then(Word::from_id);
+    let cars: Vec<_> = cards
+        .iter()
+        .map(|card| (card, rated(card.word.as_deref()), packed(&card.plate), packed(&card.vin)))
+        .collect();
+    let mut found = BTreeSet::new();
+    let mut statement = connection
+        .prepare_cached("SELECT visit, plate, vin, word, haystack FROM card WHERE word IN (?1, ?2)")?;
+    let mut rows = statement.query([Word::Warning.id(), Word::Danger.id()])?;
+    while let Some(row) = rows.next()? {
+        let [visit, plate, vin, word, haystack]: [String; 5] =
+            [row.get("visit")?, row.get("plate")?, row.get("vin")?, row.get("word")?, row.get("haystack")?];
+        let (plate, vin, word) = (packed(&plate), packed(&vin), rated(Some(&word)));
+        for (card, its_word, its_plate, its_vin) in &cars {
+            let is_its = |car: (&str, &str)| is_car((its_plate, its_vin), car);
+            let graver = card.visit != visit && word > *its_word;
+            if graver && (is_its((&plate, &vin)) || former(&haystack).any(is_its)) {
+                found.insert(card.visit.clone());
+            }
+        }
+    }
+    Ok(found)
 }
 
 /// Whether two plates with their VINs, packed, are one car.
